@@ -1,0 +1,40 @@
+using FrameOpt.Model;
+
+namespace FrameOpt.Studies;
+
+/// <summary>A study as understood: everything in SI, every default made explicit.</summary>
+/// <param name="Title">One line.</param>
+/// <param name="Question">What it should answer; empty when not given.</param>
+/// <param name="Machine">Frame, engine, propeller, pilot.</param>
+/// <param name="Wing">The wing.</param>
+/// <param name="Mission">Phases in the study's order, a power-off one among them.</param>
+/// <param name="Factors">The four design factors first, then any further ones.</param>
+/// <param name="Objectives">Two to five.</param>
+/// <param name="Limits">Any number.</param>
+/// <param name="Ranking">How the front is ordered.</param>
+/// <param name="Baseline">The geometry to compare with, or null.</param>
+/// <param name="Strength">For hang-point load and arm moment, or null when not asked.</param>
+/// <param name="Band">For the balanced band.</param>
+/// <param name="Assumptions">Every default taken, with its source.</param>
+/// <param name="Warnings">What looks odd but is allowed, in words with line numbers.</param>
+/// <param name="Hash">SHA-256 of the study file's bytes, lower-case hexadecimal.</param>
+public sealed record Study(
+    string Title,
+    string Question,
+    Machine Machine,
+    Wing Wing,
+    IReadOnlyList<Phase> Mission,
+    IReadOnlyList<StudyFactor> Factors,
+    IReadOnlyList<StudyObjective> Objectives,
+    IReadOnlyList<StudyLimit> Limits,
+    RankingSetting Ranking,
+    FrameGeometry? Baseline,
+    StrengthSetting? Strength,
+    BandSetting Band,
+    IReadOnlyList<Assumption> Assumptions,
+    IReadOnlyList<string> Warnings,
+    string Hash)
+{
+    /// <summary>How many designs the grid of all levels holds.</summary>
+    public long GridSize => Factors.Aggregate(1L, (count, factor) => checked(count * factor.LevelsSi.Count));
+}
