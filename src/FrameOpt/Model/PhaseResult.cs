@@ -1,0 +1,14 @@
+namespace FrameOpt.Model;
+
+/// <summary>Everything the model says of one phase of one design.</summary>
+/// <param name="Phase">The phase.</param>
+/// <param name="Values">By <see cref="PhaseQuantity"/>, in the unit of its <see cref="ResponseEntry"/>; infinite where a margin has no bound.</param>
+public sealed record PhaseResult(Phase Phase, IReadOnlyList<double> Values)
+{
+    /// <summary>One quantity, in the unit of its <see cref="ResponseEntry"/>.</summary>
+    public double this[PhaseQuantity quantity] => Values[(int)quantity];
+
+    /// <summary>Which way it turns: left, right, or straight within 0.5 N·m.</summary>
+    public string Steers => Math.Abs(this[PhaseQuantity.Residual]) <= 0.5 ? "straight"
+        : this[PhaseQuantity.Residual] > 0 ? "right" : "left";
+}
