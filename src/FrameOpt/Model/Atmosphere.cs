@@ -17,7 +17,6 @@ public static class Atmosphere
     private const double SeaLevelPressurePascals = 101_325;
     private const double LapseKelvinPerMetre = 0.0065;
     private const double GasConstant = 287.05287;
-    private const double StandardGravity = 9.80665;
 
     /// <summary>Air temperature [K].</summary>
     /// <param name="altitudeMetres">Geopotential altitude, -2000 to 11000 m.</param>
@@ -34,7 +33,7 @@ public static class Atmosphere
     public static double PressurePascals(double altitudeMetres) =>
         SeaLevelPressurePascals * Math.Pow(
             StandardTemperature(altitudeMetres) / SeaLevelTemperatureKelvin,
-            StandardGravity / (GasConstant * LapseKelvinPerMetre));
+            Constants.StandardGravity / (GasConstant * LapseKelvinPerMetre));
 
     /// <summary>Air density [kg/m³].</summary>
     /// <param name="altitudeMetres">Geopotential altitude, -2000 to 11000 m.</param>

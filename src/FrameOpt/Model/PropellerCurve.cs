@@ -1,21 +1,27 @@
 namespace FrameOpt.Model;
 
-/// <summary>Placeholder until the propeller branch lands.</summary>
+/// <summary>Thrust and power coefficients of a propeller against its advance ratio J = V/(n D).</summary>
+/// <remarks>
+/// CT = T/(rho n² D⁴), CP = P/(rho n³ D⁵), n in revolutions per second. A curve has no value outside
+/// <see cref="SmallestAdvanceRatio"/> to <see cref="LargestAdvanceRatio"/>: callers check first, nothing is clamped.
+/// </remarks>
 public abstract record PropellerCurve
 {
-    private protected PropellerCurve()
-    {
-    }
+    private protected PropellerCurve() { }
 
-    /// <summary>CT.</summary>
-    public abstract double ThrustCoefficient(double advanceRatio);
-
-    /// <summary>CP.</summary>
-    public abstract double PowerCoefficient(double advanceRatio);
-
-    /// <summary>Lowest J.</summary>
+    /// <summary>Smallest advance ratio with a value.</summary>
     public abstract double SmallestAdvanceRatio { get; }
 
-    /// <summary>Largest J.</summary>
+    /// <summary>Largest advance ratio with a value.</summary>
     public abstract double LargestAdvanceRatio { get; }
+
+    /// <summary>Thrust coefficient CT, dimensionless.</summary>
+    /// <param name="advanceRatio">J, within the range of the curve.</param>
+    /// <exception cref="ArgumentOutOfRangeException">J lies outside the range of the curve.</exception>
+    public abstract double ThrustCoefficient(double advanceRatio);
+
+    /// <summary>Power coefficient CP, dimensionless.</summary>
+    /// <param name="advanceRatio">J, within the range of the curve.</param>
+    /// <exception cref="ArgumentOutOfRangeException">J lies outside the range of the curve.</exception>
+    public abstract double PowerCoefficient(double advanceRatio);
 }
