@@ -1,0 +1,47 @@
+namespace FrameOpt.Model;
+
+/// <summary>Why a design cannot fly in a phase. Words: <see cref="FailureWords"/>.</summary>
+public enum FailureKind
+{
+    /// <summary>It can.</summary>
+    None,
+
+    /// <summary>The airspeed lies outside the wing's polar where a glide ratio is needed.</summary>
+    SpeedOutsidePolar,
+
+    /// <summary>The propeller's table starts at too large an advance ratio for the thrust needed.</summary>
+    ThrustAbovePropeller,
+
+    /// <summary>The propeller's table ends at too small an advance ratio for the thrust needed.</summary>
+    ThrustBelowPropeller,
+
+    /// <summary>A given propeller speed lies outside the propeller's table at this airspeed.</summary>
+    RpmOutsidePropeller,
+
+    /// <summary>The engine turns slower or faster than its table covers.</summary>
+    RpmOutsideEngine,
+
+    /// <summary>The phase needs more torque than the engine gives.</summary>
+    EngineTooWeak,
+
+    /// <summary>At full throttle the propeller never balances the engine within its table.</summary>
+    NoFullThrottleBalance,
+
+    /// <summary>The pitching moment of the thrust is more than the hung weight can balance.</summary>
+    NoPitchEquilibrium,
+
+    /// <summary>The thrust carries all the weight: no load is left in the risers.</summary>
+    NoRiserLoad,
+
+    /// <summary>The hang points are as far apart as the lines of the two half-wings.</summary>
+    SpacingBeyondLines,
+
+    /// <summary>The body is not stable in roll under the hang points.</summary>
+    Unstable,
+
+    /// <summary>The yaw moment is more than the two risers can hold: they twist.</summary>
+    RiserTwist,
+
+    /// <summary>The roll moment lifts all load off one riser.</summary>
+    SlackRiser,
+}

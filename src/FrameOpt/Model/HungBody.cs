@@ -1,0 +1,96 @@
+namespace FrameOpt.Model;
+
+/// <summary>Steps 1 to 3 of the balance: how the body swings in pitch, what the risers carry, and the roll and yaw moments on it.
+/// None of it depends on the hang-point spacing, and only the moments on the offset.</summary>
+/// <param name="PitchRadians">theta, nose up +.</param>
+/// <param name="RiserLoadNewtons">F.</param>
+/// <param name="LineLeanRadians">eps.</param>
+/// <param name="ThrustForwardNewtons">T t_x in the turned axes.</param>
+/// <param name="ThrustRightNewtons">T t_y.</param>
+/// <param name="ThrustDownNewtons">T t_z, negative when the thrust carries weight.</param>
+/// <param name="PendulumNewtonMetres">W Z_c: roll moment of the weight for each radian of roll.</param>
+/// <param name="DragDownNewtonMetres">D_p Z_d.</param>
+/// <param name="DragForwardNewtonMetres">D_p X_d.</param>
+/// <param name="ThrustPitchNewtonMetres">M_T: pitching moment of thrust and reaction torque in the turned axes.</param>
+/// <param name="RollMoment">R0, of everything but the risers, right side down +.</param>
+/// <param name="YawMoment">N, of everything but the risers, nose right +.</param>
+/// <param name="Failure">Why there is no such equilibrium, or none.</param>
+/// <remarks>Source: statics of a rigid body hung from a line of two points; axes x forward, y right, z down (ISO 1151).</remarks>
+public readonly record struct HungBody(
+    double PitchRadians,
+    double RiserLoadNewtons,
+    double LineLeanRadians,
+    double ThrustForwardNewtons,
+    double ThrustRightNewtons,
+    double ThrustDownNewtons,
+    double PendulumNewtonMetres,
+    double DragDownNewtonMetres,
+    double DragForwardNewtonMetres,
+    double ThrustPitchNewtonMetres,
+    OffsetLine RollMoment,
+    OffsetLine YawMoment,
+    FailureKind Failure)
+{
+    /// <summary>The balance in pitch and the moments about the hang line.</summary>
+    /// <param name="machine">Masses, propeller, drag centre.</param>
+    /// <param name="phase">For the pitch rate.</param>
+    /// <param name="conditions">Weight and drag.</param>
+    /// <param name="point">Thrust, torque, rpm.</param>
+    /// <param name="design">Spacing and offset in it are not read.</param>
+    public static HungBody Of(
+        Machine machine, Phase phase, in PhaseConditions conditions, in OperatingPoint point, in FrameGeometry design)
+    {
+        double W = conditions.WeightNewtons, D = conditions.DragNewtons, T = point.ThrustNewtons;
+        var sigmaQ = machine.Propeller.ReactionSign * point.TorqueNewtonMetres;
+        var (sinPsi, cosPsi) = Math.SinCos(design.AngleRadians);
+        var (sinTau, cosTau) = Math.SinCos(design.TiltRadians);
+
+        // Arms from the middle of the hang line, before the swing; right-hand ones at no offset.
+        var cg = machine.CentreOfGravity;
+        double xc = cg.ForwardMetres - design.HangLineForwardMetres, h = design.HeightMetres - cg.UpMetres;
+        double xp = design.HubForwardMetres - design.HangLineForwardMetres, zp = design.HeightMetres - design.HubUpMetres;
+        var drag = machine.Pilot.DragCentre;
+        double xd = drag.ForwardMetres - design.HangLineForwardMetres, zd = design.HeightMetres - drag.UpMetres;
+
+        // 1. Pitch: A sin(theta) + B cos(theta) = M.
+        double A = W * h - D * xd, B = W * xc + D * zd;
+        var M = T * (zp * cosTau * cosPsi + xp * sinTau) + sigmaQ * cosTau * sinPsi;
+        var stiffness = double.Hypot(A, B);
+        if (!(Math.Abs(M) <= stiffness))
+            return new HungBody { Failure = FailureKind.NoPitchEquilibrium, ThrustPitchNewtonMetres = M, PendulumNewtonMetres = stiffness };
+        var theta = Math.Asin(M / stiffness) - Math.Atan2(B, A);
+        var (sin, cos) = Math.SinCos(theta);
+
+        double tx = cosTau * cosPsi * cos - sinTau * sin, ty = cosTau * sinPsi, tz = -sinTau * cos - cosTau * cosPsi * sin;
+        double Xp = xp * cos + zp * sin, Zp = zp * cos - xp * sin, Zc = h * cos - xc * sin;
+        double Xd = xd * cos + zd * sin, Zd = zd * cos - xd * sin;
+
+        // 2. Load in the risers and lean of the lines.
+        double Fv = W + T * tz, Fx = T * tx - D;
+        if (!(Fv > 0))
+            return new HungBody { Failure = FailureKind.NoRiserLoad, RiserLoadNewtons = Fv };
+
+        // 3. Roll and yaw moments of everything but the risers; y = right - e, so each is straight in e.
+        var gyro = machine.Propeller.ReactionSign * machine.Propeller.PolarInertia * 2 * Math.PI * point.Rpm / 60 * phase.PitchRateRadiansPerSecond;
+        var R0 = new OffsetLine(
+            sigmaQ * tx + W * cg.RightMetres + T * (design.HubRightMetres * tz - Zp * ty) + gyro * tz,
+            -(W + T * tz));
+        var N = new OffsetLine(
+            T * (Xp * ty - design.HubRightMetres * tx) + drag.RightMetres * D + sigmaQ * tz - gyro * tx,
+            T * tx - D);
+        return new HungBody(
+            theta,
+            double.Hypot(Fv, Fx),
+            Math.Atan2(Fx, Fv),
+            T * tx,
+            T * ty,
+            T * tz,
+            W * Zc,
+            D * Zd,
+            D * Xd,
+            T * (Zp * tx - Xp * tz) + sigmaQ * ty,
+            R0,
+            N,
+            Zc > 0 ? FailureKind.None : FailureKind.Unstable);
+    }
+}

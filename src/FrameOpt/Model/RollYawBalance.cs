@@ -1,0 +1,71 @@
+namespace FrameOpt.Model;
+
+/// <summary>Steps 4 and 5 of the balance at one spacing: what the risers hold and what reaches the wing, straight in the offset.</summary>
+/// <param name="BodyRoll">phi, rad, right side down +.</param>
+/// <param name="BodyYaw">psi_b, rad, nose right +.</param>
+/// <param name="WingBank">Phi, rad, right +.</param>
+/// <param name="WingRollMoment">M_w, N·m.</param>
+/// <param name="WingYawMoment">N_w, N·m.</param>
+/// <param name="PendulumShare">kappa: change of the residual for each N·m of roll moment on the body.</param>
+/// <param name="YawStiffness">K_psi, N·m/rad.</param>
+/// <param name="Failure">Why there is no stable balance, or none.</param>
+public readonly record struct RollYawBalance(
+    OffsetLine BodyRoll,
+    OffsetLine BodyYaw,
+    OffsetLine WingBank,
+    OffsetLine WingRollMoment,
+    OffsetLine WingYawMoment,
+    double PendulumShare,
+    double YawStiffness,
+    FailureKind Failure)
+{
+    /// <summary>Solves the 3 x 3 system of roll, yaw and bank.</summary>
+    /// <param name="body">Steps 1 to 3.</param>
+    /// <param name="rollMetres">Roll stiffness over riser load, c_phi at the spacing.</param>
+    /// <param name="yawMetres">Yaw stiffness over riser load at the spacing.</param>
+    /// <param name="yawLeverage">Gamma.</param>
+    /// <remarks>Source: statics, small angles; with no thrust, drag and lean it is the minimum of the energy
+    /// (K_phi (phi - Phi)² + W Z_c phi²) / 2, so that M_w = R0 K_phi / (K_phi + W Z_c).</remarks>
+    public static RollYawBalance Of(in HungBody body, double rollMetres, double yawMetres, double yawLeverage)
+    {
+        if (double.IsNaN(rollMetres))
+            return new RollYawBalance { Failure = FailureKind.SpacingBeyondLines };
+        var F = body.RiserLoadNewtons;
+        double Kphi = F * rollMetres, Kpsi = F * yawMetres;
+        var (sin, cos) = Math.SinCos(body.LineLeanRadians);
+
+        // The third row gives the bank: Phi = alpha phi + beta psi_b + gamma.
+        double alpha = body.ThrustDownNewtons / F, beta = -body.ThrustForwardNewtons / F, gamma = -body.ThrustRightNewtons / F;
+
+        // Roll and twist against the wing: a = aPhi phi + aPsi psi_b - gamma, k = sin phi + cos psi_b.
+        double aPhi = cos - alpha, aPsi = -sin - beta;
+        var m11 = body.PendulumNewtonMetres + Kphi * cos * aPhi + Kpsi * sin * sin;
+        var m12 = body.DragDownNewtonMetres + Kphi * cos * aPsi + Kpsi * sin * cos;
+        var m21 = body.DragDownNewtonMetres - body.ThrustPitchNewtonMetres - Kphi * sin * aPhi + Kpsi * cos * sin;
+        var m22 = -body.DragForwardNewtonMetres - Kphi * sin * aPsi + Kpsi * cos * cos;
+        var determinant = m11 * m22 - m12 * m21;
+        if (!(determinant > 0))
+            return new RollYawBalance { Failure = FailureKind.Unstable };
+
+        var r = body.RollMoment + new OffsetLine(Kphi * cos * gamma, 0);
+        var n = body.YawMoment + new OffsetLine(-Kphi * sin * gamma, 0);
+        var inverse = 1 / determinant;
+        var phi = inverse * (m22 * r + -m12 * n);
+        var psi = inverse * (m11 * n + -m21 * r);
+        var a = aPhi * phi + aPsi * psi + new OffsetLine(-gamma, 0);
+        var k = sin * phi + cos * psi;
+
+        // kappa: the same system with a roll moment of one on the right and nothing else.
+        double phiOne = m22 * inverse, psiOne = -m21 * inverse;
+        var kappa = Kphi * (aPhi * phiOne + aPsi * psiOne) + yawLeverage * Kpsi * (sin * phiOne + cos * psiOne);
+        return new RollYawBalance(
+            phi,
+            psi,
+            alpha * phi + beta * psi + new OffsetLine(gamma, 0),
+            Kphi * a,
+            Kpsi * k,
+            kappa,
+            Kpsi,
+            FailureKind.None);
+    }
+}
