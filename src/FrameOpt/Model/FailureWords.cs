@@ -14,7 +14,7 @@ public static class FailureWords
     /// <param name="failure">What its preparation or <see cref="MissionRow.FindFailures"/> said.</param>
     public static string Describe(MissionRow row, FlightFailure failure)
     {
-        var phase = row.Mission.Phases[failure.PhaseIndex];
+        var phase = row.Phases[failure.PhaseIndex];
         return $"{phase.Name}: {Short(failure.Kind)} ({Figures(row, failure)})";
     }
 
@@ -39,7 +39,7 @@ public static class FailureWords
     private static string Figures(MissionRow row, FlightFailure failure)
     {
         var p = failure.PhaseIndex;
-        var conditions = row.Mission.Conditions[p];
+        var conditions = row.Conditions[p];
         var (point, body, balance) = (row.Points[p], row.Bodies[p], row.Balances[p]);
         var polar = row.Mission.Wing.Polar;
         return failure.Kind switch
