@@ -1,0 +1,30 @@
+namespace FrameOpt.Studies.Reading;
+
+/// <summary>Collects all that reading a study brings up: mistakes, defaults taken, oddities.</summary>
+internal sealed class Findings(string file)
+{
+    private readonly List<Mistake> mistakes = [];
+    private readonly List<Assumption> assumptions = [];
+    private readonly List<string> warnings = [];
+
+    public bool HasMistakes => mistakes.Count > 0;
+
+    public IReadOnlyList<Assumption> Assumptions => assumptions;
+
+    public IReadOnlyList<string> Warnings => warnings;
+
+    /// <summary>All mistakes in the order of the file.</summary>
+    public IReadOnlyList<Mistake> Mistakes() => [.. mistakes.OrderBy(m => m.Line).ThenBy(m => m.Column)];
+
+    public void Mistake(Node at, string what, string mend) => Mistake(at.Line, at.Column, at.Found, what, mend);
+
+    public void Mistake(int line, int column, string found, string what, string mend) =>
+        mistakes.Add(new Mistake(file, line, column, found, what, mend));
+
+    /// <summary>A mistake of the file as a whole.</summary>
+    public void MistakeOfFile(string what, string mend) => Mistake(0, 0, "", what, mend);
+
+    public void Assume(string what, string value, string source) => assumptions.Add(new Assumption(what, value, source));
+
+    public void Warn(Node at, string text) => warnings.Add(FormattableString.Invariant($"{file} line {at.Line}: {text}"));
+}

@@ -1,0 +1,47 @@
+using FrameOpt.Model;
+
+namespace FrameOpt.Studies.Reading;
+
+/// <summary>Checks what the factors make together: enough designs to choose from, and not more than can be computed.</summary>
+internal static class GridReader
+{
+    /// <summary>Largest grid an exhaustive search takes.</summary>
+    public const long LargestGrid = 2_000_000_000;
+
+    // A cautious estimate for the message only.
+    private const double designsPerSecond = 2e7;
+
+    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing)
+    {
+        if (factors.Count == 0)
+            return;
+        var at = study.KeyAt("factors");
+        var count = factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
+        if (count < 2 && !study.Findings.HasMistakes)
+            study.Findings.Mistake(at, "Every factor is fixed: there is nothing to choose.", "Sweep one or more, for example `lateral_offset: { from: 0 mm, to: 60 mm, step: 1 mm }`.");
+        if (count > LargestGrid)
+            study.Findings.Mistake(at, TooMany(count), Coarser(count, factors));
+        CheckSpacing(study, factors, wing);
+    }
+
+    private static string TooMany(double count) => FormattableString.Invariant(
+        $"The factors make {count:0.###e+0} designs, about {count / designsPerSecond / 3600:0.#} hours; {LargestGrid} is the most.");
+
+    private static string Coarser(double count, IReadOnlyList<StudyFactor> factors)
+    {
+        var longest = factors.MaxBy(factor => factor.LevelsSi.Count)!;
+        var others = count / longest.LevelsSi.Count;
+        var fitting = (long)(LargestGrid / others);
+        return fitting >= 2
+            ? FormattableString.Invariant($"Take coarser steps: {longest.Name} has {longest.LevelsSi.Count} levels, and {fitting} or fewer would do.")
+            : FormattableString.Invariant($"Take coarser steps in several factors, or fix some: the levels multiply ({string.Join(" x ", factors.Select(factor => factor.LevelsSi.Count))}).");
+    }
+
+    private static void CheckSpacing(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing)
+    {
+        var spacing = factors.FirstOrDefault(factor => factor.Input == GeometryInput.HangPointSpacing);
+        if (spacing is null || wing is not { RiserCoupling: RiserCoupling.FromLines } || !(spacing.LevelsSi[^1] >= wing.LineSpreadMetres))
+            return;
+        study.Findings.Mistake(study.KeyAt("factors"), "hang_point_spacing reaches wing.line_spread, where the riser coupling cannot be reckoned from the lines.", "Write a smaller spacing, or give `wing.riser_coupling`.");
+    }
+}

@@ -1,0 +1,77 @@
+namespace FrameOpt.Studies.Reading;
+
+/// <summary>Reads the search and how the front is ranked.</summary>
+internal static class RankingReader
+{
+    private const string distance = "distance to ideal";
+
+    public static void CheckSearch(Section study)
+    {
+        if (!study.Has("search"))
+        {
+            study.Findings.Assume("search", "exhaustive", "assumption: every design of the grid is computed, so the front is exact");
+            return;
+        }
+
+        var search = study.Child("search", StudyKeys.Search);
+        if (search?.Text("method") is { } method && method != "exhaustive")
+            search.Findings.Mistake(search.At("method"), $"There is no search `{method}`.", "Write `method: exhaustive`: every design of the grid is computed.");
+    }
+
+    public static RankingSetting Read(Section study, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    {
+        var ranking = study.Child("ranking", StudyKeys.Ranking);
+        return new RankingSetting(Method(study, ranking), Weights(study, ranking, objectives, responses));
+    }
+
+    private static RankingMethod Method(Section study, Section? ranking)
+    {
+        if (ranking is null || !ranking.Has("method"))
+            study.Findings.Assume("ranking method", distance, "assumption: weighted Euclidean distance to the best of every objective; the other choice is TOPSIS");
+        switch (ranking?.Text("method"))
+        {
+            case null or distance:
+                return RankingMethod.DistanceToIdeal;
+            case "topsis":
+                return RankingMethod.Topsis;
+            case var other:
+                ranking!.Findings.Mistake(ranking.At("method"), "This is not a ranking method the tool knows.",
+                    NearestName.Of(other, [distance, "topsis"]) is { } near ? $"Did you mean `{near}`?" : $"Write `{distance}` or `topsis`.");
+                return RankingMethod.DistanceToIdeal;
+        }
+    }
+
+    private static double[] Weights(Section study, Section? ranking, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    {
+        if (ranking is null || !ranking.Has("weights"))
+        {
+            study.Findings.Assume("ranking weights", "1 for each objective", "assumption: all objectives count alike");
+            return [.. objectives.Select(_ => 1.0)];
+        }
+
+        var entries = ranking.Entries("weights");
+        var weights = objectives.Select(_ => double.NaN).ToArray();
+        foreach (var entry in entries)
+            TakeWeight(ranking, entry, objectives, responses, weights);
+        for (var i = 0; i < weights.Length; i++)
+        {
+            if (double.IsNaN(weights[i]) && !entries.Any(entry => entry.Key.Text == objectives[i].Response.Name))
+                ranking.Findings.Mistake(ranking.KeyAt("weights"), $"ranking.weights has no weight for {objectives[i].Response.Name}.", $"Add `{objectives[i].Response.Name}: 1`.");
+        }
+
+        if (weights.Length > 0 && weights.All(weight => weight == 0))
+            ranking.Findings.Mistake(ranking.KeyAt("weights"), "Every weight is 0.", "Give at least one objective a weight above 0.");
+        return weights;
+    }
+
+    private static void TakeWeight(Section ranking, Node.Entry entry, IReadOnlyList<StudyObjective> objectives, ResponseReader responses, double[] weights)
+    {
+        if (responses.Read(entry.Key.Text, entry.Key) is not { } response)
+            return;
+        var index = objectives.ToList().FindIndex(objective => objective.Response == response);
+        if (index < 0)
+            ranking.Findings.Mistake(entry.Key, $"{response.Name} is not an objective, so it has no weight.", "Remove it, or make it an objective.");
+        else
+            weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", $"{response.Name}: 1", Dimension.Number, Bound.NotNegative, ranking.Findings)?.Base ?? double.NaN;
+    }
+}
