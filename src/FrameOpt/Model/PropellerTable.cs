@@ -26,7 +26,7 @@ public sealed record PropellerTable : PropellerCurve
 
     /// <summary>The rows as given.</summary>
     public IReadOnlyList<PropellerRow> Rows =>
-        [.. advanceRatios.Select((ratio, i) => new PropellerRow(ratio, thrustCoefficients[i], powerCoefficients[i]))];
+        [.. thrust.Arguments.Select((ratio, i) => new PropellerRow(ratio, thrust.Values[i], power.Values[i]))];
 
     /// <inheritdoc/>
     public override double SmallestAdvanceRatio => thrust.Smallest;
