@@ -20,19 +20,15 @@ internal static class CheckCommand
         if (StudyArgument.Open(path, terminal) is not { } study)
             return ExitCode.Mistake;
         var console = terminal.Out;
-        console.WriteLine($"{path}: a right study of {Figures.Count(study.GridSize)} designs.");
+        console.WriteLine($"{path}: a valid study of {Figures.Count(study.GridSize)} designs.");
         foreach (var warning in study.Warnings)
             console.WriteLine($"Look again: {warning}");
-        foreach (var part in StudyDescription.Of(study).GroupBy(row => row.Part))
-        {
-            console.WriteLine();
-            Screen.Table(console, new AnswerTable([part.Key, ""], [.. part.Select(row => (IReadOnlyList<string>)[row.What, row.Value])]));
-        }
-
-        console.WriteLine();
-        console.WriteLine("Assumed, because the study does not say:");
-        Screen.Table(console, new AnswerTable(
-            ["what", "value", "source"], [.. study.Assumptions.Select(a => (IReadOnlyList<string>)[a.What, a.Value, a.Source])]));
+        foreach (var part in StudyDescription.Of(study).GroupBy(row => row.Group))
+            Screen.List(console, part.Key, part.Select(row => (IReadOnlyList<string>)[row.What, row.Value]));
+        Screen.List(
+            console,
+            "Assumed, because the study does not say",
+            study.Assumptions.Select(a => (IReadOnlyList<string>)[a.What, a.Value, a.Source]));
         return ExitCode.Done;
     }
 }

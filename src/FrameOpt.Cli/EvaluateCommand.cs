@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using FrameOpt.Model;
 using FrameOpt.Reports;
 using FrameOpt.Studies;
@@ -64,7 +65,7 @@ internal static class EvaluateCommand
         for (var q = 0; q < ResponseCatalogue.OfPhases.Count; q++)
         {
             var entry = ResponseCatalogue.OfPhases[q];
-            rows.Add([entry.Name, entry.Unit, .. evaluation.Phases.Select(phase => Figures.Text(phase.Values[q], ""))]);
+            rows.Add([entry.Name, entry.Unit, .. evaluation.Phases.Select(phase => Digits(phase.Values[q]))]);
         }
 
         rows.Add(["steers", "", .. evaluation.Phases.Select(phase => phase.Steers)]);
@@ -72,6 +73,15 @@ internal static class EvaluateCommand
         Screen.Table(console, new AnswerTable(
             ["response of the mission", "value", "unit"],
             [.. ResponseCatalogue.OfMissions.Select((entry, q) =>
-                (IReadOnlyList<string>)[entry.Name, Figures.Text(evaluation.Mission[q], ""), entry.Unit])]));
+                (IReadOnlyList<string>)[entry.Name, Digits(evaluation.Mission[q]), entry.Unit])]));
+    }
+
+    /// <summary>Six digits, never an exponent: enough to check a figure by hand.</summary>
+    private static string Digits(double value)
+    {
+        if (!double.IsFinite(value))
+            return double.IsNaN(value) ? "not asked" : "no bound";
+        var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
+        return Math.Round(value, Math.Clamp(6 - whole, 0, 9)).ToString("0.#########", CultureInfo.InvariantCulture);
     }
 }
