@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using CsvHelper;
 
 namespace FrameOpt.Reports;
@@ -12,12 +10,11 @@ public static class DesignTable
     /// <param name="stream">Left open.</param>
     public static void Write(RunReport report, Stream stream)
     {
-        using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true) { NewLine = "\n" };
-        using var csv = new CsvWriter(writer, new CsvHelper.Configuration.CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\n" });
+        using var csv = CsvWriter.Create(stream, CsvWriterOptions.Default with { NewLine = "\n" }, leaveOpen: true);
         var columns = FrontColumns.Of(report.Result.Study);
         foreach (var column in columns)
             csv.WriteField(PlainText.InCsv(column.Header));
-        csv.NextRecord();
+        csv.EndRecord();
         for (var i = 0; i < report.Result.Front.Count; i++)
         {
             foreach (var column in columns)
@@ -26,7 +23,7 @@ public static class DesignTable
                 csv.WriteField(double.IsFinite(value) ? PlainNumber.Text(value) : "");
             }
 
-            csv.NextRecord();
+            csv.EndRecord();
         }
     }
 }
