@@ -28,9 +28,10 @@ public static class FailureWords
         FailureKind.EngineTooWeak => "more torque is needed than the engine gives",
         FailureKind.NoFullThrottleBalance => "at full throttle propeller and engine do not meet within their tables",
         FailureKind.NoPitchEquilibrium => "the thrust pitches the pilot over: no balance in pitch",
+        FailureKind.TurnedOver => "nothing holds the body upright under the hang points: it turns over",
         FailureKind.NoRiserLoad => "the thrust carries all the weight: no load is left in the risers",
         FailureKind.SpacingBeyondLines => "the hang points are as far apart as the lines of the wing",
-        FailureKind.Unstable => "the body is not stable in roll under the hang points",
+        FailureKind.Unstable => "the body is not stable in roll and yaw under the hang points",
         FailureKind.RiserTwist => "the risers twist",
         FailureKind.SlackRiser => "a riser goes slack",
         _ => "flies",
@@ -58,6 +59,8 @@ public static class FailureWords
                 Invariant($"up to {point.Rpm:0} rpm at the propeller; {EngineRange(row)}; {PropellerRange(row)}"),
             FailureKind.NoPitchEquilibrium => Invariant(
                 $"pitching moment {Math.Abs(body.ThrustPitchNewtonMetres):0} N·m, the hung weight holds at most {body.PendulumNewtonMetres:0} N·m"),
+            FailureKind.TurnedOver => Invariant(
+                $"body pitch {body.PitchRadians * 180 / Math.PI:0} deg at suspension height {row.Geometry.HeightMetres * 1000:0} mm"),
             FailureKind.NoRiserLoad => Invariant($"vertical load {body.RiserLoadNewtons:0} N"),
             FailureKind.SpacingBeyondLines => Invariant(
                 $"spacing {row.Geometry.SpacingMetres * 1000:0} mm, line spread {row.Mission.Wing.LineSpreadMetres * 1000:0} mm"),

@@ -64,6 +64,8 @@ public readonly record struct HungBody(
             return new HungBody { Failure = FailureKind.NoPitchEquilibrium, ThrustPitchNewtonMetres = M, PendulumNewtonMetres = stiffness };
         var theta = Math.Asin(M / stiffness) - Math.Atan2(B, A);
         var (sin, cos) = Math.SinCos(theta);
+        if (!(cos > 0))
+            return new HungBody { Failure = FailureKind.TurnedOver, PitchRadians = theta };
 
         double tx = cosTau * cosPsi * cos - sinTau * sin, ty = cosTau * sinPsi, tz = -sinTau * cos - cosTau * cosPsi * sin;
         double Xp = xp * cos + zp * sin, Zp = zp * cos - xp * sin, Zc = h * cos - xc * sin;
