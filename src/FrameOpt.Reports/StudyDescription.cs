@@ -14,7 +14,7 @@ public static class StudyDescription
         .. study.Mission.Select(phase => new DescriptionRow("Mission", phase.Name, PhaseWords(phase))),
         .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(factor))),
         .. study.Objectives.Select((objective, i) => new DescriptionRow("Objectives", StudyWords.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
-        .. study.Limits.Select(limit => new DescriptionRow("Limits", StudyWords.Limit(limit), limit.Response.Entry.Meaning)),
+        .. study.Limits.Select(limit => new DescriptionRow("Limits", limit.Text, limit.Response.Entry.Meaning)),
         .. Settings(study),
     ];
 

@@ -6,17 +6,6 @@ namespace FrameOpt.Reports;
 /// <summary>The settings of a study in words.</summary>
 public static class StudyWords
 {
-    /// <summary>"effort_worst at most 0.6".</summary>
-    public static string Limit(StudyLimit limit)
-    {
-        var bounds = new List<string>();
-        if (limit.AtLeast is { } least)
-            bounds.Add($"at least {Bound(least, limit.Response.Unit)}");
-        if (limit.AtMost is { } most)
-            bounds.Add($"at most {Bound(most, limit.Response.Unit)}");
-        return $"{Name(limit.Response, limit.Magnitude)} {string.Join(" and ", bounds)}";
-    }
-
     /// <summary>"minimise" or "maximise".</summary>
     public static string Goal(StudyObjective objective) => objective.Maximise ? "maximise" : "minimise";
 
@@ -49,6 +38,4 @@ public static class StudyWords
 
     /// <summary>"↺ counter-clockwise" or "↻ clockwise", seen from behind.</summary>
     public static string Turns(Rotation rotation) => rotation == Rotation.CounterClockwise ? "↺ counter-clockwise" : "↻ clockwise";
-
-    private static string Bound(double value, string unit) => unit.Length == 0 ? PlainNumber.Text(value) : $"{PlainNumber.Text(value)} {unit}";
 }

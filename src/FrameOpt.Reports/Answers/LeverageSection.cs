@@ -34,10 +34,10 @@ internal static class LeverageSection
     {
         var used = scenario.Chosen.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
         var isVaried = used.Count > 0 && used.Max() - used.Min() > 0.005;
-        return isVaried ? FormattableString.Invariant($"leverage {scenario.Label} ({used.Min():0.0#} to {used.Max():0.0#})") : $"leverage {scenario.Label}";
+        return isVaried ? FormattableString.Invariant($"leverage {used.Min():0.0#} to {used.Max():0.0#}, {scenario.Label}") : $"leverage {scenario.Label}";
     }
 
-    private static string BestOffset(LeverageScenario scenario, StudyFactor offset) => scenario.Best is not { } best ? "nothing feasible"
+    private static string BestOffset(LeverageScenario scenario, StudyFactor offset) => scenario.Best is not { } best ? "none known"
         : best.Geometry.OffsetMetres == 0 ? "none"
         : $"{offset.Unit.Text(Math.Abs(best.Geometry.OffsetMetres))} {SideWords.Side(best.Geometry.OffsetMetres)}";
 

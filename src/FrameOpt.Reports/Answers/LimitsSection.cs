@@ -20,9 +20,8 @@ internal static class LimitsSection
 
     private static string[] Row(StudyLimit limit, DesignEvaluation? design, long excluded)
     {
-        var value = design is { Failure: null } ? design[limit.Response] : double.NaN;
-        var shown = limit.Magnitude ? Math.Abs(value) : value;
-        return [StudyWords.Limit(limit), Figures.Text(shown, limit.Response.Entry), State(limit, shown), Figures.Count(excluded)];
+        var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
+        return [limit.Text, Figures.Text(value, limit.Response.Entry), State(limit, value), Figures.Count(excluded)];
     }
 
     private static string State(StudyLimit limit, double value)

@@ -73,7 +73,7 @@ public static class ReportFixture
             IsComplete: true,
             evaluations[0],
             model.Evaluate(Baseline),
-            [Scenario("0.2", model.WithYawLeverage(0.2), front[0]), Scenario("as given", model, front[0]), Scenario("1.6", model.WithYawLeverage(1.6), front[^1])],
+            [Scenario("0.2", model.WithYawLeverage(0.2), front[0]), Scenario("as in the study", model, front[0]), Scenario("1.6", model.WithYawLeverage(1.6), front[^1])],
             [new BalancedBand(1480, 1720)],
             NearestMiss: null);
         return new RunReport(result, Info, evaluations);
