@@ -1,4 +1,5 @@
 using ClosedXML.Excel;
+using DocumentFormat.OpenXml.Packaging;
 
 namespace FrameOpt.Reports;
 
@@ -15,7 +16,13 @@ public static class Workbook
     {
         using var memory = new MemoryStream();
         var tables = WriteSheets(report, memory);
-        RowWriter.Append(memory, tables);
+        using (var document = SpreadsheetDocument.Open(memory, isEditable: true))
+        {
+            RowWriter.Append(document.WorkbookPart!, tables);
+            PrintTitles.MakeAbsolute(document.WorkbookPart!);
+            NamedStyles.Add(document.WorkbookPart!);
+        }
+
         memory.Position = 0;
         memory.CopyTo(stream);
     }

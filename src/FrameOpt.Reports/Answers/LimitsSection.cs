@@ -13,7 +13,7 @@ internal static class LimitsSection
         var design = result.Chosen ?? result.NearestMiss?.Evaluation;
         if (result.Study.Limits.Count == 0)
             return new AnswerSection("Limits", ["The study sets none."]);
-        string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "", "designs it excludes"];
+        string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs it excludes"];
         var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.OutsideBy[i].Count));
         return new AnswerSection("Limits", [], new AnswerTable(headers, [.. rows]));
     }

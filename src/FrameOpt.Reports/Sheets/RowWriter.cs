@@ -13,10 +13,8 @@ internal static partial class RowWriter
     private const string EndOfRows = "</x:sheetData>";
 
     /// <summary>Adds the rows to sheets that hold only a header so far; cells take the style of their column.</summary>
-    public static void Append(Stream workbook, IReadOnlyList<DataRows> tables)
+    public static void Append(WorkbookPart book, IReadOnlyList<DataRows> tables)
     {
-        using var document = SpreadsheetDocument.Open(workbook, isEditable: true);
-        var book = document.WorkbookPart!;
         foreach (var table in tables)
         {
             var sheet = book.Workbook.Descendants<Sheet>().Single(sheet => sheet.Name == table.SheetName);

@@ -6,14 +6,23 @@ namespace FrameOpt.Reports;
 /// <remarks>Colours: M. Okabe, K. Ito, Color Universal Design, 2008 (blue #0072B2, yellow #F0E442); never colour alone.</remarks>
 internal static class SheetStyle
 {
+    /// <summary>Titles, headings and table headers.</summary>
+    public const string Blue = "0072B2";
+
+    /// <summary>Behind a warning.</summary>
+    public const string Yellow = "F0E442";
+
+    /// <summary>Size of running text.</summary>
+    public const double TextPoints = 11;
+
     private const int LongestCellText = 32_000;
     private const int LongestHeaderText = 80;
     /// <summary>Widths count digits; running text has narrower letters among them.</summary>
-    private const double LettersPerDigit = 1.12;
+    private const double LettersPerDigit = 1.17;
     private const double LineHeightPoints = 15;
     private const double TallestRowPoints = 400;
-    private static readonly XLColor blue = XLColor.FromHtml("#0072B2");
-    private static readonly XLColor yellow = XLColor.FromHtml("#F0E442");
+    private static readonly XLColor blue = XLColor.FromHtml("#" + Blue);
+    private static readonly XLColor yellow = XLColor.FromHtml("#" + Yellow);
     private static readonly XLColor hairline = XLColor.FromHtml("#BFBFBF");
 
     /// <summary>Text stays text: no formula, no date, no character that XML forbids.</summary>
@@ -54,7 +63,7 @@ internal static class SheetStyle
         row.Merge();
         Text(row.FirstCell(), text);
         row.Style.Alignment.SetWrapText().Alignment.SetVertical(XLAlignmentVerticalValues.Top);
-        row.Worksheet.Row(row.FirstCell().Address.RowNumber).Height = HeightPoints((text, widthCharacters * LettersPerDigit));
+        row.Worksheet.Row(row.FirstCell().Address.RowNumber).Height = HeightPoints((text, widthCharacters));
     }
 
     /// <summary>How tall a row must be for its wrapped texts, each in its own width.</summary>
@@ -62,7 +71,7 @@ internal static class SheetStyle
     {
         var most = 1.0;
         foreach (var (text, width) in cells)
-            most = Math.Max(most, text.Split('\n').Sum(line => Math.Ceiling(Math.Max(1, line.Sum(c => c < '\u1100' ? 1.0 : 1.9)) / width)));
+            most = Math.Max(most, text.Split('\n').Sum(line => Math.Ceiling(Math.Max(1, line.Sum(c => c < '\u1100' ? 1.0 : 1.9)) / (width * LettersPerDigit))));
         return Math.Min(TallestRowPoints, LineHeightPoints * most + 1);
     }
 
@@ -73,7 +82,7 @@ internal static class SheetStyle
         page.PaperSize = XLPaperSize.A4Paper;
         page.PageOrientation = XLPageOrientation.Landscape;
         page.FitToPages(pagesWide, 0);
-        page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.7).SetBottom(0.6);
+        page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.7).SetBottom(0.7).SetHeader(0.3).SetFooter(0.3);
         page.Header.Left.AddText(InHeader(report.Result.Study.Title));
         page.Header.Right.AddText(XLHFPredefinedText.SheetName);
         page.Footer.Left.AddText(InHeader($"FrameOpt {report.Info.ToolVersion}, {report.Info.StudyFileName}, {report.Result.Study.Hash[..8]}"));

@@ -40,6 +40,18 @@ public sealed class ReadBack
         return [.. new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2016).Validate(document).Select(error => $"{error.Path?.XPath}: {error.Description}")];
     }
 
+    public IReadOnlyList<string> StyleNames()
+    {
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes.ToArray()), isEditable: false);
+        return [.. document.WorkbookPart!.WorkbookStylesPart!.Stylesheet.CellStyles!.Elements<CellStyle>().Select(style => style.Name!.Value!)];
+    }
+
+    public IReadOnlyList<string> PrintTitles()
+    {
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes.ToArray()), isEditable: false);
+        return [.. document.WorkbookPart!.Workbook.Descendants<DefinedName>().Where(name => name.Name == "_xlnm.Print_Titles").Select(name => name.Text)];
+    }
+
     public int Formulas()
     {
         using var document = SpreadsheetDocument.Open(new MemoryStream(bytes.ToArray()), isEditable: false);

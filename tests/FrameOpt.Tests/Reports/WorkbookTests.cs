@@ -17,6 +17,14 @@ public class WorkbookTests
         Assert.All(book.Visibility, state => Assert.Equal("visible", state));
     }
 
+    [Fact]
+    public void Looks_have_names_and_headers_repeat_on_every_printed_page()
+    {
+        var book = new ReadBack(ReportFixture.Report());
+        Assert.Equal(["Normal", "FrameOpt title", "FrameOpt heading", "FrameOpt table header"], book.StyleNames());
+        Assert.Contains("Front!$A:$C,Front!$1:$2", book.PrintTitles());
+    }
+
     [Theory]
     [InlineData(1)]
     [InlineData(500)]
