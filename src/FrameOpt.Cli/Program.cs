@@ -1,1 +1,3 @@
-return 0;
+using FrameOpt.Cli;
+
+return App.Run(args, Terminal.OfProcess());

@@ -30,13 +30,16 @@ public enum FailureKind
     /// <summary>The pitching moment of the thrust is more than the hung weight can balance.</summary>
     NoPitchEquilibrium,
 
+    /// <summary>Upright the body tips over: it comes to rest only more than 90 degrees over, as when hung below its centre of gravity.</summary>
+    TurnedOver,
+
     /// <summary>The thrust carries all the weight: no load is left in the risers.</summary>
     NoRiserLoad,
 
     /// <summary>The hang points are as far apart as the lines of the two half-wings.</summary>
     SpacingBeyondLines,
 
-    /// <summary>The body is not stable in roll under the hang points.</summary>
+    /// <summary>The body is not stable in roll and yaw under the hang points.</summary>
     Unstable,
 
     /// <summary>The yaw moment is more than the two risers can hold: they twist.</summary>

@@ -14,7 +14,7 @@ public static class FailureWords
     /// <param name="failure">What its preparation or <see cref="MissionRow.FindFailures"/> said.</param>
     public static string Describe(MissionRow row, FlightFailure failure)
     {
-        var phase = row.Mission.Phases[failure.PhaseIndex];
+        var phase = row.Phases[failure.PhaseIndex];
         return $"{phase.Name}: {Short(failure.Kind)} ({Figures(row, failure)})";
     }
 
@@ -28,9 +28,10 @@ public static class FailureWords
         FailureKind.EngineTooWeak => "more torque is needed than the engine gives",
         FailureKind.NoFullThrottleBalance => "at full throttle propeller and engine do not meet within their tables",
         FailureKind.NoPitchEquilibrium => "the thrust pitches the pilot over: no balance in pitch",
+        FailureKind.TurnedOver => "nothing holds the body upright under the hang points: it turns over",
         FailureKind.NoRiserLoad => "the thrust carries all the weight: no load is left in the risers",
         FailureKind.SpacingBeyondLines => "the hang points are as far apart as the lines of the wing",
-        FailureKind.Unstable => "the body is not stable in roll under the hang points",
+        FailureKind.Unstable => "the body is not stable in roll and yaw under the hang points",
         FailureKind.RiserTwist => "the risers twist",
         FailureKind.SlackRiser => "a riser goes slack",
         _ => "flies",
@@ -39,7 +40,7 @@ public static class FailureWords
     private static string Figures(MissionRow row, FlightFailure failure)
     {
         var p = failure.PhaseIndex;
-        var conditions = row.Mission.Conditions[p];
+        var conditions = row.Conditions[p];
         var (point, body, balance) = (row.Points[p], row.Bodies[p], row.Balances[p]);
         var polar = row.Mission.Wing.Polar;
         return failure.Kind switch
@@ -58,6 +59,8 @@ public static class FailureWords
                 Invariant($"up to {point.Rpm:0} rpm at the propeller; {EngineRange(row)}; {PropellerRange(row)}"),
             FailureKind.NoPitchEquilibrium => Invariant(
                 $"pitching moment {Math.Abs(body.ThrustPitchNewtonMetres):0} N·m, the hung weight holds at most {body.PendulumNewtonMetres:0} N·m"),
+            FailureKind.TurnedOver => Invariant(
+                $"body pitch {body.PitchRadians * 180 / Math.PI:0} deg at suspension height {row.Geometry.HeightMetres * 1000:0} mm"),
             FailureKind.NoRiserLoad => Invariant($"vertical load {body.RiserLoadNewtons:0} N"),
             FailureKind.SpacingBeyondLines => Invariant(
                 $"spacing {row.Geometry.SpacingMetres * 1000:0} mm, line spread {row.Mission.Wing.LineSpreadMetres * 1000:0} mm"),

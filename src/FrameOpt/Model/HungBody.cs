@@ -5,9 +5,11 @@ namespace FrameOpt.Model;
 /// <param name="PitchRadians">theta, nose up +.</param>
 /// <param name="RiserLoadNewtons">F.</param>
 /// <param name="LineLeanRadians">eps.</param>
-/// <param name="ThrustForwardNewtons">T t_x in the turned axes.</param>
-/// <param name="ThrustRightNewtons">T t_y.</param>
-/// <param name="ThrustDownNewtons">T t_z, negative when the thrust carries weight.</param>
+/// <param name="LeanSine">sin(eps).</param>
+/// <param name="LeanCosine">cos(eps).</param>
+/// <param name="BankPerRoll">Bank of the wing for each radian of body roll: T t_z / F.</param>
+/// <param name="BankPerYaw">Bank of the wing for each radian of body yaw: -T t_x / F.</param>
+/// <param name="BankAlone">Bank of the wing with the body straight, rad: -T t_y / F.</param>
 /// <param name="PendulumNewtonMetres">W Z_c: roll moment of the weight for each radian of roll.</param>
 /// <param name="DragDownNewtonMetres">D_p Z_d.</param>
 /// <param name="DragForwardNewtonMetres">D_p X_d.</param>
@@ -20,9 +22,11 @@ public readonly record struct HungBody(
     double PitchRadians,
     double RiserLoadNewtons,
     double LineLeanRadians,
-    double ThrustForwardNewtons,
-    double ThrustRightNewtons,
-    double ThrustDownNewtons,
+    double LeanSine,
+    double LeanCosine,
+    double BankPerRoll,
+    double BankPerYaw,
+    double BankAlone,
     double PendulumNewtonMetres,
     double DragDownNewtonMetres,
     double DragForwardNewtonMetres,
@@ -60,6 +64,8 @@ public readonly record struct HungBody(
             return new HungBody { Failure = FailureKind.NoPitchEquilibrium, ThrustPitchNewtonMetres = M, PendulumNewtonMetres = stiffness };
         var theta = Math.Asin(M / stiffness) - Math.Atan2(B, A);
         var (sin, cos) = Math.SinCos(theta);
+        if (!(cos > 0))
+            return new HungBody { Failure = FailureKind.TurnedOver, PitchRadians = theta };
 
         double tx = cosTau * cosPsi * cos - sinTau * sin, ty = cosTau * sinPsi, tz = -sinTau * cos - cosTau * cosPsi * sin;
         double Xp = xp * cos + zp * sin, Zp = zp * cos - xp * sin, Zc = h * cos - xc * sin;
@@ -78,13 +84,16 @@ public readonly record struct HungBody(
         var N = new OffsetLine(
             T * (Xp * ty - design.HubRightMetres * tx) + drag.RightMetres * D + sigmaQ * tz - gyro * tx,
             T * tx - D);
+        var F = double.Hypot(Fv, Fx);
         return new HungBody(
             theta,
-            double.Hypot(Fv, Fx),
+            F,
             Math.Atan2(Fx, Fv),
-            T * tx,
-            T * ty,
-            T * tz,
+            Fx / F,
+            Fv / F,
+            T * tz / F,
+            -T * tx / F,
+            -T * ty / F,
             W * Zc,
             D * Zd,
             D * Xd,

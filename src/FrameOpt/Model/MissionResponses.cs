@@ -45,11 +45,11 @@ public static class MissionResponses
 
     private static void ResidualRms(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
     {
-        var phases = row.Mission.Phases;
-        Span<OffsetLine> lines = stackalloc OffsetLine[phases.Count];
-        Span<double> weights = stackalloc double[phases.Count];
+        var phases = row.Phases;
+        Span<OffsetLine> lines = stackalloc OffsetLine[phases.Length];
+        Span<double> weights = stackalloc double[phases.Length];
         var count = 0;
-        for (var p = 0; p < phases.Count; p++)
+        for (var p = 0; p < phases.Length; p++)
         {
             if (phases[p].Weight <= 0)
                 continue;
@@ -63,10 +63,10 @@ public static class MissionResponses
     private static void Largest(
         MissionRow row, Func<Phase, bool> counts, Func<MissionRow, int, OffsetLine> quantity, ReadOnlySpan<double> offsets, Span<double> values)
     {
-        var phases = row.Mission.Phases;
-        Span<OffsetLine> lines = stackalloc OffsetLine[phases.Count];
+        var phases = row.Phases;
+        Span<OffsetLine> lines = stackalloc OffsetLine[phases.Length];
         var count = 0;
-        for (var p = 0; p < phases.Count; p++)
+        for (var p = 0; p < phases.Length; p++)
         {
             if (counts(phases[p]))
                 lines[count++] = quantity(row, p);
@@ -90,7 +90,7 @@ public static class MissionResponses
     private static void TwistMarginWorst(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
     {
         // The margin is capacity over size, so the smallest margin is one over the largest size over capacity.
-        Span<OffsetLine> lines = stackalloc OffsetLine[row.Mission.Phases.Count];
+        Span<OffsetLine> lines = stackalloc OffsetLine[row.Phases.Length];
         for (var p = 0; p < lines.Length; p++)
             lines[p] = (1 / row.Balances[p].YawStiffness) * row.Balances[p].WingYawMoment;
         OffsetSpan.LargestSize(lines, offsets, values);
@@ -101,9 +101,9 @@ public static class MissionResponses
     private static double TorqueMarginWorst(MissionRow row)
     {
         var smallest = double.PositiveInfinity;
-        for (var p = 0; p < row.Mission.Phases.Count; p++)
+        for (var p = 0; p < row.Phases.Length; p++)
         {
-            if (Weighted(row.Mission.Phases[p]))
+            if (Weighted(row.Phases[p]))
                 smallest = Math.Min(smallest, row.Points[p].TorqueMargin);
         }
 
@@ -114,9 +114,9 @@ public static class MissionResponses
         MissionRow row, double scale, ReadOnlySpan<double> offsets, Span<double> values, Func<double, double, double> pick)
     {
         values.Clear();
-        for (var p = 0; p < row.Mission.Phases.Count; p++)
+        for (var p = 0; p < row.Phases.Length; p++)
         {
-            if (!Weighted(row.Mission.Phases[p]))
+            if (!Weighted(row.Phases[p]))
                 continue;
             for (var i = 0; i < offsets.Length; i++)
             {

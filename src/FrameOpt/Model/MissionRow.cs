@@ -4,6 +4,8 @@ namespace FrameOpt.Model;
 /// and what the last row already computed is kept. For one thread at a time.</summary>
 public sealed class MissionRow
 {
+    private readonly Phase[] phases;
+    private readonly PhaseConditions[] conditions;
     private readonly OperatingPoint[] points;
     private readonly HungBody[] bodies;
     private readonly RollYawBalance[] balances;
@@ -14,9 +16,11 @@ public sealed class MissionRow
     public MissionRow(MissionModel mission)
     {
         Mission = mission;
-        points = new OperatingPoint[mission.Phases.Count];
-        bodies = new HungBody[mission.Phases.Count];
-        balances = new RollYawBalance[mission.Phases.Count];
+        phases = [.. mission.Phases];
+        conditions = [.. mission.Conditions];
+        points = new OperatingPoint[phases.Length];
+        bodies = new HungBody[phases.Length];
+        balances = new RollYawBalance[phases.Length];
     }
 
     /// <summary>The model.</summary>
@@ -24,6 +28,12 @@ public sealed class MissionRow
 
     /// <summary>The geometry the row was prepared for; its offset is not used.</summary>
     public FrameGeometry Geometry => last ?? throw new InvalidOperationException("prepare the row first");
+
+    /// <summary>The mission's phases.</summary>
+    public ReadOnlySpan<Phase> Phases => phases;
+
+    /// <summary>What each phase fixes before any design is chosen.</summary>
+    public ReadOnlySpan<PhaseConditions> Conditions => conditions;
 
     /// <summary>The operating point of each phase.</summary>
     public ReadOnlySpan<OperatingPoint> Points => points;
@@ -49,7 +59,7 @@ public sealed class MissionRow
     }
 
     /// <summary>Finds the designs of the row that cannot fly, phase by phase.</summary>
-    /// <param name="offsets">Lateral offsets in m.</param>
+    /// <param name="offsets">Lateral offsets in m, increasing.</param>
     /// <param name="codes">Receives the <see cref="FlightFailure.Code"/> of each, 0 for those that fly.</param>
     public void FindFailures(ReadOnlySpan<double> offsets, Span<ushort> codes)
     {
@@ -76,17 +86,8 @@ public sealed class MissionRow
         }
     }
 
-    private static bool Holds(OffsetLine line, double most, ReadOnlySpan<double> offsets)
-    {
-        double lowest = offsets[0], highest = offsets[0];
-        foreach (var offset in offsets)
-        {
-            lowest = Math.Min(lowest, offset);
-            highest = Math.Max(highest, offset);
-        }
-
-        return Math.Abs(line.At(lowest)) <= most && Math.Abs(line.At(highest)) <= most;
-    }
+    private static bool Holds(OffsetLine line, double most, ReadOnlySpan<double> offsets) =>
+        Math.Abs(line.At(offsets[0])) <= most && Math.Abs(line.At(offsets[^1])) <= most;
 
     private static bool SamePlace(in FrameGeometry a, in FrameGeometry b) =>
         a.HeightMetres == b.HeightMetres && a.HubForwardMetres == b.HubForwardMetres && a.HubRightMetres == b.HubRightMetres
@@ -109,19 +110,17 @@ public sealed class MissionRow
 
     private FailureKind ComputePhase(int p, in FrameGeometry geometry, bool operating, bool hung, double rollMetres, double yawMetres)
     {
-        var conditions = Mission.Conditions[p];
-        var phase = Mission.Phases[p];
-        if (conditions.Failure != FailureKind.None)
-            return conditions.Failure;
+        if (conditions[p].Failure != FailureKind.None)
+            return conditions[p].Failure;
         if (operating)
-            points[p] = Operating.Of(phase, conditions, Mission.Machine, geometry);
+            points[p] = Operating.Of(phases[p], conditions[p], Mission.Machine, geometry);
         if (points[p].Failure != FailureKind.None)
             return points[p].Failure;
         if (hung)
-            bodies[p] = HungBody.Of(Mission.Machine, phase, conditions, points[p], geometry);
+            bodies[p] = HungBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry);
         if (bodies[p].Failure != FailureKind.None)
             return bodies[p].Failure;
-        balances[p] = RollYawBalance.Of(bodies[p], rollMetres, yawMetres, conditions.YawLeverage);
+        balances[p] = RollYawBalance.Of(bodies[p], rollMetres, yawMetres, conditions[p].YawLeverage);
         return balances[p].Failure;
     }
 }

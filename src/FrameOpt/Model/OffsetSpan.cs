@@ -54,6 +54,7 @@ public static class OffsetSpan
         var total = 0.0;
         foreach (var weight in weights)
             total += weight;
+        var share = 1 / total;
         var done = 0;
         for (; done <= offsets.Length - Vector512<double>.Count; done += Vector512<double>.Count)
         {
@@ -65,7 +66,7 @@ public static class OffsetSpan
                 sum += Vector512.Create(weights[i]) * (value * value);
             }
 
-            Vector512.Sqrt(sum / Vector512.Create(total)).StoreUnsafe(ref values[done]);
+            Vector512.Sqrt(sum * Vector512.Create(share)).StoreUnsafe(ref values[done]);
         }
 
         for (; done < offsets.Length; done++)
@@ -77,7 +78,7 @@ public static class OffsetSpan
                 sum += weights[i] * (value * value);
             }
 
-            values[done] = Math.Sqrt(sum / total);
+            values[done] = Math.Sqrt(sum * share);
         }
     }
 
@@ -93,6 +94,26 @@ public static class OffsetSpan
 
         for (; done < offsets.Length; done++)
             values[done] = capacity / Math.Abs(line.At(offsets[done]));
+    }
+
+    /// <summary>Turns the sign of every value.</summary>
+    public static void Negate(Span<double> values)
+    {
+        var done = 0;
+        for (; done <= values.Length - Vector512<double>.Count; done += Vector512<double>.Count)
+            (-Load(values, done)).StoreUnsafe(ref values[done]);
+        for (; done < values.Length; done++)
+            values[done] = -values[done];
+    }
+
+    /// <summary>Takes the size of every value.</summary>
+    public static void Absolute(Span<double> values)
+    {
+        var done = 0;
+        for (; done <= values.Length - Vector512<double>.Count; done += Vector512<double>.Count)
+            Vector512.Abs(Load(values, done)).StoreUnsafe(ref values[done]);
+        for (; done < values.Length; done++)
+            values[done] = Math.Abs(values[done]);
     }
 
     private static Vector512<double> Load(ReadOnlySpan<double> from, int index) =>

@@ -39,7 +39,7 @@ public static class PhaseResponses
 
     /// <summary>R = M_w + Gamma N_w: the roll moment at the hang points that alone turns the wing as much as both, N·m, right +.</summary>
     public static OffsetLine Residual(MissionRow row, int phase) =>
-        row.Balances[phase].WingRollMoment + row.Mission.Conditions[phase].YawLeverage * row.Balances[phase].WingYawMoment;
+        row.Balances[phase].WingRollMoment + row.Conditions[phase].YawLeverage * row.Balances[phase].WingYawMoment;
 
     /// <summary>The lean in mm that cancels the residual: -R / (kappa W_pilot).</summary>
     public static OffsetLine Lean(MissionRow row, int phase) =>
@@ -61,12 +61,12 @@ public static class PhaseResponses
 
     /// <summary>W_pilot in N: n c g times the mass of what leans.</summary>
     private static double BodyWeightNewtons(MissionRow row, int phase) =>
-        row.Mission.Phases[phase].LoadFactor * row.Mission.Phases[phase].CarriedShare
+        row.Phases[phase].LoadFactor * row.Phases[phase].CarriedShare
             * Constants.StandardGravity * row.Mission.Machine.BodyMassKilograms;
 
     private static OffsetLine TurnRate(MissionRow row, int phase)
     {
-        var conditions = row.Mission.Conditions[phase];
+        var conditions = row.Conditions[phase];
         var perTorque = TurnEquivalence.TurnRatePerTorque(row.Mission.Wing, conditions.Density, conditions.AirspeedMetresPerSecond);
         return Degrees * perTorque * Residual(row, phase);
     }
@@ -85,7 +85,7 @@ public static class PhaseResponses
     private static double Shared(MissionRow row, PhaseQuantity quantity, int phase)
     {
         ref readonly var point = ref row.Points[phase];
-        var conditions = row.Mission.Conditions[phase];
+        var conditions = row.Conditions[phase];
         return quantity switch
         {
             PhaseQuantity.Rpm => point.Rpm,

@@ -24,6 +24,10 @@ public sealed record PropellerTable : PropellerCurve
         power = new LinearTable(advanceRatios, [.. rows.Select(row => row.PowerCoefficient)]);
     }
 
+    /// <summary>The rows as given.</summary>
+    public IReadOnlyList<PropellerRow> Rows =>
+        [.. thrust.Arguments.Select((ratio, i) => new PropellerRow(ratio, thrust.Values[i], power.Values[i]))];
+
     /// <inheritdoc/>
     public override double SmallestAdvanceRatio => thrust.Smallest;
 

@@ -30,12 +30,11 @@ public readonly record struct RollYawBalance(
     {
         if (double.IsNaN(rollMetres))
             return new RollYawBalance { Failure = FailureKind.SpacingBeyondLines };
-        var F = body.RiserLoadNewtons;
-        double Kphi = F * rollMetres, Kpsi = F * yawMetres;
-        var (sin, cos) = Math.SinCos(body.LineLeanRadians);
+        double Kphi = body.RiserLoadNewtons * rollMetres, Kpsi = body.RiserLoadNewtons * yawMetres;
+        double sin = body.LeanSine, cos = body.LeanCosine;
 
         // The third row gives the bank: Phi = alpha phi + beta psi_b + gamma.
-        double alpha = body.ThrustDownNewtons / F, beta = -body.ThrustForwardNewtons / F, gamma = -body.ThrustRightNewtons / F;
+        double alpha = body.BankPerRoll, beta = body.BankPerYaw, gamma = body.BankAlone;
 
         // Roll and twist against the wing: a = aPhi phi + aPsi psi_b - gamma, k = sin phi + cos psi_b.
         double aPhi = cos - alpha, aPsi = -sin - beta;

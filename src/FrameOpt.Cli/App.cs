@@ -1,0 +1,37 @@
+using System.CommandLine;
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>The command line.</summary>
+public static class App
+{
+    /// <summary>Parses, runs, and gives the exit code.</summary>
+    /// <param name="args">As the shell gave them.</param>
+    /// <param name="terminal">Where to write.</param>
+    public static int Run(string[] args, Terminal terminal)
+    {
+        var root = new RootCommand("Finds the hang-point geometry that leaves a paramotor pilot the least torque to hold.")
+        {
+            RunCommand.Build(terminal),
+            EvaluateCommand.Build(terminal),
+            CheckCommand.Build(terminal),
+        };
+        var parsed = root.Parse(args);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors)
+                terminal.Error.WriteLine(error.Message);
+            terminal.Error.WriteLine("Ask for --help to see what a command takes.");
+            return ExitCode.Mistake;
+        }
+
+        return parsed.Invoke(new InvocationConfiguration
+        {
+            Output = terminal.Out.Profile.Out.Writer,
+            Error = terminal.Error.Profile.Out.Writer,
+            EnableDefaultExceptionHandler = false,
+            ProcessTerminationTimeout = null,
+        });
+    }
+}

@@ -1,0 +1,34 @@
+using System.CommandLine;
+using FrameOpt.Reports;
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>check: reads a study and says what was understood, without running it.</summary>
+internal static class CheckCommand
+{
+    public static Command Build(Terminal terminal)
+    {
+        var study = StudyArgument.Build();
+        var command = new Command("check", "Read a study and say what was understood and assumed, or everything to mend. Runs nothing.") { study };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(study), terminal));
+        return command;
+    }
+
+    private static int Run(string path, Terminal terminal)
+    {
+        if (StudyArgument.Open(path, terminal) is not { } study)
+            return ExitCode.Mistake;
+        var console = terminal.Out;
+        console.WriteLine($"{path}: a valid study of {Figures.Count(study.GridSize)} designs.");
+        foreach (var warning in study.Warnings)
+            console.WriteLine($"Look again: {warning}");
+        foreach (var part in StudyDescription.Of(study).GroupBy(row => row.Group))
+            Screen.List(console, part.Key, part.Select(row => (IReadOnlyList<string>)[row.What, row.Value]));
+        Screen.List(
+            console,
+            "Assumed, because the study does not say",
+            study.Assumptions.Select(a => (IReadOnlyList<string>)[a.What, a.Value, a.Source]));
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,87 @@
+using System.CommandLine;
+using System.Globalization;
+using FrameOpt.Model;
+using FrameOpt.Reports;
+using FrameOpt.Studies;
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>evaluate: everything the model says of one design.</summary>
+internal static class EvaluateCommand
+{
+    public static Command Build(Terminal terminal)
+    {
+        var study = StudyArgument.Build();
+        var set = new Option<string[]>("--set")
+        {
+            Description = "A factor and its value, as lateral_offset='25 mm'; once for each factor that should differ from the study's baseline.",
+            HelpName = "factor='value unit'",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var json = new Option<bool>("--json") { Description = "Write JSON instead of tables." };
+        var command = new Command("evaluate", "Evaluate one design: every quantity of every phase.") { study, set, json };
+        command.SetAction(parsed => Run(
+            parsed.GetRequiredValue(study), parsed.GetValue(set) ?? [], parsed.GetValue(json), terminal));
+        return command;
+    }
+
+    private static int Run(string path, IReadOnlyList<string> settings, bool asJson, Terminal terminal)
+    {
+        if (StudyArgument.Open(path, terminal) is not { } study)
+            return ExitCode.Mistake;
+        var design = DesignReader.Read(study, settings, "--set");
+        if (design.Geometry is not { } geometry)
+        {
+            Screen.Mistakes(terminal, path, design.Mistakes);
+            return ExitCode.Mistake;
+        }
+
+        var evaluation = StudyProblem.Model(study).Evaluate(geometry);
+        if (asJson)
+        {
+            EvaluationJson.Write(evaluation, study, terminal.OutStream);
+            terminal.OutStream.Write("\n"u8);
+            terminal.OutStream.Flush();
+        }
+        else
+        {
+            Print(evaluation, study, terminal.Out);
+        }
+
+        return evaluation.Failure is null ? ExitCode.Done : ExitCode.NothingFeasible;
+    }
+
+    private static void Print(DesignEvaluation evaluation, Study study, IAnsiConsole console)
+    {
+        console.WriteLine(GeometryWords.Of(study, evaluation.Geometry));
+        if (evaluation.Failure is { } reason)
+        {
+            console.WriteLine($"This design cannot fly. {reason}");
+            return;
+        }
+
+        var rows = new List<IReadOnlyList<string>>();
+        for (var q = 0; q < ResponseCatalogue.OfPhases.Count; q++)
+        {
+            var entry = ResponseCatalogue.OfPhases[q];
+            rows.Add([entry.Name, entry.Unit, .. evaluation.Phases.Select(phase => Digits(phase.Values[q]))]);
+        }
+
+        rows.Add(["steers", "", .. evaluation.Phases.Select(phase => phase.Steers)]);
+        Screen.Table(console, new AnswerTable(["quantity", "unit", .. evaluation.Phases.Select(phase => phase.Phase.Name)], rows));
+        Screen.Table(console, new AnswerTable(
+            ["response of the mission", "value", "unit"],
+            [.. ResponseCatalogue.OfMissions.Select((entry, q) =>
+                (IReadOnlyList<string>)[entry.Name, Digits(evaluation.Mission[q]), entry.Unit])]));
+    }
+
+    /// <summary>Six digits, never an exponent: enough to check a figure by hand.</summary>
+    private static string Digits(double value)
+    {
+        if (!double.IsFinite(value))
+            return double.IsNaN(value) ? "not asked" : "no bound";
+        var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
+        return Math.Round(value, Math.Clamp(6 - whole, 0, 9)).ToString("0.#########", CultureInfo.InvariantCulture);
+    }
+}

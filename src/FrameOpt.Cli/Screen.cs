@@ -1,0 +1,89 @@
+using System.Text;
+using FrameOpt.Reports;
+using FrameOpt.Studies;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace FrameOpt.Cli;
+
+/// <summary>Puts answers, tables and mistakes on a terminal.</summary>
+internal static class Screen
+{
+    public static void Answer(IAnsiConsole console, Answer answer)
+    {
+        console.WriteLine();
+        console.Write(new Text(answer.Title, new Style(decoration: Decoration.Bold)));
+        console.WriteLine();
+        if (answer.Question.Length > 0)
+            console.WriteLine(answer.Question);
+        console.WriteLine();
+        console.Write(new Text(answer.Headline, new Style(answer.IsWarning ? Color.Orange3 : Color.DodgerBlue1, decoration: Decoration.Bold)));
+        console.WriteLine();
+        foreach (var section in answer.Sections)
+        {
+            console.WriteLine();
+            console.Write(new Text(section.Title, new Style(decoration: Decoration.Bold)));
+            console.WriteLine();
+            foreach (var line in section.Lines)
+                console.Write(new Padder(new Text(line), new Padding(2, 0, 0, 0)));
+            if (section.Table is { } table)
+                Table(console, table);
+        }
+    }
+
+    /// <summary>A table of figures; columns of numbers stand flush right.</summary>
+    public static void Table(IAnsiConsole console, AnswerTable table)
+    {
+        var grid = new Table { Border = TableBorder.Simple };
+        for (var c = 0; c < table.Headers.Count; c++)
+        {
+            var column = new TableColumn(new Text(table.Headers[c]));
+            grid.AddColumn(IsNumeric(table, c) ? column.RightAligned() : column);
+        }
+
+        foreach (var row in table.Rows)
+            grid.AddRow(row.Select(cell => new Text(cell)));
+        Write(console, grid);
+    }
+
+    /// <summary>A title and lines that each have a name and a text.</summary>
+    public static void List(IAnsiConsole console, string title, IEnumerable<IReadOnlyList<string>> rows)
+    {
+        console.WriteLine();
+        console.Write(new Text(title, new Style(decoration: Decoration.Bold)));
+        console.WriteLine();
+        var grid = new Grid();
+        foreach (var row in rows)
+        {
+            while (grid.Columns.Count < row.Count)
+                grid.AddColumn(new GridColumn { Padding = new Padding(2, 0, 0, 0) });
+            grid.AddRow([.. row.Select(cell => new Text(cell))]);
+        }
+
+        Write(console, grid);
+    }
+
+    public static void Mistakes(Terminal terminal, string file, IReadOnlyList<Mistake> mistakes)
+    {
+        terminal.Error.WriteLine($"{file}: {(mistakes.Count == 1 ? "one thing" : $"{mistakes.Count} things")} to mend.");
+        foreach (var mistake in mistakes)
+        {
+            terminal.Error.Write(new Text($"  {mistake.Text}"));
+            terminal.Error.WriteLine();
+        }
+    }
+
+    /// <summary>A column of figures, which reads best flush right.</summary>
+    private static bool IsNumeric(AnswerTable table, int column) =>
+        column > 0 && table.Rows.All(row => row[column].Length == 0 || char.IsAsciiDigit(row[column][0]) || row[column][0] is '-' or '∞');
+
+    /// <summary>Writes a block without the blanks that fill its lines up to the full width.</summary>
+    private static void Write(IAnsiConsole console, IRenderable block)
+    {
+        var text = new StringBuilder();
+        foreach (var segment in block.Render(RenderOptions.Create(console, console.Profile.Capabilities), console.Profile.Width))
+            text.Append(segment.IsLineBreak ? "\n" : segment.Text);
+        foreach (var line in text.ToString().Split('\n').Select(line => line.TrimEnd()).Where(line => line.Length > 0))
+            console.WriteLine(line);
+    }
+}

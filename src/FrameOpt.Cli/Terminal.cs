@@ -1,0 +1,41 @@
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>Where the program writes: answers to one side, progress and mistakes to the other.</summary>
+/// <param name="Out">Answers.</param>
+/// <param name="Error">Progress and mistakes.</param>
+/// <param name="OutStream">The bytes behind <paramref name="Out"/>, for JSON.</param>
+/// <param name="StopAsked">True once the user asked to stop.</param>
+public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutStream, Func<bool> StopAsked)
+{
+    private const int PipeWidth = 400;
+
+    /// <summary>The process's own: colours only on a terminal and never with NO_COLOR; Ctrl-C and SIGTERM ask to stop.</summary>
+    public static Terminal OfProcess()
+    {
+        var stop = new StopSignal();
+        return new Terminal(
+            Console(System.Console.Out, System.Console.IsOutputRedirected),
+            Console(System.Console.Error, System.Console.IsErrorRedirected),
+            System.Console.OpenStandardOutput(),
+            () => stop.IsAsked);
+    }
+
+    /// <summary>A console over a writer. In a pipe there is no colour and no wrapping.</summary>
+    public static IAnsiConsole Console(TextWriter writer, bool isPipe)
+    {
+        var plain = isPipe || !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Out = new AnsiConsoleOutput(writer),
+            Ansi = isPipe ? AnsiSupport.No : AnsiSupport.Detect,
+            ColorSystem = plain ? ColorSystemSupport.NoColors : ColorSystemSupport.Detect,
+            Interactive = isPipe ? InteractionSupport.No : InteractionSupport.Detect,
+        });
+        if (isPipe)
+            console.Profile.Width = PipeWidth;
+        console.Profile.Capabilities.Unicode = true;
+        return console;
+    }
+}

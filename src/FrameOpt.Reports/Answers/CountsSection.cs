@@ -1,0 +1,22 @@
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>How many designs went where, and why the search ended.</summary>
+internal static class CountsSection
+{
+    private const int ReasonsShown = 3;
+
+    public static AnswerSection Of(StudyResult result)
+    {
+        var counts = result.Counts;
+        List<string> lines =
+        [
+            $"{Figures.Count(counts.Evaluated)} designs evaluated of a grid of {Figures.Count(result.Study.GridSize)}: {Figures.Count(counts.Failed)} cannot fly, "
+                + $"{Figures.Count(counts.OutsideLimits)} break a limit, {Figures.Count(counts.Feasible)} are feasible, {Figures.Count(result.Front.Count)} of them on the front.",
+            $"{(result.IsComplete ? "Complete" : "NOT COMPLETE")}: {result.StopReason}.",
+            .. counts.FailedBy.Take(ReasonsShown).Select(reason => $"Cannot fly: {reason.Reason} ({Figures.Count(reason.Count)} designs)."),
+        ];
+        return new AnswerSection("Counts", lines);
+    }
+}

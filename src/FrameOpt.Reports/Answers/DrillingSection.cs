@@ -1,0 +1,28 @@
+using FrameOpt.Model;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>Where the hang points go, measured from the plane of symmetry, seen from behind.</summary>
+internal static class DrillingSection
+{
+    public static AnswerSection Of(Study study, FrameGeometry geometry)
+    {
+        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var rotation = study.Machine.Propeller.Rotation;
+        return new AnswerSection("Where to drill, seen from behind (the pilot's right is on your right)",
+        [
+            $"LEFT hang point {Place(-DrillingDimensions.LeftMetres(geometry), unit)}; "
+                + $"RIGHT hang point {Place(DrillingDimensions.RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.",
+            $"{GeometryWords.Of(study, geometry)}.",
+            $"Propeller {StudyWords.Turns(rotation)} seen from behind: under power its reaction pushes the {(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
+        ]);
+    }
+
+    private static string Place(double rightMetres, DisplayUnit unit)
+    {
+        var size = Math.Abs(rightMetres);
+        var inMillimetres = unit.Symbol == "mm" ? "" : FormattableString.Invariant($" ({1000 * size:0.0} mm)");
+        return $"{unit.Text(size)}{inMillimetres} to the {SideWords.Side(rightMetres)}";
+    }
+}

@@ -1,0 +1,53 @@
+using FrameOpt.Model;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The same design at other yaw leverages, with the roll and yaw parts the leverage weighs.</summary>
+internal static class LeverageSection
+{
+    public static IEnumerable<AnswerSection> Of(StudyResult result)
+    {
+        if (result.Scenarios.Count == 0)
+            yield break;
+        var offset = result.Study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
+        string[] headers = ["phase", "roll part", "yaw part", .. result.Scenarios.Select(scenario => $"residual, {Heading(scenario)}")];
+        var phases = result.Chosen!.Phases.Select((phase, i) => PhaseRow(result, phase, i));
+        string[] best = ["best offset", "", "", .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];
+        yield return new AnswerSection(
+            "If the yaw leverage is otherwise: the least certain number",
+            [.. result.Scenarios.SelectMany(Warnings)],
+            new AnswerTable(headers, [.. phases, best]));
+    }
+
+    private static string[] PhaseRow(StudyResult result, PhaseResult phase, int index) =>
+    [
+        phase.Phase.Name,
+        SideWords.Moment(phase[PhaseQuantity.WingRollMoment]),
+        SideWords.Moment(phase[PhaseQuantity.WingYawMoment]),
+        .. result.Scenarios.Select(scenario => scenario.Chosen.Failure is null
+            ? SideWords.Moment(scenario.Chosen.Phases[index][PhaseQuantity.Residual])
+            : "cannot fly"),
+    ];
+
+    private static string Heading(LeverageScenario scenario)
+    {
+        var used = scenario.Chosen.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
+        var isVaried = used.Count > 0 && used.Max() - used.Min() > 0.005;
+        return isVaried ? FormattableString.Invariant($"leverage {scenario.Label} ({used.Min():0.0#} to {used.Max():0.0#})") : $"leverage {scenario.Label}";
+    }
+
+    private static string BestOffset(LeverageScenario scenario, StudyFactor offset) => scenario.Best is not { } best ? "nothing feasible"
+        : best.Geometry.OffsetMetres == 0 ? "none"
+        : $"{offset.Unit.Text(Math.Abs(best.Geometry.OffsetMetres))} {SideWords.Side(best.Geometry.OffsetMetres)}";
+
+    private static IEnumerable<string> Warnings(LeverageScenario scenario)
+    {
+        var beyondHold = scenario.Chosen.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).ToList();
+        if (beyondHold.Count > 0)
+        {
+            var phases = string.Join(", ", beyondHold.Select(phase => $"{phase.Phase.Name} (effort {Figures.Text(phase[PhaseQuantity.Effort], "")})"));
+            yield return $"At leverage {scenario.Label} the pilot cannot hold this design in {phases}.";
+        }
+    }
+}

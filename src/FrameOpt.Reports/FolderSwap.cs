@@ -1,0 +1,54 @@
+namespace FrameOpt.Reports;
+
+/// <summary>Fills a folder out of sight and moves it into place when it is whole.</summary>
+public static class FolderSwap
+{
+    /// <summary>Fills a temporary sibling of the target, then gives it the target's name.</summary>
+    /// <param name="target">Must not exist, unless it is to be replaced.</param>
+    /// <param name="replace">True to put the new folder in the old one's place; the old one is deleted only when the new one stands.</param>
+    /// <param name="fill">Writes into the folder it is given. When it throws, the target is as it was and nothing is left beside it.</param>
+    /// <exception cref="IOException">The target exists and is not to be replaced, or the disk refuses.</exception>
+    public static void Write(string target, bool replace, Action<string> fill)
+    {
+        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target));
+        var parent = Path.GetDirectoryName(full) ?? throw new IOException($"{target} cannot be replaced");
+        Directory.CreateDirectory(parent);
+        var making = Sibling(full, "making");
+        Directory.CreateDirectory(making);
+        try
+        {
+            fill(making);
+            Place(making, full, replace);
+        }
+        catch
+        {
+            Directory.Delete(making, recursive: true);
+            throw;
+        }
+    }
+
+    private static void Place(string making, string target, bool replace)
+    {
+        if (!replace || !Directory.Exists(target))
+        {
+            Directory.Move(making, target);
+            return;
+        }
+
+        var old = Sibling(target, "old");
+        Directory.Move(target, old);
+        try
+        {
+            Directory.Move(making, target);
+        }
+        catch
+        {
+            Directory.Move(old, target);
+            throw;
+        }
+
+        Directory.Delete(old, recursive: true);
+    }
+
+    private static string Sibling(string target, string kind) => $"{target}.{kind}-{Guid.NewGuid():N}";
+}

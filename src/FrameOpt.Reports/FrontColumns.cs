@@ -1,0 +1,43 @@
+using FrameOpt.Model;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The columns of the table of the front.</summary>
+public static class FrontColumns
+{
+    /// <summary>Place, geometry in the user's units, drilling dimensions, objectives, then every mission response that is no objective.</summary>
+    public static IReadOnlyList<FrontColumn> Of(Study study) => [.. Places(study), .. Geometry(study), .. Objectives(study), .. Responses(study)];
+
+    private static IEnumerable<FrontColumn> Places(Study study) =>
+    [
+        new("rank", "", "0", (design, _) => design.Rank),
+        new("number", "", "0", (design, _) => design.Number),
+        new("knee", "", "\"knee\";\"\";\"\"", (design, _) => design.IsKnee ? 1 : 0),
+        new(study.Ranking.Method == RankingMethod.Topsis ? "closeness" : "distance_to_ideal", "", "0.0000", (design, _) => design.Score),
+    ];
+
+    private static IEnumerable<FrontColumn> Geometry(Study study)
+    {
+        foreach (var factor in study.Factors)
+            yield return new(factor.Name, factor.Unit.Symbol, "General", (design, _) => factor.Unit.FromSi(design.Geometry[factor.Input]));
+        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        yield return new("drill_left_of_symmetry", unit.Symbol, "General", (design, _) => unit.FromSi(DrillingDimensions.LeftMetres(design.Geometry)));
+        yield return new("drill_right_of_symmetry", unit.Symbol, "General", (design, _) => unit.FromSi(DrillingDimensions.RightMetres(design.Geometry)));
+    }
+
+    private static IEnumerable<FrontColumn> Objectives(Study study) => study.Objectives.Select((objective, i) => new FrontColumn(
+        StudyWords.Name(objective.Response, objective.Magnitude),
+        objective.Response.Unit,
+        Figures.NumberFormat(objective.Response.Unit),
+        (design, _) => design.Objectives[i]));
+
+    private static IEnumerable<FrontColumn> Responses(Study study) => Enum.GetValues<MissionQuantity>()
+        .Where(quantity => !study.Objectives.Any(objective => objective.Response is Response.OfMission mission && mission.Quantity == quantity))
+        .Select(quantity => (Quantity: quantity, Entry: ResponseCatalogue.Of(quantity)))
+        .Select(response => new FrontColumn(
+            response.Entry.Name,
+            response.Entry.Unit,
+            Figures.NumberFormat(response.Entry.Unit),
+            (_, evaluation) => evaluation[response.Quantity]));
+}

@@ -1,0 +1,62 @@
+using System.Globalization;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The folder a run writes: plain files, all of them or none.</summary>
+public static class RunFolder
+{
+    private const string RunFile = "run.json";
+
+    /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study.</summary>
+    /// <param name="studyPath">Of the study file.</param>
+    /// <param name="studyHash">Hexadecimal, 8 characters or more.</param>
+    /// <param name="utc">When the run started.</param>
+    public static string DefaultPath(string studyPath, string studyHash, DateTime utc)
+    {
+        var beside = Path.GetDirectoryName(Path.GetFullPath(studyPath))!;
+        return Path.Combine(beside, "results", $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}");
+    }
+
+    /// <summary>Why results may not go there, in words, or null when they may. To be asked before the run, not after it.</summary>
+    /// <param name="path">Where they should go.</param>
+    /// <param name="replace">True when an older result there may be lost.</param>
+    public static string? Refusal(string path, bool replace)
+    {
+        if (File.Exists(path))
+            return $"{path} is a file, not a folder for results";
+        if (!Directory.Exists(path))
+            return null;
+        if (!replace)
+            return $"{path} exists already; choose another folder or say --replace";
+        var isEmpty = !Directory.EnumerateFileSystemEntries(path).Any();
+        return isEmpty || File.Exists(Path.Combine(path, RunFile))
+            ? null
+            : $"{path} holds no {RunFile}, so it is not a folder of results and is not replaced; choose another folder";
+    }
+
+    /// <summary>Writes results.xlsx, designs.csv, run.json and timings.json.</summary>
+    /// <param name="report">The run.</param>
+    /// <param name="timings">Of the run.</param>
+    /// <param name="path">The folder; made with its parents.</param>
+    /// <param name="replace">True to put the new results in the place of older ones.</param>
+    /// <exception cref="IOException"><see cref="Refusal"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
+    public static void Write(RunReport report, RunTimings timings, string path, bool replace)
+    {
+        if (Refusal(path, replace) is { } reason)
+            throw new IOException(reason);
+        FolderSwap.Write(path, replace, folder =>
+        {
+            WriteFile(folder, RunFile, stream => RunJson.Write(report, stream));
+            WriteFile(folder, "designs.csv", stream => DesignTable.Write(report, stream));
+            WriteFile(folder, "results.xlsx", stream => Workbook.Write(report, stream));
+            WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
+        });
+    }
+
+    private static void WriteFile(string folder, string name, Action<Stream> write)
+    {
+        using var stream = File.Create(Path.Combine(folder, name));
+        write(stream);
+    }
+}

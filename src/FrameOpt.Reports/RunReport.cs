@@ -1,0 +1,15 @@
+using FrameOpt.Model;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>All that the files of a run are written from.</summary>
+/// <param name="Result">The answer.</param>
+/// <param name="Info">Where and with what it was made.</param>
+/// <param name="FrontEvaluations">Every design of the front, fully evaluated, in the order of <see cref="StudyResult.Front"/>.</param>
+public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<DesignEvaluation> FrontEvaluations)
+{
+    /// <summary>Evaluates the whole front.</summary>
+    public static RunReport Of(StudyResult result, RunInfo info) =>
+        new(result, info, [.. result.Front.Select(design => result.Mission.Evaluate(design.Geometry))]);
+}

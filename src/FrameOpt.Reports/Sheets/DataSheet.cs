@@ -1,0 +1,43 @@
+using ClosedXML.Excel;
+
+namespace FrameOpt.Reports;
+
+/// <summary>A long table on a sheet of its own: a note, a header, rows to sort and filter.</summary>
+internal static class DataSheet
+{
+    private const int HeaderRow = 2;
+    private const int FrozenColumns = 3;
+    private const int PagesWide = 2;
+
+    /// <summary>Adds the sheet with its header; the rows are given back, to be written once the workbook is saved.</summary>
+    /// <param name="book">To this workbook.</param>
+    /// <param name="report">The run, for the page header.</param>
+    /// <param name="name">Of the sheet.</param>
+    /// <param name="note">Above the table.</param>
+    /// <param name="columns">Header, format and width.</param>
+    /// <param name="rows">Texts and numbers; a number that is not finite leaves its cell blank.</param>
+    public static DataRows Add(
+        XLWorkbook book, RunReport report, string name, string note, IReadOnlyList<DataColumn> columns, IReadOnlyList<IReadOnlyList<object>> rows)
+    {
+        var sheet = book.AddWorksheet(name);
+        for (var c = 0; c < columns.Count; c++)
+        {
+            sheet.Column(c + 1).Width = columns[c].WidthCharacters;
+            sheet.Column(c + 1).Style.NumberFormat.Format = columns[c].NumberFormat;
+        }
+
+        SheetStyle.Text(sheet.Cell(1, 1), note);
+        for (var c = 0; c < columns.Count; c++)
+            SheetStyle.Text(sheet.Cell(HeaderRow, c + 1), columns[c].Header);
+        var header = sheet.Range(HeaderRow, 1, HeaderRow, columns.Count);
+        SheetStyle.TableHeader(header);
+        header.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
+        sheet.Row(HeaderRow).Height = SheetStyle.HeightPoints([.. columns.Select(column => (column.Header, column.WidthCharacters - 1.5))]);
+        sheet.Range(HeaderRow, 1, HeaderRow + rows.Count, columns.Count).SetAutoFilter();
+        sheet.SheetView.Freeze(HeaderRow, FrozenColumns);
+        sheet.PageSetup.SetRowsToRepeatAtTop(1, HeaderRow);
+        sheet.PageSetup.SetColumnsToRepeatAtLeft(1, FrozenColumns);
+        SheetStyle.Print(sheet, report, PagesWide);
+        return new DataRows(name, HeaderRow + 1, rows);
+    }
+}

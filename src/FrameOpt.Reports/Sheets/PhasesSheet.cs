@@ -1,0 +1,36 @@
+using ClosedXML.Excel;
+using FrameOpt.Model;
+
+namespace FrameOpt.Reports;
+
+/// <summary>Every phase of every design on the sheet Front, one row for each.</summary>
+internal static class PhasesSheet
+{
+    private const string Note =
+        "Every phase of every design on the sheet Front, found by rank and number. Signs: right, nose up and right side down are +. A blank margin has no bound.";
+
+    public static DataRows Add(XLWorkbook book, RunReport report)
+    {
+        DataColumn[] columns =
+        [
+            DataColumn.OfNumbers("rank", "0"),
+            DataColumn.OfNumbers("number", "0"),
+            new("phase", "@", 16),
+            DataColumn.OfNumbers("weight", "0.0##"),
+            new("steers", "@", 10),
+            .. ResponseCatalogue.OfPhases.Select(entry => DataColumn.OfNumbers(
+                entry.Unit.Length == 0 ? entry.Name : $"{entry.Name} [{entry.Unit}]", Figures.NumberFormat(entry.Unit))),
+        ];
+        return DataSheet.Add(book, report, "Phases", Note, columns, [.. Rows(report)]);
+    }
+
+    private static IEnumerable<IReadOnlyList<object>> Rows(RunReport report)
+    {
+        for (var i = 0; i < Math.Min(report.Result.Front.Count, Workbook.MostDesigns); i++)
+        {
+            var design = report.Result.Front[i];
+            foreach (var phase in report.FrontEvaluations[i].Phases)
+                yield return [(double)design.Rank, (double)design.Number, phase.Phase.Name, phase.Phase.Weight, phase.Steers, .. phase.Values.Cast<object>()];
+        }
+    }
+}

@@ -1,0 +1,83 @@
+namespace FrameOpt.Analysis;
+
+/// <summary>Puts the designs of a front in order.</summary>
+public static class Ranking
+{
+    /// <summary>By weighted Euclidean distance to the ideal, every objective scaled to 0..1 on the designs ranked: less is better.</summary>
+    /// <param name="designs">One or more, less is better in every objective.</param>
+    /// <param name="weights">One for each objective, none negative.</param>
+    /// <returns>Best first; of equal scores the earlier design first. Objectives without range do not count.</returns>
+    /// <remarks>Source: compromise programming with exponent 2, M. Zeleny 1973: sqrt(sum (w z)²), weights divided by their sum (from memory).</remarks>
+    public static IReadOnlyList<RankedDesign> ByDistanceToIdeal(IReadOnlyList<double[]> designs, IReadOnlyList<double> weights)
+    {
+        if (designs.Count == 0)
+            return [];
+        var scale = ObjectiveScale.Of(designs);
+        var total = weights.Sum();
+        var scores = designs.Select(design =>
+        {
+            var sum = 0.0;
+            for (var o = 0; o < design.Length; o++)
+            {
+                var part = weights[o] / total * scale.Scaled(o, design[o]);
+                sum += part * part;
+            }
+
+            return Math.Sqrt(sum);
+        });
+        return InOrder([.. scores], moreIsBetter: false);
+    }
+
+    /// <summary>By closeness to the best and distance from the worst (TOPSIS): more is better.</summary>
+    /// <param name="designs">One or more, less is better in every objective.</param>
+    /// <param name="weights">One for each objective, none negative.</param>
+    /// <returns>Best first; of equal scores the earlier design first.</returns>
+    /// <remarks>Source: Hwang and Yoon 1981, vector normalisation; worked figures in Tzeng and Huang 2011.</remarks>
+    public static IReadOnlyList<RankedDesign> ByTopsis(IReadOnlyList<double[]> designs, IReadOnlyList<double> weights)
+    {
+        if (designs.Count == 0)
+            return [];
+        var objectives = designs[0].Length;
+        var total = weights.Sum();
+        var factor = new double[objectives];
+        for (var o = 0; o < objectives; o++)
+        {
+            var norm = Math.Sqrt(designs.Sum(design => design[o] * design[o]));
+            factor[o] = norm > 0 ? weights[o] / total / norm : 0;
+        }
+
+        var scale = ObjectiveScale.Of(designs);
+        var scores = new double[designs.Count];
+        for (var i = 0; i < designs.Count; i++)
+        {
+            double toBest = 0, toWorst = 0;
+            for (var o = 0; o < objectives; o++)
+            {
+                var fromBest = factor[o] * (designs[i][o] - scale.Best[o]);
+                var fromWorst = factor[o] * (scale.Best[o] + scale.Range[o] - designs[i][o]);
+                toBest += fromBest * fromBest;
+                toWorst += fromWorst * fromWorst;
+            }
+
+            var both = Math.Sqrt(toBest) + Math.Sqrt(toWorst);
+            scores[i] = both > 0 ? Math.Sqrt(toWorst) / both : 1;
+        }
+
+        return InOrder(scores, moreIsBetter: true);
+    }
+
+    private static RankedDesign[] InOrder(double[] scores, bool moreIsBetter)
+    {
+        var order = Enumerable.Range(0, scores.Length).ToArray();
+        var keys = moreIsBetter ? [.. scores.Select(score => -score)] : scores;
+        Array.Sort(order, (a, b) => keys[a] != keys[b] ? keys[a].CompareTo(keys[b]) : a.CompareTo(b));
+        var ranked = new RankedDesign[order.Length];
+        for (var i = 0; i < order.Length; i++)
+        {
+            var rank = i > 0 && keys[order[i]] == keys[order[i - 1]] ? ranked[i - 1].Rank : i + 1;
+            ranked[i] = new RankedDesign(order[i], rank, scores[order[i]]);
+        }
+
+        return ranked;
+    }
+}

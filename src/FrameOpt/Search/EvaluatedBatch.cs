@@ -1,0 +1,85 @@
+namespace FrameOpt.Search;
+
+/// <summary>What came of a batch of designs. One array for each objective and each limit, a place for each design.
+/// A search may use the same memory for a later batch: take what you need before asking for the next.</summary>
+public sealed class EvaluatedBatch
+{
+    /// <summary>Room for the evaluations of a batch.</summary>
+    public EvaluatedBatch(Problem problem, DesignBatch designs)
+    {
+        Problem = problem;
+        Designs = designs;
+        Objectives = Columns(problem.Goals.Count, designs.Count);
+        Bounded = Columns(problem.Bounds.Count, designs.Count);
+        Failures = new ushort[designs.Count];
+        Usable = new byte[designs.Count];
+    }
+
+    /// <summary>The problem.</summary>
+    public Problem Problem { get; }
+
+    /// <summary>The designs.</summary>
+    public DesignBatch Designs { get; set; }
+
+    /// <summary>Each objective's values, turned so that less is better; meaningless where a design failed.</summary>
+    public double[][] Objectives { get; }
+
+    /// <summary>Each limit's values; meaningless where a design failed.</summary>
+    public double[][] Bounded { get; }
+
+    /// <summary>0 for a design that succeeded, else the problem's code for the reason.</summary>
+    public ushort[] Failures { get; }
+
+    /// <summary>1 for a design that succeeded and keeps every limit.</summary>
+    public byte[] Usable { get; }
+
+    /// <summary>Counts of this batch, set by <see cref="Judge"/>.</summary>
+    public Tally Tally { get; private set; } = new(0);
+
+    /// <summary>Finds the usable designs and counts the others by reason.</summary>
+    public void Judge()
+    {
+        var tally = new Tally(Problem.Bounds.Count) { Evaluated = Designs.Count };
+        Tally = tally;
+        if (Bounded.Length == 0 && Failures.AsSpan(0, Designs.Count).IndexOfAnyExcept((ushort)0) < 0)
+        {
+            Usable.AsSpan(0, Designs.Count).Fill(1);
+            return;
+        }
+
+        for (var i = 0; i < Designs.Count; i++)
+        {
+            if (Failures[i] != 0)
+            {
+                Usable[i] = 0;
+                tally.AddFailure(Failures[i]);
+                continue;
+            }
+
+            var misses = 0;
+            var miss = 0.0;
+            for (var b = 0; b < Bounded.Length; b++)
+            {
+                var bound = Problem.Bounds[b];
+                var value = Bounded[b][i];
+                if (bound.Allows(value))
+                    continue;
+                misses++;
+                miss += bound.Miss(value);
+                tally.OutsideBy[b]++;
+            }
+
+            Usable[i] = misses == 0 ? (byte)1 : (byte)0;
+            if (misses > 0)
+                tally.AddOutside(Designs.FirstNumber + i, miss);
+        }
+    }
+
+    private static double[][] Columns(int columns, int count)
+    {
+        var all = new double[columns][];
+        for (var c = 0; c < columns; c++)
+            all[c] = new double[count];
+        return all;
+    }
+}

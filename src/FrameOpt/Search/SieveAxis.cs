@@ -1,0 +1,89 @@
+using System.Runtime.Intrinsics;
+
+namespace FrameOpt.Search;
+
+/// <summary>
+/// Equally spaced marks along one objective, numbered from 1 to <see cref="_last"/>; 0 stands for below the first mark and
+/// the number after the last for above it. Numbers given are exact, however a division rounds: each is checked against its mark.
+/// </summary>
+internal sealed class SieveAxis
+{
+    private readonly double _first;
+    private readonly double _spacing;
+    private readonly double _perUnit;
+    private readonly double _last;
+
+    /// <summary>Marks from the lowest to the highest finite value; all at the lowest where the range is too narrow to divide.</summary>
+    public SieveAxis(ReadOnlySpan<double> values, int marks)
+    {
+        _last = marks;
+        _perUnit = double.MaxValue;
+        var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
+        foreach (var value in values)
+        {
+            low = double.IsFinite(value) && value < low ? value : low;
+            high = double.IsFinite(value) && value > high ? value : high;
+        }
+        if (low > high)
+            return;
+        _first = low;
+        var spacing = (high - low) / (marks - 1);
+        var largest = Math.Max(Math.Abs(low), Math.Abs(high));
+        // A spacing of several roundings: the number before the check is then at most one off.
+        if (!(spacing > 8 * (Math.BitIncrement(largest) - largest)) || !double.IsFinite(1 / spacing) || !double.IsFinite(spacing))
+            return;
+        _spacing = spacing;
+        _perUnit = 1 / spacing;
+    }
+
+    /// <summary>Whether the marks differ.</summary>
+    public bool Divides => _spacing > 0;
+
+    /// <summary>Makes each corner number n into n x stride + the number of the lowest mark not below the value.</summary>
+    public void NumberAbove(ReadOnlySpan<double> values, Span<double> corners, double stride)
+    {
+        for (var i = 0; i < values.Length; i += Vector512<double>.Count)
+        {
+            var value = Load(values, i);
+            var number = Vector512.Ceiling(Near(value));
+            number += Vector512.LessThan(Mark(number), value) & Vector512<double>.One;
+            Append(number, corners, i, stride);
+        }
+    }
+
+    /// <summary>Makes each corner number n into n x stride + the number of the highest mark not above the value.</summary>
+    public void NumberBelow(ReadOnlySpan<double> values, Span<double> corners, double stride)
+    {
+        for (var i = 0; i < values.Length; i += Vector512<double>.Count)
+        {
+            var value = Load(values, i);
+            var number = Vector512.Floor(Near(value));
+            number -= Vector512.GreaterThan(Mark(number), value) & Vector512<double>.One;
+            Append(number, corners, i, stride);
+        }
+    }
+
+    private static Vector512<double> Load(ReadOnlySpan<double> values, int start)
+    {
+        if (start + Vector512<double>.Count <= values.Length)
+            return Vector512.Create(values[start..]);
+        Span<double> padded = stackalloc double[Vector512<double>.Count];
+        values[start..].CopyTo(padded);
+        return Vector512.Create<double>(padded);
+    }
+
+    private static void Append(Vector512<double> number, Span<double> corners, int start, double stride)
+    {
+        var place = corners.Slice(start, Vector512<double>.Count);
+        (Vector512.Create<double>(place) * Vector512.Create(stride) + number).CopyTo(place);
+    }
+
+    private Vector512<double> Near(Vector512<double> value)
+    {
+        var number = (value - Vector512.Create(_first)) * Vector512.Create(_perUnit) + Vector512<double>.One;
+        return Vector512.Min(Vector512.Max(number, Vector512<double>.One), Vector512.Create(_last));
+    }
+
+    private Vector512<double> Mark(Vector512<double> number) =>
+        (number - Vector512<double>.One) * Vector512.Create(_spacing) + Vector512.Create(_first);
+}

@@ -1,0 +1,8 @@
+using FrameOpt.Model;
+
+namespace FrameOpt.Studies;
+
+/// <summary>What came of reading the settings of one design.</summary>
+/// <param name="Geometry">The design, or null when there are mistakes.</param>
+/// <param name="Mistakes">All of them.</param>
+public sealed record DesignReading(FrameGeometry? Geometry, IReadOnlyList<Mistake> Mistakes);

@@ -1,0 +1,140 @@
+using System.Diagnostics;
+using System.Globalization;
+using FrameOpt.Model;
+
+namespace FrameOpt.Studies;
+
+/// <summary>Runs a study: step through <see cref="Steps"/>, stop when you like, then take the <see cref="Result"/>.</summary>
+public sealed class StudyRunner
+{
+    /// <summary>Above this many designs the other yaw leverages are compared on the front only, not by a search of their own.</summary>
+    public const long MostDesignsForScenarioSearch = 20_000_000;
+
+    private static readonly double[] leverages = [YawLeverage.AssumedLowest, YawLeverage.AssumedHighest];
+
+    private readonly Study study;
+    private readonly GridRun main;
+    private readonly GridRun[] scenarios;
+    private readonly Stopwatch searchClock = new();
+    private readonly Stopwatch scenarioClock = new();
+
+    /// <summary>A run not yet begun.</summary>
+    /// <param name="study">As understood.</param>
+    /// <param name="threads">Worker threads, 1 or more.</param>
+    public StudyRunner(Study study, int threads)
+    {
+        this.study = study;
+        var mission = StudyProblem.Model(study);
+        main = new GridRun(study, mission, threads);
+        scenarios = [.. leverages.Select(leverage => new GridRun(study, mission.WithYawLeverage(leverage), threads))];
+    }
+
+    /// <summary>Seconds spent on model, limits and front.</summary>
+    public double SearchSeconds => searchClock.Elapsed.TotalSeconds;
+
+    /// <summary>Seconds spent on the other yaw leverages.</summary>
+    public double ScenarioSeconds => scenarioClock.Elapsed.TotalSeconds;
+
+    /// <summary>The designs of the run by number; valid before, during and after it.</summary>
+    public FrameGeometry Geometry(long number) => main.Geometry(number);
+
+    /// <summary>The steps of the run, one for each batch. To stop it, stop asking.</summary>
+    public IEnumerable<RunProgress> Steps()
+    {
+        searchClock.Start();
+        foreach (var batch in main.Batches())
+        {
+            searchClock.Stop();
+            yield return new RunProgress("designs", main.Tally.Evaluated, main.Grid.Count, batch);
+            searchClock.Start();
+        }
+
+        searchClock.Stop();
+        if (main.Tally.Usable == 0 || main.Grid.Count > MostDesignsForScenarioSearch)
+            yield break;
+        foreach (var scenario in scenarios)
+        {
+            scenarioClock.Start();
+            foreach (var _ in scenario.Batches())
+            {
+                scenarioClock.Stop();
+                yield return new RunProgress(
+                    $"the same at yaw leverage {Leverage(scenario)}", scenario.Tally.Evaluated, scenario.Grid.Count, null);
+                scenarioClock.Start();
+            }
+
+            scenarioClock.Stop();
+        }
+    }
+
+    /// <summary>The answer from all designs seen so far.</summary>
+    public StudyResult Result()
+    {
+        searchClock.Start();
+        var front = main.RankedFront();
+        searchClock.Stop();
+        var chosen = front.Count > 0 ? main.Mission.Evaluate(front[0].Geometry) : null;
+        return new StudyResult(
+            study,
+            main.Mission,
+            front,
+            Dropped(front),
+            Counts(),
+            main.IsComplete
+                ? "every design of the grid was evaluated"
+                : string.Create(CultureInfo.InvariantCulture, $"stopped after {main.Tally.Evaluated} of {main.Grid.Count} designs"),
+            main.IsComplete,
+            chosen,
+            study.Baseline is { } baseline ? main.Mission.Evaluate(baseline) : null,
+            chosen is null ? [] : Scenarios(front, chosen),
+            chosen is null ? [] : BalancedBands.Find(main.Mission, chosen.Geometry, study.Band.PhaseIndex, study.Band.WithinNewtonMetres),
+            front.Count > 0 || main.Tally.NearestMiss < 0 ? null : Nearest());
+    }
+
+    private static string Leverage(GridRun run) =>
+        ((YawLeverage.Constant)run.Mission.Wing.YawLeverage).Value.ToString(CultureInfo.InvariantCulture);
+
+    private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 ? [] :
+        [.. study.Objectives.Select(o => o.Response.Name).Where((_, o) => front.All(d => d.Objectives[o] == front[0].Objectives[o]))];
+
+    private IReadOnlyList<LeverageScenario> Scenarios(IReadOnlyList<FrontDesign> front, DesignEvaluation chosen)
+    {
+        scenarioClock.Start();
+        var given = study.Wing.YawLeverage is YawLeverage.Constant constant
+            ? string.Create(CultureInfo.InvariantCulture, $"as in the study ({constant.Value:0.###})")
+            : "as in the study (from the wing's coefficients)";
+        LeverageScenario Other(GridRun run)
+        {
+            // A search that was not run to its end says nothing of the best.
+            var best = run.IsComplete && run.RankedFront() is { Count: > 0 } ranked ? ranked[0] : null;
+            return new LeverageScenario(
+                Leverage(run), run.Mission.Evaluate(chosen.Geometry), best, best is null ? null : run.Mission.Evaluate(best.Geometry));
+        }
+
+        IReadOnlyList<LeverageScenario> all =
+            [Other(scenarios[0]), new LeverageScenario(given, chosen, front[0], chosen), Other(scenarios[1])];
+        scenarioClock.Stop();
+        return all;
+    }
+
+    private RunCounts Counts() => new(
+        main.Tally.Evaluated,
+        main.Tally.Failed,
+        main.Tally.Outside,
+        main.Tally.Usable,
+        [.. main.Tally.Failures.OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key)
+            .Select(pair => new ReasonCount(FailureWords.Kind(main.Mission, FlightFailure.FromCode(pair.Key)), pair.Value))],
+        [.. study.Limits.Select((limit, l) => new ReasonCount(limit.Text, main.Tally.OutsideBy[l]))]);
+
+    private NearestMiss Nearest()
+    {
+        var evaluation = main.Mission.Evaluate(main.Geometry(main.Tally.NearestMiss));
+        var binding = study.Limits.MaxBy(limit => limit.AsBound.Miss(limit.ValueOf(evaluation)))!;
+        return new NearestMiss(
+            main.Tally.NearestMiss,
+            evaluation,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{binding.Text}; this design has {binding.ValueOf(evaluation):0.###} {binding.Response.Unit}").TrimEnd());
+    }
+}

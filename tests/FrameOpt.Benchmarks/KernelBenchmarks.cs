@@ -1,0 +1,25 @@
+using BenchmarkDotNet.Attributes;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+using FrameOpt.Tests.Studies;
+
+namespace FrameOpt.Benchmarks;
+
+/// <summary>The model over a grid of 1,102,941 designs and five phases, three objectives, nothing kept.</summary>
+[MemoryDiagnoser]
+public class KernelBenchmarks
+{
+    private readonly Problem problem = new StudyProblem(WorkedStudy.Million(), StudyProblem.Model(WorkedStudy.Million())).Problem;
+
+    [Params(1, 2)]
+    public int Threads { get; set; }
+
+    [Benchmark]
+    public long Grid()
+    {
+        long usable = 0;
+        foreach (var batch in new ExhaustiveSearch().Run(problem, Threads))
+            usable += batch.Tally.Usable;
+        return usable;
+    }
+}

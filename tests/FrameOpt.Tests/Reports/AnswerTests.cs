@@ -1,0 +1,141 @@
+using FrameOpt.Model;
+using FrameOpt.Reports;
+using FrameOpt.Studies;
+using FrameOpt.Tests.Model;
+
+namespace FrameOpt.Tests.Reports;
+
+/// <remarks>Figures: the worked balance, design 440 mm, 25 mm, 150 mm, 0 deg (References/README.md), rounded as a reader sees them.</remarks>
+public class AnswerTests
+{
+    private static string Words(StudyResult result, string title) =>
+        string.Join("\n", Answer.Of(result).Sections.Single(section => section.Title.StartsWith(title, StringComparison.Ordinal)).Lines);
+
+    private static AnswerTable Table(StudyResult result, string title) =>
+        Answer.Of(result).Sections.Single(section => section.Title.StartsWith(title, StringComparison.Ordinal)).Table!;
+
+    [Fact]
+    public void The_first_line_names_the_best_compromise_in_the_users_units_with_signs_in_words()
+    {
+        var answer = Answer.Of(ReportFixture.Report().Result);
+        Assert.False(answer.IsWarning);
+        Assert.StartsWith("Best compromise of the 12 designs", answer.Headline);
+        Assert.Contains("hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead", answer.Headline);
+    }
+
+    [Fact]
+    public void Each_phase_stands_in_words_and_numbers()
+    {
+        var words = Words(ReportFixture.Report().Result, "What it leaves");
+        Assert.Contains("cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; effort 0.07; left riser carries 2 N (0.2 kgf) more", words);
+        Assert.Contains("glide (not weighted): 18.8 N·m, steers left; lean 37.0 mm to the right; effort 0.46", words);
+        Assert.Contains("accelerated (20 % of the mission): 15.4 N·m, steers right", words);
+    }
+
+    [Fact]
+    public void A_phase_that_cannot_be_held_comes_first_even_with_the_engine_off()
+    {
+        var result = ReportFixture.Report().Result;
+        var answer = Answer.Of(result with { Chosen = result.Chosen!.With(4, PhaseQuantity.Effort, 1.25) });
+        Assert.True(answer.IsWarning);
+        Assert.StartsWith("THE PILOT CANNOT HOLD IT in glide (effort 1.25)", answer.Headline);
+    }
+
+    [Fact]
+    public void A_run_cut_short_says_so_first() =>
+        Assert.StartsWith("STOPPED EARLY", Answer.Of(ReportFixture.Report().Result with { IsComplete = false, StopReason = "stopped by hand" }).Headline);
+
+    [Fact]
+    public void Drilling_dimensions_are_measured_from_the_plane_of_symmetry()
+    {
+        var words = Words(ReportFixture.Report().Result, "Where to drill, seen from behind");
+        Assert.Contains("LEFT hang point 195 mm to the left; RIGHT hang point 245 mm to the right", words); // 440/2 - 25 and 440/2 + 25
+        Assert.Contains("↺ counter-clockwise", words);
+        Assert.Contains("pushes the right side down", words);
+    }
+
+    [Fact]
+    public void An_offset_beyond_half_the_spacing_puts_the_left_hang_point_to_the_right()
+    {
+        var result = ReportFixture.Report().Result;
+        var far = result.Chosen! with { Geometry = WorkedMachine.Geometry(400, 210, 150, 0) };
+        Assert.Contains("LEFT hang point 10 mm to the right; RIGHT hang point 410 mm to the right", Words(result with { Chosen = far }, "Where to drill"));
+    }
+
+    [Fact]
+    public void Inches_come_back_as_inches_with_millimetres_beside_them_at_the_drill()
+    {
+        var study = ReportFixture.Study();
+        study = study with { Factors = [study.Factors[0] with { Unit = new DisplayUnit("in", 0.0254) }, .. study.Factors.Skip(1)] };
+        var words = Words(ReportFixture.Report(3, study).Result, "Where to drill");
+        Assert.Contains("9.6457 in (245.0 mm) to the right", words); // 245 / 25.4
+    }
+
+    [Fact]
+    public void The_hang_check_names_the_side_that_reads_more_and_warns_of_the_straps()
+    {
+        // Hand reckoning, bar on two supports: W = 113 x 9.80665 = 1108.15 N; 2 W (1.19469 - 25) mm / 440 mm = -119.9 N.
+        var words = Words(ReportFixture.Report().Result, "Hang check");
+        Assert.Contains("With the engine off the LEFT scale reads more: right 494 N (50.4 kgf), left 614 N (62.6 kgf), difference 120 N (12.2 kgf)", words);
+        Assert.Contains("440 mm apart at the beam", words);
+        Assert.Contains("5 mm of unequal length", words);
+    }
+
+    [Fact]
+    public void Residuals_at_three_yaw_leverages_stand_beside_their_roll_and_yaw_parts()
+    {
+        var table = Table(ReportFixture.Report().Result, "If the yaw leverage");
+        Assert.Equal(["phase", "roll part", "yaw part", "residual, leverage 0.2", "residual, leverage as given (0.97 to 2.66)", "residual, leverage 1.6"], table.Headers);
+        // Worked balance: M_w -0.44725, N_w 2.64276; R = M_w + 0.2 N_w = 0.0813 and M_w + 1.6 N_w = 3.7812.
+        Assert.Equal(["cruise", "0.4 N·m left", "2.6 N·m right", "0.1 N·m right", "3.7 N·m right", "3.8 N·m right"], table.Rows[2]);
+        Assert.Equal("best offset", table.Rows[^1][0]);
+        Assert.Equal("25 mm right", table.Rows[^1][3]);
+    }
+
+    [Fact]
+    public void Limits_that_bind_are_told_from_those_met_with_room()
+    {
+        var rows = Table(ReportFixture.Report().Result, "Limits").Rows;
+        Assert.Equal(["twist_margin_worst at least 3", "3.47", "met with room", "70,000"], rows[0]);
+        Assert.Equal(["effort_worst at most 0.85", "0.84", "binds", "45,000"], rows[1]); // 67.45186 / 80 = 0.8431, within 1 % of 0.85
+    }
+
+    [Fact]
+    public void What_to_check_before_flight_is_in_order()
+    {
+        var lines = Words(ReportFixture.Report().Result, "Before flight").Split('\n');
+        Assert.Equal(["1. Rotation", "2. Hang check, engine off", "3. Tied-down run", "4. Flight"], lines.Select(line => line[..line.IndexOf(':')]));
+    }
+
+    [Fact]
+    public void When_nothing_is_feasible_the_nearest_miss_and_its_limit_come_first()
+    {
+        var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0], "effort_worst 0.84 where at most 0.6 is allowed");
+        var answer = Answer.Of(ReportFixture.NothingFeasible(miss));
+        Assert.True(answer.IsWarning);
+        Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
+        Assert.Contains("What stops it: effort_worst 0.84 where at most 0.6 is allowed", answer.Headline);
+    }
+
+    [Fact]
+    public void When_nothing_can_fly_the_most_frequent_reason_comes_first() =>
+        Assert.Contains("launch: the risers twist (1,200 designs)", Answer.Of(ReportFixture.NothingFeasible(null)).Headline);
+
+    [Fact]
+    public void A_baseline_that_cannot_fly_is_named_with_its_reason()
+    {
+        var result = ReportFixture.Report().Result;
+        var grounded = result with { Baseline = new DesignEvaluation(ReportFixture.Baseline, [], [], "cruise: slack riser") };
+        Assert.Contains("It cannot fly the mission: cruise: slack riser", Words(grounded, "What it costs"));
+        Assert.All(Table(grounded, "What it costs").Rows, row => Assert.Equal("cannot fly", row[^1]));
+    }
+
+    [Fact]
+    public void The_cautions_of_every_first_page_are_there()
+    {
+        var words = Words(ReportFixture.Report().Result, "Cautions");
+        Assert.Contains(Cautions.Danger, words);
+        Assert.Contains(Cautions.LeastCertain, words);
+        Assert.Contains("line 12", words);
+    }
+}

@@ -1,0 +1,79 @@
+using FrameOpt.Reports;
+
+namespace FrameOpt.Tests.Reports;
+
+public sealed class RunFolderTests : IDisposable
+{
+    private readonly string root = Directory.CreateTempSubdirectory("frameopt-test-").FullName;
+
+    private string Target => Path.Combine(root, "results", "one");
+
+    public void Dispose() => Directory.Delete(root, recursive: true);
+
+    [Fact]
+    public void A_run_writes_all_its_files_and_nothing_beside_them()
+    {
+        RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false);
+        Assert.Equal(["designs.csv", "results.xlsx", "run.json", "timings.json"], Names(Target));
+        Assert.Equal(["one"], Names(Path.Combine(root, "results")));
+    }
+
+    [Fact]
+    public void An_existing_folder_is_refused_unless_it_is_to_be_replaced()
+    {
+        RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false);
+        File.WriteAllText(Path.Combine(Target, "mark"), "old");
+        Assert.Contains("--replace", RunFolder.Refusal(Target, replace: false));
+        Assert.Throws<IOException>(() => RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false));
+        Assert.True(File.Exists(Path.Combine(Target, "mark")));
+
+        RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: true);
+        Assert.Equal(["designs.csv", "results.xlsx", "run.json", "timings.json"], Names(Target));
+        Assert.Equal(["one"], Names(Path.Combine(root, "results")));
+    }
+
+    [Fact]
+    public void A_folder_that_is_no_result_is_never_replaced()
+    {
+        Directory.CreateDirectory(Target);
+        File.WriteAllText(Path.Combine(Target, "letter.txt"), "dear");
+        Assert.Contains("not a folder of results", RunFolder.Refusal(Target, replace: true));
+        Assert.Throws<IOException>(() => RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: true));
+        Assert.Equal(["letter.txt"], Names(Target));
+    }
+
+    [Fact]
+    public void A_file_in_the_place_of_the_folder_is_refused()
+    {
+        var file = Path.Combine(root, "file");
+        File.WriteAllText(file, "");
+        Assert.Contains("is a file", RunFolder.Refusal(file, replace: true));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_failure_while_writing_leaves_everything_as_it_was(bool hasOlder)
+    {
+        if (hasOlder)
+            FolderSwap.Write(Target, replace: false, folder => File.WriteAllText(Path.Combine(folder, "old"), "old"));
+        Assert.Throws<InvalidOperationException>(() => FolderSwap.Write(Target, replace: true, folder =>
+        {
+            File.WriteAllText(Path.Combine(folder, "new"), "new");
+            throw new InvalidOperationException();
+        }));
+        Assert.Equal(hasOlder ? ["one"] : [], Names(Path.Combine(root, "results")));
+        if (hasOlder)
+            Assert.Equal(["old"], Names(Target));
+    }
+
+    [Fact]
+    public void The_default_folder_is_named_by_time_and_study_beside_the_study()
+    {
+        var path = RunFolder.DefaultPath(Path.Combine(root, "study.yaml"), "0123456789abcdef", new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc));
+        Assert.Equal(Path.Combine(root, "results", "20300102T030405Z-01234567"), path);
+    }
+
+    private static IEnumerable<string> Names(string folder) =>
+        Directory.EnumerateFileSystemEntries(folder).Select(entry => Path.GetFileName(entry)!).Order(StringComparer.Ordinal);
+}
