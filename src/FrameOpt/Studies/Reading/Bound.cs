@@ -13,9 +13,6 @@ internal sealed record Bound(double Low, bool LowAllowed, double High, string Wo
     /// <summary>Zero or more.</summary>
     public static readonly Bound NotNegative = new(0, true, double.PositiveInfinity, "0 or more");
 
-    /// <summary>More than zero, without upper end.</summary>
-    public static readonly Bound Positive = new(0, false, double.PositiveInfinity, "above 0");
-
     /// <summary>More than zero.</summary>
     public static Bound Above0(double high, string highText) => new(0, false, high, $"above 0 and at most {highText}");
 

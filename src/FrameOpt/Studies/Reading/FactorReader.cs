@@ -1,4 +1,3 @@
-using System.Globalization;
 using FrameOpt.Model;
 
 namespace FrameOpt.Studies.Reading;
@@ -70,7 +69,7 @@ internal static class FactorReader
             section.Findings.Mistake(section.Owner, $"{section.Path}.{key} is missing.", "Write `{ from: ..., to: ..., step: ... }`, `{ values: [...] }`, or one value for a fixed factor.");
         var from = section.Quantity("from", DimensionOf(input), BoundOf(input));
         var to = section.Quantity("to", DimensionOf(input), BoundOf(input));
-        var step = section.Quantity("step", DimensionOf(input), Bound.Positive);
+        var step = section.Quantity("step", DimensionOf(input), FactorNames.IsAngle(input) ? Bound.Above0(Math.PI / 4, "45 deg") : spacing);
         if (from is null || to is null || step is null)
             return null;
         var typed = FactorRange.Of(from, to, step);

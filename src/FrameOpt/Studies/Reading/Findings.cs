@@ -3,6 +3,8 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>Collects all that reading a study brings up: mistakes, defaults taken, oddities.</summary>
 internal sealed class Findings(string file)
 {
+    private const int mostShown = 200;
+
     private readonly List<Mistake> mistakes = [];
     private readonly List<Assumption> assumptions = [];
     private readonly List<string> warnings = [];
@@ -13,8 +15,14 @@ internal sealed class Findings(string file)
 
     public IReadOnlyList<string> Warnings => warnings;
 
-    /// <summary>All mistakes in the order of the file.</summary>
-    public IReadOnlyList<Mistake> Mistakes() => [.. mistakes.OrderBy(m => m.Line).ThenBy(m => m.Column)];
+    /// <summary>The mistakes in the order of the file; of a file that is wrong throughout, the first ones.</summary>
+    public IReadOnlyList<Mistake> Mistakes()
+    {
+        Mistake[] sorted = [.. mistakes.OrderBy(m => m.Line).ThenBy(m => m.Column)];
+        return sorted.Length <= mostShown
+            ? sorted
+            : [.. sorted.Take(mostShown), new Mistake(file, 0, 0, "", $"There are {sorted.Length - mostShown} mistakes more.", "Mend these first.")];
+    }
 
     public void Mistake(Node at, string what, string mend) => Mistake(at.Line, at.Column, at.Found, what, mend);
 

@@ -25,7 +25,7 @@ internal static class GridReader
     }
 
     private static string TooMany(double count) => FormattableString.Invariant(
-        $"The factors make {count:0.###e+0} designs, about {count / designsPerSecond / 3600:0.#} hours; {LargestGrid} is the most.");
+        $"The factors make {count:0} designs, about {count / designsPerSecond / 3600:0.#} hours; {LargestGrid} is the most.");
 
     private static string Coarser(double count, IReadOnlyList<StudyFactor> factors)
     {

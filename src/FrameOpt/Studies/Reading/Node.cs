@@ -3,6 +3,8 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>A piece of a study file with its place: a value, a list, or a group of keys.</summary>
 internal abstract record Node(int Line, int Column)
 {
+    private const int shownItems = 4;
+
     /// <summary>One value, as text.</summary>
     internal sealed record Scalar(string Text, bool IsQuoted, int Line, int Column) : Node(Line, Column);
 
@@ -19,12 +21,13 @@ internal abstract record Node(int Line, int Column)
     public bool IsNothing => this is Scalar { IsQuoted: false, Text: "" or "~" or "null" };
 
     /// <summary>What stands here, short enough for a message.</summary>
-    public string Found => this switch
+    public string Found => Shortened(this switch
     {
-        Scalar scalar => Shortened(scalar.Text),
-        List => "[...]",
-        _ => "{...}",
-    };
+        Scalar scalar => scalar.Text,
+        List list => $"[{string.Join(", ", list.Items.Take(shownItems).Select(item => item.Found))}]",
+        Map map => $"{{ {string.Join(", ", map.Entries.Take(shownItems).Select(entry => $"{entry.Key.Found}: {entry.Value.Found}"))} }}",
+        _ => "",
+    });
 
     private static string Shortened(string text)
     {

@@ -18,11 +18,23 @@ internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Findings f
         var column = (int)current.Start.Column;
         return current switch
         {
-            Scalar scalar => new Node.Scalar(YamlText.PutBack(scalar.Value), scalar.Style != ScalarStyle.Plain, line, column),
+            Scalar scalar => Value(scalar, line, column),
             SequenceStart => new Node.List(Items(), line, column),
             MappingStart => new Node.Map(Entries(), line, column),
             _ => throw new InvalidOperationException($"an event that begins no node: {current}"),
         };
+    }
+
+    private Node.Scalar Value(Scalar scalar, int line, int column)
+    {
+        var text = YamlText.PutBack(scalar.Value);
+        if (text.Any(character => char.IsControl(character) && character is not ('\n' or '\r' or '\t')))
+        {
+            findings.Mistake(line, column, "", "This value holds an invisible control character.", "Type the value anew.");
+            text = "";
+        }
+
+        return new Node.Scalar(text, scalar.Style != ScalarStyle.Plain, line, column);
     }
 
     private List<Node> Items()
@@ -41,6 +53,13 @@ internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Findings f
         while (events[next] is not MappingEnd)
         {
             var key = Build();
+            if (events[next] is MappingEnd)
+            {
+                // The parser lets a colon pass that has no key before it.
+                findings.Mistake(key, "A colon without its key stands here or in a line above.", "Write `key: value`, or remove the colon.");
+                break;
+            }
+
             var value = Build();
             if (key is not Node.Scalar word)
                 findings.Mistake(key, "A key must be one word.", "Write `key: value`.");

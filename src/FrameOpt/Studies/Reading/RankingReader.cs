@@ -50,6 +50,9 @@ internal static class RankingReader
         }
 
         var entries = ranking.Entries("weights");
+        // Weights for objectives that could not be read would be blamed for nothing.
+        if (objectives.Count < study.List("objectives").Count)
+            return [];
         var weights = objectives.Select(_ => double.NaN).ToArray();
         foreach (var entry in entries)
             TakeWeight(ranking, entry, objectives, responses, weights);

@@ -17,8 +17,10 @@ internal sealed class Section
         Owner = owner;
         Path = path;
         Findings = findings;
-        foreach (var entry in map.Entries)
-            Take(entry);
+        foreach (var entry in map.Entries.Where(entry => keys.Find(entry.Key.Text) is not null))
+            Take(entry.Key.Text, entry);
+        foreach (var entry in map.Entries.Where(entry => keys.Find(entry.Key.Text) is null))
+            TakeMisspelt(entry);
         foreach (var key in keys.Keys.Where(key => key.IsRequired && !entries.ContainsKey(key.Name)))
             findings.Mistake(owner, $"{Named(key.Name)} is missing.", $"Add {Under}: `{key.Example}`.");
     }
@@ -125,27 +127,28 @@ internal sealed class Section
 
     private string Example(string key) => keys.Find(key)!.Example;
 
-    private void Take(Node.Entry entry)
+    private void Take(string name, Node.Entry entry)
     {
-        var name = entry.Key.Text;
-        if (keys.Find(name) is not { } key)
-        {
-            Findings.Mistake(entry.Key, $"There is no key `{entry.Key.Found}` {Under}.", MendUnknown(name));
-            return;
-        }
-
         entries.Add(name, entry);
         if (entry.Value.IsNothing)
-            Findings.Mistake(entry.Key, $"{Named(name)} has no value.", $"Write for example `{key.Example}`.");
+            Findings.Mistake(entry.Key, $"{Named(name)} has no value.", $"Write for example `{Example(name)}`.");
     }
 
-    private string MendUnknown(string name)
+    /// <summary>Reports an unknown key; where it is plain which one was meant and that is absent, reads on as if it stood there.</summary>
+    private void TakeMisspelt(Node.Entry entry)
     {
+        var name = entry.Key.Text;
+        var what = $"There is no key `{entry.Key.Found}` {Under}.";
         var colon = name.IndexOf(':');
-        if (colon > 0 && keys.Find(name[..colon]) is not null)
-            return $"Put a space after the colon: `{name[..(colon + 1)]} {name[(colon + 1)..]}`.";
-        return NearestName.Of(name, keys.Keys.Select(key => key.Name)) is { } near
-            ? $"Did you mean `{near}`?"
-            : $"Remove it, or use one of {string.Join(", ", keys.Keys.Select(key => key.Name))}.";
+        var beforeColon = colon > 0 ? keys.Find(name[..colon])?.Name : null;
+        var near = NearestName.Of(name, keys.Keys.Select(key => key.Name).Where(key => !entries.ContainsKey(key)));
+        if (beforeColon is not null)
+            Findings.Mistake(entry.Key, what, $"Put a space after the colon: `{name[..(colon + 1)]} {name[(colon + 1)..]}`.");
+        else if (near is not null)
+            Findings.Mistake(entry.Key, what, $"Did you mean `{near}`?");
+        else
+            Findings.Mistake(entry.Key, what, $"Remove it, or use one of {string.Join(", ", keys.Keys.Select(key => key.Name))}.");
+        if ((beforeColon ?? near) is { } meant)
+            entries.TryAdd(meant, entry);
     }
 }

@@ -14,7 +14,7 @@ internal static class WholeStudyReader
             return null;
         }
 
-        var study = Section.Open(root, root, "", StudyKeys.File, findings)!;
+        var study = Section.Open(root, new Node.Scalar("", true, 1, 1), "", StudyKeys.File, findings)!;
         CheckFormat(study);
         var machine = MachineReader.Read(study.Child("machine", StudyKeys.Machine));
         var wing = WingReader.Read(study.Child("wing", StudyKeys.Wing));
@@ -33,11 +33,19 @@ internal static class WholeStudyReader
         RankingReader.CheckSearch(study);
         var ranking = RankingReader.Read(study, objectives, responses);
         var band = SettingsReader.Band(study, phases);
-        var title = study.Text("title") ?? "";
-        var question = study.Has("question") ? study.Text("question") ?? "" : "";
+        var title = Title(study);
+        var question = study.Text("question")?.ReplaceLineEndings(" ").Trim() ?? "";
         return findings.HasMistakes
             ? null
             : new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, findings.Assumptions, findings.Warnings, hash);
+    }
+
+    private static string Title(Section study)
+    {
+        var title = study.Text("title")?.Trim() ?? "";
+        if (title.Contains('\n'))
+            study.Findings.Mistake(study.At("title"), "title is one line.", "Put the rest under `question`.");
+        return title;
     }
 
     private static void CheckFormat(Section study)

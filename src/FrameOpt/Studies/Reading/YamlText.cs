@@ -79,8 +79,36 @@ internal static partial class YamlText
             findings.Mistake(line, column, "", what, mend);
             return null;
         }
+        catch (InvalidOperationException)
+        {
+            // What the parser throws for a bracket that the next line leaves open.
+            var (line, column) = OpenBracket(events, text);
+            findings.Mistake(line, column, "", "A bracket `{` or `[` opens here and is not closed.", "Close it with `}` or `]`.");
+            return null;
+        }
 
         return refused ? null : events;
+    }
+
+    /// <summary>The innermost bracket open at the end of the events, or else the first one in the text after them.</summary>
+    private static (int Line, int Column) OpenBracket(List<ParsingEvent> events, string text)
+    {
+        var open = new Stack<ParsingEvent>();
+        foreach (var current in events)
+        {
+            if (current is MappingStart or SequenceStart)
+                open.Push(current);
+            else if (current is MappingEnd or SequenceEnd)
+                open.Pop();
+        }
+
+        var read = events.Count > 0 ? (int)events[^1].End.Index : 0;
+        var bracket = text.AsSpan(Math.Min(read, text.Length)).IndexOfAny('{', '[');
+        var start = open.FirstOrDefault(start => start is MappingStart { Style: MappingStyle.Flow } or SequenceStart { Style: SequenceStyle.Flow })?.Start;
+        if (start is { } inside)
+            return ((int)inside.Line, (int)inside.Column);
+        var before = text.AsSpan(0, Math.Min(read, text.Length) + Math.Max(0, bracket));
+        return (before.Count('\n') + 1, before.Length - before.LastIndexOf('\n'));
     }
 
     private static (string What, string Mend)? Refusal(ParsingEvent current, int documents) => current switch

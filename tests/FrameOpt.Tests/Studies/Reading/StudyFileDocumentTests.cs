@@ -1,0 +1,38 @@
+using System.Runtime.CompilerServices;
+using System.Text.RegularExpressions;
+using FrameOpt.Model;
+using FrameOpt.Studies.Reading;
+
+namespace FrameOpt.Tests.Studies.Reading;
+
+/// <summary>docs/study-file.md and the reader know the same keys.</summary>
+public class StudyFileDocumentTests
+{
+    private static readonly string document = File.ReadAllText(Path.Combine(Path.GetDirectoryName(Here())!, "../../../../docs/study-file.md")).ReplaceLineEndings("\n");
+
+    private static readonly string[][] rows =
+        [.. Regex.Matches(document, @"^\| `(?<key>[^`]+)` \|.*\|$", RegexOptions.Multiline).Select(row => row.Value.Trim('|').Split('|').Select(cell => cell.Trim()).ToArray())];
+
+    private static readonly Dictionary<string, Key> keys = StudyKeys.All
+        .SelectMany(section => section.Keys.Select(key => (path: section.Path.Length > 0 ? $"{section.Path}.{key.Name}" : key.Name, key)))
+        .ToDictionary(pair => pair.path, pair => pair.key);
+
+    [Fact]
+    public void Document_lists_exactly_the_keys_the_reader_knows() =>
+        Assert.Equal(keys.Keys.Order(), rows.Select(row => row[0].Trim('`')).Order());
+
+    [Fact]
+    public void Document_and_reader_agree_on_what_must_be_there() =>
+        Assert.All(rows, row => Assert.True(keys[row[0].Trim('`')].IsRequired == (row[2] == "-"), row[0]));
+
+    [Fact]
+    public void Document_names_every_response_and_every_unit()
+    {
+        foreach (var entry in ResponseCatalogue.OfPhases.Concat(ResponseCatalogue.OfMissions))
+            Assert.Matches($@"\b{entry.Name}\b", document);
+        foreach (var spelling in Dimension.All.Where(dimension => dimension != Dimension.Time).SelectMany(dimension => dimension.Spellings))
+            Assert.Contains(spelling.Text, document);
+    }
+
+    private static string Here([CallerFilePath] string path = "") => path;
+}
