@@ -21,18 +21,27 @@ internal static class RunCommand
             HelpName = "number",
             DefaultValueFactory = _ => Environment.ProcessorCount,
         };
+        var all = new Option<bool>("--all") { Description = "Write every evaluated design too, as evaluations.csv." };
         threads.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > 1024)
                 result.AddError($"--threads wants a number from 1 to 1024, not {number}.");
         });
-        var command = new Command("run", "Run a study: search, rank, write the workbook and the other files, print the answer.") { study, folder, replace, threads };
+        var command = new Command("run", "Run a study: search, rank, write the workbook and the other files, print the answer.")
+        {
+            study, folder, replace, threads, all,
+        };
         command.SetAction(parsed => Run(
-            parsed.GetRequiredValue(study), parsed.GetValue(folder), parsed.GetValue(replace), parsed.GetValue(threads), terminal));
+            parsed.GetRequiredValue(study),
+            parsed.GetValue(folder),
+            parsed.GetValue(replace),
+            parsed.GetValue(threads),
+            parsed.GetValue(all),
+            terminal));
         return command;
     }
 
-    private static int Run(string path, string? folder, bool replace, int threads, Terminal terminal)
+    private static int Run(string path, string? folder, bool replace, int threads, bool all, Terminal terminal)
     {
         if (StudyArgument.Open(path, terminal) is not { } study)
             return ExitCode.Mistake;
@@ -47,23 +56,31 @@ internal static class RunCommand
         }
 
         var runner = new StudyRunner(study, threads);
-        var stopped = Follow(runner, terminal);
-        var result = runner.Result();
-        var info = new RunInfo(Path.GetFileName(path), Version, 0);
-        var timings = new RunTimings(started, threads, runner.SearchSeconds, runner.ScenarioSeconds, MachineWords);
+        var evaluations = all ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}" : null;
+        StudyResult result;
+        bool stopped;
         try
         {
-            RunFolder.Write(RunReport.Of(result, info), timings, folder, replace);
+            stopped = Follow(runner, study, evaluations, terminal);
+            result = runner.Result();
+            var info = new RunInfo(Path.GetFileName(path), Version, 0);
+            var timings = new RunTimings(started, threads, runner.SearchSeconds, runner.ScenarioSeconds, MachineWords);
+            RunFolder.Write(RunReport.Of(result, info), timings, folder, replace, evaluations);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine($"The results could not be written to {folder}: {problem.Message}");
             return ExitCode.Mistake;
         }
+        finally
+        {
+            if (evaluations is not null)
+                File.Delete(evaluations);
+        }
 
         Screen.Answer(terminal.Out, Answer.Of(result));
         terminal.Out.WriteLine();
-        terminal.Out.WriteLine($"Written to {folder}: results.xlsx, designs.csv, run.json, timings.json");
+        terminal.Out.WriteLine($"Written to {folder}: results.xlsx, designs.csv, run.json, timings.json{(all ? ", evaluations.csv" : "")}");
         return stopped ? ExitCode.Stopped : result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Done;
     }
 
@@ -74,17 +91,24 @@ internal static class RunCommand
         $"{RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}, {Environment.ProcessorCount} processors";
 
     /// <summary>Steps through the run, showing progress on a terminal; true when the user stopped it.</summary>
-    private static bool Follow(StudyRunner runner, Terminal terminal)
+    private static bool Follow(StudyRunner runner, Study study, string? evaluations, Terminal terminal)
     {
+        using var table = evaluations is null ? null : OpenTable(study, evaluations);
+        var steps = runner.Steps().Select(step =>
+        {
+            if (step.Batch is { } batch)
+                table?.Append(batch);
+            return step;
+        });
         if (!terminal.Error.Profile.Capabilities.Interactive)
-            return runner.Steps().Any(_ => terminal.StopAsked());
+            return steps.Any(_ => terminal.StopAsked());
         return terminal.Error.Progress()
             .AutoClear(true)
             .Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn())
             .Start(context =>
             {
                 ProgressTask? task = null;
-                foreach (var step in runner.Steps())
+                foreach (var step in steps)
                 {
                     if (task?.Description != step.Stage)
                         task = context.AddTask(step.Stage, maxValue: step.Total);
@@ -95,5 +119,11 @@ internal static class RunCommand
 
                 return false;
             });
+    }
+
+    private static EvaluationTable OpenTable(Study study, string file)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+        return new EvaluationTable(study, File.Create(file));
     }
 }

@@ -40,8 +40,9 @@ public static class RunFolder
     /// <param name="timings">Of the run.</param>
     /// <param name="path">The folder; made with its parents.</param>
     /// <param name="replace">True to put the new results in the place of older ones.</param>
+    /// <param name="evaluations">A closed file written by <see cref="EvaluationTable"/> on the same disk, to move in as evaluations.csv; or null.</param>
     /// <exception cref="IOException"><see cref="Refusal"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
-    public static void Write(RunReport report, RunTimings timings, string path, bool replace)
+    public static void Write(RunReport report, RunTimings timings, string path, bool replace, string? evaluations = null)
     {
         if (Refusal(path, replace) is { } reason)
             throw new IOException(reason);
@@ -51,6 +52,8 @@ public static class RunFolder
             WriteFile(folder, "designs.csv", stream => DesignTable.Write(report, stream));
             WriteFile(folder, "results.xlsx", stream => Workbook.Write(report, stream));
             WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
+            if (evaluations is not null)
+                File.Move(evaluations, Path.Combine(folder, "evaluations.csv"));
         });
     }
 
