@@ -42,7 +42,7 @@ public sealed class FrontBuilder
     /// <param name="usable">For each design, 0 to leave it out (infeasible or failed).</param>
     /// <param name="count">How many designs.</param>
     /// <param name="firstId">The first design's id, not negative. An id must be given to one design only.</param>
-    /// <exception cref="ArgumentException">The shapes do not agree, or a usable design that may be on the front has an objective that is not a number.</exception>
+    /// <exception cref="ArgumentException">The shapes do not agree, or an objective of a usable design is not a number.</exception>
     public void Add(double[][] columns, ReadOnlySpan<byte> usable, int count, long firstId)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(count);

@@ -63,12 +63,13 @@ internal sealed class SieveAxis
         }
     }
 
-    private static Vector512<double> Load(ReadOnlySpan<double> values, int start)
+    private static Vector512<double> Load(ReadOnlySpan<double> values, int start) =>
+        start + Vector512<double>.Count <= values.Length ? Vector512.Create(values[start..]) : LoadRest(values[start..]);
+
+    private static Vector512<double> LoadRest(ReadOnlySpan<double> values)
     {
-        if (start + Vector512<double>.Count <= values.Length)
-            return Vector512.Create(values[start..]);
         Span<double> padded = stackalloc double[Vector512<double>.Count];
-        values[start..].CopyTo(padded);
+        values.CopyTo(padded);
         return Vector512.Create<double>(padded);
     }
 

@@ -27,7 +27,7 @@ public sealed class DominanceSieveTests
             for (var i = 0; i < tried.Length; i++)
                 if (!passed.Contains(i))
                     Assert.Contains(known, point => SimpleFronts.Dominates(point, tried[i]));
-        }, iter: 300);
+        }, iter: 150);
 
     [Fact]
     public void The_sieve_drops_what_lies_well_above_a_known_point() =>
