@@ -1,0 +1,84 @@
+using System.Globalization;
+using System.Text.Json;
+using FrameOpt.Cli;
+
+namespace FrameOpt.Tests.Cli;
+
+public class EvaluateCommandTests
+{
+    private static readonly string fine = Repository.Study("fine-grid");
+
+    // Source: the worked balance, see References/README.md; the fine grid has its machine, wing and mission.
+    [Theory]
+    [InlineData("worked-balance-440-25-150-0.csv", "440 mm", "25 mm", "150 mm", "0 deg")]
+    [InlineData("worked-balance-420-22-230-1.5.csv", "42 cm", "22 mm", "0.23 m", "1.5 deg")]
+    public void Json_of_a_design_meets_every_figure_of_the_worked_balance(string file, string spacing, string offset, string height, string angle)
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Done, terminal.Run(
+            "evaluate", fine, "--json", "--set", $"hang_point_spacing={spacing}", "--set", $"lateral_offset={offset}",
+            "--set", $"suspension_height={height}", "--set", $"thrust_line_angle={angle}"));
+        using var json = JsonDocument.Parse(terminal.Output);
+        var lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "References", file)).Select(line => line.Split(',')).ToList();
+        foreach (var row in lines.Skip(1))
+        {
+            for (var p = 2; p < row.Length; p++)
+            {
+                var value = json.RootElement.GetProperty("phases").GetProperty(lines[0][p]).GetProperty(row[0]).GetProperty("value").GetDouble();
+                Check.Close(
+                    double.Parse(row[p], CultureInfo.InvariantCulture), value, relative: 1e-5, absolute: 1e-4, because: "the tolerance the worked figures name");
+            }
+        }
+    }
+
+    [Fact]
+    public void Table_of_a_design_shows_every_phase_and_which_way_it_steers()
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Done, terminal.Run("evaluate", fine, "--set", "lateral_offset=25 mm"));
+        Assert.Matches(@"residual +N·m +41\.0523 +32\.3821 +3\.65934 +15\.4492 +-18\.7607", terminal.Output);
+        Assert.Matches(@"steers +right +right +right +right +left", terminal.Output);
+    }
+
+    [Fact]
+    public void A_margin_without_bound_is_null_in_json()
+    {
+        var terminal = new TestTerminal();
+        terminal.Run("evaluate", fine, "--json");
+        using var json = JsonDocument.Parse(terminal.Output);
+        Assert.Equal(
+            JsonValueKind.Null, json.RootElement.GetProperty("phases").GetProperty("glide").GetProperty("torque_margin").GetProperty("value").ValueKind);
+    }
+
+    [Fact]
+    public void A_design_that_cannot_fly_says_why()
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.NothingFeasible, terminal.Run("evaluate", fine, "--set", "suspension_height=-200 mm"));
+        Assert.Contains("This design cannot fly. launch: ", terminal.Output);
+    }
+
+    [Fact]
+    public void Every_mistake_of_the_settings_is_told_at_once()
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Mistake, terminal.Run(
+            "evaluate", fine, "--set", "lateral_ofset=25 mm", "--set", "suspension_height=2 kg", "--set", "hang_point_spacing", "--set", "thrust_line_angle=1,5 deg"));
+        Assert.Contains("4 things to mend", terminal.Error);
+        Assert.Contains("Did you mean lateral_offset?", terminal.Error);
+        Assert.Contains("is a mass", terminal.Error);
+        Assert.Contains("hang_point_spacing has no value.", terminal.Error);
+        Assert.Contains("Write 1.5 deg.", terminal.Error);
+    }
+
+    [Fact]
+    public void Without_a_baseline_every_swept_factor_must_be_set()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllLines(folder["study.yaml"], File.ReadAllLines(fine).Where(line => !line.StartsWith("baseline")));
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Mistake, terminal.Run("evaluate", folder["study.yaml"], "--set", "lateral_offset=25 mm"));
+        Assert.Contains("3 things to mend", terminal.Error);
+        Assert.Contains("--set suspension_height='", terminal.Error);
+    }
+}
