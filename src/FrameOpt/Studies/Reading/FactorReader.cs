@@ -20,6 +20,23 @@ internal static class FactorReader
         return [.. FactorNames.All.Select(name => ReadOne(factors, name)).OfType<StudyFactor>()];
     }
 
+    /// <summary>A factor fixed at one value given outside a file, or null after a mistake.</summary>
+    public static StudyFactor? ReadFixed(string name, string value, Findings findings)
+    {
+        if (FactorNames.Find(name) is not { } input)
+        {
+            findings.Mistake(0, 0, name, "There is no geometry input of this name.", NearestName.Of(name, FactorNames.All) is { } near
+                ? $"Did you mean `{near}`?"
+                : $"They are {string.Join(", ", FactorNames.All)}.");
+            return null;
+        }
+
+        var node = new Node.Scalar(value, false, 0, 0);
+        return Quantity.Read(node, name, $"{name}={DimensionOf(input).Example}", DimensionOf(input), BoundOf(input), findings) is { } typed
+            ? new StudyFactor(input, name, [typed.Base], UnitOf(typed))
+            : null;
+    }
+
     public static Dimension DimensionOf(GeometryInput input) => FactorNames.IsAngle(input) ? Dimension.Angle : Dimension.Length;
 
     public static Bound BoundOf(GeometryInput input) =>
@@ -52,7 +69,7 @@ internal static class FactorReader
         var levels = new List<Quantity>();
         foreach (var node in values)
         {
-            var level = Quantity.Read(node, section.Path, Key.Must("values", $"[{DimensionOf(input).Example}]").Example, DimensionOf(input), BoundOf(input), section.Findings);
+            var level = Quantity.Read(node, section.Path, $"values: [{DimensionOf(input).Example}]", DimensionOf(input), BoundOf(input), section.Findings);
             if (level is null)
                 continue;
             if (levels.Any(other => other.Base == level.Base))

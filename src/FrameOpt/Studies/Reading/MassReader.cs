@@ -11,9 +11,9 @@ internal static class MassReader
     {
         var nodes = machine.List("masses");
         var masses = new List<MassItem>();
-        foreach (var node in nodes)
+        foreach (var (index, node) in nodes.Index())
         {
-            if (Section.Open(node, node, $"machine.masses[{masses.Count + 1}]", StudyKeys.Mass, machine.Findings) is not { } section)
+            if (Section.Open(node, node, $"machine.masses[{index + 1}]", StudyKeys.Mass, machine.Findings) is not { } section)
                 continue;
             var mass = ReadOne(section);
             if (mass.Name.Length > 0 && masses.Any(other => other.Name == mass.Name))

@@ -144,6 +144,8 @@ internal sealed class Section
         var near = NearestName.Of(name, keys.Keys.Select(key => key.Name).Where(key => !entries.ContainsKey(key)));
         if (beforeColon is not null)
             Findings.Mistake(entry.Key, what, $"Put a space after the colon: `{name[..(colon + 1)]} {name[(colon + 1)..]}`.");
+        else if (entry.Value.IsNothing && name.Length > 0 && char.IsAsciiDigit(name[0]))
+            Findings.Mistake(entry.Key, what, "If the comma before it was a decimal comma, write a decimal point.");
         else if (near is not null)
             Findings.Mistake(entry.Key, what, $"Did you mean `{near}`?");
         else

@@ -65,4 +65,18 @@ public class NumberTextTests
 
     [Fact]
     public void Arabic_and_other_digits_are_not_taken_for_digits() => Assert.NotNull(NumberText.Parse("٣ mm").What);
+
+    [Theory]
+    [InlineData("mass: 78 kg", "mass: 78,5 kg")]
+    [InlineData("weight: 0.20, power: climb", "weight: 0,20, power: climb")]
+    [InlineData("carried: 0.8", "carried: 0,8")]
+    public void Decimal_comma_within_braces_is_told_though_it_ends_the_value(string piece, string slip) =>
+        Assert.Contains(WorkedStudy.Read(WorkedStudy.With(piece, slip)).Mistakes, mistake => mistake.Mend.Contains("write a decimal point"));
+
+    [Theory]
+    [InlineData("[0.1, 0.0959, 0.05245]", "[0,1, 0,0959, 0,05245]")]
+    [InlineData("[5000 rpm, 18.5 N·m]", "[5000 rpm, 18,5 N·m]")]
+    [InlineData("[-3 deg, -1.5 deg,", "[-3 deg, -1,5 deg,")]
+    public void Decimal_comma_within_brackets_never_slips_through(string piece, string slip) =>
+        Assert.NotEmpty(WorkedStudy.Read(WorkedStudy.With(piece, slip)).Mistakes);
 }
