@@ -22,7 +22,8 @@ public static class FolderSwap
         }
         catch
         {
-            Directory.Delete(making, recursive: true);
+            if (Directory.Exists(making))
+                Directory.Delete(making, recursive: true);
             throw;
         }
     }

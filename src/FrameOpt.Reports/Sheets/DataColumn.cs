@@ -6,6 +6,9 @@ namespace FrameOpt.Reports;
 /// <param name="WidthCharacters">Of the column.</param>
 internal sealed record DataColumn(string Header, string NumberFormat, double WidthCharacters)
 {
+    /// <summary>The number format of a column of texts.</summary>
+    public const string TextFormat = "@";
+
     private const double NarrowestCharacters = 9;
 
     /// <summary>A column of numbers as wide as the longest word of its header.</summary>

@@ -24,6 +24,8 @@ internal static class DataSheet
         {
             sheet.Column(c + 1).Width = columns[c].WidthCharacters;
             sheet.Column(c + 1).Style.NumberFormat.Format = columns[c].NumberFormat;
+            if (columns[c].NumberFormat == DataColumn.TextFormat)
+                sheet.Column(c + 1).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left).Alignment.SetIndent(1);
         }
 
         SheetStyle.Text(sheet.Cell(1, 1), note);
@@ -35,7 +37,7 @@ internal static class DataSheet
         sheet.Row(HeaderRow).Height = SheetStyle.HeightPoints([.. columns.Select(column => (column.Header, column.WidthCharacters - 1.5))]);
         sheet.Range(HeaderRow, 1, HeaderRow + rows.Count, columns.Count).SetAutoFilter();
         sheet.SheetView.Freeze(HeaderRow, FrozenColumns);
-        sheet.PageSetup.SetRowsToRepeatAtTop(1, HeaderRow);
+        sheet.PageSetup.SetRowsToRepeatAtTop(HeaderRow, HeaderRow);
         sheet.PageSetup.SetColumnsToRepeatAtLeft(1, FrozenColumns);
         SheetStyle.Print(sheet, report, PagesWide);
         return new DataRows(name, HeaderRow + 1, rows);

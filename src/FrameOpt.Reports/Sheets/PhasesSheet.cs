@@ -15,9 +15,9 @@ internal static class PhasesSheet
         [
             DataColumn.OfNumbers("rank", "0"),
             DataColumn.OfNumbers("number", "0"),
-            new("phase", "@", 16),
+            new("phase", DataColumn.TextFormat, 16),
             DataColumn.OfNumbers("weight", "0.0##"),
-            new("steers", "@", 10),
+            new("steers", DataColumn.TextFormat, 10),
             .. ResponseCatalogue.OfPhases.Select(entry => DataColumn.OfNumbers(
                 entry.Unit.Length == 0 ? entry.Name : $"{entry.Name} [{entry.Unit}]", Figures.NumberFormat(entry.Unit))),
         ];

@@ -22,7 +22,7 @@ public class WorkbookTests
     {
         var book = new ReadBack(ReportFixture.Report());
         Assert.Equal(["Normal", "FrameOpt title", "FrameOpt heading", "FrameOpt table header"], book.StyleNames());
-        Assert.Contains("Front!$A:$C,Front!$1:$2", book.PrintTitles());
+        Assert.Contains("Front!$A:$C,Front!$2:$2", book.PrintTitles());
     }
 
     [Theory]
