@@ -24,12 +24,12 @@ public static class DesignReader
         var set = new HashSet<GeometryInput>();
         foreach (var setting in settings)
         {
-            if (Setting(setting, findings) is not var (input, value))
+            if (Setting(setting, findings) is not { } factor)
                 continue;
-            if (!set.Add(input))
-                findings.MistakeOfFile($"{FactorNames.Of(input)} is set twice.", "Keep one of the two.");
-            geometry = geometry.With(input, value);
-            known.Add(input);
+            if (!set.Add(factor.Input))
+                findings.MistakeOfFile($"{factor.Name} is set twice.", "Keep one of the two.");
+            geometry = geometry.With(factor.Input, factor.LevelsSi[0]);
+            known.Add(factor.Input);
         }
 
         foreach (var factor in study.Factors.Where(factor => !known.Contains(factor.Input)))
@@ -42,30 +42,12 @@ public static class DesignReader
         return new DesignReading(findings.HasMistakes ? null : geometry, findings.Mistakes());
     }
 
-    private static (GeometryInput Input, double Value)? Setting(string setting, Findings findings)
+    private static StudyFactor? Setting(string setting, Findings findings)
     {
         var at = setting.IndexOf('=');
-        var name = (at < 0 ? setting : setting[..at]).Trim();
-        if (FactorNames.Find(name) is not { } input)
-        {
-            var nearest = NearestName.Of(name, FactorNames.All);
-            findings.Mistake(0, 0, setting, $"{name} is no factor.", nearest is null
-                ? $"The factors are {string.Join(", ", FactorNames.All)}."
-                : $"Did you mean {nearest}?");
-            return null;
-        }
-
-        var dimension = FactorReader.DimensionOf(input);
-        var example = $"{name}='{dimension.Example}'";
-        if (at < 0)
-        {
-            findings.Mistake(0, 0, setting, $"{name} has no value.", $"Write {example}.");
-            return null;
-        }
-
-        var node = new Node.Scalar(setting[(at + 1)..], false, 0, 0);
-        return Quantity.Read(node, name, example, dimension, FactorReader.BoundOf(input), findings) is { } quantity
-            ? (input, quantity.Base)
-            : null;
+        if (at >= 0)
+            return FactorReader.ReadFixed(setting[..at].Trim(), setting[(at + 1)..], findings);
+        findings.Mistake(0, 0, setting, "A setting is a factor's name, =, and a value with its unit.", "Write for example lateral_offset='25 mm'.");
+        return null;
     }
 }

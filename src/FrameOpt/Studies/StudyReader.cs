@@ -20,17 +20,6 @@ public static class StudyReader
     /// <param name="fileName">For the mistakes to name.</param>
     public static StudyReading Parse(byte[] bytes, string fileName) => Parse(bytes, new Findings(fileName));
 
-    /// <summary>Reads one value for a geometry input by the rules of a study file, for example lateral_offset and 25 mm.</summary>
-    /// <param name="name">One of <see cref="FactorNames"/>.</param>
-    /// <param name="value">A number with its unit.</param>
-    /// <param name="source">Where it was given, for the mistake to name: --set.</param>
-    public static FactorReading ReadFactor(string name, string value, string source)
-    {
-        var findings = new Findings(source);
-        var factor = FactorReader.ReadFixed(name, value, findings);
-        return new FactorReading(factor, findings.Mistakes().FirstOrDefault());
-    }
-
     private static StudyReading Parse(byte[] bytes, Findings findings)
     {
         var root = StudyFile.Text(bytes, findings) is { } text ? YamlText.Read(text, findings) : null;

@@ -67,7 +67,7 @@ public class EvaluateCommandTests
         Assert.Contains("4 things to mend", terminal.Error);
         Assert.Contains("Did you mean lateral_offset?", terminal.Error);
         Assert.Contains("is a mass", terminal.Error);
-        Assert.Contains("hang_point_spacing has no value.", terminal.Error);
+        Assert.Contains("A setting is a factor's name, =, and a value with its unit.", terminal.Error);
         Assert.Contains("Write 1.5 deg.", terminal.Error);
     }
 

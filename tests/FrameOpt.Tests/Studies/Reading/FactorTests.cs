@@ -100,17 +100,6 @@ public class FactorTests
         Assert.Contains("wing.riser_coupling", WorkedStudy.OneMistake(wide.Replace("  riser_coupling: {", "  # {")).Mend);
     }
 
-    [Fact]
-    public void Value_given_on_a_command_line_is_read_by_the_same_rules()
-    {
-        var read = StudyReader.ReadFactor("lateral_offset", "25 mm", "--set");
-        Assert.Equal([Read("25 mm")], read.Factor!.LevelsSi);
-        Assert.Null(read.Mistake);
-        Assert.Equal("--set: `2,5 mm`: A number takes a decimal point, not a comma. Write 2.5 mm.", StudyReader.ReadFactor("lateral_offset", "2,5 mm", "--set").Mistake!.Text);
-        Assert.Equal("--set: `lateral-ofset`: There is no geometry input of this name. Did you mean `lateral_offset`?", StudyReader.ReadFactor("lateral-ofset", "25 mm", "--set").Mistake!.Text);
-        Assert.Contains("above 0", StudyReader.ReadFactor("hang_point_spacing", "-25 mm", "--set").Mistake!.What);
-    }
-
     private static double Read(string text)
     {
         var node = new Node.Scalar(text, false, 1, 1);
