@@ -65,7 +65,7 @@ public class EvaluateCommandTests
         Assert.Equal(ExitCode.Mistake, terminal.Run(
             "evaluate", fine, "--set", "lateral_ofset=25 mm", "--set", "suspension_height=2 kg", "--set", "hang_point_spacing", "--set", "thrust_line_angle=1,5 deg"));
         Assert.Contains("4 things to mend", terminal.Error);
-        Assert.Contains("Did you mean lateral_offset?", terminal.Error);
+        Assert.Contains("Did you mean `lateral_offset`?", terminal.Error);
         Assert.Contains("is a mass", terminal.Error);
         Assert.Contains("A setting is a factor's name, =, and a value with its unit.", terminal.Error);
         Assert.Contains("Write 1.5 deg.", terminal.Error);

@@ -54,7 +54,7 @@ public class RunCommandTests
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
         var steps = 0;
-        Assert.Equal(ExitCode.Stopped, terminal.Run(() => ++steps == 3, "run", Repository.Study("fine-grid"), "--out", folder["a"]));
+        Assert.Equal(ExitCode.Stopped, terminal.Run(() => ++steps == 60, "run", Repository.Study("fine-grid"), "--out", folder["a"]));
         Assert.Contains("STOPPED EARLY", terminal.Output);
         using var run = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder["a"], "run.json")));
         Assert.False(run.RootElement.GetProperty("complete").GetBoolean());

@@ -22,7 +22,7 @@ public class ShippedStudiesTests
             counts.GetProperty("evaluated").GetInt64(),
             counts.GetProperty("failed").GetInt64() + counts.GetProperty("outside_limits").GetInt64() + counts.GetProperty("feasible").GetInt64());
         var rows = File.ReadAllLines(Path.Combine(folder["a"], "designs.csv")).Length - 1;
-        Assert.Equal(run.RootElement.GetProperty("front").GetArrayLength(), rows);
+        Assert.Equal(run.RootElement.GetProperty("front").GetProperty("rows").GetArrayLength(), rows);
         Assert.True(rows > 1);
     }
 }
