@@ -51,7 +51,7 @@ public sealed class MissionRow
     {
         var operating = last is not { } old || old.AngleRadians != geometry.AngleRadians || old.TiltRadians != geometry.TiltRadians;
         var hung = operating || !SamePlace(last!.Value, geometry);
-        var held = hung || last!.Value.SpacingMetres != geometry.SpacingMetres || lastFailure.Kind != FailureKind.None;
+        var held = hung || last!.Value.SpacingMetres != geometry.SpacingMetres;
         last = geometry;
         if (held)
             lastFailure = Compute(geometry, operating, hung);

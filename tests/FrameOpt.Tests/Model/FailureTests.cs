@@ -102,7 +102,10 @@ public class FailureTests
         "cruise: the risers twist (yaw moment 120.9 N·m, the two risers hold 55.2 N·m)",
         Failure(new Setup
         {
-            Power = new PhasePower.EngineOff(), DragArea = 1, DragCentre = new FramePoint(0, 2, 0.15), Coupling = new RiserCoupling.Measured(1e9, 0.44),
+            Power = new PhasePower.EngineOff(),
+            DragArea = 1,
+            DragCentre = new FramePoint(0, 2, 0.15),
+            Coupling = new RiserCoupling.Measured(1e9, 0.44),
         }));
 
     // 921.825 N x 0.3 m = 276.5 N·m; half the load at 0.44 m: 202.8 N·m.

@@ -41,7 +41,7 @@ public class OperatingPointTests
                 because: Arithmetic);
             Check.Close(6.2 - 1.2 * fraction, conditions.GlideRatio, relative: 1e-12, because: Arithmetic);
         },
-        iter: 300);
+        iter: 500);
 
     [Fact]
     public void Airspeed_given_in_metres_per_second_has_the_glide_ratio_of_its_fraction()

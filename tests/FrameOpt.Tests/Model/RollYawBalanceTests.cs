@@ -24,7 +24,7 @@ public class RollYawBalanceTests
             Check.Close(solution[1], balance.BodyYaw.At(e), absolute: tolerance, because: Arithmetic);
             Check.Close(solution[2], balance.WingBank.At(e), absolute: tolerance, because: Arithmetic);
         },
-        iter: 1000);
+        iter: 500);
 
     // Source: docs/model.md, "What the risers hold", written out again here.
     [Fact]
@@ -48,7 +48,7 @@ public class RollYawBalanceTests
             Check.Close(Kphi * a, b.WingRollMoment.At(e), absolute: scale, because: Arithmetic);
             Check.Close(Kpsi * k, b.WingYawMoment.At(e), absolute: scale, because: Arithmetic);
         },
-        iter: 1000);
+        iter: 500);
 
     [Fact]
     public void Pendulum_share_is_the_residual_that_one_more_unit_of_roll_moment_leaves() => HangCase.Any.Sample(
@@ -64,7 +64,7 @@ public class RollYawBalanceTests
                 absolute: 1e-10 * (1 + Math.Abs(Residual(more)) + Math.Abs(hang.Balance.PendulumShare)),
                 because: "the system is linear; a difference of two larger numbers loses digits");
         },
-        iter: 1000);
+        iter: 500);
 
     // Law: with no thrust, drag and lean the body settles where (K_phi phi² + W Z_c phi²) / 2 - R0 phi is least.
     [Fact]

@@ -10,7 +10,10 @@ public class TurnEquivalenceTests
     // Sciences Technical Report 2(5), Sapienza University of Rome, 2010, Table 2: Cl_phi -0.05, Cn_r -0.07; their wing has 21 m² and 7 m span.
     private static readonly Wing published = WorkedMachine.Wing with
     {
-        AreaSquareMetres = 21, SpanMetres = 7, RollRestoring = 0.05, YawLeverage = new YawLeverage.FromCoefficients(0.05, 0.07),
+        AreaSquareMetres = 21,
+        SpanMetres = 7,
+        RollRestoring = 0.05,
+        YawLeverage = new YawLeverage.FromCoefficients(0.05, 0.07),
     };
 
     // Worked by hand: 2 x 100 x 0.05 / (9.80665 x 7 x 0.07) = 10 / 4.80526.
