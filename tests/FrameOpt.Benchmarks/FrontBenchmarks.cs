@@ -9,8 +9,8 @@ public class FrontBenchmarks
 {
     private const int Batch = 100_000;
 
-    private readonly byte[] _usable = new byte[Batch];
-    private double[][][] _batches = [];
+    private readonly byte[] usable = new byte[Batch];
+    private double[][][] batches = [];
 
     /// <summary>Which points; the fronts have some 3,300 - 12,000 - 63,000 designs on the grid, 2,700 - 36,000 - 134,000 on the shell.</summary>
     [Params("grid 3", "grid 3 wide", "grid 4", "shell 2", "shell 3", "shell 4")]
@@ -22,7 +22,7 @@ public class FrontBenchmarks
     [GlobalSetup]
     public void Setup()
     {
-        Array.Fill(_usable, (byte)1);
+        Array.Fill(usable, (byte)1);
         var columns = Points switch
         {
             "grid 3" => FrontSamples.Grid(3, spread: 0.6),
@@ -33,16 +33,16 @@ public class FrontBenchmarks
             _ => FrontSamples.Shell(4, 1_000_000),
         };
         var count = columns[0].Length;
-        _batches = [.. Enumerable.Range(0, (count + Batch - 1) / Batch)
+        batches = [.. Enumerable.Range(0, (count + Batch - 1) / Batch)
             .Select(b => Array.ConvertAll(columns, column => column[(b * Batch)..Math.Min(count, (b + 1) * Batch)]))];
     }
 
     [Benchmark]
     public FrontPoints Stream()
     {
-        var builder = new FrontBuilder(_batches[0].Length, Threads);
-        for (var b = 0; b < _batches.Length; b++)
-            builder.Add(_batches[b], _usable, _batches[b][0].Length, (long)b * Batch);
+        var builder = new FrontBuilder(batches[0].Length, Threads);
+        for (var b = 0; b < batches.Length; b++)
+            builder.Add(batches[b], usable, batches[b][0].Length, (long)b * Batch);
         return builder.Result();
     }
 }

@@ -33,6 +33,10 @@ public readonly record struct FrameGeometry(
         machine.Propeller.Hub.UpMetres,
         machine.HangLineForwardMetres);
 
+    /// <summary>A geometry from all inputs, in the order of <see cref="GeometryInput"/>.</summary>
+    public static FrameGeometry Of(ReadOnlySpan<double> inputs) => new(
+        inputs[0], inputs[1], inputs[2], inputs[3], inputs[4], inputs[5], inputs[6], inputs[7], inputs[8]);
+
     /// <summary>Reads one input.</summary>
     public double this[GeometryInput input] => input switch
     {

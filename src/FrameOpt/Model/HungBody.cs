@@ -4,8 +4,7 @@ namespace FrameOpt.Model;
 /// None of it depends on the hang-point spacing, and only the moments on the offset.</summary>
 /// <param name="PitchRadians">theta, nose up +.</param>
 /// <param name="RiserLoadNewtons">F.</param>
-/// <param name="LineLeanRadians">eps.</param>
-/// <param name="LeanSine">sin(eps).</param>
+/// <param name="LeanSine">sin(eps), eps the lean of the lines.</param>
 /// <param name="LeanCosine">cos(eps).</param>
 /// <param name="BankPerRoll">Bank of the wing for each radian of body roll: T t_z / F.</param>
 /// <param name="BankPerYaw">Bank of the wing for each radian of body yaw: -T t_x / F.</param>
@@ -21,7 +20,6 @@ namespace FrameOpt.Model;
 public readonly record struct HungBody(
     double PitchRadians,
     double RiserLoadNewtons,
-    double LineLeanRadians,
     double LeanSine,
     double LeanCosine,
     double BankPerRoll,
@@ -35,6 +33,9 @@ public readonly record struct HungBody(
     OffsetLine YawMoment,
     FailureKind Failure)
 {
+    /// <summary>eps, the lean of the lines: hang points forward of the wing +.</summary>
+    public double LineLeanRadians => Math.Atan2(LeanSine, LeanCosine);
+
     /// <summary>The balance in pitch and the moments about the hang line.</summary>
     /// <param name="machine">Masses, propeller, drag centre.</param>
     /// <param name="phase">For the pitch rate.</param>
@@ -59,7 +60,7 @@ public readonly record struct HungBody(
         // 1. Pitch: A sin(theta) + B cos(theta) = M.
         double A = W * h - D * xd, B = W * xc + D * zd;
         var M = T * (zp * cosTau * cosPsi + xp * sinTau) + sigmaQ * cosTau * sinPsi;
-        var stiffness = double.Hypot(A, B);
+        var stiffness = Math.Sqrt(A * A + B * B);
         if (!(Math.Abs(M) <= stiffness))
             return new HungBody { Failure = FailureKind.NoPitchEquilibrium, ThrustPitchNewtonMetres = M, PendulumNewtonMetres = stiffness };
         var theta = Math.Asin(M / stiffness) - Math.Atan2(B, A);
@@ -84,11 +85,10 @@ public readonly record struct HungBody(
         var N = new OffsetLine(
             T * (Xp * ty - design.HubRightMetres * tx) + drag.RightMetres * D + sigmaQ * tz - gyro * tx,
             T * tx - D);
-        var F = double.Hypot(Fv, Fx);
+        var F = Math.Sqrt(Fv * Fv + Fx * Fx);
         return new HungBody(
             theta,
             F,
-            Math.Atan2(Fx, Fv),
             Fx / F,
             Fv / F,
             T * tz / F,

@@ -11,11 +11,14 @@ public static class OffsetSpan
     public static void Straight(OffsetLine line, ReadOnlySpan<double> offsets, Span<double> values)
     {
         Vector512<double> a = Vector512.Create(line.AtZero), b = Vector512.Create(line.PerMetre);
-        var done = 0;
-        for (; done <= offsets.Length - Vector512<double>.Count; done += Vector512<double>.Count)
-            (a + b * Load(offsets, done)).StoreUnsafe(ref values[done]);
-        for (; done < offsets.Length; done++)
-            values[done] = line.At(offsets[done]);
+        for (var next = 0; next < Lanes(offsets); next += Vector512<double>.Count)
+        {
+            var i = Start(next, offsets);
+            (a + b * Load(offsets, i)).StoreUnsafe(ref values[i]);
+        }
+
+        for (var i = Lanes(offsets); i < offsets.Length; i++)
+            values[i] = line.At(offsets[i]);
     }
 
     /// <summary>The size of a straight quantity.</summary>
@@ -24,22 +27,22 @@ public static class OffsetSpan
     /// <summary>The largest size of several straight quantities.</summary>
     public static void LargestSize(ReadOnlySpan<OffsetLine> lines, ReadOnlySpan<double> offsets, Span<double> values)
     {
-        var done = 0;
-        for (; done <= offsets.Length - Vector512<double>.Count; done += Vector512<double>.Count)
+        for (var next = 0; next < Lanes(offsets); next += Vector512<double>.Count)
         {
-            var offset = Load(offsets, done);
+            var i = Start(next, offsets);
+            var offset = Load(offsets, i);
             var largest = Vector512<double>.Zero;
             foreach (var line in lines)
                 largest = Vector512.MaxNative(largest, Vector512.Abs(Vector512.Create(line.AtZero) + Vector512.Create(line.PerMetre) * offset));
-            largest.StoreUnsafe(ref values[done]);
+            largest.StoreUnsafe(ref values[i]);
         }
 
-        for (; done < offsets.Length; done++)
+        for (var i = Lanes(offsets); i < offsets.Length; i++)
         {
             var largest = 0.0;
             foreach (var line in lines)
-                largest = Math.Max(largest, Math.Abs(line.At(offsets[done])));
-            values[done] = largest;
+                largest = Math.Max(largest, Math.Abs(line.At(offsets[i])));
+            values[i] = largest;
         }
     }
 
@@ -55,10 +58,10 @@ public static class OffsetSpan
         foreach (var weight in weights)
             total += weight;
         var share = 1 / total;
-        var done = 0;
-        for (; done <= offsets.Length - Vector512<double>.Count; done += Vector512<double>.Count)
+        for (var next = 0; next < Lanes(offsets); next += Vector512<double>.Count)
         {
-            var offset = Load(offsets, done);
+            var at = Start(next, offsets);
+            var offset = Load(offsets, at);
             var sum = Vector512<double>.Zero;
             for (var i = 0; i < lines.Length; i++)
             {
@@ -66,34 +69,34 @@ public static class OffsetSpan
                 sum += Vector512.Create(weights[i]) * (value * value);
             }
 
-            Vector512.Sqrt(sum * Vector512.Create(share)).StoreUnsafe(ref values[done]);
+            Vector512.Sqrt(sum * Vector512.Create(share)).StoreUnsafe(ref values[at]);
         }
 
-        for (; done < offsets.Length; done++)
+        for (var at = Lanes(offsets); at < offsets.Length; at++)
         {
             var sum = 0.0;
             for (var i = 0; i < lines.Length; i++)
             {
-                var value = lines[i].At(offsets[done]);
+                var value = lines[i].At(offsets[at]);
                 sum += weights[i] * (value * value);
             }
 
-            values[done] = Math.Sqrt(sum * share);
+            values[at] = Math.Sqrt(sum * share);
         }
     }
 
     /// <summary>A capacity over the size of a straight quantity; infinite where that is zero.</summary>
     public static void Margin(double capacity, OffsetLine line, ReadOnlySpan<double> offsets, Span<double> values)
     {
-        var done = 0;
-        for (; done <= offsets.Length - Vector512<double>.Count; done += Vector512<double>.Count)
+        for (var next = 0; next < Lanes(offsets); next += Vector512<double>.Count)
         {
-            var size = Vector512.Abs(Vector512.Create(line.AtZero) + Vector512.Create(line.PerMetre) * Load(offsets, done));
-            (Vector512.Create(capacity) / size).StoreUnsafe(ref values[done]);
+            var i = Start(next, offsets);
+            var size = Vector512.Abs(Vector512.Create(line.AtZero) + Vector512.Create(line.PerMetre) * Load(offsets, i));
+            (Vector512.Create(capacity) / size).StoreUnsafe(ref values[i]);
         }
 
-        for (; done < offsets.Length; done++)
-            values[done] = capacity / Math.Abs(line.At(offsets[done]));
+        for (var i = Lanes(offsets); i < offsets.Length; i++)
+            values[i] = capacity / Math.Abs(line.At(offsets[i]));
     }
 
     /// <summary>Turns the sign of every value.</summary>
@@ -115,6 +118,12 @@ public static class OffsetSpan
         for (; done < values.Length; done++)
             values[done] = Math.Abs(values[done]);
     }
+
+    /// <summary>How many offsets are computed in lanes: all of a row that fills one vector, else none.</summary>
+    private static int Lanes(ReadOnlySpan<double> offsets) => offsets.Length < Vector512<double>.Count ? 0 : offsets.Length;
+
+    /// <summary>Where the vector that computes a place begins: the last one reaches back, so that it is full; what it computes twice comes out the same.</summary>
+    private static int Start(int place, ReadOnlySpan<double> offsets) => Math.Min(place, offsets.Length - Vector512<double>.Count);
 
     private static Vector512<double> Load(ReadOnlySpan<double> from, int index) =>
         Vector512.LoadUnsafe(ref MemoryMarshal.GetReference(from), (nuint)index);

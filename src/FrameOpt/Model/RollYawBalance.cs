@@ -46,23 +46,22 @@ public readonly record struct RollYawBalance(
         if (!(determinant > 0))
             return new RollYawBalance { Failure = FailureKind.Unstable };
 
-        var r = body.RollMoment + new OffsetLine(Kphi * cos * gamma, 0);
-        var n = body.YawMoment + new OffsetLine(-Kphi * sin * gamma, 0);
+        // Cramer's rule for phi and psi_b, once with the moments at no offset and once with their change for each metre.
         var inverse = 1 / determinant;
-        var phi = inverse * (m22 * r + -m12 * n);
-        var psi = inverse * (m11 * n + -m21 * r);
-        var a = aPhi * phi + aPsi * psi + new OffsetLine(-gamma, 0);
-        var k = sin * phi + cos * psi;
+        double r = body.RollMoment.AtZero + Kphi * cos * gamma, n = body.YawMoment.AtZero - Kphi * sin * gamma;
+        double dr = body.RollMoment.PerMetre, dn = body.YawMoment.PerMetre;
+        double phi = inverse * (m22 * r - m12 * n), dphi = inverse * (m22 * dr - m12 * dn);
+        double psi = inverse * (m11 * n - m21 * r), dpsi = inverse * (m11 * dn - m21 * dr);
 
         // kappa: the same system with a roll moment of one on the right and nothing else.
         double phiOne = m22 * inverse, psiOne = -m21 * inverse;
         var kappa = Kphi * (aPhi * phiOne + aPsi * psiOne) + yawLeverage * Kpsi * (sin * phiOne + cos * psiOne);
         return new RollYawBalance(
-            phi,
-            psi,
-            alpha * phi + beta * psi + new OffsetLine(gamma, 0),
-            Kphi * a,
-            Kpsi * k,
+            new OffsetLine(phi, dphi),
+            new OffsetLine(psi, dpsi),
+            new OffsetLine(alpha * phi + beta * psi + gamma, alpha * dphi + beta * dpsi),
+            new OffsetLine(Kphi * (aPhi * phi + aPsi * psi - gamma), Kphi * (aPhi * dphi + aPsi * dpsi)),
+            new OffsetLine(Kpsi * (sin * phi + cos * psi), Kpsi * (sin * dphi + cos * dpsi)),
             kappa,
             Kpsi,
             FailureKind.None);

@@ -12,20 +12,20 @@ internal sealed class DominanceSieve
 {
     private const int Block = 512;
 
-    private readonly int _objectives;
-    private readonly int _stride;
-    private int _judge;
-    private int[] _binned = [];
-    private SieveAxis[] _axes = [];
-    private double[] _table = [];
+    private readonly int objectives;
+    private readonly int stride;
+    private int judge;
+    private int[] binned = [];
+    private SieveAxis[] axes = [];
+    private double[] lowestJudged = [];
 
     public DominanceSieve(int objectives)
     {
-        _objectives = objectives;
-        _stride = objectives switch { 2 => 4096, 3 => 256, 4 => 48, _ => 20 };
+        this.objectives = objectives;
+        stride = objectives switch { 2 => 4096, 3 => 256, 4 => 48, _ => 20 };
         Corners = 1;
         for (var j = 1; j < objectives; j++)
-            Corners *= _stride;
+            Corners *= stride;
     }
 
     public int Corners { get; }
@@ -34,17 +34,17 @@ internal sealed class DominanceSieve
     public void Rebuild(double[][] columns, int count)
     {
         LayLattice(columns, count);
-        if (_table.Length == 0)
-            _table = new double[Corners];
-        Array.Fill(_table, double.PositiveInfinity);
+        if (lowestJudged.Length == 0)
+            lowestJudged = new double[Corners];
+        Array.Fill(lowestJudged, double.PositiveInfinity);
         Span<double> corners = stackalloc double[Block];
         for (var start = 0; start < count; start += Block)
         {
             var length = Math.Min(Block, count - start);
             corners.Clear();
-            for (var k = 0; k < _axes.Length; k++)
-                _axes[k].NumberAbove(columns[_binned[k]].AsSpan(start, length), corners, _stride);
-            Insert(columns[_judge].AsSpan(start, length), corners);
+            for (var k = 0; k < axes.Length; k++)
+                axes[k].NumberAbove(columns[binned[k]].AsSpan(start, length), corners, stride);
+            Insert(columns[judge].AsSpan(start, length), corners);
         }
         Propagate();
     }
@@ -74,16 +74,16 @@ internal sealed class DominanceSieve
         {
             var length = Math.Min(Block, end - from);
             corners.Clear();
-            for (var k = 0; k < _axes.Length; k++)
-                _axes[k].NumberBelow(columns[_binned[k]].AsSpan(from, length), corners, _stride);
-            kept += Pass(columns[_judge].AsSpan(from, length), corners, usable.AsSpan(from, length), from, positions[kept..]);
+            for (var k = 0; k < axes.Length; k++)
+                axes[k].NumberBelow(columns[binned[k]].AsSpan(from, length), corners, stride);
+            kept += Pass(columns[judge].AsSpan(from, length), corners, usable.AsSpan(from, length), from, positions[kept..]);
         }
         return kept;
     }
 
     private int Pass(ReadOnlySpan<double> judged, ReadOnlySpan<double> corners, ReadOnlySpan<byte> usable, int from, Span<int> positions)
     {
-        var table = _table.Length > 0 ? _table : [double.PositiveInfinity];
+        var table = lowestJudged.Length > 0 ? lowestJudged : [double.PositiveInfinity];
         var kept = 0;
         for (var i = 0; i < judged.Length; i++)
         {
@@ -97,7 +97,7 @@ internal sealed class DominanceSieve
     {
         for (var i = 0; i < judged.Length; i++)
         {
-            ref var lowest = ref _table[(int)corners[i]];
+            ref var lowest = ref lowestJudged[(int)corners[i]];
             if (judged[i] < lowest)
                 lowest = judged[i];
         }
@@ -105,22 +105,22 @@ internal sealed class DominanceSieve
 
     private void LayLattice(double[][] columns, int count)
     {
-        var axes = new SieveAxis[_objectives];
-        for (var j = 0; j < _objectives; j++)
-            axes[j] = new SieveAxis(columns[j].AsSpan(0, count), _stride - 2);
+        var axes = new SieveAxis[objectives];
+        for (var j = 0; j < objectives; j++)
+            axes[j] = new SieveAxis(columns[j].AsSpan(0, count), stride - 2);
         // The judge must differ between points, or it condemns none.
-        _judge = Math.Max(0, Array.FindLastIndex(axes, axis => axis.Divides));
-        _axes = [.. axes.Where((_, j) => j != _judge)];
-        _binned = [.. Enumerable.Range(0, _objectives).Where(j => j != _judge)];
+        judge = Math.Max(0, Array.FindLastIndex(axes, axis => axis.Divides));
+        axes = [.. axes.Where((_, j) => j != judge)];
+        binned = [.. Enumerable.Range(0, objectives).Where(j => j != judge)];
     }
 
     /// <summary>Carries each corner's value on to the corners above it, along one axis after the other.</summary>
     private void Propagate()
     {
-        for (var step = 1; step < _table.Length; step *= _stride)
-            for (var start = 0; start < _table.Length; start += step * _stride)
+        for (var step = 1; step < lowestJudged.Length; step *= stride)
+            for (var start = 0; start < lowestJudged.Length; start += step * stride)
             {
-                var line = _table.AsSpan(start, step * _stride);
+                var line = lowestJudged.AsSpan(start, step * stride);
                 var i = step;
                 if (step >= Vector512<double>.Count)
                     for (; i + Vector512<double>.Count <= line.Length; i += Vector512<double>.Count)

@@ -12,15 +12,15 @@ public sealed class FrontBuilder
     private const int SlicePerThread = 1 << 15;
     private const int HeldBeforeFront = 1 << 18;
 
-    private readonly int _objectives;
-    private readonly int _threads;
-    private readonly PointColumns _held;
-    private readonly DominanceSieve _sieve;
-    private byte[] _usable = [];
-    private byte[] _allUsable = [];
-    private int[] _positions = [];
-    private int _heldWhenSieved;
-    private int _heldWhenFront;
+    private readonly int objectives;
+    private readonly int threads;
+    private readonly PointColumns held;
+    private readonly DominanceSieve sieve;
+    private byte[] usableCopy = [];
+    private byte[] allUsable = [];
+    private int[] positions = [];
+    private int heldWhenSieved;
+    private int heldWhenFront;
 
     /// <summary>Begins with no designs.</summary>
     /// <param name="objectives">How many objectives, 2 to 5.</param>
@@ -31,10 +31,10 @@ public sealed class FrontBuilder
         ArgumentOutOfRangeException.ThrowIfLessThan(objectives, 2);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(objectives, RankRow.RowRanks.Length + 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
-        _objectives = objectives;
-        _threads = threads;
-        _held = new PointColumns(objectives);
-        _sieve = new DominanceSieve(objectives);
+        this.objectives = objectives;
+        this.threads = threads;
+        held = new PointColumns(objectives);
+        sieve = new DominanceSieve(objectives);
     }
 
     /// <summary>Adds a batch of designs with the ids firstId, firstId + 1, ...</summary>
@@ -47,20 +47,20 @@ public sealed class FrontBuilder
     {
         ArgumentOutOfRangeException.ThrowIfNegative(count);
         ArgumentOutOfRangeException.ThrowIfNegative(firstId);
-        if (columns.Length != _objectives || Array.Exists(columns, column => column.Length < count))
-            throw new ArgumentException($"expected {_objectives} columns of {count} values", nameof(columns));
+        if (columns.Length != objectives || Array.Exists(columns, column => column.Length < count))
+            throw new ArgumentException($"expected {objectives} columns of {count} values", nameof(columns));
         if (usable.Length < count)
             throw new ArgumentException($"expected {count} flags", nameof(usable));
-        Grow(ref _usable, count);
-        usable[..count].CopyTo(_usable);
-        var slice = SlicePerThread * _threads;
+        Grow(ref usableCopy, count);
+        usable[..count].CopyTo(usableCopy);
+        var slice = SlicePerThread * threads;
         for (var start = 0; start < count; start += slice)
         {
-            var kept = Survivors(columns, _usable, start, Math.Min(count, start + slice));
-            _held.Append(columns, kept, firstId);
-            if (_held.Count - _heldWhenSieved > Math.Max(_sieve.Corners / 4, _heldWhenSieved / 2))
+            var kept = Survivors(columns, usableCopy, start, Math.Min(count, start + slice));
+            held.Append(columns, kept, firstId);
+            if (held.Count - heldWhenSieved > Math.Max(sieve.Corners / 4, heldWhenSieved / 2))
                 Tighten();
-            if (_held.Count > Math.Max(HeldBeforeFront, 2 * _heldWhenFront))
+            if (held.Count > Math.Max(HeldBeforeFront, 2 * heldWhenFront))
                 KeepFront();
         }
     }
@@ -69,33 +69,33 @@ public sealed class FrontBuilder
     public FrontPoints Result()
     {
         KeepFront();
-        return _held.ById();
+        return held.ById();
     }
 
     /// <summary>Makes the sieve anew from what is held, and passes what is held through it.</summary>
     private void Tighten()
     {
-        _sieve.Rebuild(_held.Columns, _held.Count);
-        Grow(ref _allUsable, _held.Count);
-        Array.Fill(_allUsable, (byte)1);
-        _held.Keep(Survivors(_held.Columns, _allUsable, 0, _held.Count));
-        _heldWhenSieved = _held.Count;
+        sieve.Rebuild(held.Columns, held.Count);
+        Grow(ref allUsable, held.Count);
+        Array.Fill(allUsable, (byte)1);
+        held.Keep(Survivors(held.Columns, allUsable, 0, held.Count));
+        heldWhenSieved = held.Count;
     }
 
     private void KeepFront()
     {
-        Grow(ref _positions, _held.Count);
-        using var ranked = new RankedPoints(_held.Columns, _held.Count, _threads);
-        var front = FrontDivision.Keep(ranked.Rows, _objectives - 1, _threads);
-        var kept = ranked.PositionsOf(ranked.Rows.Span[..front], _positions);
-        _held.Keep(_positions.AsSpan(0, kept));
-        _heldWhenFront = _heldWhenSieved = _held.Count;
+        Grow(ref positions, held.Count);
+        using var ranked = new RankedPoints(held.Columns, held.Count, threads);
+        var front = FrontDivision.Keep(ranked.Rows, objectives - 1, threads);
+        var kept = ranked.PositionsOf(ranked.Rows.Span[..front], positions);
+        held.Keep(positions.AsSpan(0, kept));
+        heldWhenFront = heldWhenSieved = held.Count;
     }
 
     private ReadOnlySpan<int> Survivors(double[][] columns, byte[] usable, int start, int end)
     {
-        Grow(ref _positions, end - start);
-        return _positions.AsSpan(0, _sieve.Survivors(columns, usable, start, end, _positions, _threads));
+        Grow(ref positions, end - start);
+        return positions.AsSpan(0, sieve.Survivors(columns, usable, start, end, positions, threads));
     }
 
     private static void Grow<T>(ref T[] array, int length)

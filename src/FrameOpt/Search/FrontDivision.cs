@@ -13,7 +13,7 @@ internal sealed class FrontDivision(int ranks)
     private const int PairsPerRow = 64;
     private const int WorthAThread = 2048;
 
-    private readonly RankBlock _block = new();
+    private readonly RankBlock block = new();
 
     /// <summary>Moves the front of <paramref name="rows"/> to their beginning, in any order, and gives its size.</summary>
     /// <param name="rows">Distinct rows in lexicographic order.</param>
@@ -82,13 +82,13 @@ internal sealed class FrontDivision(int ranks)
 
     private int KeepSmall(Span<RankRow> rows)
     {
-        _block.Clear();
+        block.Clear();
         var kept = 0;
         foreach (ref readonly var row in rows)
         {
-            if (_block.Covers(row, 0, ranks))
+            if (block.Covers(row, 0, ranks))
                 continue;
-            _block.Add(row);
+            block.Add(row);
             rows[kept++] = row;
         }
         return kept;
@@ -128,13 +128,13 @@ internal sealed class FrontDivision(int ranks)
         while (!earlier.IsEmpty)
         {
             var taken = Math.Min(earlier.Length, RankBlock.Capacity);
-            _block.Clear();
+            block.Clear();
             foreach (ref readonly var row in earlier[..taken])
-                _block.Add(row);
+                block.Add(row);
             earlier = earlier[taken..];
             var kept = 0;
             foreach (ref readonly var row in later)
-                if (!_block.Covers(row, k, ranks))
+                if (!block.Covers(row, k, ranks))
                     later[kept++] = row;
             later = later[..kept];
         }

@@ -8,7 +8,7 @@ internal sealed class RankBlock
 {
     public const int Capacity = 256;
 
-    private readonly int[] _columns = new int[RankRow.RowRanks.Length * Capacity];
+    private readonly int[] rankColumns = new int[RankRow.RowRanks.Length * Capacity];
 
     public int Count { get; private set; }
 
@@ -18,16 +18,16 @@ internal sealed class RankBlock
     {
         if (Count % Vector512<int>.Count == 0)
             for (var j = 0; j < RankRow.RowRanks.Length; j++)
-                _columns.AsSpan(j * Capacity + Count, Vector512<int>.Count).Fill(int.MaxValue);
+                rankColumns.AsSpan(j * Capacity + Count, Vector512<int>.Count).Fill(int.MaxValue);
         for (var j = 0; j < RankRow.RowRanks.Length; j++)
-            _columns[j * Capacity + Count] = row.Ranks[j];
+            rankColumns[j * Capacity + Count] = row.Ranks[j];
         Count++;
     }
 
     /// <summary>Whether some row of the block is nowhere above <paramref name="row"/> from rank <paramref name="first"/> to the end.</summary>
     public bool Covers(in RankRow row, int first, int end)
     {
-        ref var columns = ref MemoryMarshal.GetArrayDataReference(_columns);
+        ref var columns = ref MemoryMarshal.GetArrayDataReference(rankColumns);
         var last = Vector512.Create(row.Ranks[end - 1]);
         for (var i = 0; i < Count; i += Vector512<int>.Count)
         {

@@ -15,6 +15,6 @@ internal struct RankRow
     internal struct RowRanks
     {
         public const int Length = 4;
-        private int _first;
+        private int first;
     }
 }

@@ -6,35 +6,35 @@ namespace FrameOpt.Search;
 /// <remarks>The arrays come from the shared pool: a search ranks several times, and fresh memory costs more than the ranking.</remarks>
 internal sealed class RankedPoints : IDisposable
 {
-    private readonly int _count;
-    private readonly int[][] _ranks;
-    private readonly int[] _order;
-    private readonly int[] _groupStarts;
-    private readonly RankRow[] _rows;
-    private readonly int _groups;
+    private readonly int pointCount;
+    private readonly int[][] rankOf;
+    private readonly int[] lexicographic;
+    private readonly int[] groupStarts;
+    private readonly RankRow[] rowOf;
+    private readonly int groupCount;
 
     public RankedPoints(double[][] columns, int count, int threads)
     {
-        _count = count;
-        _ranks = new int[columns.Length][];
-        _order = ArrayPool<int>.Shared.Rent(count);
-        _groupStarts = ArrayPool<int>.Shared.Rent(count + 1);
-        _rows = ArrayPool<RankRow>.Shared.Rent(count);
+        pointCount = count;
+        rankOf = new int[columns.Length][];
+        lexicographic = ArrayPool<int>.Shared.Rent(count);
+        groupStarts = ArrayPool<int>.Shared.Rent(count + 1);
+        rowOf = ArrayPool<RankRow>.Shared.Rent(count);
         Parallel.For(0, columns.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, j => Rank(columns[j], j));
         OrderEqualFirsts();
-        _groups = FindDistinct();
+        groupCount = FindDistinct();
     }
 
     /// <summary>One row for each distinct point, in lexicographic order.</summary>
-    public Memory<RankRow> Rows => _rows.AsMemory(0, _groups);
+    public Memory<RankRow> Rows => rowOf.AsMemory(0, groupCount);
 
     /// <summary>Writes the positions of all points that the given rows stand for, ascending, and gives their number.</summary>
     public int PositionsOf(ReadOnlySpan<RankRow> rows, Span<int> positions)
     {
-        Span<bool> wanted = new bool[_count];
+        Span<bool> wanted = new bool[pointCount];
         foreach (ref readonly var row in rows)
-            for (var i = _groupStarts[row.Group]; i < _groupStarts[row.Group + 1]; i++)
-                wanted[_order[i]] = true;
+            for (var i = groupStarts[row.Group]; i < groupStarts[row.Group + 1]; i++)
+                wanted[lexicographic[i]] = true;
         var found = 0;
         for (var i = 0; i < wanted.Length; i++)
             if (wanted[i])
@@ -44,27 +44,27 @@ internal sealed class RankedPoints : IDisposable
 
     public void Dispose()
     {
-        foreach (var ranks in _ranks)
+        foreach (var ranks in rankOf)
             ArrayPool<int>.Shared.Return(ranks);
-        ArrayPool<int>.Shared.Return(_order);
-        ArrayPool<int>.Shared.Return(_groupStarts);
-        ArrayPool<RankRow>.Shared.Return(_rows);
+        ArrayPool<int>.Shared.Return(lexicographic);
+        ArrayPool<int>.Shared.Return(groupStarts);
+        ArrayPool<RankRow>.Shared.Return(rowOf);
     }
 
     private void Rank(double[] column, int j)
     {
-        var keyRoom = ArrayPool<ulong>.Shared.Rent(_count);
-        var orderRoom = j == 0 ? _order : ArrayPool<int>.Shared.Rent(_count);
-        _ranks[j] = ArrayPool<int>.Shared.Rent(_count);
-        var keys = keyRoom.AsSpan(0, _count);
-        var order = orderRoom.AsSpan(0, _count);
+        var keyRoom = ArrayPool<ulong>.Shared.Rent(pointCount);
+        var orderRoom = j == 0 ? lexicographic : ArrayPool<int>.Shared.Rent(pointCount);
+        rankOf[j] = ArrayPool<int>.Shared.Rent(pointCount);
+        var keys = keyRoom.AsSpan(0, pointCount);
+        var order = orderRoom.AsSpan(0, pointCount);
         for (var i = 0; i < keys.Length; i++)
         {
             keys[i] = RadixSort.KeyOf(column[i]);
             order[i] = i;
         }
         RadixSort.Sort(keys, order);
-        var ranks = _ranks[j];
+        var ranks = rankOf[j];
         var rank = 0;
         for (var i = 0; i < keys.Length; i++)
         {
@@ -79,20 +79,20 @@ internal sealed class RankedPoints : IDisposable
 
     private void OrderEqualFirsts()
     {
-        var first = _ranks[0];
-        for (int start = 0, end; start < _count; start = end)
+        var first = rankOf[0];
+        for (int start = 0, end; start < pointCount; start = end)
         {
             end = start + 1;
-            while (end < _count && first[_order[end]] == first[_order[start]])
+            while (end < pointCount && first[lexicographic[end]] == first[lexicographic[start]])
                 end++;
             if (end - start > 1)
-                _order.AsSpan(start, end - start).Sort(CompareRanks);
+                lexicographic.AsSpan(start, end - start).Sort(CompareRanks);
         }
     }
 
     private int CompareRanks(int a, int b)
     {
-        foreach (var ranks in _ranks)
+        foreach (var ranks in rankOf)
             if (ranks[a] != ranks[b])
                 return ranks[a].CompareTo(ranks[b]);
         return 0;
@@ -101,17 +101,17 @@ internal sealed class RankedPoints : IDisposable
     private int FindDistinct()
     {
         var groups = 0;
-        for (var i = 0; i < _count; i++)
+        for (var i = 0; i < pointCount; i++)
         {
-            if (i > 0 && CompareRanks(_order[i - 1], _order[i]) == 0)
+            if (i > 0 && CompareRanks(lexicographic[i - 1], lexicographic[i]) == 0)
                 continue;
-            ref var row = ref _rows[groups];
+            ref var row = ref rowOf[groups];
             row.Group = groups;
-            for (var j = 1; j < _ranks.Length; j++)
-                row.Ranks[j - 1] = _ranks[j][_order[i]];
-            _groupStarts[groups++] = i;
+            for (var j = 1; j < rankOf.Length; j++)
+                row.Ranks[j - 1] = rankOf[j][lexicographic[i]];
+            groupStarts[groups++] = i;
         }
-        _groupStarts[groups] = _count;
+        groupStarts[groups] = pointCount;
         return groups;
     }
 }

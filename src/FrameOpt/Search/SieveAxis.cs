@@ -3,21 +3,21 @@ using System.Runtime.Intrinsics;
 namespace FrameOpt.Search;
 
 /// <summary>
-/// Equally spaced marks along one objective, numbered from 1 to <see cref="_last"/>; 0 stands for below the first mark and
+/// Equally spaced marks along one objective, numbered from 1 to <see cref="last"/>; 0 stands for below the first mark and
 /// the number after the last for above it. Numbers given are exact, however a division rounds: each is checked against its mark.
 /// </summary>
 internal sealed class SieveAxis
 {
-    private readonly double _first;
-    private readonly double _spacing;
-    private readonly double _perUnit;
-    private readonly double _last;
+    private readonly double first;
+    private readonly double markSpacing;
+    private readonly double perUnit;
+    private readonly double last;
 
     /// <summary>Marks from the lowest to the highest finite value; all at the lowest where the range is too narrow to divide.</summary>
     public SieveAxis(ReadOnlySpan<double> values, int marks)
     {
-        _last = marks;
-        _perUnit = double.MaxValue;
+        last = marks;
+        perUnit = double.MaxValue;
         var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
         foreach (var value in values)
         {
@@ -26,18 +26,18 @@ internal sealed class SieveAxis
         }
         if (low > high)
             return;
-        _first = low;
+        first = low;
         var spacing = (high - low) / (marks - 1);
         var largest = Math.Max(Math.Abs(low), Math.Abs(high));
         // A spacing of several roundings: the number before the check is then at most one off.
         if (!(spacing > 8 * (Math.BitIncrement(largest) - largest)) || !double.IsFinite(1 / spacing) || !double.IsFinite(spacing))
             return;
-        _spacing = spacing;
-        _perUnit = 1 / spacing;
+        markSpacing = spacing;
+        perUnit = 1 / spacing;
     }
 
     /// <summary>Whether the marks differ.</summary>
-    public bool Divides => _spacing > 0;
+    public bool Divides => markSpacing > 0;
 
     /// <summary>Makes each corner number n into n x stride + the number of the lowest mark not below the value.</summary>
     public void NumberAbove(ReadOnlySpan<double> values, Span<double> corners, double stride)
@@ -81,10 +81,10 @@ internal sealed class SieveAxis
 
     private Vector512<double> Near(Vector512<double> value)
     {
-        var number = (value - Vector512.Create(_first)) * Vector512.Create(_perUnit) + Vector512<double>.One;
-        return Vector512.Min(Vector512.Max(number, Vector512<double>.One), Vector512.Create(_last));
+        var number = (value - Vector512.Create(first)) * Vector512.Create(perUnit) + Vector512<double>.One;
+        return Vector512.Min(Vector512.Max(number, Vector512<double>.One), Vector512.Create(last));
     }
 
     private Vector512<double> Mark(Vector512<double> number) =>
-        (number - Vector512<double>.One) * Vector512.Create(_spacing) + Vector512.Create(_first);
+        (number - Vector512<double>.One) * Vector512.Create(markSpacing) + Vector512.Create(first);
 }

@@ -23,7 +23,7 @@ public sealed class StudyProblem
     private readonly Study study;
     private readonly MissionModel mission;
     private readonly GeometryInput[] inputs;
-    private readonly FrameGeometry asBuilt;
+    private readonly double[] asBuilt;
 
     /// <summary>The problem of a study, with the model that evaluates it.</summary>
     public StudyProblem(Study study, MissionModel mission)
@@ -31,7 +31,8 @@ public sealed class StudyProblem
         this.study = study;
         this.mission = mission;
         inputs = [.. order.Where(input => study.Factors.Any(factor => factor.Input == input))];
-        asBuilt = FrameGeometry.On(study.Machine, 0, 0, 0, 0);
+        var machine = FrameGeometry.On(study.Machine, 0, 0, 0, 0);
+        asBuilt = [.. Enum.GetValues<GeometryInput>().Select(input => machine[input])];
         Problem = new Problem(
             [.. inputs.Select(input => study.Factors.First(factor => factor.Input == input)).Select(f => new Factor(f.Name, f.LevelsSi))],
             Array.IndexOf(inputs, GeometryInput.LateralOffset),
@@ -57,10 +58,11 @@ public sealed class StudyProblem
     /// <summary>The geometry of a design given as factor values in the problem's order.</summary>
     public FrameGeometry Geometry(ReadOnlySpan<double> values)
     {
-        var geometry = asBuilt;
+        Span<double> all = stackalloc double[asBuilt.Length];
+        asBuilt.CopyTo(all);
         for (var f = 0; f < inputs.Length; f++)
-            geometry = geometry.With(inputs[f], values[f]);
-        return geometry;
+            all[(int)inputs[f]] = values[f];
+        return FrameGeometry.Of(all);
     }
 
     private void Evaluate(EvaluatedBatch batch)
