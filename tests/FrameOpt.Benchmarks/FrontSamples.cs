@@ -3,7 +3,7 @@ namespace FrameOpt.Benchmarks;
 /// <summary>Points to take the front of, one array for each objective.</summary>
 public static class FrontSamples
 {
-    private static readonly double[][] Targets = [[0, 0, 0, 0.5], [1, 1, 0, 0.4], [1, 0, 1, 0.6], [0, 1, 1, 0.5]];
+    private static readonly double[][] allTargets = [[0, 0, 0, 0.5], [1, 1, 0, 0.4], [1, 0, 1, 0.6], [0, 1, 1, 0.5]];
 
     /// <summary>A full grid of 21 x 61 x 41 x 21 designs; each objective is the distance to its own target, the targets spread about the middle.</summary>
     public static double[][] Grid(int objectives, double spread)
@@ -19,7 +19,7 @@ public static class FrontSamples
                 {
                     var x = (double)(rest % levels[k]) / (levels[k] - 1);
                     rest /= levels[k];
-                    var away = x - 0.5 - spread * (Targets[j][k] - 0.5);
+                    var away = x - 0.5 - spread * (allTargets[j][k] - 0.5);
                     squares += away * away;
                 }
                 columns[j][i] = Math.Sqrt(squares);

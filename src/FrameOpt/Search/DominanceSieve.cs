@@ -16,7 +16,7 @@ internal sealed class DominanceSieve
     private readonly int stride;
     private int judge;
     private int[] binned = [];
-    private SieveAxis[] axes = [];
+    private SieveAxis[] binnedAxes = [];
     private double[] lowestJudged = [];
 
     public DominanceSieve(int objectives)
@@ -42,8 +42,8 @@ internal sealed class DominanceSieve
         {
             var length = Math.Min(Block, count - start);
             corners.Clear();
-            for (var k = 0; k < axes.Length; k++)
-                axes[k].NumberAbove(columns[binned[k]].AsSpan(start, length), corners, stride);
+            for (var k = 0; k < binnedAxes.Length; k++)
+                binnedAxes[k].NumberAbove(columns[binned[k]].AsSpan(start, length), corners, stride);
             Insert(columns[judge].AsSpan(start, length), corners);
         }
         Propagate();
@@ -74,8 +74,8 @@ internal sealed class DominanceSieve
         {
             var length = Math.Min(Block, end - from);
             corners.Clear();
-            for (var k = 0; k < axes.Length; k++)
-                axes[k].NumberBelow(columns[binned[k]].AsSpan(from, length), corners, stride);
+            for (var k = 0; k < binnedAxes.Length; k++)
+                binnedAxes[k].NumberBelow(columns[binned[k]].AsSpan(from, length), corners, stride);
             kept += Pass(columns[judge].AsSpan(from, length), corners, usable.AsSpan(from, length), from, positions[kept..]);
         }
         return kept;
@@ -110,7 +110,7 @@ internal sealed class DominanceSieve
             axes[j] = new SieveAxis(columns[j].AsSpan(0, count), stride - 2);
         // The judge must differ between points, or it condemns none.
         judge = Math.Max(0, Array.FindLastIndex(axes, axis => axis.Divides));
-        axes = [.. axes.Where((_, j) => j != judge)];
+        binnedAxes = [.. axes.Where((_, j) => j != judge)];
         binned = [.. Enumerable.Range(0, objectives).Where(j => j != judge)];
     }
 

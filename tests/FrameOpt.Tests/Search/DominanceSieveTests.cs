@@ -5,23 +5,23 @@ namespace FrameOpt.Tests.Search;
 
 public sealed class DominanceSieveTests
 {
-    private static readonly double[] Extremes = [double.NegativeInfinity, double.PositiveInfinity, double.MaxValue, -double.MaxValue, double.Epsilon, -0.0];
+    private static readonly double[] extremes = [double.NegativeInfinity, double.PositiveInfinity, double.MaxValue, -double.MaxValue, double.Epsilon, -0.0];
 
-    private static readonly Gen<double> TinySteps = Gen.Int[0, 5].Select(i => 1e9 + i * Math.Pow(2, -23));
+    private static readonly Gen<double> tinySteps = Gen.Int[0, 5].Select(i => 1e9 + i * Math.Pow(2, -23));
 
-    private static readonly Gen<double> FewValues = Gen.Int[0, 5].Select(i => (double)i);
+    private static readonly Gen<double> fewValues = Gen.Int[0, 5].Select(i => (double)i);
 
     /// <summary>Values that make rounding matter: ties, tiny steps on a large number, infinities, the largest doubles.</summary>
-    private static readonly Gen<double> Awkward = Gen.OneOf(FewValues, TinySteps, Gen.Double[0, 1], Gen.Int[0, Extremes.Length - 1].Select(i => Extremes[i]));
+    private static readonly Gen<double> awkward = Gen.OneOf(fewValues, tinySteps, Gen.Double[0, 1], Gen.Int[0, extremes.Length - 1].Select(i => extremes[i]));
 
-    private static readonly Gen<(double[][] Known, double[][] Tried)> Sets =
+    private static readonly Gen<(double[][] Known, double[][] Tried)> sets =
         from objectives in Gen.Int[2, 5]
-        from points in Gen.OneOf(Awkward, Gen.Double[0, 1], TinySteps, FewValues).Array[objectives].Array[2, 60]
+        from points in Gen.OneOf(awkward, Gen.Double[0, 1], tinySteps, fewValues).Array[objectives].Array[2, 60]
         select (points[..(points.Length / 2)], points);
 
     [Fact]
     public void What_the_sieve_drops_is_dominated_by_a_point_it_was_built_from() =>
-        Sets.Sample((known, tried) =>
+        sets.Sample((known, tried) =>
         {
             var passed = Passed(known, tried);
             for (var i = 0; i < tried.Length; i++)

@@ -5,19 +5,19 @@ namespace FrameOpt.Tests.Search;
 
 public sealed class FrontBuilderTests
 {
-    private static readonly Gen<double[][]> Points =
+    private static readonly Gen<double[][]> allPoints =
         from objectives in Gen.Int[2, 5]
         from points in Gen.Int[0, 6].Select(i => (double)i).Array[objectives].Array[1, 200]
         select points;
 
     [Fact]
     public void Batches_do_not_change_the_front() =>
-        Points.Select(Gen.Int[1, 50], Gen.Int[1, 3]).Sample((points, batch, threads) =>
+        allPoints.Select(Gen.Int[1, 50], Gen.Int[1, 3]).Sample((points, batch, threads) =>
             Assert.Equal(SimpleFronts.EveryPair(points), Ids(Build(points, batch, threads))), iter: 500);
 
     [Fact]
     public void Designs_that_are_not_usable_neither_appear_nor_dominate() =>
-        Points.SelectMany(points => Gen.Byte[0, 1].Array[points.Length].Select(usable => (points, usable))).Sample((points, usable) =>
+        allPoints.SelectMany(points => Gen.Byte[0, 1].Array[points.Length].Select(usable => (points, usable))).Sample((points, usable) =>
         {
             var builder = new FrontBuilder(points[0].Length, threads: 2);
             builder.Add(Columns(points), usable, points.Length, firstId: 0);

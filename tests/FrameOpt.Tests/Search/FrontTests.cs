@@ -6,20 +6,20 @@ namespace FrameOpt.Tests.Search;
 public sealed class FrontTests
 {
     /// <summary>Few different values make many ties and equal points.</summary>
-    private static readonly double[] FewValues = [0, 1, 2, 3, 4, -0.0, double.NegativeInfinity, double.PositiveInfinity];
+    private static readonly double[] fewValues = [0, 1, 2, 3, 4, -0.0, double.NegativeInfinity, double.PositiveInfinity];
 
-    private static readonly Gen<double[][]> Points =
+    private static readonly Gen<double[][]> allPoints =
         from objectives in Gen.Int[2, 5]
-        from points in Gen.OneOf(Gen.Int[0, FewValues.Length - 1].Select(i => FewValues[i]), Gen.Double[0, 1]).Array[objectives].Array[1, 150]
+        from points in Gen.OneOf(Gen.Int[0, fewValues.Length - 1].Select(i => fewValues[i]), Gen.Double[0, 1]).Array[objectives].Array[1, 150]
         select points;
 
     [Fact]
     public void Front_is_what_comparing_every_pair_leaves() =>
-        Points.Sample(points => Assert.Equal(SimpleFronts.EveryPair(points), FrontOf(points)), iter: 1000);
+        allPoints.Sample(points => Assert.Equal(SimpleFronts.EveryPair(points), FrontOf(points)), iter: 1000);
 
     [Fact]
     public void Front_of_points_in_another_order_is_the_same_points() =>
-        Points.SelectMany(points => Gen.Shuffle(Enumerable.Range(0, points.Length).ToArray()).Select(order => (points, order))).Sample(
+        allPoints.SelectMany(points => Gen.Shuffle(Enumerable.Range(0, points.Length).ToArray()).Select(order => (points, order))).Sample(
             (points, order) =>
             {
                 var shuffled = Array.ConvertAll(order, i => points[i]);
@@ -28,7 +28,7 @@ public sealed class FrontTests
 
     [Fact]
     public void Front_of_a_front_is_all_of_it() =>
-        Points.Sample(points =>
+        allPoints.Sample(points =>
         {
             var front = Array.ConvertAll(FrontOf(points), i => points[i]);
             Assert.Equal(Enumerable.Range(0, front.Length), FrontOf(front));

@@ -6,7 +6,7 @@ namespace FrameOpt.Studies.Reading;
 internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitSpelling Unit)
 {
     // Only a change of unit within a range (deg and rad) leaves a remainder this small.
-    private const decimal dust = 1e-9m;
+    private const decimal Dust = 1e-9m;
 
     /// <summary>The range in the unit of <paramref name="from"/>, or null when a number has more digits than decimals hold.</summary>
     public static FactorRange? Of(Quantity from, Quantity to, Quantity step)
@@ -21,7 +21,7 @@ internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitS
 
     private long WholeSteps => (long)Math.Round(Steps);
 
-    public bool Fits => WholeSteps >= 1 && Math.Abs(From + WholeSteps * Step - To) <= dust * (To - From);
+    public bool Fits => WholeSteps >= 1 && Math.Abs(From + WholeSteps * Step - To) <= Dust * (To - From);
 
     /// <summary>Every level in SI, each exactly what its own decimal would be read as.</summary>
     public double[] LevelsSi() => [.. Enumerable.Range(0, (int)WholeSteps + 1).Select(i => Unit.ToBase(ToDouble(i == WholeSteps ? To : From + i * Step)))];

@@ -3,7 +3,7 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>Collects all that reading a study brings up: mistakes, defaults taken, oddities.</summary>
 internal sealed class Findings(string file)
 {
-    private const int mostShown = 200;
+    private const int MostShown = 200;
 
     private readonly List<Mistake> mistakes = [];
     private readonly List<Assumption> assumptions = [];
@@ -19,9 +19,9 @@ internal sealed class Findings(string file)
     public IReadOnlyList<Mistake> Mistakes()
     {
         Mistake[] sorted = [.. mistakes.OrderBy(m => m.Line).ThenBy(m => m.Column)];
-        return sorted.Length <= mostShown
+        return sorted.Length <= MostShown
             ? sorted
-            : [.. sorted.Take(mostShown), new Mistake(file, 0, 0, "", $"There are {sorted.Length - mostShown} mistakes more.", "Mend these first.")];
+            : [.. sorted.Take(MostShown), new Mistake(file, 0, 0, "", $"There are {sorted.Length - MostShown} mistakes more.", "Mend these first.")];
     }
 
     public void Mistake(Node at, string what, string mend) => Mistake(at.Line, at.Column, at.Found, what, mend);

@@ -9,7 +9,7 @@ internal static class GridReader
     public const long LargestGrid = 2_000_000_000;
 
     // A cautious estimate for the message only.
-    private const double designsPerSecond = 2e7;
+    private const double DesignsPerSecond = 2e7;
 
     public static void Check(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing)
     {
@@ -25,7 +25,7 @@ internal static class GridReader
     }
 
     private static string TooMany(double count) => FormattableString.Invariant(
-        $"The factors make {count:0} designs, about {count / designsPerSecond / 3600:0.#} hours; {LargestGrid} is the most.");
+        $"The factors make {count:0} designs, about {count / DesignsPerSecond / 3600:0.#} hours; {LargestGrid} is the most.");
 
     private static string Coarser(double count, IReadOnlyList<StudyFactor> factors)
     {

@@ -3,7 +3,7 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>A piece of a study file with its place: a value, a list, or a group of keys.</summary>
 internal abstract record Node(int Line, int Column)
 {
-    private const int shownItems = 4;
+    private const int ShownItems = 4;
 
     /// <summary>One value, as text.</summary>
     internal sealed record Scalar(string Text, bool IsQuoted, int Line, int Column) : Node(Line, Column);
@@ -24,8 +24,8 @@ internal abstract record Node(int Line, int Column)
     public string Found => Shortened(this switch
     {
         Scalar scalar => scalar.Text,
-        List list => $"[{string.Join(", ", list.Items.Take(shownItems).Select(item => item.Found))}]",
-        Map map => $"{{ {string.Join(", ", map.Entries.Take(shownItems).Select(entry => $"{entry.Key.Found}: {entry.Value.Found}"))} }}",
+        List list => $"[{string.Join(", ", list.Items.Take(ShownItems).Select(item => item.Found))}]",
+        Map map => $"{{ {string.Join(", ", map.Entries.Take(ShownItems).Select(entry => $"{entry.Key.Found}: {entry.Value.Found}"))} }}",
         _ => "",
     });
 

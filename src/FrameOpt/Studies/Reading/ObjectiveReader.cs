@@ -5,12 +5,12 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>Reads the objectives.</summary>
 internal static class ObjectiveReader
 {
-    private const int most = 5;
+    private const int Most = 5;
 
     public static IReadOnlyList<StudyObjective> Read(Section study, ResponseReader responses, Prerequisites needs)
     {
         var nodes = study.List("objectives");
-        if (study.Value("objectives") is Node.List list && nodes.Count is < 2 or > most)
+        if (study.Value("objectives") is Node.List list && nodes.Count is < 2 or > Most)
             study.Findings.Mistake(study.KeyAt("objectives"), $"There are {nodes.Count} objectives; a study has two to five.",
                 nodes.Count < 2 ? "Add another goal that pulls the other way, or make one a limit." : "Make some of them limits.");
         var objectives = new List<StudyObjective>();

@@ -5,7 +5,7 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>Reads what the engine does in a phase: level, climb 1.8 m/s, full throttle, 1840 rpm or engine off.</summary>
 internal static class PowerReader
 {
-    private const string choices = "Write `level`, `climb 1.8 m/s`, `full throttle`, `1840 rpm` or `engine off`.";
+    private const string Choices = "Write `level`, `climb 1.8 m/s`, `full throttle`, `1840 rpm` or `engine off`.";
 
     public static PhasePower Read(Section phase)
     {
@@ -43,6 +43,6 @@ internal static class PowerReader
     {
         if (text == "climb")
             return "Give the rate of climb: `climb 1.8 m/s`.";
-        return NearestName.Of(text, ["level", "full throttle", "engine off"]) is { } near ? $"Did you mean `{near}`?" : choices;
+        return NearestName.Of(text, ["level", "full throttle", "engine off"]) is { } near ? $"Did you mean `{near}`?" : Choices;
     }
 }

@@ -3,7 +3,7 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>Reads the search and how the front is ranked.</summary>
 internal static class RankingReader
 {
-    private const string distance = "distance to ideal";
+    private const string Distance = "distance to ideal";
 
     public static void CheckSearch(Section study)
     {
@@ -27,16 +27,16 @@ internal static class RankingReader
     private static RankingMethod Method(Section study, Section? ranking)
     {
         if (ranking is null || !ranking.Has("method"))
-            study.Findings.Assume("ranking method", distance, "assumption: weighted Euclidean distance to the best of every objective; the other choice is TOPSIS");
+            study.Findings.Assume("ranking method", Distance, "assumption: weighted Euclidean distance to the best of every objective; the other choice is TOPSIS");
         switch (ranking?.Text("method"))
         {
-            case null or distance:
+            case null or Distance:
                 return RankingMethod.DistanceToIdeal;
             case "topsis":
                 return RankingMethod.Topsis;
             case var other:
                 ranking!.Findings.Mistake(ranking.At("method"), "This is not a ranking method the tool knows.",
-                    NearestName.Of(other, [distance, "topsis"]) is { } near ? $"Did you mean `{near}`?" : $"Write `{distance}` or `topsis`.");
+                    NearestName.Of(other, [Distance, "topsis"]) is { } near ? $"Did you mean `{near}`?" : $"Write `{Distance}` or `topsis`.");
                 return RankingMethod.DistanceToIdeal;
         }
     }

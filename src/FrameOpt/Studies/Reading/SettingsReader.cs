@@ -5,7 +5,7 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>Reads the smaller settings: baseline, strength, balanced band.</summary>
 internal static class SettingsReader
 {
-    private const double defaultBand = 5;
+    private const double AssumedBand = 5;
 
     public static FrameGeometry? Baseline(Section? baseline, Machine? machine, IReadOnlyList<StudyFactor> factors)
     {
@@ -34,7 +34,7 @@ internal static class SettingsReader
         if (!study.Has("balanced_band"))
             return DefaultBand(study, phases);
         if (study.Child("balanced_band", StudyKeys.BalancedBand) is not { } band)
-            return new BandSetting(0, defaultBand);
+            return new BandSetting(0, AssumedBand);
         var within = band.Number("within", Dimension.Torque, Bound.Above0(500, "500 N·m"));
         var index = phases.Select(phase => phase.Name).ToList().IndexOf(band.Text("phase") ?? "");
         if (index < 0 && phases.Count > 0 && band.Value("phase") is Node.Scalar wrong)
@@ -47,9 +47,9 @@ internal static class SettingsReader
     private static BandSetting DefaultBand(Section study, IReadOnlyList<Phase> phases)
     {
         if (phases.Count == 0)
-            return new BandSetting(0, defaultBand);
+            return new BandSetting(0, AssumedBand);
         var powered = phases.Where(phase => phase.Power is not PhasePower.EngineOff).DefaultIfEmpty(phases[0]).MaxBy(phase => phase.Weight)!;
         study.Findings.Assume("balanced band", $"residual torque within 5 N·m at the airspeed of {powered.Name}", "assumption; range 2 to 10 N·m");
-        return new BandSetting(phases.ToList().IndexOf(powered), defaultBand);
+        return new BandSetting(phases.ToList().IndexOf(powered), AssumedBand);
     }
 }

@@ -12,9 +12,9 @@ internal static partial class YamlText
 
     // YAML gives [ ] and , a meaning inside { }, where a study writes residual[cruise] as one word: such brackets are
     // set aside as characters of the private use area, one for one so that columns stay, and put back in the values.
-    private const char openSetAside = '\uE000';
-    private const char closeSetAside = '\uE001';
-    private const char commaSetAside = '\uE002';
+    private const char OpenSetAside = '\uE000';
+    private const char CloseSetAside = '\uE001';
+    private const char CommaSetAside = '\uE002';
 
     /// <summary>The one document's root, or null after a mistake.</summary>
     public static Node? Read(string text, Findings findings)
@@ -30,10 +30,10 @@ internal static partial class YamlText
 
     /// <summary>A value as the user wrote it.</summary>
     public static string PutBack(string value) =>
-        value.Replace(openSetAside, '[').Replace(closeSetAside, ']').Replace(commaSetAside, ',');
+        value.Replace(OpenSetAside, '[').Replace(CloseSetAside, ']').Replace(CommaSetAside, ',');
 
     private static string SetAside(string text) => WordWithPhase().Replace(text, word =>
-        word.Value.Replace('[', openSetAside).Replace(']', closeSetAside).Replace(',', commaSetAside));
+        word.Value.Replace('[', OpenSetAside).Replace(']', CloseSetAside).Replace(',', CommaSetAside));
 
     [GeneratedRegex("""(?<=[\p{L}\p{N}_])\[[^\[\]{}"'#\r\n]*\]""")]
     private static partial Regex WordWithPhase();

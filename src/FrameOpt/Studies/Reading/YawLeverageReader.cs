@@ -5,7 +5,7 @@ namespace FrameOpt.Studies.Reading;
 /// <summary>Reads how a wing turns: two coefficients, or the leverage itself, or neither.</summary>
 internal static class YawLeverageReader
 {
-    private const double genericRollRestoring = 0.05;
+    private const double GenericRollRestoring = 0.05;
 
     /// <summary>The roll restoring coefficient and the yaw leverage.</summary>
     public static (double RollRestoring, YawLeverage Leverage) Read(Section wing)
@@ -23,7 +23,7 @@ internal static class YawLeverageReader
 
         if (restoring is null)
             wing.Findings.Assume("roll restoring coefficient, for the indicative turn rate only", "0.05 per radian", "Toglia and Vendittelli 2010, Table 2 (generic)");
-        return (restoring ?? genericRollRestoring, Leverage(wing, restoring, damping, leverage));
+        return (restoring ?? GenericRollRestoring, Leverage(wing, restoring, damping, leverage));
     }
 
     private static YawLeverage Leverage(Section wing, double? restoring, double? damping, double? leverage)

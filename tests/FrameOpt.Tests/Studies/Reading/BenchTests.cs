@@ -4,15 +4,15 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Tests.Studies.Reading;
 
-/// <summary>A propeller given by one static bench run.</summary>
+/// <summary>A propeller given by one static bench Run.</summary>
 public class BenchTests
 {
-    private const string run = "rpm: 2450 rpm, thrust: 62 kgf, torque: 60 N·m, pitch: 0.85 m, density: 1.2 kg/m³";
+    private const string Run = "rpm: 2450 rpm, thrust: 62 kgf, torque: 60 N·m, pitch: 0.85 m, density: 1.2 kg/m³";
 
     [Fact]
     public void Static_coefficients_are_those_of_the_run()
     {
-        var curve = WorkedStudy.Right(Bench(run)).Machine.Propeller.Curve;
+        var curve = WorkedStudy.Right(Bench(Run)).Machine.Propeller.Curve;
         // By hand: n = 40.8333/s, rho n² D⁴ = 1.2 x 1667.361 x 2.8561 = 5714.58 N; 62 x 9.80665 N over it; 2 pi 60 N·m over it and 1.3 m.
         Check.Close(0.106397, curve.ThrustCoefficient(0), relative: 1e-4, because: "worked by hand to five or six digits");
         Check.Close(0.050746, curve.PowerCoefficient(0), relative: 1e-4, because: "worked by hand to five or six digits");
@@ -22,7 +22,7 @@ public class BenchTests
     public void Power_at_that_speed_says_the_same_as_torque()
     {
         // 60 N·m at 2450 rpm: 60 x 2 pi x 40.8333 = 15393.8 W.
-        var (torque, power) = (WorkedStudy.Right(Bench(run)), WorkedStudy.Right(Bench(run.Replace("torque: 60 N·m", "power: 15.3938 kW"))));
+        var (torque, power) = (WorkedStudy.Right(Bench(Run)), WorkedStudy.Right(Bench(Run.Replace("torque: 60 N·m", "power: 15.3938 kW"))));
         Check.Close(torque.Machine.Propeller.Curve.PowerCoefficient(0), power.Machine.Propeller.Curve.PowerCoefficient(0), relative: 1e-5, because: "the power is given to six digits");
     }
 
@@ -31,15 +31,15 @@ public class BenchTests
     {
         Study Of(string text) => WorkedStudy.Right(Bench(text));
         const string what = "advance ratio at which the propeller's thrust ends";
-        Assert.Contains("UIUC Propeller Database", Assert.Single(Of(run).Assumptions, a => a.What == what).Source);
-        var given = Of(run + ", zero_thrust_advance_ratio: 0.8");
+        Assert.Contains("UIUC Propeller Database", Assert.Single(Of(Run).Assumptions, a => a.What == what).Source);
+        var given = Of(Run + ", zero_thrust_advance_ratio: 0.8");
         Assert.DoesNotContain(given.Assumptions, a => a.What == what);
         Check.Close(0.8, given.Machine.Propeller.Curve.LargestAdvanceRatio, relative: 1e-15, because: "given");
     }
 
     [Fact]
     public void Density_left_out_is_the_standard_one_and_listed() =>
-        Assert.Single(WorkedStudy.Right(Bench(run.Replace(", density: 1.2 kg/m³", ""))).Assumptions, a => a.What == "air density of the bench run" && a.Value == "1.225 kg/m³");
+        Assert.Single(WorkedStudy.Right(Bench(Run.Replace(", density: 1.2 kg/m³", ""))).Assumptions, a => a.What == "air density of the bench run" && a.Value == "1.225 kg/m³");
 
     [Theory]
     [InlineData("torque: 60 N·m", "torque: 60 N·m, power: 15 kW", "Remove one of the two.")]
@@ -50,8 +50,8 @@ public class BenchTests
     [InlineData("thrust: 62 kgf", "thrust: 62 kg", "62 kg", true)]
     public void Slip_in_a_bench_run_is_told(string piece, string slip, string mend, bool inWhat = false)
     {
-        Assert.Contains(piece, run);
-        var mistake = WorkedStudy.OneMistake(Bench(run.Replace(piece, slip)));
+        Assert.Contains(piece, Run);
+        var mistake = WorkedStudy.OneMistake(Bench(Run.Replace(piece, slip)));
         Assert.Equal(19, mistake.Line);
         Assert.Contains(mend, inWhat ? mistake.What : mistake.Mend);
     }
@@ -59,8 +59,8 @@ public class BenchTests
     [Fact]
     public void Both_ways_or_neither_is_a_mistake()
     {
-        Assert.Contains("Remove one", WorkedStudy.OneMistake(WorkedStudy.With("    coefficients:", $"    bench: {{ {run} }}\n    coefficients:")).Mend);
-        Assert.Contains("`bench: {", WorkedStudy.OneMistake(Bench(run).Replace("    bench:", "    #")).Mend);
+        Assert.Contains("Remove one", WorkedStudy.OneMistake(WorkedStudy.With("    coefficients:", $"    bench: {{ {Run} }}\n    coefficients:")).Mend);
+        Assert.Contains("`bench: {", WorkedStudy.OneMistake(Bench(Run).Replace("    bench:", "    #")).Mend);
     }
 
     private static string Bench(string figures) =>

@@ -7,7 +7,7 @@ namespace FrameOpt.Tests.Studies.Reading;
 /// <summary>Ranges, lists and fixed values of the factors.</summary>
 public class FactorTests
 {
-    private const string offset = "{ from: 0 mm, to: 60 mm, step: 1 mm }";
+    private const string Offset = "{ from: 0 mm, to: 60 mm, step: 1 mm }";
 
     [Fact]
     public void Level_reached_by_steps_is_exactly_what_its_own_text_would_be()
@@ -15,7 +15,7 @@ public class FactorTests
         var study = WorkedStudy.Right(WorkedStudy.Text);
         Assert.Equal(Read("440 mm"), study.Factors[0].LevelsSi[12]);
         Assert.Equal(study.Baseline!.Value.SpacingMetres, study.Factors[0].LevelsSi[12]);
-        var inches = WorkedStudy.Right(WorkedStudy.With(offset, "{ from: 0 in, to: 2.1 in, step: 0.3 in }"));
+        var inches = WorkedStudy.Right(WorkedStudy.With(Offset, "{ from: 0 in, to: 2.1 in, step: 0.3 in }"));
         Assert.Equal(Read("0.9 in"), inches.Factors[1].LevelsSi[3]);
         Assert.Equal(8, inches.Factors[1].LevelsSi.Count);
     }
@@ -26,7 +26,7 @@ public class FactorTests
             (first, step, count, places) =>
             {
                 string Text(long units) => FormattableString.Invariant($"{units / (decimal)Math.Pow(10, places)} mm");
-                var levels = WorkedStudy.Right(WorkedStudy.With(offset, $"{{ from: {Text(first)}, to: {Text(first + (long)step * count)}, step: {Text(step)} }}")).Factors[1].LevelsSi;
+                var levels = WorkedStudy.Right(WorkedStudy.With(Offset, $"{{ from: {Text(first)}, to: {Text(first + (long)step * count)}, step: {Text(step)} }}")).Factors[1].LevelsSi;
                 return levels.Count == count + 1 && Enumerable.Range(0, count + 1).All(i => levels[i] == Read(Text(first + (long)step * i)));
             },
             iter: 100,
@@ -35,7 +35,7 @@ public class FactorTests
     [Fact]
     public void Units_may_differ_within_a_factor_and_the_first_is_shown()
     {
-        var factor = WorkedStudy.Right(WorkedStudy.With(offset, "{ from: 0 mm, to: 6 cm, step: 0.001 m }")).Factors[1];
+        var factor = WorkedStudy.Right(WorkedStudy.With(Offset, "{ from: 0 mm, to: 6 cm, step: 0.001 m }")).Factors[1];
         Assert.Equal(61, factor.LevelsSi.Count);
         Assert.Equal("mm", factor.Unit.Symbol);
         Assert.Equal("25 mm", factor.Unit.Text(factor.LevelsSi[25]));
@@ -52,7 +52,7 @@ public class FactorTests
     [Fact]
     public void One_value_fixes_a_factor()
     {
-        var factor = WorkedStudy.Right(WorkedStudy.With(offset, "25 mm")).Factors[1];
+        var factor = WorkedStudy.Right(WorkedStudy.With(Offset, "25 mm")).Factors[1];
         Assert.False(factor.IsSwept);
         Assert.Equal([Read("25 mm")], factor.LevelsSi);
     }
@@ -60,7 +60,7 @@ public class FactorTests
     [Fact]
     public void Further_geometry_inputs_may_be_swept()
     {
-        var text = WorkedStudy.With(offset, offset + "\n  hub_up: { values: [100 mm, 120 mm] }").Replace("baseline: {", "baseline: { hub_up: 110 mm,");
+        var text = WorkedStudy.With(Offset, Offset + "\n  hub_up: { values: [100 mm, 120 mm] }").Replace("baseline: {", "baseline: { hub_up: 110 mm,");
         var study = WorkedStudy.Right(text);
         Assert.Equal("hub_up", study.Factors[^1].Name);
         Check.Close(0.11, study.Baseline!.Value.HubUpMetres, relative: 1e-15, because: "rounding of one conversion");
@@ -70,14 +70,14 @@ public class FactorTests
     [Fact]
     public void Baseline_must_say_where_a_further_factor_stands()
     {
-        var mistake = WorkedStudy.OneMistake(WorkedStudy.With(offset, offset + "\n  hub_up: { values: [100 mm, 120 mm] }"));
+        var mistake = WorkedStudy.OneMistake(WorkedStudy.With(Offset, Offset + "\n  hub_up: { values: [100 mm, 120 mm] }"));
         Assert.Equal("Add `hub_up: 120 mm`.", mistake.Mend);
     }
 
     [Fact]
     public void Nothing_to_choose_is_a_mistake()
     {
-        var text = WorkedStudy.With(offset, "25 mm")
+        var text = WorkedStudy.With(Offset, "25 mm")
             .Replace("{ from: 380 mm, to: 480 mm, step: 5 mm }", "440 mm").Replace("{ from: 100 mm, to: 400 mm, step: 10 mm }", "150 mm")
             .Replace("{ values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg] }", "0 deg");
         Assert.Contains("nothing to choose", WorkedStudy.OneMistake(text).What);

@@ -5,7 +5,7 @@ namespace FrameOpt.Tests.Studies.Reading;
 /// <summary>A study with twenty planted mistakes: one run tells them all.</summary>
 public class TwentyMistakesTests
 {
-    private const string text = """
+    private const string Text = """
         format: 1
         title: Twenty mistakes
         colour: red
@@ -47,7 +47,7 @@ public class TwentyMistakesTests
     [Fact]
     public void All_twenty_are_reported_in_one_run_in_the_order_of_lines()
     {
-        var reading = WorkedStudy.Read(text);
+        var reading = WorkedStudy.Read(Text);
         Assert.Null(reading.Study);
         // The comma in a { } ends the value: 5,5 kg is the value 5 and a key `5 kg`, which is told as two mistakes of line 8.
         int[] lines = [3, 6, 7, 8, 8, 9, 11, 12, 13, 15, 17, 19, 22, 24, 25, 25, 27, 28, 33, 34, 36];
@@ -57,7 +57,7 @@ public class TwentyMistakesTests
     [Fact]
     public void Every_message_says_what_and_how_to_mend_it()
     {
-        foreach (var mistake in WorkedStudy.Read(text).Mistakes)
+        foreach (var mistake in WorkedStudy.Read(Text).Mistakes)
         {
             Assert.Equal("study.yaml", mistake.File);
             Assert.EndsWith(".", mistake.What);

@@ -3,17 +3,17 @@ using FrameOpt.Studies.Reading;
 namespace FrameOpt.Tests.Studies.Reading;
 
 /// <summary>Every accepted spelling of a unit. Sources of the factors: International Yard and Pound Agreement 1959 (in, ft, lb),
-/// ISO 80000-3 and -4 (standard gravity, nautical mile per hour); hp is 550 ft·lbf/s = 745.69987 W, of which the library keeps 745.69.</summary>
+/// ISO 80000-3 and -4 (standard Gravity, nautical mile per hour); hp is 550 ft·lbf/s = 745.69987 W, of which the library keeps 745.69.</summary>
 public class UnitSpellingTests
 {
-    private const double pound = 0.45359237;
-    private const double gravity = 9.80665;
+    private const double Pound = 0.45359237;
+    private const double Gravity = 9.80665;
 
     public static TheoryData<string, string, double> Spellings => new()
     {
         { "a length", "mm", 0.001 }, { "a length", "m", 1 }, { "a length", "cm", 0.01 }, { "a length", "in", 0.0254 }, { "a length", "ft", 0.3048 },
-        { "a mass", "kg", 1 }, { "a mass", "g", 0.001 }, { "a mass", "lb", pound },
-        { "a force", "N", 1 }, { "a force", "kN", 1000 }, { "a force", "kgf", gravity }, { "a force", "lbf", pound * gravity },
+        { "a mass", "kg", 1 }, { "a mass", "g", 0.001 }, { "a mass", "lb", Pound },
+        { "a force", "N", 1 }, { "a force", "kN", 1000 }, { "a force", "kgf", Gravity }, { "a force", "lbf", Pound * Gravity },
         { "a torque", "N·m", 1 }, { "a torque", "N.m", 1 }, { "a torque", "Nm", 1 },
         { "an angle", "deg", Math.PI / 180 }, { "an angle", "rad", 1 }, { "an angle", "°", Math.PI / 180 },
         { "a speed of rotation", "rpm", 1 },

@@ -7,7 +7,7 @@ namespace FrameOpt.Tests.Studies.Reading;
 /// <summary>The worked study file against the same machine written out in C#, and against figures worked by hand.</summary>
 public class WorkedStudyTests
 {
-    private const string arithmetic = "the same figure through a conversion of units: a few units of the last place";
+    private const string Arithmetic = "the same figure through a conversion of units: a few units of the last place";
 
     private static readonly Study study = WorkedStudy.Right(WorkedStudy.Text);
 
@@ -122,7 +122,7 @@ public class WorkedStudyTests
         Assert.Null(study.Strength);
     }
 
-    private static void Close(double expected, double actual) => Check.Close(expected, actual, relative: 1e-14, absolute: 1e-17, because: arithmetic);
+    private static void Close(double expected, double actual) => Check.Close(expected, actual, relative: 1e-14, absolute: 1e-17, because: Arithmetic);
 
     private static void Close(FramePoint expected, FramePoint actual)
     {
