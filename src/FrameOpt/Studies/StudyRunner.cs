@@ -8,7 +8,7 @@ namespace FrameOpt.Studies;
 public sealed class StudyRunner
 {
     /// <summary>Above this many designs the other yaw leverages are compared on the front only, not by a search of their own.</summary>
-    public const long MostDesignsForScenarioSearch = 20_000_000;
+    public const long MostDesignsForScenarioSearch = 500_000_000;
 
     private static readonly double[] leverages = [YawLeverage.AssumedLowest, YawLeverage.AssumedHighest];
 
