@@ -34,7 +34,7 @@ public static class BoxBehnken
 
     private static IEnumerable<double[]> Edges(int factors, int[] together)
     {
-        foreach (var corner in FullFactorial.Corners(together.Length))
+        foreach (var corner in CodedLevels.Corners(together.Length))
         {
             var point = new double[factors];
             for (var t = 0; t < together.Length; t++)

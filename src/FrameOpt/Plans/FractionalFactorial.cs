@@ -41,7 +41,7 @@ public static class FractionalFactorial
         var added = generators.ToDictionary(generator => generator.Factor, generator => generator.Product);
         var basic = Enumerable.Range(0, factors.Count).Where(f => !added.ContainsKey(f)).ToArray();
         var kind = generators.Count == 0 ? "full factorial" : $"two-level fraction ({string.Join(", ", generators)})";
-        var runs = FullFactorial.Corners(basic.Length).Select(corner => Filled(corner, basic, added, factors.Count));
+        var runs = CodedLevels.Corners(basic.Length).Select(corner => Filled(corner, basic, added, factors.Count));
         return new FractionalPlan(
             Plan.Numbered(kind, factors, Plan.Points(PointKind.Factorial, runs)), new Fraction(factors.Count, generators));
     }

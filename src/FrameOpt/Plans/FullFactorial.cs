@@ -19,34 +19,11 @@ public static class FullFactorial
         var runs = levels.Aggregate(1.0, (product, count) => product * count);
         if (runs > MostRuns)
             throw new ArgumentException($"the full factorial has {runs:0} runs; at most {MostRuns} are built");
-        return Plan.Numbered("full factorial", factors, Plan.Points(PointKind.Factorial, Combinations([.. levels.Select(Spaced)])));
+        return Plan.Numbered("full factorial", factors, Plan.Points(PointKind.Factorial, CodedLevels.Combinations([.. levels.Select(CodedLevels.Evenly)])));
     }
 
     /// <summary>A full factorial with two levels of every factor.</summary>
     /// <param name="factors">The names, 1 to 19.</param>
     /// <exception cref="ArgumentException">No factor, too many, or a name twice.</exception>
     public static Plan TwoLevel(IReadOnlyList<string> factors) => Build(factors, [.. factors.Select(_ => 2)]);
-
-    /// <summary>Levels evenly spaced from -1 to +1.</summary>
-    internal static double[] Spaced(int count) => [.. Enumerable.Range(0, count).Select(level => (2.0 * level / (count - 1)) - 1)];
-
-    /// <summary>The corners of the cube in standard order.</summary>
-    internal static IEnumerable<double[]> Corners(int factors) => Combinations([.. Enumerable.Repeat(Spaced(2), factors)]);
-
-    /// <summary>Every combination, the first factor fastest.</summary>
-    internal static IEnumerable<double[]> Combinations(double[][] levels)
-    {
-        var count = levels.Aggregate(1, (product, list) => product * list.Length);
-        for (var number = 0; number < count; number++)
-        {
-            var (rest, point) = (number, new double[levels.Length]);
-            for (var f = 0; f < levels.Length; f++)
-            {
-                point[f] = levels[f][rest % levels[f].Length];
-                rest /= levels[f].Length;
-            }
-
-            yield return point;
-        }
-    }
 }
