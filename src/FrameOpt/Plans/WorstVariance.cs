@@ -5,10 +5,12 @@ namespace FrameOpt.Plans;
 /// <summary>Seeks the worst variance of prediction within the cube.</summary>
 internal static class WorstVariance
 {
+    private const int Starts = 20;
+
     private static readonly double[] levels = CodedLevels.Evenly(21);
 
-    /// <summary>The worst variance found going from every run, one factor at a time, as long as it grows; v is the inverse of the information matrix, blocks
-    /// last.</summary>
+    /// <summary>The worst variance found going from the worst runs, one factor at a time, as long as it grows; v is the inverse of the information matrix,
+    /// blocks last.</summary>
     public static double Of(Plan plan, PlanModel model, Matrix<double> v)
     {
         var terms = v.SubMatrix(0, model.Terms.Count, 0, model.Terms.Count);
@@ -19,7 +21,7 @@ internal static class WorstVariance
         }
 
         return plan.Runs.Select(run => run.Coded.Select(value => Math.Clamp(value, -1, 1)).ToArray())
-            .Max(start => Climb(start, Variance));
+            .OrderByDescending(Variance).Take(Starts).Max(start => Climb(start, Variance));
     }
 
     private static double Climb(double[] point, Func<double[], double> variance)
