@@ -9,6 +9,7 @@ public class ArchitectureTests
     private static readonly Dictionary<string, string[]> mayUse = new()
     {
         ["FrameOpt.Model"] = [],
+        ["FrameOpt.Plans"] = [],
         ["FrameOpt.Search"] = [],
         ["FrameOpt.Analysis"] = ["FrameOpt.Model"],
         ["FrameOpt.Studies"] = ["FrameOpt.Model", "FrameOpt.Search", "FrameOpt.Analysis"],

@@ -1,0 +1,56 @@
+namespace FrameOpt.Plans;
+
+/// <summary>Square matrices C of even order m with nought on the diagonal, plus or minus one elsewhere, and C'C = (m-1) I.</summary>
+internal static class ConferenceMatrix
+{
+    /// <summary>The matrix of an order.</summary>
+    /// <param name="order">4, 6, 8, 10 or 12.</param>
+    public static double[,] Of(int order) => order == 10 ? FromTwoBlocks(ResidueMatrix(5)) : Bordered(ResidueMatrix(order - 1));
+
+    /// <summary>Entry (i, j) is +1 where j - i is a square modulo an odd prime, -1 where it is not, 0 on the diagonal.</summary>
+    private static double[,] ResidueMatrix(int prime)
+    {
+        var squares = Enumerable.Range(1, prime - 1).Select(x => x * x % prime).ToHashSet();
+        var matrix = new double[prime, prime];
+        for (var i = 0; i < prime; i++)
+        {
+            for (var j = 0; j < prime; j++)
+                matrix[i, j] = i == j ? 0 : squares.Contains((j - i + prime) % prime) ? 1 : -1;
+        }
+
+        return matrix;
+    }
+
+    /// <summary>A residue matrix with a row and a column added.</summary>
+    /// <remarks>Source: R. E. A. C. Paley 1933, On orthogonal matrices, J. Math. Phys. 12:311-320 (from memory).</remarks>
+    private static double[,] Bordered(double[,] core)
+    {
+        var prime = core.GetLength(0);
+        var matrix = new double[prime + 1, prime + 1];
+        for (var i = 0; i < prime; i++)
+        {
+            (matrix[0, i + 1], matrix[i + 1, 0]) = (1, prime % 4 == 1 ? 1 : -1);
+            for (var j = 0; j < prime; j++)
+                matrix[i + 1, j + 1] = core[i, j];
+        }
+
+        return matrix;
+    }
+
+    /// <summary>[Q B; B -Q] with Q the residue matrix of 5 and B = J - 2I: both symmetric, they commute, and QQ + BB = (5I - J) + (4I + J) = 9I.</summary>
+    private static double[,] FromTwoBlocks(double[,] core)
+    {
+        var half = core.GetLength(0);
+        var matrix = new double[2 * half, 2 * half];
+        for (var i = 0; i < half; i++)
+        {
+            for (var j = 0; j < half; j++)
+            {
+                (matrix[i, j], matrix[half + i, half + j]) = (core[i, j], -core[i, j]);
+                matrix[i, half + j] = matrix[half + i, j] = i == j ? -1 : 1;
+            }
+        }
+
+        return matrix;
+    }
+}

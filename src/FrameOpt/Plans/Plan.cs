@@ -1,0 +1,41 @@
+namespace FrameOpt.Plans;
+
+/// <summary>A set of runs in coded units.</summary>
+/// <param name="Kind">Which plan it is, in words.</param>
+/// <param name="Factors">The names of the factors.</param>
+/// <param name="Runs">The runs in standard order, numbered from 1.</param>
+public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyList<PlanRun> Runs)
+{
+    /// <summary>How many blocks the runs are in.</summary>
+    public int Blocks => Runs.Select(run => run.Block).Distinct().Count();
+
+    /// <summary>The runs in an order to make them in: block after block, at random within a block.</summary>
+    /// <param name="seed">Any number; the same seed gives the same order.</param>
+    public IReadOnlyList<PlanRun> InRandomOrder(ulong seed)
+    {
+        var random = new Pcg32(seed);
+        return [.. Runs.GroupBy(run => run.Block).OrderBy(block => block.Key).SelectMany(block => random.Shuffled([.. block]))];
+    }
+
+    /// <summary>The plan with runs at the middle of every factor added, in every block, to see curvature and to measure the noise.</summary>
+    /// <param name="count">How many more in each block.</param>
+    /// <exception cref="ArgumentException">A negative count.</exception>
+    public Plan WithCentreRuns(int count)
+    {
+        PlanArguments.NotNegative(count, "number of centre runs");
+        var blocks = Runs.Select(run => run.Block).Distinct().Order();
+        return Numbered(Kind, Factors, Runs.Concat(blocks.SelectMany(block => Centres(Factors.Count, count, block))));
+    }
+
+    /// <summary>A plan of some runs, numbered anew from 1.</summary>
+    internal static Plan Numbered(string kind, IReadOnlyList<string> factors, IEnumerable<PlanRun> runs) =>
+        new(kind, factors, [.. runs.Select((run, index) => run with { Number = index + 1 })]);
+
+    /// <summary>Runs of one kind in block 1, not yet numbered.</summary>
+    internal static IEnumerable<PlanRun> Points(PointKind kind, IEnumerable<double[]> coded) =>
+        coded.Select(point => new PlanRun(0, kind, 1, point));
+
+    /// <summary>Runs at the middle, not yet numbered.</summary>
+    internal static IEnumerable<PlanRun> Centres(int factors, int count, int block = 1) =>
+        Enumerable.Range(0, count).Select(_ => new PlanRun(0, PointKind.Centre, block, new double[factors]));
+}

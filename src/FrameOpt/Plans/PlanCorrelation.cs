@@ -1,0 +1,28 @@
+namespace FrameOpt.Plans;
+
+/// <summary>How far the terms of a model run together in a plan.</summary>
+public static class PlanCorrelation
+{
+    /// <summary>The correlation of every two terms over the runs, in the order of the model: 0 where they are estimated apart, 1 or -1 where they cannot be told
+    /// apart, and not a number for a term that never changes, such as the constant.</summary>
+    public static double[,] Of(Plan plan, PlanModel model)
+    {
+        var columns = model.Terms.Select(term => plan.Runs.Select(run => term.At(run.Coded)).ToArray()).Select(Centred).ToArray();
+        var correlation = new double[columns.Length, columns.Length];
+        for (var i = 0; i < columns.Length; i++)
+        {
+            for (var j = 0; j < columns.Length; j++)
+                correlation[i, j] = Dot(columns[i], columns[j]) / Math.Sqrt(Dot(columns[i], columns[i]) * Dot(columns[j], columns[j]));
+        }
+
+        return correlation;
+    }
+
+    private static double[] Centred(double[] column)
+    {
+        var mean = column.Average();
+        return [.. column.Select(value => value - mean)];
+    }
+
+    private static double Dot(double[] left, double[] right) => left.Zip(right, (a, b) => a * b).Sum();
+}

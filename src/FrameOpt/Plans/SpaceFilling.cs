@@ -1,0 +1,52 @@
+namespace FrameOpt.Plans;
+
+/// <summary>Plans that spread their runs over the whole cube and presume no model.</summary>
+public static class SpaceFilling
+{
+    /// <summary>A Latin hypercube with levels paired at random.</summary>
+    /// <param name="factors">The names, 1 or more.</param>
+    /// <param name="runs">How many runs, 2 or more.</param>
+    /// <param name="seed">The same seed gives the same plan.</param>
+    /// <exception cref="ArgumentException">No factor, a name twice, or fewer than two runs.</exception>
+    public static Plan RandomLatinHypercube(IReadOnlyList<string> factors, int runs, ulong seed) =>
+        FromLevels("random Latin hypercube", factors, () => LatinHypercube.Random(factors.Count, runs, new Pcg32(seed)));
+
+    /// <summary>A Latin hypercube whose closest runs lie far apart.</summary>
+    /// <param name="factors">The names, 1 or more.</param>
+    /// <param name="runs">How many runs, 2 or more.</param>
+    /// <param name="seed">The same seed gives the same plan.</param>
+    /// <param name="starts">How many random starts to better, 1 or more.</param>
+    /// <exception cref="ArgumentException">No factor, a name twice, fewer than two runs, or no start.</exception>
+    public static Plan MaximinLatinHypercube(IReadOnlyList<string> factors, int runs, ulong seed, int starts = 20) =>
+        FromLevels("maximin Latin hypercube", factors, () => LatinHypercube.Maximin(factors.Count, runs, new Pcg32(seed), starts));
+
+    /// <summary>The first points of the Sobol sequence.</summary>
+    /// <param name="factors">The names, 1 to 12.</param>
+    /// <param name="runs">How many runs; a power of two keeps the balance.</param>
+    /// <exception cref="ArgumentException">More factors, a name twice, or no run.</exception>
+    public static Plan Sobol(IReadOnlyList<string> factors, int runs) => FromUnit("Sobol sequence", factors, runs, SobolSequence.Points);
+
+    /// <summary>The first points of the Halton sequence.</summary>
+    /// <param name="factors">The names, 1 to 12.</param>
+    /// <param name="runs">How many runs.</param>
+    /// <exception cref="ArgumentException">More factors, a name twice, or no run.</exception>
+    public static Plan Halton(IReadOnlyList<string> factors, int runs) => FromUnit("Halton sequence", factors, runs, HaltonSequence.Points);
+
+    /// <summary>Each level is the middle of its share of the range.</summary>
+    private static Plan FromLevels(string kind, IReadOnlyList<string> factors, Func<int[][]> levels)
+    {
+        PlanArguments.Factors(factors, kind, 1, 100);
+        var runs = levels();
+        return FromCoded(kind, factors, runs.Select(run => run.Select(level => (((2.0 * level) + 1) / runs.Length) - 1).ToArray()));
+    }
+
+    private static Plan FromUnit(string kind, IReadOnlyList<string> factors, int runs, Func<int, int, IEnumerable<double[]>> points)
+    {
+        PlanArguments.Factors(factors, kind, 1, SobolSequence.MostDimensions);
+        PlanArguments.AtLeast(1, runs, "number of runs");
+        return FromCoded(kind, factors, points(factors.Count, runs).Select(point => point.Select(value => (2 * value) - 1).ToArray()));
+    }
+
+    private static Plan FromCoded(string kind, IReadOnlyList<string> factors, IEnumerable<double[]> coded) =>
+        Plan.Numbered(kind, factors, Plan.Points(PointKind.SpaceFilling, coded));
+}
