@@ -1,0 +1,53 @@
+namespace FrameOpt.Analysis;
+
+/// <summary>The usual sets of terms, and what a set lacks of its hierarchy.</summary>
+public static class ModelTerms
+{
+    /// <summary>The constant and each factor.</summary>
+    public static IReadOnlyList<ModelTerm> Linear(int factors) =>
+        [new(new int[factors]), .. Enumerable.Range(0, factors).Select(f => Product(factors, f))];
+
+    /// <summary>The linear terms and every product of two factors.</summary>
+    public static IReadOnlyList<ModelTerm> WithInteractions(int factors) =>
+        [.. Linear(factors), .. from a in Enumerable.Range(0, factors) from b in Enumerable.Range(a + 1, factors - a - 1) select Product(factors, a, b)];
+
+    /// <summary>The linear terms, every product of two factors and every square.</summary>
+    public static IReadOnlyList<ModelTerm> Quadratic(int factors) =>
+        [.. WithInteractions(factors), .. Enumerable.Range(0, factors).Select(f => Product(factors, f, f))];
+
+    /// <summary>The terms of names such as "1", "x1", "x1x2", "x1^2".</summary>
+    /// <exception cref="FormatException">One of the names is not that of a term.</exception>
+    public static IReadOnlyList<ModelTerm> Parse(int factors, params string[] names) =>
+        [.. names.Select(name => ModelTerm.Parse(name, factors))];
+
+    /// <summary>The terms a set lacks to be hierarchical: every term comes with those it contains, down to the constant.</summary>
+    /// <returns>Lower terms first; empty for a hierarchical set.</returns>
+    /// <remarks>Source: J. A. Nelder 1977, A reformulation of linear models (marginality), from memory. A hierarchical model says
+    /// the same whatever the units and zero points of its factors.</remarks>
+    public static IReadOnlyList<ModelTerm> Missing(IEnumerable<ModelTerm> terms)
+    {
+        var present = terms.ToHashSet();
+        var missing = new HashSet<ModelTerm>();
+        var open = new Queue<ModelTerm>(present);
+        while (open.TryDequeue(out var term))
+        {
+            foreach (var parent in Parents(term).Where(parent => !present.Contains(parent) && missing.Add(parent)))
+                open.Enqueue(parent);
+        }
+
+        return [.. missing.OrderBy(term => term.Order).ThenBy(term => term.Name, StringComparer.Ordinal)];
+    }
+
+    /// <summary>The terms one power lower in one factor.</summary>
+    internal static IEnumerable<ModelTerm> Parents(ModelTerm term) =>
+        Enumerable.Range(0, term.Powers.Count).Where(f => term.Powers[f] > 0)
+            .Select(f => new ModelTerm([.. term.Powers.Select((power, g) => g == f ? power - 1 : power)]));
+
+    private static ModelTerm Product(int factors, params int[] of)
+    {
+        var powers = new int[factors];
+        foreach (var factor in of)
+            powers[factor]++;
+        return new ModelTerm(powers);
+    }
+}

@@ -1,0 +1,53 @@
+namespace FrameOpt.Analysis;
+
+/// <summary>Fits a polynomial model by least squares.</summary>
+public static class Regression
+{
+    /// <summary>The least-squares fit of a response.</summary>
+    /// <param name="terms">Of the model, the constant first where there is one; a term that depends on earlier ones is left out and named.</param>
+    /// <param name="x">The factors of each run.</param>
+    /// <param name="y">The response of each run, finite.</param>
+    /// <param name="errors">Whether the runs were measured or computed.</param>
+    /// <remarks>Source: least squares by an orthogonal decomposition, G. H. Golub 1965 (from memory).</remarks>
+    public static RegressionFit Fit(IReadOnlyList<ModelTerm> terms, IReadOnlyList<double[]> x, IReadOnlyList<double> y, ErrorKind errors)
+    {
+        var columns = terms.Select(term => x.Select(term.Value).ToArray()).ToArray();
+        var basis = new OrthogonalColumns(columns);
+        var (along, rest) = basis.Project(y);
+        ModelTerm[] kept = [.. basis.Kept.Select(index => terms[index])];
+        var anova = Anova(kept, [.. basis.Kept.Select(index => columns[index])], y, rest, errors);
+        var values = basis.Coefficients(along);
+        return new RegressionFit(basis)
+        {
+            Terms = kept,
+            Aliased = [.. terms.Except(kept)],
+            Anova = anova,
+            Coefficients = [.. kept.Select((term, j) => Coefficient(term, j, values[j], basis, columns[basis.Kept[j]], kept.Any(t => t.Order == 0), anova))],
+            Runs = [.. y.Select((observed, i) =>
+                FittedRun.Of(observed, rest[i], basis.Leverage(i), anova.ResidualSumOfSquares, anova.ResidualDegrees, kept.Length))],
+            LackOfFit = errors == ErrorKind.Deterministic ? null : LackOfFit.Of(x, y, anova.ResidualSumOfSquares, anova.ResidualDegrees),
+        };
+    }
+
+    private static AnovaTable Anova(ModelTerm[] terms, double[][] columns, IReadOnlyList<double> y, double[] rest, ErrorKind errors)
+    {
+        var groups = terms.Select((term, j) => new ColumnGroup(term.Name, [columns[j]], other => terms[other].Contains(term))).ToArray();
+        var sums = ColumnGroup.SumsOf(groups, y).Where((_, j) => terms[j].Order > 0);
+        return new AnovaTable(errors, [.. sums], rest.Sum(value => value * value), y.Count - terms.Length);
+    }
+
+    private static Coefficient Coefficient(ModelTerm term, int index, double value, OrthogonalColumns basis, double[] column, bool hasConstant,
+        AnovaTable anova)
+    {
+        var unit = new double[basis.Kept.Count];
+        unit[index] = 1;
+        var spread = basis.Spread(unit);
+        var mean = hasConstant ? column.Average() : 0;
+        double? inflation = term.Order > 0 ? spread * column.Sum(entry => (entry - mean) * (entry - mean)) : null;
+        if (anova.NoTestsBecause is not null)
+            return new Coefficient(term, value, null, null, null, inflation);
+        var error = anova.ResidualDeviation!.Value * Math.Sqrt(spread);
+        var t = AnovaTable.Ratio(value, error);
+        return new Coefficient(term, value, error, t, UpperTail.StudentBothSides(t, anova.ResidualDegrees), inflation);
+    }
+}

@@ -1,0 +1,50 @@
+namespace FrameOpt.Analysis;
+
+/// <summary>Chooses the terms of a model one step at a time.</summary>
+public static class StepwiseSelection
+{
+    /// <summary>From the constant alone, the term is added or dropped that lowers the corrected Akaike criterion most, until none does.</summary>
+    /// <param name="candidates">A hierarchical set; a term enters after those it contains and leaves before them.</param>
+    /// <param name="x">The factors of each run.</param>
+    /// <param name="y">The response of each run.</param>
+    /// <param name="errors">Whether the runs were measured or computed.</param>
+    /// <returns>The fit of the terms chosen, in the order of the candidates.</returns>
+    /// <exception cref="ArgumentException">The candidates are not hierarchical.</exception>
+    /// <remarks>p-values of a fit chosen like this are too small: the runs chose the terms they test.</remarks>
+    public static RegressionFit Fit(IReadOnlyList<ModelTerm> candidates, IReadOnlyList<double[]> x, IReadOnlyList<double> y, ErrorKind errors)
+    {
+        if (ModelTerms.Missing(candidates) is [var missing, ..])
+            throw new ArgumentException($"the candidates lack {missing.Name}", nameof(candidates));
+        var chosen = candidates.Where(term => term.Order == 0).ToHashSet();
+        var score = Score(candidates, chosen, x, y);
+        while (true)
+        {
+            var best = candidates.Where(term => MayChange(term, chosen))
+                .Select(term => (Term: term, Score: Score(candidates, Changed(chosen, term), x, y)))
+                .MinBy(step => step.Score);
+            if (best.Term is null || best.Score.CompareTo(score) >= 0)
+                return Regression.Fit([.. candidates.Where(chosen.Contains)], x, y, errors);
+            (chosen, score) = (Changed(chosen, best.Term), best.Score);
+        }
+    }
+
+    private static bool MayChange(ModelTerm term, HashSet<ModelTerm> chosen) => term.Order > 0
+        && (chosen.Contains(term) ? !chosen.Any(other => other.Contains(term)) : ModelTerms.Parents(term).All(chosen.Contains));
+
+    private static HashSet<ModelTerm> Changed(HashSet<ModelTerm> chosen, ModelTerm term)
+    {
+        HashSet<ModelTerm> changed = [.. chosen];
+        if (!changed.Remove(term))
+            changed.Add(term);
+        return changed;
+    }
+
+    /// <summary>The criterion, and for equal ones the number of terms; a term the runs cannot tell from others never pays.</summary>
+    private static (double Criterion, int Terms) Score(IReadOnlyList<ModelTerm> candidates, HashSet<ModelTerm> chosen, IReadOnlyList<double[]> x,
+        IReadOnlyList<double> y)
+    {
+        var columns = new OrthogonalColumns(candidates.Where(chosen.Contains).Select(term => x.Select(term.Value).ToArray()));
+        var rest = columns.Project(y).Left;
+        return (CorrectedAkaike.Of(y.Count, chosen.Count, rest.Sum(value => value * value)), chosen.Count);
+    }
+}

@@ -1,0 +1,61 @@
+namespace FrameOpt.Analysis;
+
+/// <summary>Effects of a two-level plan by contrasts.</summary>
+public static class TwoLevelEffects
+{
+    /// <summary>Every effect the plan can tell apart, main effects first.</summary>
+    /// <param name="x">The runs, each factor -1 or 1, balanced and orthogonal.</param>
+    /// <param name="y">The response of each run.</param>
+    /// <param name="order">Of the highest interaction looked at: 1 for main effects only, as a Plackett-Burman plan allows.</param>
+    /// <exception cref="ArgumentException">A factor is not at -1 or 1, or the plan is not balanced and orthogonal: fit a regression then.</exception>
+    /// <remarks>Source: F. Yates 1937, The design and analysis of factorial experiments (from memory): effect = mean at high less mean at low,
+    /// sum of squares = runs x effect² / 4.</remarks>
+    public static IReadOnlyList<Effect> Of(IReadOnlyList<double[]> x, IReadOnlyList<double> y, int order)
+    {
+        if (x.Any(run => run.Any(level => level is not (-1 or 1))))
+            throw new ArgumentException("a two-level plan has every factor at -1 or 1", nameof(x));
+        var mean = y.Average();
+        var total = y.Sum(value => (value - mean) * (value - mean));
+        return [.. Contrasts(x, order).Select(contrast =>
+        {
+            var effect = contrast.Signs.Zip(y).Sum(run => run.First * (run.Second - mean)) * 2 / x.Count;
+            var sum = x.Count * effect * effect / 4;
+            return new Effect(contrast.Term, contrast.Aliases, effect, sum, total > 0 ? 100 * sum / total : 0);
+        })];
+    }
+
+    private static List<(ModelTerm Term, double[] Signs, List<EffectAlias> Aliases)> Contrasts(IReadOnlyList<double[]> x, int order)
+    {
+        var contrasts = new List<(ModelTerm Term, double[] Signs, List<EffectAlias> Aliases)>();
+        foreach (var term in Products(x[0].Length, order))
+        {
+            double[] signs = [.. x.Select(term.Value)];
+            if (Math.Abs(signs.Sum()) == x.Count)
+                continue; // Mixed with the mean.
+            var like = contrasts.FirstOrDefault(other => Math.Abs(Product(other.Signs, signs)) == x.Count);
+            if (like.Term is not null)
+                like.Aliases.Add(new EffectAlias(term, Product(like.Signs, signs) < 0));
+            else if (signs.Sum() != 0 || contrasts.Any(other => Product(other.Signs, signs) != 0))
+                throw new ArgumentException($"{term.Name} is not orthogonal to the other effects of this plan up to order {order}", nameof(x));
+            else
+                contrasts.Add((term, signs, []));
+        }
+
+        return contrasts;
+    }
+
+    private static double Product(double[] a, double[] b) => a.Zip(b).Sum(pair => pair.First * pair.Second);
+
+    /// <summary>Products of different factors, by order and then in the order of the factors.</summary>
+    private static IEnumerable<ModelTerm> Products(int factors, int order)
+    {
+        IEnumerable<int[]> chosen = [[]];
+        for (var o = 1; o <= Math.Min(order, factors); o++)
+        {
+            chosen = [.. chosen.SelectMany(few => Enumerable.Range(few.Length > 0 ? few[^1] + 1 : 0, factors - (few.Length > 0 ? few[^1] + 1 : 0))
+                .Select(next => (int[])[.. few, next]))];
+            foreach (var few in chosen)
+                yield return new ModelTerm([.. Enumerable.Range(0, factors).Select(f => few.Contains(f) ? 1 : 0)]);
+        }
+    }
+}
