@@ -3,6 +3,10 @@ namespace FrameOpt.Reports;
 /// <summary>What every report says about the limits of the model and the safety of its use: the one place that words it.</summary>
 public static class Cautions
 {
+    /// <summary>A twist margin below this holds a steady torque but not one that comes on at once.</summary>
+    /// <remarks>Source: energy of a bifilar suspension under a step of torque, small damping (docs/model.md).</remarks>
+    public const double SuddenTwistMargin = 1.38;
+
     /// <summary>The danger, in one sentence.</summary>
     public const string Danger = "Riser twist and torque at full power near the ground can injure or kill.";
 
@@ -31,7 +35,7 @@ public static class Cautions
         "A fixed offset is right at one power only. With the engine off it turns the wing the other way: try that with height to spare.",
         "Do not cure a turn by trimming one side faster: a collapse or an overshoot then recovers asymmetrically (common practice, no published source).",
         "Hang-point load and arm moment are figures only: strength is for certified tests.",
-        "A twist margin below 1.38 is not enough: a sudden torque can carry the risers over even where a steady one does not.",
+        $"A twist margin below {PlainNumber.Text(SuddenTwistMargin)} is not enough: a sudden torque can carry the risers over even where a steady one does not.",
     ];
 
     /// <summary>What the model leaves out.</summary>

@@ -17,14 +17,8 @@ public static class FrontColumns
         new(study.Ranking.Method == RankingMethod.Topsis ? "closeness" : "distance_to_ideal", "", "0.0000", (design, _) => design.Score),
     ];
 
-    private static IEnumerable<FrontColumn> Geometry(Study study)
-    {
-        foreach (var factor in study.Factors)
-            yield return new(factor.Name, factor.Unit.Symbol, "General", (design, _) => factor.Unit.FromSi(design.Geometry[factor.Input]));
-        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
-        yield return new("drill_left_of_symmetry", unit.Symbol, "General", (design, _) => unit.FromSi(DrillingDimensions.LeftMetres(design.Geometry)));
-        yield return new("drill_right_of_symmetry", unit.Symbol, "General", (design, _) => unit.FromSi(DrillingDimensions.RightMetres(design.Geometry)));
-    }
+    private static IEnumerable<FrontColumn> Geometry(Study study) => GeometryFields.Of(study)
+        .Select(field => new FrontColumn(field.Name, field.Unit, GeometryField.NumberFormat, (design, _) => field.Value(design.Geometry)));
 
     private static IEnumerable<FrontColumn> Objectives(Study study) => study.Objectives.Select((objective, i) => new FrontColumn(
         StudyWords.Name(objective.Response, objective.Magnitude),

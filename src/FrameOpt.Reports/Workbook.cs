@@ -15,29 +15,46 @@ public static class Workbook
     public static void Write(RunReport report, Stream stream)
     {
         using var memory = new MemoryStream();
-        var tables = WriteSheets(report, memory);
+        var later = new LaterParts();
+        WriteSheets(report, memory, later);
         using (var document = SpreadsheetDocument.Open(memory, isEditable: true))
         {
-            RowWriter.Append(document.WorkbookPart!, tables);
-            PrintTitles.MakeAbsolute(document.WorkbookPart!);
-            NamedStyles.Add(document.WorkbookPart!);
+            var book = document.WorkbookPart!;
+            FormulaWriter.Write(book, later.Formulas);
+            RowWriter.Append(book, later.Tables);
+            ChartWriter.Write(book, later.Charts);
+            PrintTitles.MakeAbsolute(book);
+            NamedStyles.Add(book);
         }
 
         memory.Position = 0;
         memory.CopyTo(stream);
     }
 
-    private static IReadOnlyList<DataRows> WriteSheets(RunReport report, Stream stream)
+    private static void WriteSheets(RunReport report, Stream stream, LaterParts later)
     {
         using var book = new XLWorkbook();
         book.Properties.Title = PlainText.Clean(report.Result.Study.Title);
         book.Properties.Author = $"FrameOpt {report.Info.ToolVersion}";
+        ReadMeSheet.Add(book, report);
         SummarySheet.Add(book, report, Answer.Of(report.Result));
-        DataRows[] tables = [FrontSheet.Add(book, report), PhasesSheet.Add(book, report)];
+        if (report.Result.Front.Count > 0)
+            AddFront(book, report, later);
         MachineSheet.Add(book, report);
         AssumptionsSheet.Add(book, report);
         CautionsSheet.Add(book, report);
+        foreach (var sheet in later.DataSheets)
+            later.Tables.Add(sheet(book));
         book.SaveAs(stream, new SaveOptions { ValidatePackage = false, EvaluateFormulasBeforeSaving = false, GenerateCalculationChain = false });
-        return tables;
+    }
+
+    /// <summary>What is there only when some design is feasible; the data behind the live sheets come last in the workbook.</summary>
+    private static void AddFront(XLWorkbook book, RunReport report, LaterParts later)
+    {
+        RankingSheets.Add(book, report, later);
+        WhatIfSheets.Add(book, report, later);
+        ChartSheets.Add(book, report, later);
+        later.Tables.Add(FrontSheet.Add(book, report));
+        later.Tables.Add(PhasesSheet.Add(book, report));
     }
 }

@@ -16,7 +16,7 @@ internal static class LeverageSection
         string[] best = ["best offset", "", "", .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];
         yield return new AnswerSection(
             "If the yaw leverage is otherwise: the least certain number",
-            [.. result.Scenarios.SelectMany(Warnings)],
+            [.. result.Scenarios.SelectMany(Warnings), .. WithoutBest(result)],
             new AnswerTable(headers, [.. phases, best]));
     }
 
@@ -37,9 +37,20 @@ internal static class LeverageSection
         return isVaried ? FormattableString.Invariant($"leverage {used.Min():0.0#} to {used.Max():0.0#}, {scenario.Label}") : $"leverage {scenario.Label}";
     }
 
-    private static string BestOffset(LeverageScenario scenario, StudyFactor offset) => scenario.Best is not { } best ? "none known"
+    private static string BestOffset(LeverageScenario scenario, StudyFactor offset) => scenario.Best is not { } best ? "not known"
         : best.Geometry.OffsetMetres == 0 ? "none"
         : $"{offset.Unit.Text(Math.Abs(best.Geometry.OffsetMetres))} {SideWords.Side(best.Geometry.OffsetMetres)}";
+
+    private static IEnumerable<string> WithoutBest(StudyResult result)
+    {
+        var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(scenario => scenario.Label).ToList();
+        if (labels.Count == 0)
+            yield break;
+        var why = result.Study.GridSize > StudyRunner.MostDesignsForScenarioSearch
+            ? $"a grid of {Figures.Count(result.Study.GridSize)} designs is not searched again for another leverage"
+            : "no design keeps every limit there, or the search for it was stopped before its end";
+        yield return $"The best offset at leverage {string.Join(" and ", labels)} is not known: {why}.";
+    }
 
     private static IEnumerable<string> Warnings(LeverageScenario scenario)
     {

@@ -11,11 +11,25 @@ internal static class LimitsSection
     public static AnswerSection Of(StudyResult result)
     {
         var design = result.Chosen ?? result.NearestMiss?.Evaluation;
+        IReadOnlyList<string> ends = result.Chosen is { } chosen ? [.. EndsOfRanges(result.Study, chosen.Geometry)] : [];
         if (result.Study.Limits.Count == 0)
-            return new AnswerSection("Limits", ["The study sets none."]);
+            return new AnswerSection("Limits", ["The study sets none.", .. ends]);
         string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs it excludes"];
         var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.OutsideBy[i].Count));
-        return new AnswerSection("Limits", [], new AnswerTable(headers, [.. rows]));
+        return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. rows]));
+    }
+
+    private static IEnumerable<string> EndsOfRanges(Study study, FrameGeometry geometry)
+    {
+        foreach (var factor in study.Factors.Where(factor => factor.IsSwept))
+        {
+            var level = geometry[factor.Input];
+            if (level == factor.LevelsSi[0] || level == factor.LevelsSi[^1])
+            {
+                var end = level == factor.LevelsSi[0] ? "lower" : "upper";
+                yield return $"{factor.Name} is at the {end} end of its range ({factor.Unit.Text(level)}): a better design may lie beyond it.";
+            }
+        }
     }
 
     private static string[] Row(StudyLimit limit, DesignEvaluation? design, long excluded)

@@ -9,7 +9,18 @@ internal static class PhasesSection
     public static AnswerSection Of(StudyResult result, DesignEvaluation design)
     {
         var total = design.Phases.Sum(phase => phase.Phase.Weight);
-        return new AnswerSection("What it leaves in each phase", [.. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
+        return new AnswerSection("What it leaves in each phase", [.. TwistWarning(design), .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
+    }
+
+    private static IEnumerable<string> TwistWarning(DesignEvaluation design)
+    {
+        var worst = design.Phases.MinBy(phase => phase[PhaseQuantity.TwistMargin])!;
+        var margin = worst[PhaseQuantity.TwistMargin];
+        if (margin < Cautions.SuddenTwistMargin)
+        {
+            yield return $"CAUTION: the twist margin in {worst.Phase.Name} is {Figures.Text(margin, "")}, below {PlainNumber.Text(Cautions.SuddenTwistMargin)}: "
+                + "a sudden torque can carry the risers over.";
+        }
     }
 
     private static string Line(PhaseResult phase, double totalWeight) => string.Join(

@@ -5,9 +5,11 @@ namespace FrameOpt.Reports;
 /// <summary>A long table on a sheet of its own: a note, a header, rows to sort and filter.</summary>
 internal static class DataSheet
 {
-    private const int HeaderRow = 2;
+    /// <summary>The row of the header; data begin below it.</summary>
+    public const int HeaderRow = 2;
+
     private const int FrozenColumns = 3;
-    private const int PagesWide = 2;
+    private const int ColumnsToAPage = 16;
 
     /// <summary>Adds the sheet with its header; the rows are given back, to be written once the workbook is saved.</summary>
     /// <param name="book">To this workbook.</param>
@@ -15,9 +17,10 @@ internal static class DataSheet
     /// <param name="name">Of the sheet.</param>
     /// <param name="note">Above the table.</param>
     /// <param name="columns">Header, format and width.</param>
-    /// <param name="rows">Texts and numbers; a number that is not finite leaves its cell blank.</param>
+    /// <param name="rows">Texts, formulas and numbers; a number that is not finite leaves its cell blank.</param>
+    /// <param name="filter">True to let the table be filtered.</param>
     public static DataRows Add(
-        XLWorkbook book, RunReport report, string name, string note, IReadOnlyList<DataColumn> columns, IReadOnlyList<IReadOnlyList<object>> rows)
+        XLWorkbook book, RunReport report, string name, string note, IReadOnlyList<DataColumn> columns, IReadOnlyList<IReadOnlyList<object>> rows, bool filter = true)
     {
         var sheet = book.AddWorksheet(name);
         for (var c = 0; c < columns.Count; c++)
@@ -35,11 +38,13 @@ internal static class DataSheet
         SheetStyle.TableHeader(header);
         header.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
         sheet.Row(HeaderRow).Height = SheetStyle.HeightPoints([.. columns.Select(column => (column.Header, column.WidthCharacters - 1.5))]);
-        sheet.Range(HeaderRow, 1, HeaderRow + rows.Count, columns.Count).SetAutoFilter();
+        if (filter)
+            sheet.Range(HeaderRow, 1, HeaderRow + rows.Count, columns.Count).SetAutoFilter();
         sheet.SheetView.Freeze(HeaderRow, FrozenColumns);
         sheet.PageSetup.SetRowsToRepeatAtTop(HeaderRow, HeaderRow);
         sheet.PageSetup.SetColumnsToRepeatAtLeft(1, FrozenColumns);
-        SheetStyle.Print(sheet, report, PagesWide);
+        SheetStyle.Print(sheet, report, Math.Max(2, (columns.Count + ColumnsToAPage - 1) / ColumnsToAPage));
+        sheet.PageSetup.PrintAreas.Add(1, 1, HeaderRow + rows.Count, columns.Count);
         return new DataRows(name, HeaderRow + 1, rows);
     }
 }

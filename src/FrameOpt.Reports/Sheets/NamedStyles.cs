@@ -11,6 +11,7 @@ internal static class NamedStyles
         ("FrameOpt title", (font, _) => IsColoured(font, SheetStyle.Blue) && font.FontSize?.Val?.Value > SheetStyle.TextPoints),
         ("FrameOpt heading", (font, _) => IsColoured(font, SheetStyle.Blue) && font.FontSize?.Val?.Value <= SheetStyle.TextPoints),
         ("FrameOpt table header", (_, fill) => IsFilled(fill, SheetStyle.Blue)),
+        ("FrameOpt input", (_, fill) => IsFilled(fill, SheetStyle.InputBlue)),
         ("FrameOpt warning", (_, fill) => IsFilled(fill, SheetStyle.Yellow)),
     ];
 

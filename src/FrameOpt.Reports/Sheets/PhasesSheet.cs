@@ -26,7 +26,7 @@ internal static class PhasesSheet
 
     private static IEnumerable<IReadOnlyList<object>> Rows(RunReport report)
     {
-        for (var i = 0; i < Math.Min(report.Result.Front.Count, Workbook.MostDesigns); i++)
+        foreach (var i in ShownDesigns.Of(report.Result))
         {
             var design = report.Result.Front[i];
             foreach (var phase in report.FrontEvaluations[i].Phases)

@@ -16,11 +16,12 @@ internal static partial class RowWriter
     public static void Append(WorkbookPart book, IReadOnlyList<DataRows> tables)
     {
         foreach (var table in tables)
-        {
-            var sheet = book.Workbook.Descendants<Sheet>().Single(sheet => sheet.Name == table.SheetName);
-            Append(book.GetPartById(sheet.Id!), table);
-        }
+            Append(Sheet(book, table.SheetName), table);
     }
+
+    /// <summary>The sheet of that name.</summary>
+    public static WorksheetPart Sheet(WorkbookPart book, string name) =>
+        (WorksheetPart)book.GetPartById(book.Workbook.Descendants<Sheet>().Single(sheet => sheet.Name == name).Id!);
 
     private static void Append(OpenXmlPart sheet, DataRows table)
     {
@@ -45,7 +46,7 @@ internal static partial class RowWriter
             .Select(column => (Min: (int)column.Attribute("min")!, Max: (int)column.Attribute("max")!, Style: (string?)column.Attribute("style") ?? "0"))
             .ToList();
         var width = table.Rows.Count == 0 ? 0 : table.Rows[0].Count;
-        return [.. Enumerable.Range(1, width).Select(c => (Letters(c), columns.First(column => column.Min <= c && c <= column.Max).Style))];
+        return [.. Enumerable.Range(1, width).Select(c => (CellNames.Letters(c), columns.First(column => column.Min <= c && c <= column.Max).Style))];
     }
 
     private static void WriteRow(StreamWriter writer, int row, IReadOnlyList<object> values, (string Letters, string Style)[] columns)
@@ -53,10 +54,15 @@ internal static partial class RowWriter
         writer.Write(string.Create(CultureInfo.InvariantCulture, $"<x:row r=\"{row}\">"));
         for (var c = 0; c < values.Count; c++)
         {
+            var opening = string.Create(CultureInfo.InvariantCulture, $"<x:c r=\"{columns[c].Letters}{row}\" s=\"{columns[c].Style}\"");
             if (values[c] is double number && double.IsFinite(number))
-                writer.Write(string.Create(CultureInfo.InvariantCulture, $"<x:c r=\"{columns[c].Letters}{row}\" s=\"{columns[c].Style}\"><x:v>{number:R}</x:v></x:c>"));
+                writer.Write(string.Create(CultureInfo.InvariantCulture, $"{opening}><x:v>{number:R}</x:v></x:c>"));
             else if (values[c] is string text)
-                writer.Write($"<x:c r=\"{columns[c].Letters}{row}\" s=\"{columns[c].Style}\" t=\"inlineStr\"><x:is><x:t xml:space=\"preserve\">{Escaped(text)}</x:t></x:is></x:c>");
+                writer.Write($"{opening} t=\"inlineStr\"><x:is><x:t xml:space=\"preserve\">{Escaped(text)}</x:t></x:is></x:c>");
+            else if (values[c] is Formula { Cached: double cached } toNumber)
+                writer.Write(string.Create(CultureInfo.InvariantCulture, $"{opening}><x:f>{Escaped(toNumber.Text)}</x:f><x:v>{cached:R}</x:v></x:c>"));
+            else if (values[c] is Formula { Cached: string words } toText)
+                writer.Write($"{opening} t=\"str\"><x:f>{Escaped(toText.Text)}</x:f><x:v>{Escaped(words)}</x:v></x:c>");
         }
 
         writer.Write("</x:row>");
@@ -65,14 +71,6 @@ internal static partial class RowWriter
     /// <summary>The text as XML; what would read as an escape of the file format (_x0041_) gets its own underscore escaped.</summary>
     private static string Escaped(string text) =>
         FormatEscape().Replace(PlainText.Clean(text), "_x005F_").Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;");
-
-    private static string Letters(int column)
-    {
-        var letters = "";
-        for (var rest = column; rest > 0; rest = (rest - 1) / 26)
-            letters = (char)('A' + (rest - 1) % 26) + letters;
-        return letters;
-    }
 
     [GeneratedRegex("_(?=x[0-9A-Fa-f]{4}_)")]
     private static partial Regex FormatEscape();

@@ -12,6 +12,9 @@ internal static class SheetStyle
     /// <summary>Behind a warning.</summary>
     public const string Yellow = "F0E442";
 
+    /// <summary>Behind a cell to type in: a tint of sky blue #56B4E9.</summary>
+    public const string InputBlue = "DDF0FB";
+
     /// <summary>Size of running text.</summary>
     public const double TextPoints = 11;
 
@@ -23,6 +26,7 @@ internal static class SheetStyle
     private const double TallestRowPoints = 400;
     private static readonly XLColor blue = XLColor.FromHtml("#" + Blue);
     private static readonly XLColor yellow = XLColor.FromHtml("#" + Yellow);
+    private static readonly XLColor inputBlue = XLColor.FromHtml("#" + InputBlue);
     private static readonly XLColor hairline = XLColor.FromHtml("#BFBFBF");
 
     /// <summary>Text stays text: no formula, no date, no character that XML forbids.</summary>
@@ -47,6 +51,20 @@ internal static class SheetStyle
     }
 
     public static void Warning(IXLRange row) => row.Style.Font.SetBold().Fill.SetBackgroundColor(yellow);
+
+    /// <summary>A cell to type in: framed and tinted.</summary>
+    public static void Input(IXLRange range) => range.Style
+        .Font.SetBold()
+        .Fill.SetBackgroundColor(inputBlue)
+        .Border.SetOutsideBorder(XLBorderStyleValues.Medium).Border.SetOutsideBorderColor(blue)
+        .Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
+
+    /// <summary>A cell whose formula follows with its value.</summary>
+    public static void Output(IXLCell cell, string numberFormat)
+    {
+        cell.Style.NumberFormat.Format = numberFormat;
+        cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
+    }
 
     public static void TableHeader(IXLRange row) => row.Style
         .Font.SetBold().Font.SetFontColor(XLColor.White)

@@ -1,0 +1,15 @@
+using ClosedXML.Excel;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The live ranking and the figures behind it.</summary>
+internal static class RankingSheets
+{
+    public static void Add(XLWorkbook book, RunReport report, LaterParts later)
+    {
+        var ranked = new RankedDesigns(report);
+        var layout = new RankingLayout(ranked);
+        RankingSheet.Add(book, report, ranked, layout, later);
+        later.DataSheets.Add(end => RankingDataSheet.Add(end, report, ranked, layout));
+    }
+}

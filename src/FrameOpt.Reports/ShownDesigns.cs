@@ -1,0 +1,30 @@
+using FrameOpt.Analysis;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>Which designs of the front a person is shown: thinned by the objectives' resolutions, then the best by rank.</summary>
+public static class ShownDesigns
+{
+    /// <summary>Indices in the front, best first, at most <see cref="Workbook.MostDesigns"/>.</summary>
+    public static IReadOnlyList<int> Of(StudyResult result)
+    {
+        var thinned = Thinned(result);
+        return thinned.Count <= Workbook.MostDesigns ? thinned : [.. thinned.Take(Workbook.MostDesigns)];
+    }
+
+    /// <summary>What was left out, and where it is, in words.</summary>
+    public static string Words(StudyResult result)
+    {
+        var thinned = Thinned(result).Count;
+        var all = Figures.Count(result.Front.Count);
+        var which = thinned > Workbook.MostDesigns
+            ? $"The best {Figures.Count(Workbook.MostDesigns)} by rank of the {all} designs on the front"
+            : thinned == result.Front.Count ? $"All {all} designs on the front, best first" : $"{Figures.Count(thinned)} of the {all} designs on the front, best first";
+        var unlike = thinned == result.Front.Count ? "" : ", thinned: of designs that the study's resolutions do not tell apart only the best ranked is shown";
+        return thinned == result.Front.Count && thinned <= Workbook.MostDesigns ? $"{which}." : $"{which}{unlike}; designs.csv holds all.";
+    }
+
+    private static IReadOnlyList<int> Thinned(StudyResult result) =>
+        Thinning.Shown([.. result.Front.Select(design => design.Objectives)], [.. result.Study.Objectives.Select(objective => objective.Resolution)]);
+}

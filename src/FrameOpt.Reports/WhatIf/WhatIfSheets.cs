@@ -1,0 +1,15 @@
+using ClosedXML.Excel;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The sheet What if and the table behind it.</summary>
+internal static class WhatIfSheets
+{
+    public static void Add(XLWorkbook book, RunReport report, LaterParts later)
+    {
+        var table = new WhatIfTable(report.Result);
+        var layout = new WhatIfLayout(table, report.Result.Study.Mission.Count);
+        WhatIfSheet.Add(book, report, table, layout, later);
+        later.DataSheets.Add(end => WhatIfDataSheet.Add(end, report, table, layout));
+    }
+}
