@@ -30,7 +30,7 @@ public static class Workbook
     private static IReadOnlyList<DataRows> WriteSheets(RunReport report, Stream stream)
     {
         using var book = new XLWorkbook();
-        book.Properties.Title = PlainText.Clean(report.Result.Study.Title);
+        book.Properties.Title = PlainText.Clean(report.Result.Study.FullTitle);
         book.Properties.Author = $"FrameOpt {report.Info.ToolVersion}";
         SummarySheet.Add(book, report, Answer.Of(report.Result));
         DataRows[] tables = [FrontSheet.Add(book, report), PhasesSheet.Add(book, report)];
