@@ -20,8 +20,10 @@ public static class App
             NewCommand.Build(terminal),
             CompletionCommand.Build(terminal),
         };
-        var help = root.Options.OfType<HelpOption>().Single();
+        var help = new HelpOption("--help", "-h");
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        root.Options.Remove(root.Options.OfType<HelpOption>().Single());
+        root.Options.Add(help);
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {

@@ -14,7 +14,7 @@ internal static class CompletionCommand
                 local word="${COMP_WORDS[COMP_CWORD]}" typed="${COMP_LINE:0:COMP_POINT}" IFS=$'\n'
                 typed="${typed#*[[:space:]]}"
                 COMPREPLY=($(compgen -W "$('PROGRAM' "[suggest:${#typed}]" "$typed" 2>/dev/null)" -- "$word"))
-                [[ $COMP_CWORD -gt 1 && $word != -* ]] && COMPREPLY+=($(compgen -f -- "$word"))
+                [[ $word != -* && ( ${COMP_WORDS[COMP_CWORD-1]} == --out || ( $COMP_CWORD -gt 1 && ${COMP_WORDS[1]} =~ ^(run|evaluate|check)$ ) ) ]] && COMPREPLY+=($(compgen -f -- "$word"))
             }
             complete -o filenames -F _frameopt frameopt FrameOpt.Cli
             """,
@@ -25,7 +25,7 @@ internal static class CompletionCommand
                 local -a found
                 found=("${(@f)$('PROGRAM' "[suggest:${#typed}]" "$typed" 2>/dev/null)}")
                 compadd -- $found
-                (( CURRENT > 2 )) && _files
+                [[ $words[CURRENT-1] == --out || ( $CURRENT -gt 2 && $words[2] == (run|evaluate|check) ) ]] && _files
             }
             compdef _frameopt frameopt FrameOpt.Cli
             """,

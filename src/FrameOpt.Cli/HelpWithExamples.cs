@@ -9,6 +9,8 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
 {
     private static readonly string[] first = ["frameopt new custom-match", "frameopt check study.yaml", "frameopt run study.yaml"];
 
+    public override bool ClearsParseErrors => true;
+
     public override int Invoke(ParseResult parseResult)
     {
         var code = usual.Invoke(parseResult);
