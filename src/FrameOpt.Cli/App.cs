@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -16,7 +17,13 @@ public static class App
             RunCommand.Build(terminal),
             EvaluateCommand.Build(terminal),
             CheckCommand.Build(terminal),
+            NewCommand.Build(terminal),
+            CompletionCommand.Build(terminal),
         };
+        var help = new HelpOption("--help", "-h");
+        help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        root.Options.Remove(root.Options.OfType<HelpOption>().Single());
+        root.Options.Add(help);
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {

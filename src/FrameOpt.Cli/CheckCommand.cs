@@ -10,20 +10,28 @@ internal static class CheckCommand
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
-        var command = new Command("check", "Read a study and say what was understood and assumed, or everything to mend. Runs nothing.") { study };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(study), terminal));
+        var variant = StudyArgument.Variant();
+        var command = new CommandWithExamples(
+            "check",
+            "Read a study and say what was understood and assumed, or everything to mend. Runs nothing.",
+            "frameopt check study.yaml",
+            "frameopt check study.yaml --variant 'full tank'")
+        {
+            study, variant,
+        };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(study), parsed.GetValue(variant), terminal));
         return command;
     }
 
-    private static int Run(string path, Terminal terminal)
+    private static int Run(string path, string? variant, Terminal terminal)
     {
-        if (StudyArgument.Open(path, terminal) is not { } study)
+        if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.Mistake;
         var console = terminal.Out;
         console.WriteLine($"{path}: a valid study of {Figures.Count(study.GridSize)} designs.");
         foreach (var warning in study.Warnings)
             console.WriteLine($"Look again: {warning}");
-        foreach (var part in StudyDescription.Of(study).GroupBy(row => row.Group))
+        foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study)).GroupBy(row => row.Group))
             Screen.List(console, part.Key, part.Select(row => (IReadOnlyList<string>)[row.What, row.Value]));
         Screen.List(
             console,

@@ -13,6 +13,7 @@ internal static class EvaluateCommand
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
+        var variant = StudyArgument.Variant();
         var set = new Option<string[]>("--set")
         {
             Description = "A factor and its value, as lateral_offset='25 mm'; once for each factor that should differ from the study's baseline.",
@@ -20,15 +21,22 @@ internal static class EvaluateCommand
             Arity = ArgumentArity.ZeroOrMore,
         };
         var json = new Option<bool>("--json") { Description = "Write JSON instead of tables." };
-        var command = new Command("evaluate", "Evaluate one design: every quantity of every phase.") { study, set, json };
+        var command = new CommandWithExamples(
+            "evaluate",
+            "Evaluate one design: every quantity of every phase.",
+            "frameopt evaluate study.yaml --set lateral_offset='25 mm' --set thrust_line_angle='1 deg'",
+            "frameopt evaluate study.yaml --variant 'full tank' --json")
+        {
+            study, variant, set, json,
+        };
         command.SetAction(parsed => Run(
-            parsed.GetRequiredValue(study), parsed.GetValue(set) ?? [], parsed.GetValue(json), terminal));
+            parsed.GetRequiredValue(study), parsed.GetValue(variant), parsed.GetValue(set) ?? [], parsed.GetValue(json), terminal));
         return command;
     }
 
-    private static int Run(string path, IReadOnlyList<string> settings, bool asJson, Terminal terminal)
+    private static int Run(string path, string? variant, IReadOnlyList<string> settings, bool asJson, Terminal terminal)
     {
-        if (StudyArgument.Open(path, terminal) is not { } study)
+        if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.Mistake;
         var design = DesignReader.Read(study, settings, "--set");
         if (design.Geometry is not { } geometry)

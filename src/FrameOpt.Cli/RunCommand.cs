@@ -13,6 +13,7 @@ internal static class RunCommand
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
+        var variant = StudyArgument.Variant();
         var folder = new Option<string?>("--out") { Description = "Folder for the results; results/<time>-<study> beside the study when not given.", HelpName = "folder" };
         var replace = new Option<bool>("--replace") { Description = "Put the results in the place of older ones in that folder." };
         var threads = new Option<int>("--threads")
@@ -27,12 +28,18 @@ internal static class RunCommand
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > 1024)
                 result.AddError($"--threads wants a number from 1 to 1024, not {number}.");
         });
-        var command = new Command("run", "Run a study: search, rank, write the workbook and the other files, print the answer.")
+        var command = new CommandWithExamples(
+            "run",
+            "Run a study: search, rank, write the workbook and the other files, print the answer.",
+            "frameopt run study.yaml",
+            "frameopt run study.yaml --variant 'full tank'",
+            "frameopt run study.yaml --out results/monday --replace")
         {
-            study, folder, replace, threads, all,
+            study, variant, folder, replace, threads, all,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(study),
+            parsed.GetValue(variant),
             parsed.GetValue(folder),
             parsed.GetValue(replace),
             parsed.GetValue(threads),
@@ -41,14 +48,14 @@ internal static class RunCommand
         return command;
     }
 
-    private static int Run(string path, string? folder, bool replace, int threads, bool all, Terminal terminal)
+    private static int Run(string path, string? variant, string? folder, bool replace, int threads, bool all, Terminal terminal)
     {
-        if (StudyArgument.Open(path, terminal) is not { } study)
+        if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.Mistake;
         foreach (var warning in study.Warnings)
             terminal.Error.WriteLine($"Look again: {warning}");
         var started = DateTime.UtcNow;
-        folder ??= RunFolder.DefaultPath(path, study.Hash, started);
+        folder ??= RunFolder.DefaultPath(path, study.Hash, started, study.Variant);
         if (RunFolder.Refusal(folder, replace) is { } refusal)
         {
             terminal.Error.WriteLine(refusal);

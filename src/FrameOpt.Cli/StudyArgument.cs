@@ -3,15 +3,21 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Cli;
 
-/// <summary>The study file that every command takes.</summary>
+/// <summary>The study file that every command on a study takes, and which of its variants is meant.</summary>
 internal static class StudyArgument
 {
     public static Argument<string> Build() => new("study") { Description = "The study file (YAML)." };
 
-    /// <summary>Reads the study, or prints every mistake and gives null.</summary>
-    public static Study? Open(string path, Terminal terminal)
+    public static Option<string?> Variant() => new("--variant")
     {
-        var reading = StudyReader.Read(path);
+        Description = "Take this variant of the study; the file as it stands when not given. check lists them.",
+        HelpName = "name",
+    };
+
+    /// <summary>Reads the study, or prints every mistake and gives null.</summary>
+    public static Study? Open(string path, string? variant, Terminal terminal)
+    {
+        var reading = StudyReader.Read(path, variant ?? "");
         if (reading.Study is null)
             Screen.Mistakes(terminal, path, reading.Mistakes);
         return reading.Study;

@@ -8,14 +8,17 @@ public static class RunFolder
 {
     private const string RunFile = "run.json";
 
-    /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study.</summary>
+    /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain letters.</summary>
     /// <param name="studyPath">Of the study file.</param>
     /// <param name="studyHash">Hexadecimal, 8 characters or more.</param>
     /// <param name="utc">When the run started.</param>
-    public static string DefaultPath(string studyPath, string studyHash, DateTime utc)
+    /// <param name="variant">Name of the variant, or nothing.</param>
+    public static string DefaultPath(string studyPath, string studyHash, DateTime utc, string variant = "")
     {
         var beside = Path.GetDirectoryName(Path.GetFullPath(studyPath))!;
-        return Path.Combine(beside, "results", $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}");
+        var name = string.Concat(variant.Take(40).Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
+        return Path.Combine(
+            beside, "results", $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}{(name.Length > 0 ? "-" : "")}{name}");
     }
 
     /// <summary>Why results may not go there, in words, or null when they may. To be asked before the run, not after it.</summary>

@@ -34,7 +34,7 @@ public static class Workbook
     private static void WriteSheets(RunReport report, Stream stream, LaterParts later)
     {
         using var book = new XLWorkbook();
-        book.Properties.Title = PlainText.Clean(report.Result.Study.Title);
+        book.Properties.Title = PlainText.Clean(report.Result.Study.FullTitle);
         book.Properties.Author = $"FrameOpt {report.Info.ToolVersion}";
         ReadMeSheet.Add(book, report);
         SummarySheet.Add(book, report, Answer.Of(report.Result));

@@ -3,7 +3,7 @@ using FrameOpt.Studies;
 namespace FrameOpt.Reports;
 
 /// <summary>The first page of a run in plain words, for the terminal, the workbook and the page alike.</summary>
-/// <param name="Title">The study's.</param>
+/// <param name="Title">The study's, with the variant's name.</param>
 /// <param name="Question">The study's; may be empty.</param>
 /// <param name="Headline">The one line to read if only one is read.</param>
 /// <param name="IsWarning">True when the headline is no plain recommendation: nothing feasible, a phase that cannot be held, a run cut short.</param>
@@ -30,6 +30,6 @@ public sealed record Answer(
                 CautionsSection.Of(result),
             ];
         var (headline, isWarning) = AnswerHeadline.Of(result);
-        return new Answer(result.Study.Title, result.Study.Question, headline, isWarning, sections);
+        return new Answer(result.Study.FullTitle, result.Study.Question, headline, isWarning, sections);
     }
 }

@@ -11,6 +11,7 @@ internal static class StudyJson
     {
         json.WriteStartObject();
         json.WriteString("title", study.Title);
+        json.WriteString("variant", study.Variant);
         json.WriteString("question", study.Question);
         MachineJson.Write(json, study.Machine);
         WingJson.Write(json, study.Wing);

@@ -101,7 +101,7 @@ internal static class SheetStyle
         page.PageOrientation = XLPageOrientation.Landscape;
         page.FitToPages(pagesWide, 0);
         page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.7).SetBottom(0.7).SetHeader(0.3).SetFooter(0.3);
-        page.Header.Left.AddText(InHeader(report.Result.Study.Title));
+        page.Header.Left.AddText(InHeader(report.Result.Study.FullTitle));
         page.Header.Right.AddText(XLHFPredefinedText.SheetName);
         page.Footer.Left.AddText(InHeader($"FrameOpt {report.Info.ToolVersion}, {report.Info.StudyFileName}, {report.Result.Study.Hash[..8]}"));
         page.Footer.Right.AddText("page ");

@@ -35,6 +35,15 @@ public sealed record Study(
     IReadOnlyList<string> Warnings,
     string Hash)
 {
+    /// <summary>Name of the variant this is; empty for the file as it stands.</summary>
+    public string Variant { get; init; } = "";
+
+    /// <summary>Names of all variants of the file.</summary>
+    public IReadOnlyList<string> Variants { get; init; } = [];
+
+    /// <summary>The title, with the variant's name after it.</summary>
+    public string FullTitle => Variant.Length > 0 ? $"{Title} - {Variant}" : Title;
+
     /// <summary>How many designs the grid of all levels holds.</summary>
     public long GridSize => Factors.Aggregate(1L, (count, factor) => checked(count * factor.LevelsSi.Count));
 }

@@ -9,6 +9,9 @@ internal sealed class Findings(string file)
     private readonly List<Assumption> assumptions = [];
     private readonly List<string> warnings = [];
 
+    /// <summary>Name of the file.</summary>
+    public string File => file;
+
     public bool HasMistakes => mistakes.Count > 0;
 
     public IReadOnlyList<Assumption> Assumptions => assumptions;
@@ -28,6 +31,13 @@ internal sealed class Findings(string file)
 
     public void Mistake(int line, int column, string found, string what, string mend) =>
         mistakes.Add(new Mistake(file, line, column, found, what, mend));
+
+    /// <summary>Takes over the mistakes found elsewhere that are not known yet, saying where they come from.</summary>
+    public void TakeNew(Findings other, string prefix)
+    {
+        var known = mistakes.ToHashSet();
+        mistakes.AddRange(other.mistakes.Where(mistake => !known.Contains(mistake)).Select(mistake => mistake with { What = prefix + mistake.What }));
+    }
 
     /// <summary>A mistake of the file as a whole.</summary>
     public void MistakeOfFile(string what, string mend) => Mistake(0, 0, "", what, mend);

@@ -8,10 +8,7 @@ internal static class GridReader
     /// <summary>Largest grid an exhaustive search takes.</summary>
     public const long LargestGrid = 2_000_000_000;
 
-    // A cautious estimate for the message only.
-    private const double DesignsPerSecond = 2e7;
-
-    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing)
+    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing, int phases)
     {
         if (factors.Count == 0)
             return;
@@ -20,12 +17,12 @@ internal static class GridReader
         if (count < 2 && !study.Findings.HasMistakes)
             study.Findings.Mistake(at, "Every factor is fixed: there is nothing to choose.", "Sweep one or more, for example `lateral_offset: { from: 0 mm, to: 60 mm, step: 1 mm }`.");
         if (count > LargestGrid)
-            study.Findings.Mistake(at, TooMany(count), Coarser(count, factors));
+            study.Findings.Mistake(at, TooMany(count, phases), Coarser(count, factors));
         CheckSpacing(study, factors, wing);
     }
 
-    private static string TooMany(double count) => FormattableString.Invariant(
-        $"The factors make {count:0} designs, about {count / DesignsPerSecond / 3600:0.#} hours; {LargestGrid} is the most.");
+    private static string TooMany(double count, int phases) => FormattableString.Invariant(
+        $"The factors make {count:0} designs, {RunEstimate.InWords(RunEstimate.Seconds(count, Math.Max(1, phases), Environment.ProcessorCount))}; {LargestGrid} is the most.");
 
     private static string Coarser(double count, IReadOnlyList<StudyFactor> factors)
     {

@@ -12,7 +12,7 @@ internal static class StudyKeys
         Must("objectives", "[{ minimise: residual_rms }, { minimise: pitch_swing }]"), May("limits", "[{ response: effort_worst, at_most: 0.6 }]"),
         May("search", "{ method: exhaustive }"), May("ranking", "{ method: distance to ideal }"),
         May("baseline", "{ hang_point_spacing: 440 mm, ... }"), May("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
-        May("balanced_band", "{ phase: cruise, within: 5 N·m }"));
+        May("balanced_band", "{ phase: cruise, within: 5 N·m }"), May("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }"));
 
     public static readonly SectionKeys Machine = new("machine",
         Must("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]"), Must("hang_line", "{ forward: -60 mm }"),

@@ -20,7 +20,7 @@ internal static class WholeStudyReader
         var wing = WingReader.Read(study.Child("wing", StudyKeys.Wing));
         var phases = MissionReader.Read(study);
         var factors = FactorReader.Read(study.Child("factors", StudyKeys.Factors));
-        GridReader.Check(study, factors, wing);
+        GridReader.Check(study, factors, wing, phases.Count);
         var baseline = SettingsReader.Baseline(study.Child("baseline", StudyKeys.Baseline), machine, factors);
         var strength = SettingsReader.Strength(study.Child("strength", StudyKeys.Strength));
 
