@@ -8,8 +8,8 @@ public sealed record ModelTerm(IReadOnlyList<int> Factors)
     public double At(IReadOnlyList<double> coded)
     {
         var value = 1.0;
-        foreach (var f in Factors)
-            value *= coded[f];
+        for (var f = 0; f < Factors.Count; f++)
+            value *= coded[Factors[f]];
         return value;
     }
 

@@ -24,14 +24,15 @@ public sealed record OptimalRequest
     /// <summary>Any further condition on a chosen run.</summary>
     public Func<double[], bool>? Allowed { get; init; }
 
-    /// <summary>Runs that stand whatever the limits say: demanded, or already made.</summary>
+    /// <summary>Runs that stand whatever the limits say: demanded, or already made. The chosen runs join the block of the first of
+    /// them, unless they are a new block.</summary>
     public IReadOnlyList<PlanRun> Given { get; init; } = [];
 
     /// <summary>Whether the chosen runs are a block of their own, after those of the given runs, whose difference from them is estimated too.</summary>
     public bool InNewBlock { get; init; }
 
     /// <summary>How many random plans to start from, 1 or more; the best outcome is kept.</summary>
-    public int Starts { get; init; } = 10;
+    public int Starts { get; init; } = 50;
 
     /// <summary>The same seed gives the same plan.</summary>
     public ulong Seed { get; init; } = 1;

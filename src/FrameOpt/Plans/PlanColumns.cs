@@ -13,8 +13,15 @@ internal static class PlanColumns
     }
 
     /// <summary>The row of one run, given the numbers of all blocks in order.</summary>
-    public static double[] Row(PlanModel model, double[] coded, int block, int[] blocks) =>
-        [.. model.At(coded), .. blocks.Skip(1).Select(other => block == other ? 1.0 : block == blocks[0] ? -1.0 : 0.0)];
+    public static double[] Row(PlanModel model, double[] coded, int block, int[] blocks)
+    {
+        var row = new double[model.Terms.Count + blocks.Length - 1];
+        for (var t = 0; t < model.Terms.Count; t++)
+            row[t] = model.Terms[t].At(coded);
+        for (var b = 1; b < blocks.Length; b++)
+            row[model.Terms.Count + b - 1] = block == blocks[b] ? 1 : block == blocks[0] ? -1 : 0;
+        return row;
+    }
 
     /// <summary>The names of the columns.</summary>
     public static string[] Names(Plan plan, PlanModel model) =>

@@ -13,7 +13,7 @@ namespace FrameOpt.Plans;
 /// orthogonal two-level plan.</param>
 /// <param name="AEfficiency">The harmonic mean of the precision of the coefficients, 0 to 1; 1 for an orthogonal two-level plan.</param>
 /// <param name="GEfficiency">The least possible worst variance of prediction over the worst of this plan within the cube, 0 to 1. The worst is sought on 21 levels
-/// of each factor, from the worst runs on.</param>
+/// of each factor, from the worst runs on; above 1 only where runs lie outside the cube.</param>
 /// <param name="AverageVariance">The mean variance of prediction over the cube, exactly; less is better.</param>
 /// <remarks>Source: D. C. Montgomery, Design and Analysis of Experiments, optimal designs (from memory).</remarks>
 public sealed record PlanQuality(
