@@ -4,7 +4,8 @@ namespace FrameOpt.Analysis;
 public static class DesirabilitySearch
 {
     private const int PointsPerFactor = 200;
-    private const int Starts = 10;
+    private const int Starts = 5;
+    private const int LinesPerFactor = 40;
     private const double SmallestStep = 1e-9;
 
     /// <summary>The largest overall desirability, from many starts.</summary>
@@ -39,7 +40,7 @@ public static class DesirabilitySearch
         var (best, value) = (start, overall(start));
         for (var step = 0.25; step > SmallestStep; step /= 2)
         {
-            for (var failures = 0; failures < 10 * start.Length; failures++)
+            for (var failures = 0; failures < LinesPerFactor * start.Length; failures++)
             {
                 double[] line = [.. start.Select(_ => (2 * random.NextDouble()) - 1)];
                 var length = Math.Sqrt(line.Sum(part => part * part));

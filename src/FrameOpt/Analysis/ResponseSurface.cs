@@ -103,8 +103,9 @@ public sealed class ResponseSurface
         var top = Array.IndexOf(bends, bends.Max());
         double[] Along(double above) => [.. slopes.Select((slope, i) => slope == 0 ? 0 : slope / 2 / (above + bends[top] - bends[i]))];
 
-        // The length falls as m rises: halve until it fits.
-        double low = 0, high = Math.Max(linear.L2Norm() / radius, double.Epsilon);
+        // The length falls as m rises; so close to the top curvature as rounding allows, and no closer.
+        var low = 1e-13 * bends.Max(Math.Abs);
+        var high = Math.Max(low, linear.L2Norm() / radius);
         for (var i = 0; i < 200; i++)
         {
             var middle = (low + high) / 2;
@@ -115,7 +116,7 @@ public sealed class ResponseSurface
         var along = Along(high);
         var missing = (radius * radius) - along.Sum(part => part * part);
         if (missing > Level * radius * radius)
-            along[top] = Math.Sqrt((along[top] * along[top]) + missing);
+            along[top] = Math.CopySign(Math.Sqrt((along[top] * along[top]) + missing), along[top]);
         return [.. Enumerable.Range(0, linear.Count).Select(f => axes.Select((axis, i) => axis[f] * along[i]).Sum())];
     }
 
