@@ -70,15 +70,15 @@ public class ShellTests
 
     [Theory]
     [InlineData("", true)]
-    [InlineData("1", false)]
-    public void A_terminal_shows_colours_unless_NO_COLOR_is_set(string noColour, bool coloured)
+    [InlineData("NO_COLOR=1", false)]
+    public void A_terminal_shows_colours_unless_NO_COLOR_is_set(string setting, bool coloured)
     {
         if (!File.Exists("/usr/bin/script"))
             return;
         using var folder = new TemporaryFolder();
         var (code, output) = Run(
             "/usr/bin/script",
-            ["-qec", $"env -u NO_COLOR TERM=xterm-256color NO_COLOR={noColour} '{program}' run '{Repository.Study("fixed-spacing")}' --out '{folder["a"]}'", "/dev/null"]);
+            ["-qec", $"env -u NO_COLOR TERM=xterm-256color {setting} '{program}' run '{Repository.Study("fixed-spacing")}' --out '{folder["a"]}'", "/dev/null"]);
         Assert.Equal(0, code);
         // Select graphic rendition with a colour parameter, ISO 6429 (ECMA-48, 8.3.117): 30 to 37, 38;..., 90 to 97 set the foreground.
         Assert.Equal(coloured, System.Text.RegularExpressions.Regex.IsMatch(output, @"\u001b\[([0-9]+;)*(3[0-8]|9[0-7])[;m]"));

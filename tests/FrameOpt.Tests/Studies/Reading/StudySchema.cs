@@ -110,7 +110,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "machine.propeller.turns" => OneOf("clockwise", "counter-clockwise"),
         "machine.propeller.coefficients" => Table(Dimension.Number, Dimension.Number, Dimension.Number),
         "machine.engine.torque" => Table(Dimension.Revolutions, Dimension.Torque),
-        "wing.polar.rows" => Table(Dimension.Number, Dimension.Speed, Dimension.Number),
+        "wing.polar.rows" => Table(Dimension.Share, Dimension.Speed, Dimension.Number),
         "mission" => Named(Section("mission.<phase>", isChange), @"^[^\[\]]+$"),
         "mission.<phase>.power" => Power(),
         "objectives" => List(Section("objectives[]", false), 2, 5),
