@@ -35,6 +35,9 @@ public sealed record Study(
     IReadOnlyList<string> Warnings,
     string Hash)
 {
+    /// <summary>A plan to learn which factors matter, or null.</summary>
+    public PlanSetting? Plan { get; init; }
+
     /// <summary>Name of the variant this is; empty for the file as it stands.</summary>
     public string Variant { get; init; } = "";
 

@@ -53,7 +53,8 @@ internal static class FactorReader
                 var section = Section.Open(map, factors.KeyAt(name), factors.Named(name), StudyKeys.Factor, factors.Findings)!;
                 return section.Has("values") ? FromValues(section, input, name) : FromRange(section, input, name);
             default:
-                return factors.Quantity(name, DimensionOf(input), BoundOf(input)) is { } fixedAt
+                var example = $"{name}: {DimensionOf(input).Example}";
+                return Quantity.Read(factors.Value(name)!, factors.Named(name), example, DimensionOf(input), BoundOf(input), factors.Findings) is { } fixedAt
                     ? new StudyFactor(input, name, [fixedAt.Base], UnitOf(fixedAt))
                     : null;
         }

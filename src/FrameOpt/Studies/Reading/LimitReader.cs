@@ -8,7 +8,7 @@ internal static class LimitReader
     public static IReadOnlyList<StudyLimit> Read(Section study, ResponseReader responses, Prerequisites needs) =>
     [
         .. study.List("limits")
-            .Select(node => Section.Open(node, node, "limits[]", StudyKeys.Limit, study.Findings))
+            .Select((node, index) => Section.Open(node, node, $"limits[{index + 1}]", StudyKeys.Limit, study.Findings))
             .OfType<Section>()
             .Select(section => ReadOne(section, responses, needs))
             .OfType<StudyLimit>(),

@@ -42,7 +42,7 @@ internal static class MissionReader
 
     private static Phase ReadPhase(Section phase) => new(
         phase.Path["mission.".Length..],
-        phase.Number("weight", Dimension.Number, Bound.NotNegative),
+        phase.Number("weight", Dimension.Share, Bound.NotNegative),
         ReadSpeed(phase),
         PowerReader.Read(phase),
         phase.Optional("altitude", Dimension.Length, Bound.Between(-500, 9000, "-500 m", "9000 m")) ?? 0,

@@ -14,9 +14,9 @@ internal static class ObjectiveReader
             study.Findings.Mistake(study.KeyAt("objectives"), $"There are {nodes.Count} objectives; a study has two to five.",
                 nodes.Count < 2 ? "Add another goal that pulls the other way, or make one a limit." : "Make some of them limits.");
         var objectives = new List<StudyObjective>();
-        foreach (var node in nodes)
+        foreach (var (index, node) in nodes.Index())
         {
-            if (Section.Open(node, node, "objectives[]", StudyKeys.Objective, study.Findings) is not { } section || ReadOne(section, responses, needs) is not { } objective)
+            if (Section.Open(node, node, $"objectives[{index + 1}]", StudyKeys.Objective, study.Findings) is not { } section || ReadOne(section, responses, needs) is not { } objective)
                 continue;
             if (objectives.Any(other => other.Response == objective.Response))
                 study.Findings.Mistake(node, $"{objective.Response.Name} is an objective twice.", "Remove one of the two.");

@@ -43,6 +43,8 @@ internal static class PowerReader
     {
         if (text == "climb")
             return "Give the rate of climb: `climb 1.8 m/s`.";
+        if (text == "full")
+            return "Did you mean `full throttle`?";
         return NearestName.Of(text, ["level", "full throttle", "engine off"]) is { } near ? $"Did you mean `{near}`?" : Choices;
     }
 }

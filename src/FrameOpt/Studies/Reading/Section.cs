@@ -17,9 +17,10 @@ internal sealed class Section
         Owner = owner;
         Path = path;
         Findings = findings;
-        foreach (var entry in map.Entries.Where(entry => keys.Find(entry.Key.Text) is not null))
+        var whole = DecimalComma.Rejoin(map.Entries, findings);
+        foreach (var entry in whole.Where(entry => keys.Find(entry.Key.Text) is not null))
             Take(entry.Key.Text, entry);
-        foreach (var entry in map.Entries.Where(entry => keys.Find(entry.Key.Text) is null))
+        foreach (var entry in whole.Where(entry => keys.Find(entry.Key.Text) is null))
             TakeMisspelt(entry);
         foreach (var key in keys.Keys.Where(key => key.IsRequired && !entries.ContainsKey(key.Name)))
             findings.Mistake(owner, $"{Named(key.Name)} is missing.", $"Add {Under}: `{key.Example}`.");
@@ -144,8 +145,6 @@ internal sealed class Section
         var near = NearestName.Of(name, keys.Keys.Select(key => key.Name).Where(key => !entries.ContainsKey(key)));
         if (beforeColon is not null)
             Findings.Mistake(entry.Key, what, $"Put a space after the colon: `{name[..(colon + 1)]} {name[(colon + 1)..]}`.");
-        else if (entry.Value.IsNothing && name.Length > 0 && char.IsAsciiDigit(name[0]))
-            Findings.Mistake(entry.Key, what, "If the comma before it was a decimal comma, write a decimal point.");
         else if (near is not null)
             Findings.Mistake(entry.Key, what, $"Did you mean `{near}`?");
         else

@@ -12,7 +12,8 @@ internal static class StudyKeys
         Must("objectives", "[{ minimise: residual_rms }, { minimise: pitch_swing }]"), May("limits", "[{ response: effort_worst, at_most: 0.6 }]"),
         May("search", "{ method: exhaustive }"), May("ranking", "{ method: distance to ideal }"),
         May("baseline", "{ hang_point_spacing: 440 mm, ... }"), May("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
-        May("balanced_band", "{ phase: cruise, within: 5 N·m }"), May("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }"));
+        May("balanced_band", "{ phase: cruise, within: 5 N·m }"),
+        May("plan", "{ kind: central composite, centre_runs: 3 }"), May("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }"));
 
     public static readonly SectionKeys Machine = new("machine",
         Must("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]"), Must("hang_line", "{ forward: -60 mm }"),
@@ -82,11 +83,15 @@ internal static class StudyKeys
 
     public static readonly SectionKeys BalancedBand = new("balanced_band", Must("phase", "cruise"), Must("within", "5 N·m"));
 
+    public static readonly SectionKeys Plan = new("plan",
+        Must("kind", "central composite"), May("levels", "3"), May("generators", "[D=ABC]"), May("most_runs", "8"), May("runs", "20"),
+        May("axial", "face-centred"), May("centre_runs", "3"), May("model", "quadratic"), May("seed", "1"), May("responses", "[residual_rms, pitch_swing]"));
+
     /// <summary>All sections, in the order of a file.</summary>
     public static readonly IReadOnlyList<SectionKeys> All =
     [
         File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, Phase,
-        Factors, Factor, Objective, Limit, Search, Ranking, Baseline, Strength, BalancedBand,
+        Factors, Factor, Objective, Limit, Search, Ranking, Baseline, Strength, BalancedBand, Plan,
     ];
 
     private static Key[] Position() => [Must("forward", "20 mm"), Must("right", "0 mm"), Must("up", "120 mm")];

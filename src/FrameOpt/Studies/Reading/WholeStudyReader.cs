@@ -33,11 +33,15 @@ internal static class WholeStudyReader
         RankingReader.CheckSearch(study);
         var ranking = RankingReader.Read(study, objectives, responses);
         var band = SettingsReader.Band(study, phases);
+        var plan = PlanReader.Read(study.Child("plan", StudyKeys.Plan), responses, needs, objectives);
         var title = Title(study);
         var question = study.Text("question")?.ReplaceLineEndings(" ").Trim() ?? "";
-        return findings.HasMistakes
-            ? null
-            : new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, findings.Assumptions, findings.Warnings, hash);
+        if (findings.HasMistakes)
+            return null;
+        var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, findings.Assumptions, findings.Warnings, hash) { Plan = plan };
+        if (plan is not null)
+            PlanReader.CheckExists(read, study);
+        return read;
     }
 
     private static string Title(Section study)

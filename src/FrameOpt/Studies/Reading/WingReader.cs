@@ -33,7 +33,7 @@ internal static class WingReader
         var density = at?.Number("density", Dimension.Density, AirDensity.Bound) ?? double.NaN;
         var rows = Row.Table(polar, "rows",
             [
-                new("fraction", "1", Dimension.Number, Bound.From0(1, "1")),
+                new("fraction", "1", Dimension.Share, Bound.From0(1, "1 (100 %)")),
                 new("airspeed", "13.6 m/s", Dimension.Speed, Bound.Above0(50, "50 m/s")),
                 new("glide ratio", "5.0", Dimension.Number, Bound.Above0(30, "30")),
             ], rising: 2);

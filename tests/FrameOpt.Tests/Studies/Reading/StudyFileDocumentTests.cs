@@ -34,5 +34,18 @@ public class StudyFileDocumentTests
             Assert.Contains(spelling.Text, document);
     }
 
+    [Fact]
+    public void Smallest_file_of_the_document_is_right() =>
+        Assert.Equal(61 * 16, WorkedStudy.Right(Block(0)).GridSize);
+
+    [Fact]
+    public void Variants_of_the_document_are_right_after_a_template() =>
+        Assert.Equal(
+            ["full tank", "empty tank"],
+            WorkedStudy.Right(File.ReadAllText(Path.Combine(Repository.Root, "src", "FrameOpt.Cli", "Templates", "custom-match.yaml")) + Block(1)).Variants);
+
+    /// <summary>The n-th piece of YAML in the document.</summary>
+    private static string Block(int index) => Regex.Matches(document, "```yaml\n(?<text>.*?)```", RegexOptions.Singleline)[index].Groups["text"].Value;
+
     private static string Here([CallerFilePath] string path = "") => path;
 }
