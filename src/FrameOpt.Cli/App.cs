@@ -17,6 +17,7 @@ public static class App
             RunCommand.Build(terminal),
             EvaluateCommand.Build(terminal),
             CheckCommand.Build(terminal),
+            PlanCommand.Build(terminal),
             NewCommand.Build(terminal),
             CompletionCommand.Build(terminal),
         };

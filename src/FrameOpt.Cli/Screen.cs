@@ -19,7 +19,13 @@ internal static class Screen
         console.WriteLine();
         console.Write(new Text(answer.Headline, new Style(answer.IsWarning ? Color.Orange3 : Color.DodgerBlue1, decoration: Decoration.Bold)));
         console.WriteLine();
-        foreach (var section in answer.Sections)
+        Sections(console, answer.Sections);
+    }
+
+    /// <summary>Sections one after the other.</summary>
+    public static void Sections(IAnsiConsole console, IEnumerable<AnswerSection> sections)
+    {
+        foreach (var section in sections)
         {
             console.WriteLine();
             console.Write(new Text(section.Title, new Style(decoration: Decoration.Bold)));

@@ -27,4 +27,8 @@ public sealed record StudyResult(
     DesignEvaluation? Baseline,
     IReadOnlyList<LeverageScenario> Scenarios,
     IReadOnlyList<BalancedBand> Bands,
-    NearestMiss? NearestMiss);
+    NearestMiss? NearestMiss)
+{
+    /// <summary>What the study's plan taught, or null when it asks for none.</summary>
+    public PlanAnswer? Plan { get; init; }
+}

@@ -13,6 +13,7 @@ public sealed class StudyRunner
     private static readonly double[] leverages = [YawLeverage.AssumedLowest, YawLeverage.AssumedHighest];
 
     private readonly Study study;
+    private readonly int threads;
     private readonly GridRun main;
     private readonly GridRun[] scenarios;
     private readonly Stopwatch searchClock = new();
@@ -24,6 +25,7 @@ public sealed class StudyRunner
     public StudyRunner(Study study, int threads)
     {
         this.study = study;
+        this.threads = threads;
         var mission = StudyProblem.Model(study);
         main = new GridRun(study, mission, threads);
         scenarios = [.. leverages.Select(leverage => new GridRun(study, mission.WithYawLeverage(leverage), threads))];
@@ -88,7 +90,10 @@ public sealed class StudyRunner
             study.Baseline is { } baseline ? main.Mission.Evaluate(baseline) : null,
             chosen is null ? [] : Scenarios(front, chosen),
             chosen is null ? [] : BalancedBands.Find(main.Mission, chosen.Geometry, study.Band.PhaseIndex, study.Band.WithinNewtonMetres),
-            front.Count > 0 || main.Tally.NearestMiss < 0 ? null : Nearest());
+            front.Count > 0 || main.Tally.NearestMiss < 0 ? null : Nearest())
+        {
+            Plan = study.Plan is null ? null : PlanAnswer.Of(study, main.Mission, threads),
+        };
     }
 
     private static string Leverage(GridRun run) =>

@@ -1,0 +1,63 @@
+using System.CommandLine;
+using FrameOpt.Reports;
+using FrameOpt.Studies;
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>plan: the runs of a study's plan, what they can tell, and the surfaces fitted to them.</summary>
+internal static class PlanCommand
+{
+    public static Command Build(Terminal terminal)
+    {
+        var study = StudyArgument.Build();
+        var variant = StudyArgument.Variant();
+        var csv = new Option<string?>("--csv") { Description = "Write the runs to this file too, to measure them; it must not exist yet.", HelpName = "file" };
+        var command = new CommandWithExamples(
+            "plan",
+            "Show a study's plan of runs, what it can tell, and which factors matter.",
+            "frameopt plan study.yaml",
+            "frameopt plan study.yaml --csv runs.csv")
+        {
+            study, variant, csv,
+        };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(study), parsed.GetValue(variant), parsed.GetValue(csv), terminal));
+        return command;
+    }
+
+    private static int Run(string path, string? variant, string? csv, Terminal terminal)
+    {
+        if (StudyArgument.Open(path, variant, terminal) is not { } study)
+            return ExitCode.Mistake;
+        if (study.Plan is null)
+        {
+            terminal.Error.WriteLine($"{path} asks for no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md says what each kind can tell.");
+            return ExitCode.Mistake;
+        }
+
+        var answer = PlanAnswer.Of(study, StudyProblem.Model(study), Environment.ProcessorCount);
+        if (csv is not null && !Written(answer, csv, terminal))
+            return ExitCode.Mistake;
+        terminal.Out.Write(new Text(study.FullTitle, new Style(decoration: Decoration.Bold)));
+        terminal.Out.WriteLine();
+        Screen.Sections(terminal.Out, PlanSections.Of(answer));
+        return ExitCode.Done;
+    }
+
+    private static bool Written(PlanAnswer answer, string file, Terminal terminal)
+    {
+        try
+        {
+            using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write);
+            PlanTable.Write(answer, stream);
+            return true;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine(File.Exists(file)
+                ? $"{file} exists already; choose another name."
+                : $"The runs could not be written to {file}: {problem.Message}");
+            return false;
+        }
+    }
+}
