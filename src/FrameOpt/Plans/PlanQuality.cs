@@ -27,7 +27,8 @@ public sealed record PlanQuality(
     double GEfficiency,
     double AverageVariance)
 {
-    private const double LeastEfficiency = 1e-6;
+    /// <summary>Terms are told apart when the columns' least singular value is at least this share of the greatest.</summary>
+    private const double LeastShare = 1e-7;
 
     /// <summary>The quality of a plan for a model.</summary>
     /// <returns>Null when the plan cannot estimate every term of the model.</returns>
@@ -35,12 +36,9 @@ public sealed record PlanQuality(
     {
         var x = PlanColumns.Of(plan, model);
         var (runs, columns) = (x.RowCount, x.ColumnCount);
-        if (runs < columns)
+        if (runs < columns || !TellsApart(x))
             return null;
         var information = x.TransposeThisAndMultiply(x);
-        var efficiency = Math.Pow(Math.Max(0, (information / runs).Determinant()), 1.0 / columns);
-        if (efficiency < LeastEfficiency)
-            return null;
         var v = information.Inverse();
         return new PlanQuality(
             PlanColumns.Names(plan, model),
@@ -48,10 +46,16 @@ public sealed record PlanQuality(
             [.. Enumerable.Range(0, columns).Select(c => Inflation(x.Column(c), v[c, c]))],
             [.. x.EnumerateRows().Select(row => row * v * row)],
             runs - columns,
-            efficiency,
+            Math.Pow((information / runs).Determinant(), 1.0 / columns),
             columns / (runs * v.Trace()),
             model.Terms.Count / (runs * WorstVariance.Of(plan, model, v)),
             (v * PlanColumns.Moments(model, columns)).Trace());
+    }
+
+    private static bool TellsApart(Matrix<double> x)
+    {
+        var sizes = x.Svd(computeVectors: false).S;
+        return sizes.Minimum() > LeastShare * sizes.Maximum();
     }
 
     private static double Inflation(Vector<double> column, double variance)

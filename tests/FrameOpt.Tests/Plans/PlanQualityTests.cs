@@ -59,6 +59,15 @@ public class PlanQualityTests
     }
 
     [Fact]
+    public void Squares_that_never_differ_are_found_out_though_rounding_hides_it()
+    {
+        var corners = CodedLevels.Corners(5).Select(corner => corner.Select(value => (0.7 * value) + 0.1).ToArray());
+        var plan = Plan.Numbered("corners off centre", PlanNames.Letters(5), Plan.Points(PointKind.Factorial, corners));
+        Assert.NotNull(PlanQuality.Of(plan, PlanModel.Interactions(5)));
+        Assert.Null(PlanQuality.Of(plan, PlanModel.Quadratic(5)));
+    }
+
+    [Fact]
     public void Rotatable_plan_predicts_equally_well_in_all_directions()
     {
         var plan = CentralComposite.Build(["a", "b"], AxialRule.Rotatable, new CentreRuns(5, 0));
