@@ -9,7 +9,7 @@ public class RegressionTests
     private const string Rounding = "rounding of the arithmetic";
 
     private static readonly Gen<(double[][] X, double[] Y)> runs = Gen.Select(
-        Gen.Double[-1, 1].Array[3].Array[20], Gen.Double[-10, 10].Array[20]);
+        Spread.Within(1).Array[3].Array[20], Spread.Within(10).Array[20]);
 
     [Fact]
     public void Coefficients_agree_with_an_independent_solver() => runs.Sample(run =>
@@ -63,7 +63,7 @@ public class RegressionTests
 
     [Fact]
     public void A_change_of_units_and_zero_points_changes_no_contribution() =>
-        Gen.Select(runs, Gen.Double[0.001, 1000].Array[3], Gen.Double[-3, 3].Array[3], Gen.Double[0.01, 100]).Sample((run, scale, shift, unit) =>
+        Gen.Select(runs, Gen.Double[0.001, 1000].Array[3], Spread.Within(3).Array[3], Gen.Double[0.01, 100]).Sample((run, scale, shift, unit) =>
         {
             var terms = ModelTerms.Quadratic(3);
             var plain = Regression.Fit(terms, run.X, run.Y, ErrorKind.Deterministic);

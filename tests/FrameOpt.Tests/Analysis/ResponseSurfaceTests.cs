@@ -8,7 +8,7 @@ public class ResponseSurfaceTests
     private static readonly double[][] grid =
         [.. from a in new[] { -1.0, 0, 1 } from b in new[] { -1.0, 0, 1 } from c in new[] { -1.0, 0, 1 } select new[] { a, b, c }];
 
-    private static readonly Gen<ResponseSurface> surfaces = Gen.Double[-1, 1].Array[27].Select(y =>
+    private static readonly Gen<ResponseSurface> surfaces = Spread.Within(1).Array[27].Select(y =>
         ResponseSurface.Of(Regression.Fit(ModelTerms.Quadratic(3), grid, y, ErrorKind.Deterministic)));
 
     /// <summary>y = 3 + 2 x1 - x1² written out: axes along the factors, level along the others.</summary>
@@ -48,7 +48,7 @@ public class ResponseSurfaceTests
 
     [Fact]
     public void No_point_of_a_sphere_is_higher_or_lower_than_the_ridge_path() =>
-        Gen.Select(surfaces, Gen.Double[0.01, 3], Gen.Double[-1, 1].Array[3].Array[200]).Sample((surface, radius, directions) =>
+        Gen.Select(surfaces, Gen.Double[0.01, 3], Spread.Within(1).Array[3].Array[200]).Sample((surface, radius, directions) =>
         {
             var highest = surface.HighestAtRadius(radius);
             var lowest = surface.LowestAtRadius(radius);

@@ -16,7 +16,7 @@ public class SelectionTests
     }
 
     [Fact]
-    public void The_choice_is_hierarchical_and_no_single_step_betters_it() => Gen.Double[-1, 1].Array[30].Sample(y =>
+    public void The_choice_is_hierarchical_and_no_single_step_betters_it() => Spread.Within(1).Array[30].Sample(y =>
     {
         var candidates = ModelTerms.Quadratic(3);
         var fit = StepwiseSelection.Fit(candidates, grid, y, ErrorKind.Measured);
@@ -42,7 +42,7 @@ public class SelectionTests
         Assert.Throws<ArgumentException>(() => StepwiseSelection.Fit(ModelTerms.Parse(3, "1", "x1x2"), grid, [.. grid.Select(x => x[0])], ErrorKind.Measured));
 
     [Fact]
-    public void Leaving_one_out_by_leverages_equals_folds_of_one_run() => Gen.Double[-1, 1].Array[30].Sample(y =>
+    public void Leaving_one_out_by_leverages_equals_folds_of_one_run() => Spread.Within(1).Array[30].Sample(y =>
     {
         var terms = ModelTerms.Quadratic(3).Where(term => term.Name != "x3^2").ToArray();
         var byLeverage = CrossValidation.LeaveOneOut(Regression.Fit(terms, grid, y, ErrorKind.Deterministic))!;
