@@ -67,17 +67,18 @@ public static class PlanSections
         {
             lines.Add($"Against the model itself on {Figures.Count(check.Points)} designs of the plan's cube: largest error {Digits(check.LargestError, unit)}, "
                 + $"root mean square {Digits(check.RootMeanSquareError, unit)}, where the response ranges over {Digits(check.Range, unit)}. Largest at "
-                + string.Join(", ", plan.Factors.Select((factor, f) => $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Natural(check.WorstCoded[f]))}")) + ".");
+                + string.Join(", ", plan.Factors.Select((factor, f) => $"{factor.Name} {Place(factor, plan.Scales[f].Natural(check.WorstCoded[f]))}")) + ".");
         }
 
         if (surface.Shape is { } shape)
             lines.Add($"Stationary point: {shape.ShapeInWords}{Where(plan, shape)}.");
-        lines.Add(fit.NoTestsBecause ?? "");
+        if (fit.NoTestsBecause is { } why)
+            lines.Add($"No p-values and no F tests: {why}.");
         return new AnswerSection(title, lines, new AnswerTable(
             ["term", unit.Length > 0 ? $"coefficient, coded [{unit}]" : "coefficient, coded", "share of variation [%]"],
             [.. Terms(fit).Select(row => (IReadOnlyList<string>)
             [
-                row.Term.NamedWith(names),
+                row.Term.Order == 0 ? "constant: the middle of the cube" : row.Term.NamedWith(names),
                 Digits(row.Coefficient, ""),
                 row.Share is { } share ? Invariant($"{share:0.0}") : "",
             ])]));
@@ -105,9 +106,12 @@ public static class PlanSections
     {
         if (shape.StationaryPoint is not { } point)
             return "";
-        var place = string.Join(", ", plan.Factors.Select((factor, f) => $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Natural(point[f]))}"));
+        var place = string.Join(", ", plan.Factors.Select((factor, f) => $"{factor.Name} {Place(factor, plan.Scales[f].Natural(point[f]))}"));
         return $"; it lies at {place}{(point.Any(value => Math.Abs(value) > 1) ? ", outside the plan's cube" : "")}";
     }
+
+    /// <summary>Where something lies, to a tenth of the unit.</summary>
+    private static string Place(StudyFactor factor, double si) => Invariant($"{factor.Unit.FromSi(si):0.#} {factor.Unit.Symbol}");
 
     private static string ModelWords(SurfaceModel model) => model switch
     {
