@@ -6,32 +6,23 @@ namespace FrameOpt.Analysis;
 /// <param name="IsWithin">Whether another source, by its place in the list, contains this one.</param>
 internal sealed record ColumnGroup(string Source, IReadOnlyList<double[]> Columns, Func<int, bool> IsWithin)
 {
-    /// <summary>Sequential and adjusted sums of squares of each source; the constant, where there is one, goes first.</summary>
+    /// <summary>Sequential and adjusted sums of squares of each source.</summary>
+    /// <param name="groups">The constant, where there is one, goes first.</param>
+    /// <param name="basis">Of all their columns.</param>
+    /// <param name="along">The response along it.</param>
     /// <remarks>Source: adjusted sums respect marginality, each source after all others that do not contain it ("type II", Yates 1934; Nelder 1977;
-    /// from memory).</remarks>
-    public static IReadOnlyList<LineSums> SumsOf(IReadOnlyList<ColumnGroup> groups, IReadOnlyList<double> response)
+    /// from memory). They are worked in the basis, where a column is as long as there are columns, not runs.</remarks>
+    public static IReadOnlyList<LineSums> SumsOf(IReadOnlyList<ColumnGroup> groups, OrthogonalColumns basis, double[] along)
     {
-        var sequential = Parts(groups, response);
+        var owner = groups.SelectMany((group, g) => group.Columns.Select(_ => g)).ToArray();
+        var columns = basis.InItself.ToLookup(column => owner[column.Index], column => column.Values);
+        var sequential = Enumerable.Range(0, along.Length).ToLookup(j => owner[basis.Kept[j]], j => along[j] * along[j]);
         return [.. groups.Select((group, g) =>
         {
-            var others = groups.Where((_, other) => other != g && !group.IsWithin(other));
-            var last = Parts([.. others, group], response)[^1];
-            return new LineSums(group.Source, sequential[g].Degrees, sequential[g].Sum, last.Sum);
+            double[][] others = [.. Enumerable.Range(0, groups.Count).Where(other => other != g && !group.IsWithin(other)).SelectMany(other => columns[other])];
+            var adjusted = new OrthogonalColumns([.. others, .. columns[g]]);
+            var parts = adjusted.Project(along).Along.Where((_, j) => adjusted.Kept[j] >= others.Length);
+            return new LineSums(group.Source, sequential[g].Count(), sequential[g].Sum(), parts.Sum(part => part * part));
         })];
-    }
-
-    private static (int Degrees, double Sum)[] Parts(IReadOnlyList<ColumnGroup> groups, IReadOnlyList<double> response)
-    {
-        var columns = new OrthogonalColumns(groups.SelectMany(group => group.Columns));
-        var along = columns.Project(response).Along;
-        var owner = groups.SelectMany((group, g) => group.Columns.Select(_ => g)).ToArray();
-        var parts = new (int Degrees, double Sum)[groups.Count];
-        for (var j = 0; j < along.Length; j++)
-        {
-            ref var part = ref parts[owner[columns.Kept[j]]];
-            part = (part.Degrees + 1, part.Sum + (along[j] * along[j]));
-        }
-
-        return parts;
     }
 }

@@ -19,9 +19,9 @@ public static class FactorialAnova
             string.Join(" × ", factorNames.Where((_, f) => (set >> f & 1) == 1)),
             Columns(set, coded, y.Count),
             other => other != s && (sets[other] & set) == set)).ToArray();
-        var rest = new OrthogonalColumns(groups.SelectMany(group => group.Columns));
-        var residual = rest.Project(y).Left.Sum(value => value * value);
-        return new AnovaTable(errors, [.. ColumnGroup.SumsOf(groups, y).Skip(1)], residual, y.Count - rest.Kept.Count);
+        var basis = new OrthogonalColumns(groups.SelectMany(group => group.Columns));
+        var (along, rest) = basis.Project(y);
+        return new AnovaTable(errors, [.. ColumnGroup.SumsOf(groups, basis, along).Skip(1)], rest.Sum(value => value * value), y.Count - basis.Kept.Count);
     }
 
     /// <summary>A column for each level but the last: 1 there, -1 at the last, 0 elsewhere.</summary>

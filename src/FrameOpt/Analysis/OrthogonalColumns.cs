@@ -26,6 +26,10 @@ internal sealed class OrthogonalColumns
     /// <summary>Indices of the columns that are not dependent on earlier ones.</summary>
     public IReadOnlyList<int> Kept => kept;
 
+    /// <summary>The kept columns as parts along their own basis, up to their scale: the same directions and angles in as few numbers as there are columns.</summary>
+    public IEnumerable<(int Index, double[] Values)> InItself =>
+        kept.Select((index, j) => (index, (double[])[.. triangle[j], .. new double[kept.Count - 1 - j]]));
+
     /// <summary>The part of a response along each kept column's own direction, and what is left of it; parts within rounding of the response are 0.</summary>
     public (double[] Along, double[] Left) Project(IReadOnlyList<double> response)
     {

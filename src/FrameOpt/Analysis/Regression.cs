@@ -15,7 +15,7 @@ public static class Regression
         var basis = new OrthogonalColumns(columns);
         var (along, rest) = basis.Project(y);
         ModelTerm[] kept = [.. basis.Kept.Select(index => terms[index])];
-        var anova = Anova(kept, [.. basis.Kept.Select(index => columns[index])], y, rest, errors);
+        var anova = Anova(terms, columns, basis, along, rest, errors);
         var values = basis.Coefficients(along);
         return new RegressionFit(basis)
         {
@@ -29,11 +29,12 @@ public static class Regression
         };
     }
 
-    private static AnovaTable Anova(ModelTerm[] terms, double[][] columns, IReadOnlyList<double> y, double[] rest, ErrorKind errors)
+    private static AnovaTable Anova(IReadOnlyList<ModelTerm> terms, double[][] columns, OrthogonalColumns basis, double[] along, double[] rest,
+        ErrorKind errors)
     {
         var groups = terms.Select((term, j) => new ColumnGroup(term.Name, [columns[j]], other => terms[other].Contains(term))).ToArray();
-        var sums = ColumnGroup.SumsOf(groups, y).Where((_, j) => terms[j].Order > 0);
-        return new AnovaTable(errors, [.. sums], rest.Sum(value => value * value), y.Count - terms.Length);
+        var sums = ColumnGroup.SumsOf(groups, basis, along).Where((line, j) => terms[j].Order > 0 && line.Degrees > 0);
+        return new AnovaTable(errors, [.. sums], rest.Sum(value => value * value), rest.Length - basis.Kept.Count);
     }
 
     private static Coefficient Coefficient(ModelTerm term, int index, double value, OrthogonalColumns basis, double[] column, bool hasConstant,
