@@ -25,8 +25,10 @@ public static class Workbook
             ChartWriter.Write(book, later.Charts);
             PrintTitles.MakeAbsolute(book);
             NamedStyles.Add(book);
+            CoreProperties.Write(document, report);
         }
 
+        FixedZipTimes.Write(memory);
         memory.Position = 0;
         memory.CopyTo(stream);
     }
@@ -34,8 +36,6 @@ public static class Workbook
     private static void WriteSheets(RunReport report, Stream stream, LaterParts later)
     {
         using var book = new XLWorkbook();
-        book.Properties.Title = PlainText.Clean(report.Result.Study.FullTitle);
-        book.Properties.Author = $"FrameOpt {report.Info.ToolVersion}";
         ReadMeSheet.Add(book, report);
         SummarySheet.Add(book, report, Answer.Of(report.Result));
         if (report.Result.Front.Count > 0)

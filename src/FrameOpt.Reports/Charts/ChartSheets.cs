@@ -11,6 +11,7 @@ internal static class ChartSheets
     private const int RowsToAChart = 24;
     private const int SecondColumn = 12;
     private const int LastColumn = 21;
+    private const double ColumnWidth = 8.43;
     private const string Note = "What the sheet Charts draws, block by block from left to right. Change a figure and its chart follows.";
 
     public static void Add(XLWorkbook book, RunReport report, LaterParts later)
@@ -25,6 +26,7 @@ internal static class ChartSheets
         ]);
         var sheet = book.AddWorksheet(SheetName);
         sheet.ShowGridLines = false;
+        sheet.Columns(1, LastColumn + 1).Width = ColumnWidth;
         SheetStyle.Title(sheet.Cell(1, 1), "Charts");
         SheetStyle.Text(sheet.Cell(2, 1), $"Drawn from the sheet {DataSheetName}, as the run found it; they do not follow the weights typed on the sheet {RankingLayout.Sheet}.");
         var charts = FrontCharts.Of(report, blocks[0]).Append(("Residual torque in each phase", Phases(blocks[1], compared))).Append(("Residual torque against propeller speed", RpmChart.Of(report.Result, blocks[2], blocks[3], blocks[4]))).ToList();
@@ -41,7 +43,7 @@ internal static class ChartSheets
     {
         SeriesLook[] looks =
         [
-            new(SeriesLook.Blue), new(SeriesLook.Orange, Pattern: "wdUpDiag"), new(SeriesLook.Green, Pattern: "smGrid"), new(SeriesLook.Purple, Pattern: "wdDnDiag"),
+            new(SeriesLook.Blue), new(SeriesLook.Orange, Pattern: "wdUpDiag"), new(SeriesLook.Green, Pattern: "dkHorz"), new(SeriesLook.Purple, Pattern: "wdDnDiag"),
         ];
         return ChartXml.Bars(
             "Residual torque left to the pilot in each phase",

@@ -7,8 +7,8 @@ namespace FrameOpt.Reports;
 /// <summary>Adds charts to sheets of a saved workbook: ClosedXML writes none.</summary>
 internal static class ChartWriter
 {
-    private const long WidthEmu = 6_400_000;
-    private const long HeightEmu = 4_200_000;
+    private const int ColumnsWide = 10;
+    private const int RowsHigh = 22;
     private static readonly XNamespace xdr = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
     private static readonly XNamespace a = "http://schemas.openxmlformats.org/drawingml/2006/main";
     private static readonly XNamespace c = "http://schemas.openxmlformats.org/drawingml/2006/chart";
@@ -20,24 +20,23 @@ internal static class ChartWriter
         foreach (var onSheet in charts.GroupBy(chart => chart.SheetName))
         {
             var sheet = RowWriter.Sheet(book, onSheet.Key);
-            var drawing = sheet.AddNewPart<DrawingsPart>();
+            var drawing = sheet.AddNewPart<DrawingsPart>("drawing1");
             Save(drawing, new XElement(
                 xdr + "wsDr", new XAttribute(XNamespace.Xmlns + "xdr", xdr), new XAttribute(XNamespace.Xmlns + "a", a), onSheet.Select((chart, i) => Anchor(drawing, chart, i))));
-            sheet.Worksheet.Append(new Drawing { Id = sheet.GetIdOfPart(drawing) });
+            sheet.Worksheet.AddChild(new Drawing { Id = sheet.GetIdOfPart(drawing) });
             sheet.Worksheet.Save();
         }
     }
 
     private static XElement Anchor(DrawingsPart drawing, PlacedChart chart, int index)
     {
-        var part = drawing.AddNewPart<ChartPart>();
+        var part = drawing.AddNewPart<ChartPart>(FormattableString.Invariant($"chart{index + 1}"));
         Save(part, chart.Xml);
         XElement Zero(XName name, string one, string two) => new(name, new XAttribute(one, 0), new XAttribute(two, 0));
         return new XElement(
-            xdr + "oneCellAnchor",
-            new XElement(
-                xdr + "from", new XElement(xdr + "col", chart.Column - 1), new XElement(xdr + "colOff", 0), new XElement(xdr + "row", chart.Row - 1), new XElement(xdr + "rowOff", 0)),
-            new XElement(xdr + "ext", new XAttribute("cx", WidthEmu), new XAttribute("cy", HeightEmu)),
+            xdr + "twoCellAnchor",
+            Corner("from", chart.Column - 1, chart.Row - 1),
+            Corner("to", chart.Column - 1 + ColumnsWide, chart.Row - 1 + RowsHigh),
             new XElement(
                 xdr + "graphicFrame", new XAttribute("macro", ""),
                 new XElement(
@@ -53,6 +52,9 @@ internal static class ChartWriter
                             c + "chart", new XAttribute(XNamespace.Xmlns + "c", c), new XAttribute(XNamespace.Xmlns + "r", r), new XAttribute(r + "id", drawing.GetIdOfPart(part)))))),
             new XElement(xdr + "clientData"));
     }
+
+    private static XElement Corner(string name, int column, int row) =>
+        new(xdr + name, new XElement(xdr + "col", column), new XElement(xdr + "colOff", 0), new XElement(xdr + "row", row), new XElement(xdr + "rowOff", 0));
 
     private static void Save(OpenXmlPart part, XElement xml)
     {

@@ -9,6 +9,8 @@ internal static class ChartXml
 {
     private const string XAxisId = "111111111";
     private const string YAxisId = "222222222";
+    /// <summary>Right, left, above, below in turn, so that labels of near points do not lie on each other.</summary>
+    private static readonly string[] labelPlaces = ["r", "l", "t", "b"];
     private static readonly XNamespace c = "http://schemas.openxmlformats.org/drawingml/2006/chart";
     private static readonly XNamespace a = "http://schemas.openxmlformats.org/drawingml/2006/main";
 
@@ -47,7 +49,7 @@ internal static class ChartXml
         c + "ser", Head(series, index),
         new XElement(c + "spPr", Line(series.Look)),
         Marker(series.Look),
-        Labels(series, "r"),
+        Labels(series),
         new XElement(c + "xVal", Data(series.X)),
         new XElement(c + "yVal", Data(series.Y)),
         Value("smooth", "0"));
@@ -68,10 +70,10 @@ internal static class ChartXml
             c + "marker", Value("symbol", look.Marker), Value("size", Text(look.MarkerPoints)),
             new XElement(c + "spPr", look.Marker == "x" ? new XElement(a + "noFill") : Fill(look.Colour), new XElement(a + "ln", new XAttribute("w", 12700), Fill(look.Marker == "x" ? look.Colour : "FFFFFF"))));
 
-    private static XElement? Labels(ChartSeries series, string position) => series.Labels.Count == 0 ? null : new XElement(
+    private static XElement? Labels(ChartSeries series) => series.Labels.Count == 0 ? null : new XElement(
         c + "dLbls",
         series.Labels.Select((label, i) => new XElement(
-            c + "dLbl", Value("idx", Text(i)), new XElement(c + "tx", Rich(label, 900)), Value("dLblPos", position),
+            c + "dLbl", Value("idx", Text(i)), new XElement(c + "tx", Rich(label, 900)), Value("dLblPos", labelPlaces[i % labelPlaces.Length]),
             Value("showLegendKey", "0"), Value("showVal", "1"), Value("showCatName", "0"), Value("showSerName", "0"), Value("showPercent", "0"), Value("showBubbleSize", "0"))),
         Value("showLegendKey", "0"), Value("showVal", "0"), Value("showCatName", "0"), Value("showSerName", "0"), Value("showPercent", "0"), Value("showBubbleSize", "0"));
 

@@ -30,7 +30,9 @@ internal static class RankingCriteria
         for (var c = 0; c < headers.Length; c++)
             SheetStyle.Text(sheet.Cell(RankingLayout.CriteriaHeaderRow, c + 1), headers[c]);
         sheet.Range(RankingLayout.CriteriaHeaderRow, 1, RankingLayout.CriteriaHeaderRow, NameColumns).Merge();
-        SheetStyle.TableHeader(sheet.Range(RankingLayout.CriteriaHeaderRow, 1, RankingLayout.CriteriaHeaderRow, headers.Length));
+        var header = sheet.Range(RankingLayout.CriteriaHeaderRow, 1, RankingLayout.CriteriaHeaderRow, headers.Length);
+        SheetStyle.TableHeader(header);
+        header.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
         sheet.Row(RankingLayout.CriteriaHeaderRow).Height = 48;
     }
 
@@ -49,6 +51,7 @@ internal static class RankingCriteria
         if (criterion.Objective is null)
             return;
         sheet.Cell(row, RankingLayout.WeightColumn).SetValue(criterion.Weight);
+        sheet.Cell(row, RankingLayout.WeightColumn).Style.NumberFormat.Format = GeometryField.NumberFormat;
         SheetStyle.Input(sheet.Range(row, RankingLayout.WeightColumn, row, RankingLayout.WeightColumn));
         sheet.Cell(row, RankingLayout.WeightColumn).DataValidation.Decimal.EqualOrGreaterThan(0);
         Number(sheet.Cell(row, RankingLayout.WholeBestColumn), ranked.Best[c], criterion.NumberFormat);
@@ -89,6 +92,7 @@ internal static class RankingCriteria
     {
         if (bound is { } value)
             cell.SetValue(value);
+        cell.Style.NumberFormat.Format = GeometryField.NumberFormat;
         SheetStyle.Input(cell.AsRange());
     }
 

@@ -14,9 +14,11 @@ internal static class RankingSheet
     {
         var sheet = book.AddWorksheet(RankingLayout.Sheet);
         var columns = RankingTable.Columns(ranked, layout);
-        var width = Math.Max(columns.Count, RankingLayout.DivisorColumn);
+        var width = Math.Max(columns.Count + 1, RankingLayout.DivisorColumn);
         for (var c = 1; c <= width; c++)
             sheet.Column(c).Width = c <= NameColumns ? NarrowWidth : ColumnWidth;
+        for (var c = 0; c < columns.Count; c++)
+            sheet.Column(c + 2).Style.NumberFormat.Format = columns[c].NumberFormat;
         Notes(sheet, report, ranked);
         Switches(sheet, ranked, layout, later);
         RankingCriteria.Add(sheet, ranked, layout, later);
@@ -55,7 +57,7 @@ internal static class RankingSheet
         SheetStyle.Text(leverage.FirstCell(), labels[LeverageSettings.AsInStudy]);
         SheetStyle.Input(leverage);
         leverage.FirstCell().DataValidation.List($"\"{string.Join(',', labels)}\"");
-        SheetStyle.Text(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.AtLeastColumn), "setting no.");
+        SheetStyle.Beside(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.AtLeastColumn), "setting no.");
         later.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn, new Formula(
             $"MATCH({CellNames.Fixed(RankingLayout.LeverageRow, RankingLayout.InputColumn)},{{{string.Join(',', labels.Select(label => $"\"{label}\""))}}},0)",
             LeverageSettings.AsInStudy + 1.0)));
@@ -67,7 +69,7 @@ internal static class RankingSheet
         if (ranked.Baseline.Count == 0)
             baseline.FirstCell().SetValue(ranked.Designs[0].Number);
         SheetStyle.Input(baseline);
-        SheetStyle.Text(
+        SheetStyle.Beside(
             sheet.Cell(RankingLayout.BaselineRow, RankingLayout.AtLeastColumn),
             ranked.Baseline.Count == 0 ? "a number of the table below" : "a number of the table below; empty: the study's baseline");
         var ranks = layout.Data(layout.RankColumn);

@@ -30,11 +30,7 @@ internal static class RankingTable
         var row = layout.TableHeaderRow;
         SheetStyle.Text(sheet.Cell(row, 1), "place");
         for (var c = 0; c < columns.Count; c++)
-        {
             SheetStyle.Text(sheet.Cell(row, c + 2), DataColumn.OfNumbers(columns[c].Header, "").Header);
-            sheet.Column(c + 2).Style.NumberFormat.Format = columns[c].NumberFormat;
-        }
-
         var header = sheet.Range(row, 1, row, columns.Count + 1);
         SheetStyle.TableHeader(header);
         header.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);

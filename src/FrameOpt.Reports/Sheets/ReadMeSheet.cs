@@ -13,7 +13,7 @@ internal static class ReadMeSheet
     private static IEnumerable<string[]> Rows(RunReport report)
     {
         var result = report.Result;
-        yield return ["this workbook", $"{result.Study.Title}. Written by FrameOpt {report.Info.ToolVersion} from {report.Info.StudyFileName}, SHA-256 {result.Study.Hash}. The same study gives the same workbook."];
+        yield return ["this workbook", $"{result.Study.FullTitle}. Written by FrameOpt {report.Info.ToolVersion} from {report.Info.StudyFileName}, SHA-256 {result.Study.Hash}. The same study gives the same workbook."];
         yield return ["before you build", $"{Cautions.Danger} {Cautions.TestFirst} Read the sheets Summary, Assumptions and Cautions first."];
         if (result.Front.Count > 0)
         {

@@ -59,6 +59,13 @@ internal static class SheetStyle
         .Border.SetOutsideBorder(XLBorderStyleValues.Medium).Border.SetOutsideBorderColor(blue)
         .Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
 
+    /// <summary>A word or a unit to the right of a figure.</summary>
+    public static void Beside(IXLCell cell, string text)
+    {
+        Text(cell, text);
+        cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left).Alignment.SetIndent(1);
+    }
+
     /// <summary>A cell whose formula follows with its value.</summary>
     public static void Output(IXLCell cell, string numberFormat)
     {

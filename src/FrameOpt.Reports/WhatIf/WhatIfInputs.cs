@@ -16,6 +16,7 @@ internal static class WhatIfInputs
         for (var c = 0; c < headers.Length; c++)
             SheetStyle.Text(sheet.Cell(WhatIfLayout.FirstInputRow - 1, c + 1), headers[c]);
         SheetStyle.TableHeader(sheet.Range(WhatIfLayout.FirstInputRow - 1, 1, WhatIfLayout.FirstInputRow - 1, headers.Length));
+        sheet.Range(WhatIfLayout.FirstInputRow - 1, 2, WhatIfLayout.FirstInputRow - 1, headers.Length).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
         sheet.Row(WhatIfLayout.FirstInputRow - 1).Height = 32;
         var geometry = report.Result.Chosen!.Geometry;
         for (var i = 0; i < inputs.Length; i++)
@@ -34,7 +35,7 @@ internal static class WhatIfInputs
         var cell = sheet.Cell(row, WhatIfLayout.InputColumn);
         cell.SetValue(factor.Unit.FromSi(geometry[factor.Input]));
         SheetStyle.Input(cell.AsRange());
-        SheetStyle.Text(sheet.Cell(row, 3), factor.Unit.Symbol + (factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle ? ", right +" : ""));
+        SheetStyle.Beside(sheet.Cell(row, 3), factor.Unit.Symbol + (factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle ? ", right +" : ""));
         sheet.Cell(row, 4).SetValue(factor.Unit.FromSi(factor.LevelsSi[0]));
         sheet.Cell(row, 5).SetValue(factor.Unit.FromSi(factor.LevelsSi[^1]));
         if (factor.Input != GeometryInput.LateralOffset)
@@ -105,7 +106,7 @@ internal static class WhatIfInputs
             later.Formulas.Add(new(WhatIfLayout.Sheet, row, WhatIfLayout.InputColumn, new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value))));
         }
 
-        SheetStyle.Text(sheet.Cell(WhatIfLayout.DrillRow, 3), "drilling dimensions, seen from behind (the pilot's right is on your right)");
+        SheetStyle.Beside(sheet.Cell(WhatIfLayout.DrillRow, 3), "drilling dimensions, seen from behind (the pilot's right is on your right)");
     }
 
     private static void Constants(IXLWorksheet sheet, Study study)
@@ -116,6 +117,6 @@ internal static class WhatIfInputs
         SheetStyle.Text(sheet.Cell(WhatIfLayout.YawRow, 1), $"yaw stiffness of the risers [N·m per rad, N and {spacing.Symbol}]");
         sheet.Cell(WhatIfLayout.YawRow, 2).SetValue(RiserStiffness.YawMetres(study.Wing, 1) * spacing.SiPerUnit);
         sheet.Cell(WhatIfLayout.YawRow, 2).Style.NumberFormat.Format = "0.000E+00";
-        SheetStyle.Text(sheet.Cell(WhatIfLayout.YawRow, 3), "times riser load and spacing (two-line suspension)");
+        SheetStyle.Beside(sheet.Cell(WhatIfLayout.YawRow, 3), "times riser load and spacing (two-line suspension)");
     }
 }

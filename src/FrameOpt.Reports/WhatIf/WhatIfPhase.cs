@@ -36,7 +36,8 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, LaterPar
         Twist();
         Says();
         SheetStyle.TableRow(sheet.Range(row, 1, row, WhatIfLayout.SaysColumn));
-        sheet.Range(row, WhatIfLayout.SteersColumn, row, WhatIfLayout.SteersColumn).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left);
+        foreach (var column in (int[])[WhatIfLayout.SteersColumn, WhatIfLayout.SaysColumn])
+            sheet.Cell(row, column).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left).Alignment.SetIndent(1);
         sheet.Row(row).Height = SheetStyle.HeightPoints((report.Result.Study.Mission[phase].Name, 46));
     }
 

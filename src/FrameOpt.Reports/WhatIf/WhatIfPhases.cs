@@ -14,12 +14,13 @@ internal static class WhatIfPhases
         string[] headers =
         [
             "phase", "weight", "roll part [N·m], right +", "yaw part [N·m], right +", "leverage in the study",
-            "residual [N·m], leverage left", "residual [N·m], as in the study", "residual [N·m], leverage right", "steers, as in the study", "lean [mm], right +, as in the study",
-            "effort, leverage left", "effort, as in the study", "effort, leverage right", "twist margin", "says",
+            "residual [N·m], leverage above", "residual [N·m], as in the study", "residual [N·m], leverage above", "steers, as in the study", "lean [mm], right +, as in the study",
+            "effort, first leverage", "effort, as in the study", "effort, second leverage", "twist margin", "says",
         ];
         for (var c = 0; c < headers.Length; c++)
             SheetStyle.Text(sheet.Cell(WhatIfLayout.HeaderRow, c + 1), headers[c]);
         SheetStyle.TableHeader(sheet.Range(WhatIfLayout.HeaderRow, 1, WhatIfLayout.HeaderRow, headers.Length));
+        sheet.Range(WhatIfLayout.HeaderRow, 2, WhatIfLayout.HeaderRow, headers.Length).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
         sheet.Row(WhatIfLayout.HeaderRow).Height = 64;
         var read = table.Read(report.Result.Chosen!.Geometry) ?? throw new InvalidOperationException("the chosen design flies");
         for (var p = 0; p < read.Length; p++)
@@ -32,7 +33,8 @@ internal static class WhatIfPhases
         var row = WhatIfLayout.LeverageRow;
         SheetStyle.Text(sheet.Cell(row, 1), "yaw leverage: residual = roll part + leverage x yaw part");
         sheet.Cell(row, WhatIfLayout.FirstResidualColumn).SetValue(YawLeverage.AssumedLowest);
-        SheetStyle.Text(sheet.Cell(row, WhatIfLayout.FirstResidualColumn + 1), "study's own");
+        SheetStyle.Text(sheet.Cell(row, WhatIfLayout.FirstResidualColumn + 1), "as in study");
+        sheet.Cell(row, WhatIfLayout.FirstResidualColumn + 1).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
         sheet.Cell(row, WhatIfLayout.FirstResidualColumn + 2).SetValue(YawLeverage.AssumedHighest);
         foreach (var column in (int[])[WhatIfLayout.FirstResidualColumn, WhatIfLayout.FirstResidualColumn + 2])
         {
@@ -41,8 +43,8 @@ internal static class WhatIfPhases
         }
 
         sheet.Cell(row, 1).Style.Font.SetBold();
-        sheet.Workbook.NamedRanges.Add("what_if_leverage_left", sheet.Cell(row, WhatIfLayout.FirstResidualColumn).AsRange());
-        sheet.Workbook.NamedRanges.Add("what_if_leverage_right", sheet.Cell(row, WhatIfLayout.FirstResidualColumn + 2).AsRange());
+        sheet.Workbook.NamedRanges.Add("what_if_first_leverage", sheet.Cell(row, WhatIfLayout.FirstResidualColumn).AsRange());
+        sheet.Workbook.NamedRanges.Add("what_if_second_leverage", sheet.Cell(row, WhatIfLayout.FirstResidualColumn + 2).AsRange());
     }
 
     /// <summary>The weighted root mean square of the residual, and the largest effort, at each leverage.</summary>
@@ -78,7 +80,7 @@ internal static class WhatIfPhases
         }
     }
 
-    /// <summary>The leverage of a phase at setting 0 (left), 1 (as in the study) or 2 (right), as written.</summary>
+    /// <summary>The leverage of a phase at setting 0 (first), 1 (as in the study) or 2 (second), as written.</summary>
     public static double LeverageOf(RunReport report, int setting, int phase) => setting switch
     {
         0 => YawLeverage.AssumedLowest,

@@ -4,19 +4,26 @@ using DocumentFormat.OpenXml.Spreadsheet;
 using DocumentFormat.OpenXml.Validation;
 using ExcelDataReader;
 using FrameOpt.Reports;
+using Charts = DocumentFormat.OpenXml.Drawing.Charts;
+using Drawing = DocumentFormat.OpenXml.Drawing;
 
 namespace FrameOpt.Tests.Reports;
 
 /// <summary>A workbook as other programs see it.</summary>
 public sealed class ReadBack
 {
-    private readonly MemoryStream bytes = new();
+    private readonly byte[] bytes;
 
     public ReadBack(RunReport report)
+        : this(Written(report))
     {
-        FrameOpt.Reports.Workbook.Write(report, bytes);
+    }
+
+    public ReadBack(byte[] workbook)
+    {
+        bytes = workbook;
         Encoding.RegisterProvider(CodePagesEncodingProvider.Instance); // the reader asks for code page 1252 even for files that have none
-        using var reader = ExcelReaderFactory.CreateReader(new MemoryStream(bytes.ToArray()));
+        using var reader = ExcelReaderFactory.CreateReader(new MemoryStream(bytes));
         do
         {
             var rows = new List<object?[]>();
@@ -28,6 +35,13 @@ public sealed class ReadBack
         while (reader.NextResult());
     }
 
+    public static byte[] Written(RunReport report)
+    {
+        using var stream = new MemoryStream();
+        FrameOpt.Reports.Workbook.Write(report, stream);
+        return stream.ToArray();
+    }
+
     public Dictionary<string, List<object?[]>> Sheets { get; } = [];
 
     public List<string> Visibility { get; } = [];
@@ -36,25 +50,55 @@ public sealed class ReadBack
 
     public IReadOnlyList<string> SchemaErrors()
     {
-        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes.ToArray()), isEditable: false);
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
         return [.. new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2016).Validate(document).Select(error => $"{error.Path?.XPath}: {error.Description}")];
     }
 
     public IReadOnlyList<string> StyleNames()
     {
-        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes.ToArray()), isEditable: false);
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
         return [.. document.WorkbookPart!.WorkbookStylesPart!.Stylesheet.CellStyles!.Elements<CellStyle>().Select(style => style.Name!.Value!)];
     }
 
     public IReadOnlyList<string> PrintTitles()
     {
-        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes.ToArray()), isEditable: false);
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
         return [.. document.WorkbookPart!.Workbook.Descendants<DefinedName>().Where(name => name.Name == "_xlnm.Print_Titles").Select(name => name.Text)];
     }
 
-    public int Formulas()
+    /// <summary>Every formula, with the name of its sheet.</summary>
+    public IReadOnlyList<(string Sheet, string Formula)> Formulas()
     {
-        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes.ToArray()), isEditable: false);
-        return document.WorkbookPart!.WorksheetParts.Sum(part => part.Worksheet.Descendants<CellFormula>().Count());
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
+        var book = document.WorkbookPart!;
+        return [.. book.Workbook.Descendants<Sheet>().SelectMany(sheet =>
+            ((WorksheetPart)book.GetPartById(sheet.Id!)).Worksheet.Descendants<CellFormula>().Select(formula => (sheet.Name!.Value!, formula.Text)))];
+    }
+
+    /// <summary>Names of cells that users type into.</summary>
+    public IReadOnlyList<string> InputNames()
+    {
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
+        return [.. document.WorkbookPart!.Workbook.Descendants<DefinedName>().Select(name => name.Name!.Value!).Where(name => !name.StartsWith("_xlnm", StringComparison.Ordinal))];
+    }
+
+    public IReadOnlyList<string> ChartTitles() => FromCharts(chart => string.Concat(chart.ChartSpace.Descendants<Charts.Title>().First().Descendants<Drawing.Text>().Select(text => text.Text)));
+
+    public IReadOnlyList<string> ChartReferences() => [.. FromCharts(chart => chart.ChartSpace.Descendants<Charts.Formula>().Select(formula => formula.Text).ToList()).SelectMany(references => references)];
+
+    /// <summary>Paper size (9 is A4), orientation and footer of every sheet.</summary>
+    public IReadOnlyList<(uint Paper, bool Landscape, string Footer)> PageSetups()
+    {
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
+        return [.. document.WorkbookPart!.WorksheetParts.Select(part => part.Worksheet).Select(sheet => (
+            sheet.GetFirstChild<PageSetup>()!.PaperSize!.Value,
+            sheet.GetFirstChild<PageSetup>()!.Orientation!.Value == OrientationValues.Landscape,
+            sheet.GetFirstChild<DocumentFormat.OpenXml.Spreadsheet.HeaderFooter>()!.OddFooter!.Text))];
+    }
+
+    private IReadOnlyList<T> FromCharts<T>(Func<ChartPart, T> read)
+    {
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
+        return [.. document.WorkbookPart!.WorksheetParts.Where(part => part.DrawingsPart is not null).SelectMany(part => part.DrawingsPart!.ChartParts).OrderBy(part => part.Uri.OriginalString, StringComparer.Ordinal).Select(read)];
     }
 }

@@ -13,7 +13,10 @@ public class WorkbookTests
     public void Sheets_stand_in_reading_order_and_none_is_hidden()
     {
         var book = new ReadBack(ReportFixture.Report());
-        Assert.Equal(["Summary", "Front", "Phases", "Machine and mission", "Assumptions", "Cautions"], book.Sheets.Keys);
+        Assert.Equal(
+            [
+                "Read me", "Summary", "Ranking", "What if", "Charts", "Front", "Phases", "Machine and mission", "Assumptions", "Cautions", "Ranking data", "What if data", "Chart data",
+            ], book.Sheets.Keys);
         Assert.All(book.Visibility, state => Assert.Equal("visible", state));
     }
 
@@ -21,7 +24,7 @@ public class WorkbookTests
     public void Looks_have_names_and_headers_repeat_on_every_printed_page()
     {
         var book = new ReadBack(ReportFixture.Report());
-        Assert.Equal(["Normal", "FrameOpt title", "FrameOpt heading", "FrameOpt table header"], book.StyleNames());
+        Assert.Equal(["Normal", "FrameOpt title", "FrameOpt heading", "FrameOpt table header", "FrameOpt input"], book.StyleNames());
         Assert.Contains("Front!$A:$C,Front!$2:$2", book.PrintTitles());
     }
 
@@ -99,7 +102,9 @@ public class WorkbookTests
         Assert.Equal(text, book.Sheets["Summary"][0][0]);
         Assert.Equal(text, book.Sheets["Phases"][FirstDataRow + 2][2]);
         Assert.Contains(book.Sheets["Machine and mission"], row => text.Equals(row[1]));
-        Assert.Equal(0, book.Formulas());
+        Assert.All(book.Formulas(), formula => Assert.Contains(formula.Sheet, (string[])["Ranking", "What if", "Ranking data", "What if data"]));
+        Assert.DoesNotContain(book.Formulas(), formula => formula.Formula.Contains(text, StringComparison.Ordinal) && text.Length > 2);
+        Assert.Contains(book.Sheets["What if"], row => text.Equals(row[0]));
         Assert.Empty(book.SchemaErrors());
     }
 
