@@ -7,10 +7,40 @@ namespace FrameOpt.Cli;
 /// <summary>The command line.</summary>
 public static class App
 {
-    /// <summary>Parses, runs, and gives the exit code.</summary>
+    /// <summary>Parses, runs, and gives the exit code. Never throws: a fault of the program itself is one sentence and its own code.</summary>
     /// <param name="args">As the shell gave them.</param>
     /// <param name="terminal">Where to write.</param>
     public static int Run(string[] args, Terminal terminal)
+    {
+        try
+        {
+            return Invoke(args, terminal);
+        }
+        catch (IOException problem)
+        {
+            Say(terminal, $"The answer could not be written out: {problem.Message}");
+            return ExitCode.Mistake;
+        }
+        catch (Exception fault)
+        {
+            Say(terminal, $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. Please report it with the study file.");
+            return ExitCode.OwnFault;
+        }
+    }
+
+    private static void Say(Terminal terminal, string sentence)
+    {
+        try
+        {
+            terminal.Error.WriteLine(sentence.ReplaceLineEndings(" "));
+        }
+        catch (IOException)
+        {
+            // Nobody is there to read it either; the exit code says the rest.
+        }
+    }
+
+    private static int Invoke(string[] args, Terminal terminal)
     {
         var root = new RootCommand("Finds the hang-point geometry that leaves a paramotor pilot the least torque to hold.")
         {

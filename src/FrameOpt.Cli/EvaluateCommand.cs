@@ -48,21 +48,24 @@ internal static class EvaluateCommand
         var evaluation = StudyProblem.Model(study).Evaluate(geometry);
         if (asJson)
         {
-            EvaluationJson.Write(evaluation, study, terminal.OutStream);
+            EvaluationJson.Write(evaluation, study, design.Values, terminal.OutStream);
             terminal.OutStream.Write("\n"u8);
             terminal.OutStream.Flush();
         }
         else
         {
-            Print(evaluation, study, terminal.Out);
+            Print(evaluation, study, design.Values, terminal.Out);
         }
 
         return evaluation.Failure is null ? ExitCode.Done : ExitCode.NothingFeasible;
     }
 
-    private static void Print(DesignEvaluation evaluation, Study study, IAnsiConsole console)
+    private static void Print(DesignEvaluation evaluation, Study study, IReadOnlyList<DesignValue> values, IAnsiConsole console)
     {
-        console.WriteLine(GeometryWords.Of(study, evaluation.Geometry));
+        console.WriteLine(string.Join("; ", values.Select(value => GeometryWords.Of(value.Factor, value.Si))));
+        Screen.Table(console, new AnswerTable(
+            ["input", "value", "from"],
+            [.. values.Select(value => (IReadOnlyList<string>)[value.Factor.Name, value.Factor.Unit.Text(value.Si), value.Origin])]));
         if (evaluation.Failure is { } reason)
         {
             console.WriteLine($"This design cannot fly. {reason}");
@@ -82,6 +85,14 @@ internal static class EvaluateCommand
             ["response of the mission", "value", "unit"],
             [.. ResponseCatalogue.OfMissions.Select((entry, q) =>
                 (IReadOnlyList<string>)[entry.Name, Digits(evaluation.Mission[q]), entry.Unit])]));
+        if (study.Limits.Count > 0)
+            Screen.Table(console, new AnswerTable(["limit of the study", "value", "unit", ""], [.. study.Limits.Select(limit => LimitRow(limit, evaluation))]));
+    }
+
+    private static string[] LimitRow(StudyLimit limit, DesignEvaluation evaluation)
+    {
+        var value = limit.ValueOf(evaluation);
+        return [limit.Text, Digits(value), limit.Response.Unit, limit.AsBound.Allows(value) ? "kept" : "BROKEN"];
     }
 
     /// <summary>Six digits, never an exponent: enough to check a figure by hand.</summary>

@@ -9,8 +9,11 @@ public static class ExitCode
     /// <summary>Something the user has to mend: the command, the study file, the place for results.</summary>
     public const int Mistake = 2;
 
-    /// <summary>No design keeps every limit, or the design asked for cannot fly.</summary>
+    /// <summary>No design keeps every limit, none can fly, or the design asked for cannot fly.</summary>
     public const int NothingFeasible = 3;
+
+    /// <summary>A fault of the program itself.</summary>
+    public const int OwnFault = 70;
 
     /// <summary>Stopped by Ctrl-C or a signal to end; what was found by then is written.</summary>
     public const int Stopped = 130;

@@ -28,6 +28,11 @@ internal static class RunCommand
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > 1024)
                 result.AddError($"--threads wants a number from 1 to 1024, not {number}.");
         });
+        folder.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && string.IsNullOrWhiteSpace(result.Tokens[0].Value))
+                result.AddError("--out wants the name of a folder, as --out results/monday; leave it out for a new folder beside the study.");
+        });
         var command = new CommandWithExamples(
             "run",
             "Run a study: search, rank, write the workbook and the other files, print the answer.",
@@ -38,57 +43,66 @@ internal static class RunCommand
             study, variant, folder, replace, threads, all,
         };
         command.SetAction(parsed => Run(
-            parsed.GetRequiredValue(study),
-            parsed.GetValue(variant),
-            parsed.GetValue(folder),
-            parsed.GetValue(replace),
-            parsed.GetValue(threads),
-            parsed.GetValue(all),
+            new Request(
+                parsed.GetRequiredValue(study),
+                parsed.GetValue(variant),
+                parsed.GetValue(folder),
+                parsed.GetValue(replace),
+                parsed.GetValue(threads),
+                parsed.GetValue(all)),
             terminal));
         return command;
     }
 
-    private static int Run(string path, string? variant, string? folder, bool replace, int threads, bool all, Terminal terminal)
+    private static int Run(Request request, Terminal terminal)
     {
-        if (StudyArgument.Open(path, variant, terminal) is not { } study)
+        if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
             return ExitCode.Mistake;
         foreach (var warning in study.Warnings)
             terminal.Error.WriteLine($"Look again: {warning}");
-        var started = DateTime.UtcNow;
-        folder ??= RunFolder.DefaultPath(path, study.Hash, started, study.Variant);
-        if (RunFolder.Refusal(folder, replace) is { } refusal)
+        if (request.Folder is { } given && RunFolder.Refusal(given, request.Replace) is { } refusal)
         {
             terminal.Error.WriteLine(refusal);
             return ExitCode.Mistake;
         }
 
-        var runner = new StudyRunner(study, threads);
-        var evaluations = all ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}" : null;
-        StudyResult result;
-        bool stopped;
+        var started = DateTime.UtcNow;
+        var folder = request.Folder ?? RunFolder.Unused(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        Outcome outcome;
         try
         {
-            stopped = Follow(runner, study, evaluations, terminal);
-            result = runner.Result();
-            var info = new RunInfo(Path.GetFileName(path), Version, 0);
-            var timings = new RunTimings(started, threads, runner.SearchSeconds, runner.ScenarioSeconds, MachineWords);
-            RunFolder.Write(RunReport.Of(result, info), timings, folder, replace, evaluations);
+            outcome = SearchAndWrite(study, request, folder, started, terminal);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine($"The results could not be written to {folder}: {problem.Message}");
             return ExitCode.Mistake;
         }
+
+        Screen.Answer(terminal.Out, Answer.Of(outcome.Result));
+        terminal.Out.WriteLine();
+        terminal.Out.WriteLine($"Written to {folder}: results.xlsx, designs.csv, run.json, timings.json{(request.All ? ", evaluations.csv" : "")}");
+        return outcome.IsStopped ? ExitCode.Stopped : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Done;
+    }
+
+    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, Terminal terminal)
+    {
+        var runner = new StudyRunner(study, request.Threads);
+        var evaluations = request.All ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}" : null;
+        try
+        {
+            var isStopped = Follow(runner, study, evaluations, terminal);
+            var result = runner.Result();
+            var info = new RunInfo(Path.GetFileName(request.StudyPath), Version, 0);
+            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, MachineWords);
+            RunFolder.Write(RunReport.Of(result, info), timings, folder, request.Replace, evaluations);
+            return new Outcome(result, isStopped);
+        }
         finally
         {
             if (evaluations is not null)
                 File.Delete(evaluations);
         }
-
-        Screen.Answer(terminal.Out, Answer.Of(result));
-        terminal.Out.WriteLine();
-        terminal.Out.WriteLine($"Written to {folder}: results.xlsx, designs.csv, run.json, timings.json{(all ? ", evaluations.csv" : "")}");
-        return stopped ? ExitCode.Stopped : result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Done;
     }
 
     private static string Version =>
@@ -101,31 +115,35 @@ internal static class RunCommand
     private static bool Follow(StudyRunner runner, Study study, string? evaluations, Terminal terminal)
     {
         using var table = evaluations is null ? null : OpenTable(study, evaluations);
-        var steps = runner.Steps().Select(step =>
-        {
-            if (step.Batch is { } batch)
-                table?.Append(batch);
-            return step;
-        });
         if (!terminal.Error.Profile.Capabilities.Interactive)
-            return steps.Any(_ => terminal.StopAsked());
+            return Step(runner, table, terminal, _ => { });
         return terminal.Error.Progress()
             .AutoClear(true)
             .Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn())
             .Start(context =>
             {
                 ProgressTask? task = null;
-                foreach (var step in steps)
+                return Step(runner, table, terminal, step =>
                 {
                     if (task?.Description != step.Stage)
                         task = context.AddTask(step.Stage, maxValue: step.Total);
                     task.Value = step.Done;
-                    if (terminal.StopAsked())
-                        return true;
-                }
-
-                return false;
+                });
             });
+    }
+
+    private static bool Step(StudyRunner runner, EvaluationTable? table, Terminal terminal, Action<RunProgress> show)
+    {
+        foreach (var step in runner.Steps())
+        {
+            if (step.Batch is { } batch)
+                table?.Append(batch);
+            show(step);
+            if (terminal.StopAsked())
+                return true;
+        }
+
+        return false;
     }
 
     private static EvaluationTable OpenTable(Study study, string file)
@@ -133,4 +151,8 @@ internal static class RunCommand
         Directory.CreateDirectory(Path.GetDirectoryName(file)!);
         return new EvaluationTable(study, File.Create(file));
     }
+
+    private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, bool All);
+
+    private sealed record Outcome(StudyResult Result, bool IsStopped);
 }

@@ -9,6 +9,8 @@ namespace FrameOpt.Cli;
 /// <summary>Puts answers, tables and mistakes on a terminal.</summary>
 internal static class Screen
 {
+    private const int WidestName = 34;
+
     public static void Answer(IAnsiConsole console, Answer answer)
     {
         console.WriteLine();
@@ -44,6 +46,8 @@ internal static class Screen
         for (var c = 0; c < table.Headers.Count; c++)
         {
             var column = new TableColumn(new Text(table.Headers[c]));
+            if (c == 0)
+                (column.Width, column.NoWrap) = (NameWidth([table.Headers[0], .. table.Rows.Select(row => row[0])]), true);
             grid.AddColumn(IsNumeric(table, c) ? column.RightAligned() : column);
         }
 
@@ -59,13 +63,16 @@ internal static class Screen
         console.Write(new Text(title, new Style(decoration: Decoration.Bold)));
         console.WriteLine();
         var grid = new Grid();
-        foreach (var row in rows)
+        IReadOnlyList<IReadOnlyList<string>> lines = [.. rows];
+        foreach (var row in lines)
         {
             while (grid.Columns.Count < row.Count)
                 grid.AddColumn(new GridColumn { Padding = new Padding(2, 0, 0, 0) });
             grid.AddRow([.. row.Select(cell => new Text(cell))]);
         }
 
+        if (lines.Count > 0)
+            (grid.Columns[0].Width, grid.Columns[0].NoWrap) = (NameWidth(lines.Select(row => row[0])), true);
         Write(console, grid);
     }
 
@@ -77,6 +84,14 @@ internal static class Screen
             terminal.Error.Write(new Text($"  {mistake.Text}"));
             terminal.Error.WriteLine();
         }
+    }
+
+    /// <summary>How wide the column of names is: as its longest name, a long one on several lines, but no word broken.</summary>
+    private static int NameWidth(IEnumerable<string> names)
+    {
+        var all = names.ToList();
+        var longestWord = all.SelectMany(name => name.Split(' ')).Max(word => word.Length);
+        return Math.Max(longestWord, Math.Min(all.Max(name => name.Length), WidestName));
     }
 
     /// <summary>A column of figures, which reads best flush right.</summary>

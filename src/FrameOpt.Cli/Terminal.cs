@@ -23,7 +23,10 @@ public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutSt
     }
 
     /// <summary>A console over a writer. In a pipe there is no colour and no wrapping.</summary>
-    public static IAnsiConsole Console(TextWriter writer, bool isPipe)
+    /// <param name="writer">Where the text goes.</param>
+    /// <param name="isPipe">True when no person looks at it as it comes.</param>
+    /// <param name="width">Columns; those of the terminal, or wide in a pipe, when not given.</param>
+    public static IAnsiConsole Console(TextWriter writer, bool isPipe, int? width = null)
     {
         var plain = isPipe || !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
         var console = AnsiConsole.Create(new AnsiConsoleSettings
@@ -33,8 +36,8 @@ public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutSt
             ColorSystem = plain ? ColorSystemSupport.NoColors : ColorSystemSupport.Detect,
             Interactive = isPipe ? InteractionSupport.No : InteractionSupport.Detect,
         });
-        if (isPipe)
-            console.Profile.Width = PipeWidth;
+        if (isPipe || width is not null)
+            console.Profile.Width = width ?? PipeWidth;
         console.Profile.Capabilities.Unicode = true;
         return console;
     }

@@ -7,6 +7,10 @@ public static class Cautions
     /// <remarks>Source: energy of a bifilar suspension under a step of torque, small damping (docs/model.md).</remarks>
     public const double SuddenTwistMargin = 1.38;
 
+    /// <summary>Roll and yaw of the body beyond this, in degrees, are too large for a model that takes them as small.</summary>
+    /// <remarks>Source: at 15 degrees the sine is 1.1 % below the angle and the cosine 3.4 % below 1.</remarks>
+    public const double LargestSmallAngleDegrees = 15;
+
     /// <summary>The danger, in one sentence.</summary>
     public const string Danger = "Riser twist and torque at full power near the ground can injure or kill.";
 
@@ -46,7 +50,7 @@ public static class Cautions
         "Quasi-static: every phase is a steady state. Opening the throttle fast adds the torque of spinning up the engine, which is left out.",
         "Hang points are rigid with the frame; swinging arms change the share that reaches the wing and are outside the model.",
         "The extra pull of the down-going blade in oblique flow (a few N·m) is left out, and so are propeller side force and slipstream.",
-        "Body roll is taken as small.",
+        $"Roll and yaw of the body are taken as small: beyond {PlainNumber.Text(LargestSmallAngleDegrees)} deg the figures are rough.",
         "The canopy is represented by four numbers; the built-in coefficients are generic, and published ones differ four to eight times in damping.",
         "Turn rates are indicative only: the very sign of the turn that an asymmetry causes depends on canopy curvature and rigging (Slegers and Costello 2003).",
         "A carried share below 1 is the moment of lift-off; the legs' own help against roll and pitch is ignored, which is on the safe side.",

@@ -21,6 +21,16 @@ public static class RunFolder
             beside, "results", $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}{(name.Length > 0 ? "-" : "")}{name}");
     }
 
+    /// <summary>The path, or where something stands there the first of path-2, path-3 ... where nothing does: two runs may begin in one second.</summary>
+    /// <param name="path">Where results would go by themselves.</param>
+    public static string Unused(string path)
+    {
+        var unused = path;
+        for (var number = 2; Path.Exists(unused); number++)
+            unused = FormattableString.Invariant($"{path}-{number}");
+        return unused;
+    }
+
     /// <summary>Why results may not go there, in words, or null when they may. To be asked before the run, not after it.</summary>
     /// <param name="path">Where they should go.</param>
     /// <param name="replace">True when an older result there may be lost.</param>

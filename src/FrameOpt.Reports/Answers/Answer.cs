@@ -15,7 +15,7 @@ public sealed record Answer(
     public static Answer Of(StudyResult result)
     {
         IReadOnlyList<AnswerSection> sections = result.Chosen is null
-            ? [.. NearestMissSection.Of(result), LimitsSection.Of(result), CountsSection.Of(result), CautionsSection.Of(result)]
+            ? [.. NearestMissSection.Of(result), CountsSection.Of(result), CautionsSection.Of(result)]
             :
             [
                 PhasesSection.Of(result, result.Chosen),

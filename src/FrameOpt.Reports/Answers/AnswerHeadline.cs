@@ -25,7 +25,7 @@ internal static class AnswerHeadline
     {
         var cutShort = result.IsComplete ? "" : " so far";
         return result.NearestMiss is { } miss
-            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: {GeometryWords.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: {miss.BindingLimit}."
+            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: {GeometryWords.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: {string.Join("; and ", miss.BrokenLimits)}."
             : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequent(result.Counts)}";
     }
 

@@ -14,9 +14,18 @@ internal static class DrillingSection
         [
             $"LEFT hang point {Place(-DrillingDimensions.LeftMetres(geometry), unit)}; "
                 + $"RIGHT hang point {Place(DrillingDimensions.RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.",
-            $"{GeometryWords.Of(study, geometry)}.",
+            $"{GeometryWords.Of(study, geometry)}.{TurnedAxle(geometry)}",
             $"Propeller {StudyWords.Turns(rotation)} seen from behind: under power its reaction pushes the {(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
         ]);
+    }
+
+    private static string TurnedAxle(FrameGeometry geometry)
+    {
+        if (geometry.AngleRadians == 0)
+            return "";
+        var side = SideWords.Side(geometry.AngleRadians);
+        return $" To build that angle, turn the propeller's axle so that its front end, on the pilot's side, moves towards the pilot's {side} and its rear end the other way: "
+            + $"the thrust then pushes forward and to the {side}.";
     }
 
     private static string Place(double rightMetres, DisplayUnit unit)

@@ -14,6 +14,7 @@ internal static class HangCheckSection
         [
             $"{Reading(check)}: right {Figures.Load(check.RightNewtons)}, left {Figures.Load(check.LeftNewtons)}, "
                 + $"difference {Figures.Load(Math.Abs(check.DifferenceNewtons))}.",
+            $"Both scales must add up to {Figures.Load(check.TotalNewtons)}: frame, fuel, pilot and clothing as in the study. Weigh with the same fuel and clothing, the pilot sitting centred, arms still.",
             $"Frame and pilot hang from a rigid beam by two straps with a scale in each. The straps must be parallel, {spacing} apart at the beam, and of equal length: "
                 + $"5 mm of unequal length moves the difference by about {Figures.Load(Math.Abs(check.PerFiveMillimetresNewtons))}.",
         ]);

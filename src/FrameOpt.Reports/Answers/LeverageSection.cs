@@ -13,11 +13,15 @@ internal static class LeverageSection
         var offset = result.Study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
         string[] headers = ["phase", "roll part", "yaw part", .. result.Scenarios.Select(scenario => $"residual, {Heading(scenario)}")];
         var phases = result.Chosen!.Phases.Select((phase, i) => PhaseRow(result, phase, i));
-        string[] best = ["best offset", "", "", .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];
+        string[] best = ["offset of the best design there", "", "", .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];
         yield return new AnswerSection(
             "If the yaw leverage is otherwise: the least certain number",
-            [.. result.Scenarios.SelectMany(Warnings), .. WithoutBest(result)],
+            [.. OutsideRange(result), .. result.Scenarios.SelectMany(Warnings), .. WithoutBest(result)],
             new AnswerTable(headers, [.. phases, best]));
+        yield return new AnswerSection(
+            "The best design at each yaw leverage",
+            [.. result.Scenarios.Where(scenario => scenario.Best is not null)
+                .Select(scenario => $"At {Heading(scenario)}: {GeometryWords.Of(result.Study, scenario.Best!.Geometry)}.")]);
     }
 
     private static string[] PhaseRow(StudyResult result, PhaseResult phase, int index) =>
@@ -34,8 +38,23 @@ internal static class LeverageSection
     {
         var used = scenario.Chosen.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
         var isVaried = used.Count > 0 && used.Max() - used.Min() > 0.005;
-        return isVaried ? FormattableString.Invariant($"leverage {used.Min():0.0#} to {used.Max():0.0#}, {scenario.Label}") : $"leverage {scenario.Label}";
+        return isVaried ? $"leverage {Range(used)}, {scenario.Label}" : $"leverage {scenario.Label}";
     }
+
+    private static string Range(IReadOnlyList<double> used) => FormattableString.Invariant($"{used.Min():0.0#} to {used.Max():0.0#}");
+
+    private static IEnumerable<string> OutsideRange(StudyResult result)
+    {
+        var used = result.Chosen!.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
+        if (used.Min() < YawLeverage.AssumedLowest || used.Max() > YawLeverage.AssumedHighest)
+        {
+            yield return $"The study's own leverage, {Range(used)} over the phases, lies outside {PlainNumber.Text(YawLeverage.AssumedLowest)} to "
+                + $"{PlainNumber.Text(YawLeverage.AssumedHighest)} in {string.Join(", ", result.Chosen.Phases.Where(IsOutside).Select(phase => phase.Phase.Name))}: the other columns do not enclose it there.";
+        }
+    }
+
+    private static bool IsOutside(PhaseResult phase) =>
+        phase[PhaseQuantity.YawLeverage] < YawLeverage.AssumedLowest || phase[PhaseQuantity.YawLeverage] > YawLeverage.AssumedHighest;
 
     private static string BestOffset(LeverageScenario scenario, StudyFactor offset) => scenario.Best is not { } best ? "not known"
         : best.Geometry.OffsetMetres == 0 ? "none"
@@ -49,7 +68,7 @@ internal static class LeverageSection
         var why = result.Study.GridSize > StudyRunner.MostDesignsForScenarioSearch
             ? $"a grid of {Figures.Count(result.Study.GridSize)} designs is not searched again for another leverage"
             : "no design keeps every limit there, or the search for it was stopped before its end";
-        yield return $"The best offset at leverage {string.Join(" and ", labels)} is not known: {why}.";
+        yield return $"The best design at leverage {string.Join(" and ", labels)} is not known: {why}.";
     }
 
     private static IEnumerable<string> Warnings(LeverageScenario scenario)

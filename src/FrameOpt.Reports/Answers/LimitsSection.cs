@@ -6,7 +6,11 @@ namespace FrameOpt.Reports;
 /// <summary>Which limits bind, and what each excluded.</summary>
 internal static class LimitsSection
 {
-    private const double BindsWithin = 0.01;
+    /// <summary>A limit binds when the value lies this near to it, as a share of the bound.</summary>
+    private const double BindsWithinShare = 0.01;
+
+    /// <summary>A bound nearer to 0 than this, in its own unit, is reckoned as this large: of a bound of 0 there is no share.</summary>
+    private const double SmallestBound = 0.01;
 
     public static AnswerSection Of(StudyResult result)
     {
@@ -48,5 +52,5 @@ internal static class LimitsSection
     }
 
     private static bool IsClose(double? bound, double value) =>
-        bound is { } at && Math.Abs(value - at) <= BindsWithin * Math.Max(Math.Abs(at), BindsWithin);
+        bound is { } at && Math.Abs(value - at) <= BindsWithinShare * Math.Max(Math.Abs(at), SmallestBound);
 }

@@ -9,7 +9,7 @@ internal static class PhasesSection
     public static AnswerSection Of(StudyResult result, DesignEvaluation design)
     {
         var total = design.Phases.Sum(phase => phase.Phase.Weight);
-        return new AnswerSection("What it leaves in each phase", [.. TwistWarning(design), .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
+        return new AnswerSection("What it leaves in each phase", [.. TwistWarning(design), .. AngleWarnings(design), .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
     }
 
     private static IEnumerable<string> TwistWarning(DesignEvaluation design)
@@ -23,11 +23,24 @@ internal static class PhasesSection
         }
     }
 
+    private static IEnumerable<string> AngleWarnings(DesignEvaluation design)
+    {
+        foreach (var (name, quantity) in new[] { ("roll", PhaseQuantity.BodyRoll), ("yaw", PhaseQuantity.BodyYaw) })
+        {
+            var worst = design.Phases.MaxBy(phase => Math.Abs(phase[quantity]))!;
+            if (Math.Abs(worst[quantity]) > Cautions.LargestSmallAngleDegrees)
+            {
+                yield return $"CAUTION: the body's {name} in {worst.Phase.Name} is {Figures.Text(Math.Abs(worst[quantity]), "deg")} to the {SideWords.Side(worst[quantity])}: the model takes it as small, "
+                    + $"so beyond {Figures.Text(Cautions.LargestSmallAngleDegrees, "deg")} its figures are rough.";
+            }
+        }
+    }
+
     private static string Line(PhaseResult phase, double totalWeight) => string.Join(
         "; ",
         $"{phase.Phase.Name} ({Share(phase.Phase.Weight, totalWeight)}): {SideWords.Residual(phase)}",
         SideWords.Lean(phase[PhaseQuantity.Lean]),
-        $"effort {Figures.Text(phase[PhaseQuantity.Effort], "")}{(phase[PhaseQuantity.Effort] > 1 ? " (CANNOT BE HELD)" : "")}",
+        $"effort {Figures.Text(phase[PhaseQuantity.Effort], "")} of the largest lean{(phase[PhaseQuantity.Effort] > 1 ? " (CANNOT BE HELD)" : "")}",
         SideWords.LoadDifference(phase[PhaseQuantity.LoadDifference]));
 
     private static string Share(double weight, double total) =>

@@ -7,14 +7,29 @@ namespace FrameOpt.Reports;
 /// <summary>One evaluated design as JSON: {design: {factor: {value, unit}}, phases: {phase: {quantity: {value, unit}}}, mission: {response: {value, unit}}}.</summary>
 public static class EvaluationJson
 {
-    /// <summary>Writes one design; a design that cannot fly has empty phases and mission, and its reason under "failure".</summary>
+    /// <summary>Writes one design that was asked for, with the study's limits beside it; a design that cannot fly has empty phases, mission and limits, and its
+    /// reason under "failure".</summary>
     /// <param name="evaluation">The design.</param>
-    /// <param name="study">Names its factors and the units the user typed.</param>
+    /// <param name="study">Its limits are told kept or broken.</param>
+    /// <param name="values">The inputs of the design.</param>
     /// <param name="stream">UTF-8; left open.</param>
-    public static void Write(DesignEvaluation evaluation, Study study, Stream stream)
+    public static void Write(DesignEvaluation evaluation, Study study, IReadOnlyList<DesignValue> values, Stream stream)
     {
         using var json = PlainJson.Writer(stream);
-        Write(json, evaluation, study);
+        json.WriteStartObject();
+        json.WriteStartObject("design");
+        foreach (var value in values)
+            json.Quantity(value.Factor.Name, value.Factor.Unit.FromSi(value.Si), value.Factor.Unit.Symbol);
+        json.WriteEndObject();
+        Results(json, evaluation);
+        json.Objects("limits", evaluation.Failure is null ? study.Limits : [], limit =>
+        {
+            var value = limit.ValueOf(evaluation);
+            json.WriteString("limit", limit.Text);
+            json.Quantity("value", value, limit.Response.Unit);
+            json.WriteBoolean("kept", limit.AsBound.Allows(value));
+        });
+        json.WriteEndObject();
     }
 
     internal static void Write(Utf8JsonWriter json, DesignEvaluation evaluation, Study study)
@@ -22,6 +37,12 @@ public static class EvaluationJson
         json.WriteStartObject();
         json.WritePropertyName("design");
         Design(json, evaluation.Geometry, study);
+        Results(json, evaluation);
+        json.WriteEndObject();
+    }
+
+    private static void Results(Utf8JsonWriter json, DesignEvaluation evaluation)
+    {
         json.WriteStartObject("phases");
         foreach (var phase in evaluation.Phases)
             Phase(json, phase);
@@ -32,7 +53,6 @@ public static class EvaluationJson
         json.WriteEndObject();
         if (evaluation.Failure is { } reason)
             json.WriteString("failure", reason);
-        json.WriteEndObject();
     }
 
     internal static void Design(Utf8JsonWriter json, FrameGeometry geometry, Study study)

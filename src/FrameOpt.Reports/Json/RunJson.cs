@@ -61,7 +61,7 @@ public static class RunJson
     {
         json.WriteStartObject();
         json.WriteNumber("number", miss.Number);
-        json.WriteString("binding_limit", miss.BindingLimit);
+        json.Texts("broken_limits", miss.BrokenLimits);
         json.WritePropertyName("evaluation");
         EvaluationJson.Write(json, miss.Evaluation, study);
         json.WriteEndObject();

@@ -1,4 +1,5 @@
 using ClosedXML.Excel;
+using FrameOpt.Model;
 
 namespace FrameOpt.Reports;
 
@@ -30,7 +31,8 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, LaterPar
 
         var residual = At(WhatIfLayout.FirstResidualColumn + 1);
         var value = read.Residual(offset, Leverage(1));
-        Cell(WhatIfLayout.SteersColumn, $"IF(ABS({residual})<=0.5,\"straight\",IF({residual}>0,\"right\",\"left\"))", Math.Abs(value) <= 0.5 ? "straight" : SideWords.Side(value), "General");
+        var straight = PhaseResult.StraightWithinNewtonMetres;
+        Cell(WhatIfLayout.SteersColumn, $"IF(ABS({residual})<={PlainNumber.Text(straight)},\"straight\",IF({residual}>0,\"right\",\"left\"))", Math.Abs(value) <= straight ? "straight" : SideWords.Side(value), "General");
         var lean = CellNames.Fixed(WhatIfLayout.LeanRow, 2);
         Cell(WhatIfLayout.LeanColumn, $"-{residual}/{AuthorityFormula(1)}*{lean}", -value / read.Authority(Leverage(1)) * 1000 * report.Result.Study.Machine.Pilot.LeanMetres, "0.0");
         Twist();

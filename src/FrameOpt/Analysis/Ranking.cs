@@ -53,6 +53,8 @@ public static class Ranking
             double toBest = 0, toWorst = 0;
             for (var o = 0; o < objectives; o++)
             {
+                if (!(scale.Range[o] > 0))
+                    continue;
                 var fromBest = factor[o] * (designs[i][o] - scale.Best[o]);
                 var fromWorst = factor[o] * (scale.Best[o] + scale.Range[o] - designs[i][o]);
                 toBest += fromBest * fromBest;

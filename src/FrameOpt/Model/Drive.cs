@@ -51,18 +51,25 @@ public sealed class Drive(Propeller propeller, Engine? engine, double airspeedMe
         var low = Math.Max(engine.CrankTorque.Smallest * perRpm, airspeedMetresPerSecond / (diameter * curve.LargestAdvanceRatio));
         var high = Math.Min(engine.CrankTorque.Largest * perRpm, airspeedMetresPerSecond / (diameter * curve.SmallestAdvanceRatio));
         double Excess(double n) => Torque(Ratio(n), n) - Available(n);
-        if (!(low < high) || Excess(low) > 0 || Excess(high) < 0
-            || !Brent.TryFindRoot(Excess, low, high, Accuracy, MostIterations, out var revolutions))
-        {
+        if (!(low < high))
             return new OperatingPoint(60 * high, 0, 0, 0, FailureKind.NoFullThrottleBalance);
-        }
-
+        if (Excess(low) > 0)
+            return Unbalanced(low, FailureKind.PropellerTooHeavy);
+        if (Excess(high) < 0 || !Brent.TryFindRoot(Excess, low, high, Accuracy, MostIterations, out var revolutions))
+            return Unbalanced(high, FailureKind.PropellerTooLight);
         var ratio = Ratio(revolutions);
         var torque = Torque(ratio, revolutions);
         return new OperatingPoint(60 * revolutions, Thrust(ratio, revolutions), torque, torque, FailureKind.None);
     }
 
     private static OperatingPoint Failed(FailureKind kind, double thrustNewtons) => new(0, thrustNewtons, 0, 0, kind);
+
+    /// <summary>The end of the common range where the balance was sought, with both torques for the words.</summary>
+    private OperatingPoint Unbalanced(double revolutions, FailureKind kind)
+    {
+        var ratio = Ratio(revolutions);
+        return new OperatingPoint(60 * revolutions, Thrust(ratio, revolutions), Torque(ratio, revolutions), Available(revolutions), kind);
+    }
 
     /// <summary>J, kept inside the curve against the last bit of rounding at its ends.</summary>
     private double Ratio(double revolutions) => Math.Clamp(

@@ -24,8 +24,14 @@ public enum FailureKind
     /// <summary>The phase needs more torque than the engine gives.</summary>
     EngineTooWeak,
 
-    /// <summary>At full throttle the propeller never balances the engine within its table.</summary>
+    /// <summary>At full throttle the tables of propeller and engine have no speed in common.</summary>
     NoFullThrottleBalance,
+
+    /// <summary>At full throttle the propeller takes less than the engine gives, up to the last speed that both tables cover.</summary>
+    PropellerTooLight,
+
+    /// <summary>At full throttle the propeller takes more than the engine gives, from the first speed that both tables cover.</summary>
+    PropellerTooHeavy,
 
     /// <summary>The pitching moment of the thrust is more than the hung weight can balance.</summary>
     NoPitchEquilibrium,

@@ -26,7 +26,9 @@ public static class FailureWords
         FailureKind.RpmOutsidePropeller => "the propeller's table does not cover this speed and rpm",
         FailureKind.RpmOutsideEngine => "the engine's table does not cover this rpm",
         FailureKind.EngineTooWeak => "more torque is needed than the engine gives",
-        FailureKind.NoFullThrottleBalance => "at full throttle propeller and engine do not meet within their tables",
+        FailureKind.NoFullThrottleBalance => "at full throttle the tables of propeller and engine have no speed in common",
+        FailureKind.PropellerTooLight => "at full throttle the propeller takes less than the engine gives up to the end of the tables: it is too light, or a table too short",
+        FailureKind.PropellerTooHeavy => "at full throttle the propeller takes more than the engine gives from the beginning of the tables: the engine is too weak",
         FailureKind.NoPitchEquilibrium => "the thrust pitches the pilot over: no balance in pitch",
         FailureKind.TurnedOver => "nothing holds the body upright under the hang points: it turns over",
         FailureKind.NoRiserLoad => "the thrust carries all the weight: no load is left in the risers",
@@ -56,7 +58,9 @@ public static class FailureWords
             FailureKind.EngineTooWeak => Invariant(
                 $"needs {point.TorqueNewtonMetres:0.0} N·m at the propeller at {point.Rpm:0} rpm, the engine gives {point.AvailableTorqueNewtonMetres:0.0} N·m"),
             FailureKind.NoFullThrottleBalance =>
-                Invariant($"up to {point.Rpm:0} rpm at the propeller; {EngineRange(row)}; {PropellerRange(row)}"),
+                Invariant($"{conditions.AirspeedMetresPerSecond:0.0} m/s; {EngineRange(row)}; {PropellerRange(row)}"),
+            FailureKind.PropellerTooLight or FailureKind.PropellerTooHeavy => Invariant(
+                $"at {point.Rpm:0} rpm it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives {point.AvailableTorqueNewtonMetres:0.0} N·m; {EngineRange(row)}; {PropellerRange(row)}"),
             FailureKind.NoPitchEquilibrium => Invariant(
                 $"pitching moment {Math.Abs(body.ThrustPitchNewtonMetres):0} N·m, the hung weight holds at most {body.PendulumNewtonMetres:0} N·m"),
             FailureKind.TurnedOver => Invariant(

@@ -9,6 +9,9 @@ public sealed record HangCheck(double RightNewtons, double LeftNewtons, double P
     /// <summary>Right less left.</summary>
     public double DifferenceNewtons => RightNewtons - LeftNewtons;
 
+    /// <summary>What both scales add up to: all that hangs.</summary>
+    public double TotalNewtons => RightNewtons + LeftNewtons;
+
     /// <summary>The readings to expect: half the weight each, more or less the moment of the offset over the spacing.</summary>
     /// <remarks>Source: statics of a bar on two supports; the strap warning is W h d / s² each way for a length difference d.</remarks>
     public static HangCheck Of(Machine machine, FrameGeometry geometry)

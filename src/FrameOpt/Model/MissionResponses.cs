@@ -23,14 +23,14 @@ public static class MissionResponses
             case MissionQuantity.TwistMarginWorst: TwistMarginWorst(row, offsets, values); break;
             case MissionQuantity.TorqueMarginWorst: values.Fill(TorqueMarginWorst(row)); break;
             case MissionQuantity.LoadDifferenceWorst:
-                LargestLoad(row, 1, offsets, values, (right, left) => Math.Abs(right - left));
+                LargestLoad(row, Weighted, 1, offsets, values, (right, left) => Math.Abs(right - left));
                 break;
             case MissionQuantity.HangPointLoad:
-                LargestLoad(row, row.Mission.References.LimitLoadFactor ?? double.NaN, offsets, values, Math.Max);
+                LargestLoad(row, Every, row.Mission.References.LimitLoadFactor ?? double.NaN, offsets, values, Math.Max);
                 break;
             case MissionQuantity.ArmMoment:
                 var scale = (row.Mission.References.LimitLoadFactor * row.Mission.References.OverhangMetres) ?? double.NaN;
-                LargestLoad(row, scale, offsets, values, Math.Max);
+                LargestLoad(row, Every, scale, offsets, values, Math.Max);
                 break;
             case MissionQuantity.DistanceFromBaseline: DistanceFromBaseline(row, offsets, values); break;
             default: throw new ArgumentOutOfRangeException(nameof(quantity));
@@ -98,12 +98,13 @@ public static class MissionResponses
             values[i] = 1 / values[i];
     }
 
+    /// <summary>Full throttle is left out: there the engine gives just what the propeller takes, whatever the design.</summary>
     private static double TorqueMarginWorst(MissionRow row)
     {
         var smallest = double.PositiveInfinity;
         for (var p = 0; p < row.Phases.Length; p++)
         {
-            if (Weighted(row.Phases[p]))
+            if (Weighted(row.Phases[p]) && row.Phases[p].Power is not PhasePower.FullThrottle)
                 smallest = Math.Min(smallest, row.Points[p].TorqueMargin);
         }
 
@@ -111,12 +112,12 @@ public static class MissionResponses
     }
 
     private static void LargestLoad(
-        MissionRow row, double scale, ReadOnlySpan<double> offsets, Span<double> values, Func<double, double, double> pick)
+        MissionRow row, Func<Phase, bool> counts, double scale, ReadOnlySpan<double> offsets, Span<double> values, Func<double, double, double> pick)
     {
         values.Clear();
         for (var p = 0; p < row.Phases.Length; p++)
         {
-            if (!Weighted(row.Phases[p]))
+            if (!counts(row.Phases[p]))
                 continue;
             for (var i = 0; i < offsets.Length; i++)
             {

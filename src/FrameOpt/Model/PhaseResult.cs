@@ -5,10 +5,13 @@ namespace FrameOpt.Model;
 /// <param name="Values">By <see cref="PhaseQuantity"/>, in the unit of its <see cref="ResponseEntry"/>; infinite where a margin has no bound.</param>
 public sealed record PhaseResult(Phase Phase, IReadOnlyList<double> Values)
 {
+    /// <summary>A residual torque of this size or less, in N·m, counts as flying straight.</summary>
+    public const double StraightWithinNewtonMetres = 0.5;
+
     /// <summary>One quantity, in the unit of its <see cref="ResponseEntry"/>.</summary>
     public double this[PhaseQuantity quantity] => Values[(int)quantity];
 
-    /// <summary>Which way it turns: left, right, or straight within 0.5 N·m.</summary>
-    public string Steers => Math.Abs(this[PhaseQuantity.Residual]) <= 0.5 ? "straight"
+    /// <summary>Which way it turns: left, right, or straight within <see cref="StraightWithinNewtonMetres"/>.</summary>
+    public string Steers => Math.Abs(this[PhaseQuantity.Residual]) <= StraightWithinNewtonMetres ? "straight"
         : this[PhaseQuantity.Residual] > 0 ? "right" : "left";
 }

@@ -21,12 +21,12 @@ public static class DesignReader
             known.Add(factor.Input);
         }
 
-        var set = new HashSet<GeometryInput>();
+        var set = new Dictionary<GeometryInput, StudyFactor>();
         foreach (var setting in settings)
         {
             if (Setting(setting, findings) is not { } factor)
                 continue;
-            if (!set.Add(factor.Input))
+            if (!set.TryAdd(factor.Input, factor))
                 findings.MistakeOfFile($"{factor.Name} is set twice.", "Keep one of the two.");
             geometry = geometry.With(factor.Input, factor.LevelsSi[0]);
             known.Add(factor.Input);
@@ -39,8 +39,19 @@ public static class DesignReader
                 $"Add {source} {factor.Name}='{factor.Unit.Text(factor.LevelsSi[factor.LevelsSi.Count / 2])}'.");
         }
 
-        return new DesignReading(findings.HasMistakes ? null : geometry, findings.Mistakes());
+        return new DesignReading(findings.HasMistakes ? null : geometry, Values(study, geometry, set), findings.Mistakes());
     }
+
+    private static IReadOnlyList<DesignValue> Values(Study study, FrameGeometry geometry, Dictionary<GeometryInput, StudyFactor> set) =>
+    [
+        .. study.Factors.Select(factor =>
+        {
+            var level = geometry[factor.Input];
+            var origin = set.ContainsKey(factor.Input) ? "as set" : !factor.IsSwept && factor.LevelsSi[0] == level ? "fixed in the study" : "baseline";
+            return new DesignValue(factor with { LevelsSi = [level] }, origin);
+        }),
+        .. set.Values.Where(input => study.Factors.All(factor => factor.Input != input.Input)).Select(input => new DesignValue(input, "as set; no factor of the study")),
+    ];
 
     private static StudyFactor? Setting(string setting, Findings findings)
     {

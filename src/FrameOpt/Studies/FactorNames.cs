@@ -18,6 +18,8 @@ public static class FactorNames
         "hang_line_forward",
     ];
 
+    private static readonly string[] examples = ["440 mm", "25 mm", "230 mm", "1.5 deg", "5 deg", "-420 mm", "10 mm", "120 mm", "-60 mm"];
+
     /// <summary>All names, in the order of <see cref="GeometryInput"/>; the first four are in every study.</summary>
     public static IReadOnlyList<string> All => names;
 
@@ -30,6 +32,9 @@ public static class FactorNames
         var index = Array.IndexOf(names, name);
         return index < 0 ? null : (GeometryInput)index;
     }
+
+    /// <summary>A likely value of an input with its unit, for messages.</summary>
+    public static string ExampleOf(GeometryInput input) => examples[(int)input];
 
     /// <summary>True for an input measured as an angle.</summary>
     public static bool IsAngle(GeometryInput input) => input is GeometryInput.ThrustLineAngle or GeometryInput.ThrustLineTilt;

@@ -2,8 +2,8 @@ using FrameOpt.Model;
 
 namespace FrameOpt.Studies;
 
-/// <summary>When nothing is feasible: the design that comes closest, and the limit that stops it.</summary>
+/// <summary>When nothing is feasible: the design that comes closest, and the limits that stop it.</summary>
 /// <param name="Number">Its number in the grid, from 0.</param>
 /// <param name="Evaluation">What the model says of it.</param>
-/// <param name="BindingLimit">The limit it misses by most, in words with figures.</param>
-public sealed record NearestMiss(long Number, DesignEvaluation Evaluation, string BindingLimit);
+/// <param name="BrokenLimits">Every limit it breaks, the one it misses by most first, in words with figures.</param>
+public sealed record NearestMiss(long Number, DesignEvaluation Evaluation, IReadOnlyList<string> BrokenLimits);

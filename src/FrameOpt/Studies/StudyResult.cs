@@ -12,7 +12,7 @@ namespace FrameOpt.Studies;
 /// <param name="IsComplete">False when it was stopped before every design was seen.</param>
 /// <param name="Chosen">The best compromise, fully evaluated, or null.</param>
 /// <param name="Baseline">The study's baseline, fully evaluated, or null.</param>
-/// <param name="Scenarios">Yaw leverage 0.2, as given, 1.6; empty when nothing is feasible.</param>
+/// <param name="Scenarios">Yaw leverage 0.2, as given, 1.6, each once; empty when nothing is feasible.</param>
 /// <param name="Bands">Balanced bands of the best compromise.</param>
 /// <param name="NearestMiss">When nothing is feasible.</param>
 public sealed record StudyResult(

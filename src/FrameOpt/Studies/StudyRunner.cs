@@ -28,7 +28,7 @@ public sealed class StudyRunner
         this.threads = threads;
         var mission = StudyProblem.Model(study);
         main = new GridRun(study, mission, threads);
-        scenarios = [.. leverages.Select(leverage => new GridRun(study, mission.WithYawLeverage(leverage), threads))];
+        scenarios = [.. leverages.Where(leverage => study.Wing.YawLeverage != new YawLeverage.Constant(leverage)).Select(leverage => new GridRun(study, mission.WithYawLeverage(leverage), threads))];
     }
 
     /// <summary>Seconds spent on model, limits and front.</summary>
@@ -96,8 +96,9 @@ public sealed class StudyRunner
         };
     }
 
-    private static string Leverage(GridRun run) =>
-        ((YawLeverage.Constant)run.Mission.Wing.YawLeverage).Value.ToString(CultureInfo.InvariantCulture);
+    private static double Value(GridRun run) => ((YawLeverage.Constant)run.Mission.Wing.YawLeverage).Value;
+
+    private static string Leverage(GridRun run) => Value(run).ToString(CultureInfo.InvariantCulture);
 
     private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 ? [] :
         [.. study.Objectives.Select(o => o.Response.Name).Where((_, o) => front.All(d => d.Objectives[o] == front[0].Objectives[o]))];
@@ -116,10 +117,10 @@ public sealed class StudyRunner
                 Leverage(run), run.Mission.Evaluate(chosen.Geometry), best, best is null ? null : run.Mission.Evaluate(best.Geometry));
         }
 
-        IReadOnlyList<LeverageScenario> all =
-            [Other(scenarios[0]), new LeverageScenario(given, chosen, front[0], chosen), Other(scenarios[1])];
+        var others = scenarios.Select(Other).ToList();
+        others.Insert(scenarios.Count(run => Value(run) == YawLeverage.AssumedLowest), new LeverageScenario(given, chosen, front[0], chosen));
         scenarioClock.Stop();
-        return all;
+        return others;
     }
 
     private RunCounts Counts() => new(
@@ -134,12 +135,10 @@ public sealed class StudyRunner
     private NearestMiss Nearest()
     {
         var evaluation = main.Mission.Evaluate(main.Geometry(main.Tally.NearestMiss));
-        var binding = study.Limits.MaxBy(limit => limit.AsBound.Miss(limit.ValueOf(evaluation)))!;
-        return new NearestMiss(
-            main.Tally.NearestMiss,
-            evaluation,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{binding.Text}; this design has {binding.ValueOf(evaluation):0.###} {binding.Response.Unit}").TrimEnd());
+        var broken = study.Limits
+            .Where(limit => !limit.AsBound.Allows(limit.ValueOf(evaluation)))
+            .OrderByDescending(limit => limit.AsBound.Miss(limit.ValueOf(evaluation)))
+            .Select(limit => FormattableString.Invariant($"{limit.Text}; this design has {limit.ValueOf(evaluation):0.###} {limit.Response.Unit}").TrimEnd());
+        return new NearestMiss(main.Tally.NearestMiss, evaluation, [.. broken]);
     }
 }

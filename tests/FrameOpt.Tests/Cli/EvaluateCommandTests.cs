@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using FrameOpt.Cli;
+using FrameOpt.Model;
 
 namespace FrameOpt.Tests.Cli;
 
@@ -38,6 +39,49 @@ public class EvaluateCommandTests
         Assert.Equal(ExitCode.Done, terminal.Run("evaluate", fine, "--set", "lateral_offset=25 mm"));
         Assert.Matches(@"residual +N·m +41\.0523 +32\.3821 +3\.65934 +15\.4492 +-18\.7607", terminal.Output);
         Assert.Matches(@"steers +right +right +right +right +left", terminal.Output);
+    }
+
+    [Fact]
+    public void An_input_that_is_no_factor_is_echoed_and_every_input_says_where_it_comes_from()
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Done, terminal.Run("evaluate", fine, "--set", "hub_up=10 cm", "--set", "lateral_offset=25 mm"));
+        Assert.Contains("hub 10 cm above the datum", terminal.Output);
+        Assert.Matches(@"hub_up +10 cm +as set; no factor of the study", terminal.Output);
+        Assert.Matches(@"lateral_offset +25 mm +as set", terminal.Output);
+        Assert.Matches(@"suspension_height +150 mm +baseline", terminal.Output);
+        var json = new TestTerminal();
+        json.Run("evaluate", fine, "--json", "--set", "hub_up=10 cm");
+        using var read = JsonDocument.Parse(json.Output);
+        Assert.Equal(10, read.RootElement.GetProperty("design").GetProperty("hub_up").GetProperty("value").GetDouble());
+    }
+
+    [Fact]
+    public void Limits_of_the_study_are_told_kept_or_broken()
+    {
+        var custom = Repository.Study("custom-match");
+        var terminal = new TestTerminal();
+        terminal.Run("evaluate", custom, "--set", "lateral_offset=-60 mm");
+        Assert.Matches(@"effort_worst at most 0\.8 +\d+\.\d+ +BROKEN", terminal.Output);
+        Assert.Matches(@"twist_margin_worst at least 2 +\d+\.\d+ +kept", terminal.Output);
+    }
+
+    [Fact]
+    public void Names_are_whole_on_a_terminal_of_80_columns()
+    {
+        var text = new StringWriter();
+        App.Run(["evaluate", fine], new Terminal(Terminal.Console(text, isPipe: true, width: 80), Terminal.Console(text, isPipe: true), Stream.Null, () => false));
+        Assert.All(ResponseCatalogue.OfPhases.Concat(ResponseCatalogue.OfMissions), entry => Assert.Contains(entry.Name, text.ToString()));
+        Assert.All(text.ToString().Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
+    public void An_example_in_a_message_suits_its_input()
+    {
+        var terminal = new TestTerminal();
+        terminal.Run("evaluate", fine, "--set", "lateral_offset=25");
+        Assert.Contains("25 mm", terminal.Error);
+        Assert.DoesNotContain("620 mm", terminal.Error);
     }
 
     [Fact]

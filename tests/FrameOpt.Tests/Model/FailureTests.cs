@@ -40,12 +40,26 @@ public class FailureTests
         "cruise: less thrust is needed than the propeller's table covers (196 N at 10.0 m/s; the propeller's curve covers advance ratio 0 to 0.2)",
         Failure(new Setup { Rows = [new(0, 0.1, 0.05), new(0.2, 0.08, 0.05)] }));
 
-    // At 3400 rpm the propeller takes 116 N·m; the engine gives 100 x 2.5 x 0.96 = 240 N·m.
+    // At 3400 rpm the propeller takes 34.04 x (3400/1840)² = 116.2 N·m; the engine gives 100 x 2.5 x 0.96 = 240 N·m.
     [Fact]
-    public void Full_throttle_without_balance_says_both_ranges() => Assert.Equal(
-        "cruise: at full throttle propeller and engine do not meet within their tables (up to 3400 rpm at the propeller; "
-        + "the engine's table covers 1600 to 3400 rpm there; the propeller's curve covers advance ratio 0 to 0.6)",
+    public void Full_throttle_with_too_light_a_propeller_says_both_torques_at_the_last_speed() => Assert.Equal(
+        "cruise: at full throttle the propeller takes less than the engine gives up to the end of the tables: it is too light, or a table too short "
+        + "(at 3400 rpm it takes 116.2 N·m, the engine gives 240.0 N·m; the engine's table covers 1600 to 3400 rpm there; the propeller's curve covers advance ratio 0 to 0.6)",
         Failure(new Setup { Power = new PhasePower.FullThrottle(), Engine = Engine(4000, 8500, 100) }));
+
+    // At 1600 rpm the propeller takes 34.04 x (1600/1840)² = 25.7 N·m; the engine gives 10 x 2.5 x 0.96 = 24 N·m.
+    [Fact]
+    public void Full_throttle_with_too_weak_an_engine_says_both_torques_at_the_first_speed() => Assert.StartsWith(
+        "cruise: at full throttle the propeller takes more than the engine gives from the beginning of the tables: the engine is too weak "
+        + "(at 1600 rpm it takes 25.7 N·m, the engine gives 24.0 N·m; ",
+        Failure(new Setup { Power = new PhasePower.FullThrottle(), Engine = Engine(4000, 8500, 10) }));
+
+    // J from 0.5 to 0.6 at 10 m/s is 923 to 769 rpm; the engine begins at 4000 / 2.5 = 1600 rpm.
+    [Fact]
+    public void Full_throttle_with_tables_apart_says_both_ranges() => Assert.Equal(
+        "cruise: at full throttle the tables of propeller and engine have no speed in common (10.0 m/s; the engine's table covers 1600 to 3400 rpm there; "
+        + "the propeller's curve covers advance ratio 0.5 to 0.6)",
+        Failure(new Setup { Power = new PhasePower.FullThrottle(), Engine = Engine(4000, 8500, 10), Rows = [new(0.5, 0.05, 0.05), new(0.6, 0.04, 0.05)] }));
 
     [Fact]
     public void Airspeed_outside_the_polar_is_a_reason_where_a_glide_ratio_is_needed()

@@ -30,7 +30,7 @@ public class ResponsesTests
             var off = design.Phases.Single(p => p.Phase.Power is PhasePower.EngineOff);
             double Largest(IEnumerable<PhaseResult> phases, PhaseQuantity q) => phases.Max(p => Math.Abs(p[q]));
             var squares = weighted.Sum(p => p.Phase.Weight * Math.Pow(p[PhaseQuantity.Residual], 2));
-            var load = Limit * weighted.Max(p => Math.Max(p[PhaseQuantity.LoadRight], p[PhaseQuantity.LoadLeft]));
+            var load = Limit * design.Phases.Max(p => Math.Max(p[PhaseQuantity.LoadRight], p[PhaseQuantity.LoadLeft]));
             var g = design.Geometry;
             double spacing = (g.SpacingMetres - 0.44) / 0.1, offset = g.OffsetMetres / 0.06, angle = g.AngleRadians / 0.1;
             var expected = new Dictionary<MissionQuantity, double>
@@ -45,7 +45,7 @@ public class ResponsesTests
                 [MissionQuantity.LoadDifferenceWorst] = Largest(weighted, PhaseQuantity.LoadDifference),
                 [MissionQuantity.HangPointLoad] = load,
                 [MissionQuantity.ArmMoment] = load * Overhang,
-                [MissionQuantity.TorqueMarginWorst] = weighted.Min(p => p[PhaseQuantity.TorqueMargin]),
+                [MissionQuantity.TorqueMarginWorst] = weighted.Where(p => p.Phase.Power is not PhasePower.FullThrottle).Min(p => p[PhaseQuantity.TorqueMargin]),
                 [MissionQuantity.DistanceFromBaseline] = Math.Sqrt(spacing * spacing + offset * offset + angle * angle),
             };
             foreach (var quantity in Enum.GetValues<MissionQuantity>())
@@ -99,6 +99,25 @@ public class ResponsesTests
             Check.Close(
                 0, balance.WingRollMoment.At(0.025) + leverage * balance.WingYawMoment.At(0.025), absolute: 1e-9, because: "a difference of moments of some 50 N·m");
         }
+    }
+
+    // Law: of two supports the busier one carries half of the whole or more, and a load is no smaller for not being weighted.
+    [Fact]
+    public void Strength_takes_the_hardest_phase_even_when_it_has_no_weight()
+    {
+        var pulled = WorkedMachine.Phases[4] with { LoadFactor = 2 };
+        var study = new MissionModel(WorkedMachine.Machine, WorkedMachine.Wing, [.. WorkedMachine.Phases.Take(4), pulled], new ResponseReferences(Limit, Overhang, null, []));
+        var design = study.Evaluate(WorkedMachine.Geometry(440, 25, 150, 0));
+        Assert.Equal(0, pulled.Weight);
+        Assert.True(design[MissionQuantity.HangPointLoad] >= Limit * design.Phases[4][PhaseQuantity.RiserLoad] / 2);
+        Assert.True(design[MissionQuantity.ArmMoment] >= Overhang * Limit * design.Phases[4][PhaseQuantity.RiserLoad] / 2);
+    }
+
+    [Fact]
+    public void Torque_margin_of_full_throttle_alone_has_no_bound()
+    {
+        var study = new MissionModel(WorkedMachine.Machine, WorkedMachine.Wing, [WorkedMachine.Phases[0], WorkedMachine.Phases[4]], ResponseReferences.None);
+        Assert.Equal(double.PositiveInfinity, study.Evaluate(WorkedMachine.Geometry(440, 25, 150, 0))[MissionQuantity.TorqueMarginWorst]);
     }
 
     [Fact]

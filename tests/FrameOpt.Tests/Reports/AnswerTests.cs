@@ -27,8 +27,8 @@ public class AnswerTests
     public void Each_phase_stands_in_words_and_numbers()
     {
         var words = Words(ReportFixture.Report().Result, "What it leaves");
-        Assert.Contains("cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; effort 0.07; left riser carries 2 N (0.2 kgf) more", words);
-        Assert.Contains("glide (not weighted): 18.8 N·m, steers left; lean 37.0 mm to the right; effort 0.46", words);
+        Assert.Contains("cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; effort 0.07 of the largest lean; left riser carries 2 N (0.2 kgf) more", words);
+        Assert.Contains("glide (not weighted): 18.8 N·m, steers left; lean 37.0 mm to the right; effort 0.46 of the largest lean", words);
         Assert.Contains("accelerated (20 % of the mission): 15.4 N·m, steers right", words);
     }
 
@@ -88,8 +88,59 @@ public class AnswerTests
         Assert.Equal(["phase", "roll part", "yaw part", "residual, leverage 0.2", "residual, leverage 0.97 to 2.66, as in the study", "residual, leverage 1.6"], table.Headers);
         // Worked balance: M_w -0.44725, N_w 2.64276; R = M_w + 0.2 N_w = 0.0813 and M_w + 1.6 N_w = 3.7812.
         Assert.Equal(["cruise", "0.4 N·m left", "2.6 N·m right", "0.1 N·m right", "3.7 N·m right", "3.8 N·m right"], table.Rows[2]);
-        Assert.Equal("best offset", table.Rows[^1][0]);
+        Assert.Equal("offset of the best design there", table.Rows[^1][0]);
         Assert.Equal("25 mm right", table.Rows[^1][3]);
+    }
+
+    [Fact]
+    public void The_best_design_at_each_yaw_leverage_stands_in_full()
+    {
+        var lines = Words(ReportFixture.Report().Result, "The best design at each").Split('\n');
+        Assert.Equal(3, lines.Length);
+        Assert.StartsWith("At leverage 0.2: hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead.", lines[0]);
+        Assert.StartsWith("At leverage 1.6: hang points 430 mm apart", lines[2]); // the fixture's twelfth design: 420 + 5 x (11 mod 9)
+    }
+
+    // Worked balance: yaw leverage 2 V² 0.05 / (9.80665 x 10.8 x 0.07), from 0.97 at 8.5 m/s to 2.66 at 14.04 m/s.
+    [Fact]
+    public void A_leverage_outside_the_range_compared_is_told_with_its_values()
+    {
+        var words = Words(ReportFixture.Report().Result, "If the yaw leverage");
+        Assert.Contains("The study's own leverage, 0.97 to 2.66 over the phases, lies outside 0.2 to 1.6 in accelerated", words);
+    }
+
+    // Worked balance: body_yaw 16.46711 deg in launch, body_roll 4.43 deg at most.
+    [Fact]
+    public void A_body_turned_too_far_for_the_model_is_a_caution()
+    {
+        var result = ReportFixture.Report().Result;
+        var words = Words(result, "What it leaves");
+        Assert.Contains("CAUTION: the body's yaw in launch is 16.5 deg to the right: the model takes it as small", words);
+        Assert.DoesNotContain("the body's roll", words);
+        Assert.Contains(
+            "CAUTION: the body's roll in climb is 15.5 deg to the left",
+            Words(result with { Chosen = result.Chosen!.With(1, PhaseQuantity.BodyRoll, -15.5) }, "What it leaves"));
+    }
+
+    [Fact]
+    public void A_turned_thrust_line_is_said_so_that_it_is_not_built_the_wrong_way_round()
+    {
+        var result = ReportFixture.Report().Result;
+        var words = Words(result with { Chosen = result.Chosen! with { Geometry = WorkedMachine.Geometry(440, 25, 150, -2) } }, "Where to drill");
+        Assert.Contains("thrust line, followed forward, points 2 deg to the pilot's left", words);
+        Assert.Contains("its front end, on the pilot's side, moves towards the pilot's left", words);
+    }
+
+    // 113 kg x 9.80665 = 1108.15 N.
+    [Fact]
+    public void The_hang_check_says_what_both_scales_add_up_to() =>
+        Assert.Contains("Both scales must add up to 1,108 N (113.0 kgf)", Words(ReportFixture.Report().Result, "Hang check"));
+
+    [Fact]
+    public void When_nothing_can_fly_no_empty_table_of_limits_is_shown()
+    {
+        Assert.DoesNotContain(Answer.Of(ReportFixture.NothingFeasible(null)).Sections, section => section.Title == "Limits");
+        Assert.DoesNotContain("every sign", Words(ReportFixture.Report().Result, "Before flight"));
     }
 
     [Fact]
@@ -110,11 +161,11 @@ public class AnswerTests
     [Fact]
     public void When_nothing_is_feasible_the_nearest_miss_and_its_limit_come_first()
     {
-        var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0], "effort_worst 0.84 where at most 0.6 is allowed");
+        var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0], ["effort_worst 0.84 where at most 0.6 is allowed", "pitch_swing 9 deg where at most 8 deg is allowed"]);
         var answer = Answer.Of(ReportFixture.NothingFeasible(miss));
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
-        Assert.Contains("What stops it: effort_worst 0.84 where at most 0.6 is allowed", answer.Headline);
+        Assert.Contains("What stops it: effort_worst 0.84 where at most 0.6 is allowed; and pitch_swing 9 deg where at most 8 deg is allowed.", answer.Headline);
     }
 
     [Fact]

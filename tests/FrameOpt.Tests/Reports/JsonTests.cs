@@ -3,16 +3,20 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using FrameOpt.Model;
 using FrameOpt.Reports;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Tests.Reports;
 
 public partial class JsonTests
 {
+    private static IReadOnlyList<DesignValue> Built =>
+        [.. ReportFixture.Study().Factors.Select(factor => new DesignValue(factor with { LevelsSi = [ReportFixture.Built[factor.Input]] }, "as set"))];
+
     [Fact]
     public void An_evaluation_has_design_phases_and_mission_with_units()
     {
         var report = ReportFixture.Report(1);
-        var json = Parse(stream => EvaluationJson.Write(report.FrontEvaluations[0], report.Result.Study, stream));
+        var json = Parse(stream => EvaluationJson.Write(report.FrontEvaluations[0], report.Result.Study, Built, stream));
         Assert.Equal(25, json.GetProperty("design").GetProperty("lateral_offset").GetProperty("value").GetDouble());
         Assert.Equal("mm", json.GetProperty("design").GetProperty("lateral_offset").GetProperty("unit").GetString());
         var cruise = json.GetProperty("phases").GetProperty("cruise");
@@ -20,6 +24,10 @@ public partial class JsonTests
         Assert.Equal("N·m", cruise.GetProperty("residual").GetProperty("unit").GetString());
         Assert.Equal("right", cruise.GetProperty("steers").GetProperty("value").GetString());
         Assert.Equal("N·m", json.GetProperty("mission").GetProperty("residual_rms").GetProperty("unit").GetString());
+        var effort = json.GetProperty("limits")[1];
+        Assert.Equal("effort_worst at most 0.85", effort.GetProperty("limit").GetString());
+        Check.Close(67.45186 / 80, effort.GetProperty("value").GetProperty("value").GetDouble(), relative: 1e-5, because: "lean over largest lean, digits of the worked balance");
+        Assert.True(effort.GetProperty("kept").GetBoolean());
     }
 
     [Fact]
@@ -27,7 +35,7 @@ public partial class JsonTests
     {
         var report = ReportFixture.Report(1);
         var unbounded = report.FrontEvaluations[0].With(0, PhaseQuantity.TwistMargin, double.PositiveInfinity);
-        var json = Parse(stream => EvaluationJson.Write(unbounded, report.Result.Study, stream));
+        var json = Parse(stream => EvaluationJson.Write(unbounded, report.Result.Study, Built, stream));
         Assert.Equal(JsonValueKind.Null, json.GetProperty("phases").GetProperty("launch").GetProperty("twist_margin").GetProperty("value").ValueKind);
         Assert.Equal(JsonValueKind.Null, json.GetProperty("mission").GetProperty("hang_point_load").GetProperty("value").ValueKind);
     }
@@ -36,7 +44,7 @@ public partial class JsonTests
     public void A_design_that_cannot_fly_gives_its_reason()
     {
         var grounded = new DesignEvaluation(ReportFixture.Built, [], [], "cruise: slack riser");
-        var json = Parse(stream => EvaluationJson.Write(grounded, ReportFixture.Study(), stream));
+        var json = Parse(stream => EvaluationJson.Write(grounded, ReportFixture.Study(), Built, stream));
         Assert.Equal("cruise: slack riser", json.GetProperty("failure").GetString());
         Assert.Empty(json.GetProperty("phases").EnumerateObject());
     }

@@ -33,6 +33,16 @@ public sealed class RunFolderTests : IDisposable
     }
 
     [Fact]
+    public void A_second_run_in_the_same_second_gets_a_number()
+    {
+        Assert.Equal(Target, RunFolder.Unused(Target));
+        Directory.CreateDirectory(Target);
+        Assert.Equal(Target + "-2", RunFolder.Unused(Target));
+        Directory.CreateDirectory(Target + "-2");
+        Assert.Equal(Target + "-3", RunFolder.Unused(Target));
+    }
+
+    [Fact]
     public void A_folder_that_is_no_result_is_never_replaced()
     {
         Directory.CreateDirectory(Target);

@@ -58,7 +58,34 @@ public class StudyRunnerTests
         Assert.Null(result.Chosen);
         var best = AllDesigns(small).Max(d => StudyProblem.Model(small).Evaluate(d.Geometry)[MissionQuantity.TwistMarginWorst]);
         Check.Close(best, result.NearestMiss!.Evaluation[MissionQuantity.TwistMarginWorst], relative: 1e-12, because: "the same design by another route");
-        Assert.StartsWith("twist_margin_worst at least 1000; this design has ", result.NearestMiss.BindingLimit);
+        Assert.StartsWith("twist_margin_worst at least 1000; this design has ", Assert.Single(result.NearestMiss.BrokenLimits));
+    }
+
+    // The launch leaves more than 1 N·m, a hundred times its limit and more; an effort of some 0.8 misses 0.3 by less than twice.
+    [Fact]
+    public void The_nearest_miss_names_every_limit_it_breaks_the_worst_first()
+    {
+        var study = small with
+        {
+            Limits =
+            [
+                new StudyLimit(new Response.OfMission(MissionQuantity.PitchSwing), false, null, 90),
+                new StudyLimit(new Response.OfMission(MissionQuantity.EffortWorst), false, null, 0.3),
+                new StudyLimit(new Response.OfMission(MissionQuantity.ResidualWorst), false, null, 0.01),
+            ],
+        };
+        Assert.Equal(
+            ["residual_worst at most 0.01 N·m", "effort_worst at most 0.3"],
+            Finish(study).NearestMiss!.BrokenLimits.Select(text => text[..text.IndexOf(';')]));
+    }
+
+    [Theory]
+    [InlineData(0.2, "as in the study (0.2)", "1.6")]
+    [InlineData(1.6, "0.2", "as in the study (1.6)")]
+    public void A_study_at_an_end_of_the_leverage_range_is_not_compared_with_itself(double leverage, params string[] labels)
+    {
+        var result = Finish(small with { Wing = WorkedMachine.Wing with { YawLeverage = new YawLeverage.Constant(leverage) } });
+        Assert.Equal(labels, result.Scenarios.Select(s => s.Label));
     }
 
     [Fact]

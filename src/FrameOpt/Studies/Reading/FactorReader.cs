@@ -32,7 +32,7 @@ internal static class FactorReader
         }
 
         var node = new Node.Scalar(value, false, 0, 0);
-        return Quantity.Read(node, name, $"{name}={DimensionOf(input).Example}", DimensionOf(input), BoundOf(input), findings) is { } typed
+        return Quantity.Read(node, name, $"{name}='{FactorNames.ExampleOf(input)}'", DimensionOf(input), BoundOf(input), findings) is { } typed
             ? new StudyFactor(input, name, [typed.Base], UnitOf(typed))
             : null;
     }
@@ -70,7 +70,7 @@ internal static class FactorReader
         var levels = new List<Quantity>();
         foreach (var node in values)
         {
-            var level = Quantity.Read(node, section.Path, $"values: [{DimensionOf(input).Example}]", DimensionOf(input), BoundOf(input), section.Findings);
+            var level = Quantity.Read(node, section.Path, $"values: [{FactorNames.ExampleOf(input)}]", DimensionOf(input), BoundOf(input), section.Findings);
             if (level is null)
                 continue;
             if (levels.Any(other => other.Base == level.Base))

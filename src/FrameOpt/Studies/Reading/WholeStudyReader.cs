@@ -38,6 +38,7 @@ internal static class WholeStudyReader
         var question = study.Text("question")?.ReplaceLineEndings(" ").Trim() ?? "";
         if (findings.HasMistakes)
             return null;
+        AirspeedWarnings.Look(study, phases, machine!, wing!);
         var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, findings.Assumptions, findings.Warnings, hash) { Plan = plan };
         if (plan is not null)
             PlanReader.CheckExists(read, study);

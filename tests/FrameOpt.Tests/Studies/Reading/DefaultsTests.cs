@@ -89,5 +89,15 @@ public class DefaultsTests
         Assert.StartsWith("study.yaml line 13: ", Assert.Single(study.Warnings));
     }
 
+    // Worked balance: at this mass and height trim is 10.73 m/s and the top 14.04 m/s (References/README.md); the polar does not check full throttle.
+    [Theory]
+    [InlineData("15 m/s", "the airspeed of launch, 15.0 m/s, lies above the wing's top speed there, 14.0 m/s.")]
+    [InlineData("6.4 m/s", "the airspeed of launch, 6.4 m/s, lies below 0.6 of the wing's trim speed there, 10.7 m/s.")]
+    public void An_airspeed_no_wing_flies_is_a_warning_with_its_line(string airspeed, string warning)
+    {
+        var study = WorkedStudy.Right(WorkedStudy.With("airspeed: 8.5 m/s", $"airspeed: {airspeed}"));
+        Assert.Equal($"study.yaml line 47: {warning}", Assert.Single(study.Warnings));
+    }
+
     private static Assumption Listed(Study study, string what) => Assert.Single(study.Assumptions, assumption => assumption.What == what);
 }
