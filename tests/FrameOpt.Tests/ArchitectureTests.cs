@@ -11,8 +11,8 @@ public class ArchitectureTests
         ["FrameOpt.Model"] = [],
         ["FrameOpt.Plans"] = [],
         ["FrameOpt.Search"] = [],
-        ["FrameOpt.Analysis"] = ["FrameOpt.Model"],
-        ["FrameOpt.Studies"] = ["FrameOpt.Model", "FrameOpt.Search", "FrameOpt.Analysis"],
+        ["FrameOpt.Analysis"] = ["FrameOpt.Model", "FrameOpt.Plans"],
+        ["FrameOpt.Studies"] = ["FrameOpt.Model", "FrameOpt.Search", "FrameOpt.Analysis", "FrameOpt.Plans"],
     };
 
     [Fact]

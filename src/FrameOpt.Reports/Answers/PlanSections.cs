@@ -1,6 +1,5 @@
 using System.Globalization;
 using FrameOpt.Analysis;
-using ModelTerm = FrameOpt.Analysis.ModelTerm;
 using FrameOpt.Plans;
 using FrameOpt.Studies;
 using static System.FormattableString;
@@ -78,7 +77,7 @@ public static class PlanSections
             ["term", unit.Length > 0 ? $"coefficient, coded [{unit}]" : "coefficient, coded", "share of variation [%]"],
             [.. Terms(fit).Select(row => (IReadOnlyList<string>)
             [
-                row.Term.Order == 0 ? "constant: the middle of the cube" : row.Term.NamedWith(names),
+                row.Term.NamedWith(names),
                 Digits(row.Coefficient, ""),
                 row.Share is { } share ? Invariant($"{share:0.0}") : "",
             ])]));

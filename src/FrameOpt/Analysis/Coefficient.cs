@@ -1,3 +1,5 @@
+using FrameOpt.Plans;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>One coefficient of a fitted model, in the response's unit over the term's.</summary>

@@ -1,3 +1,5 @@
+using FrameOpt.Plans;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>How well a fitted model predicts runs it has not seen: for computed runs, what stands in the place of tests.</summary>

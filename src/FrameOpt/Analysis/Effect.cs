@@ -1,3 +1,5 @@
+using FrameOpt.Plans;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>An effect or interaction of a two-level plan.</summary>

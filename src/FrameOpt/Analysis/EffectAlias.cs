@@ -1,3 +1,5 @@
+using FrameOpt.Plans;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>An effect that a plan mixes with another.</summary>

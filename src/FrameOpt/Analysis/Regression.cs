@@ -1,3 +1,5 @@
+using FrameOpt.Plans;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>Fits a polynomial model by least squares.</summary>

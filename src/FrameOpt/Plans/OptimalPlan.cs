@@ -46,8 +46,8 @@ public static class OptimalPlan
             throw new ArgumentException($"every limit needs {factors} weights, one for each factor");
         if (request.Given.Any(run => run.Coded.Length != factors))
             throw new ArgumentException($"every given run needs {factors} values, one for each factor");
-        if (request.Model.Terms.Any(term => term.Factors.Any(f => f < 0 || f >= factors)))
-            throw new ArgumentException("the model has a term of a factor that is not in the plan");
+        if (request.Model.Terms.Any(term => term.Powers.Count != factors))
+            throw new ArgumentException($"every term of the model needs {factors} powers, one for each factor");
         var blocks = request.Given.Select(run => run.Block).Distinct().Count() + (request.InNewBlock && request.Given.Count > 0 ? 1 : 0);
         var unknowns = request.Model.Terms.Count + Math.Max(0, blocks - 1);
         var runs = request.Runs + request.Given.Count;

@@ -17,7 +17,7 @@ internal static class PlanColumns
     {
         var row = new double[model.Terms.Count + blocks.Length - 1];
         for (var t = 0; t < model.Terms.Count; t++)
-            row[t] = model.Terms[t].At(coded);
+            row[t] = model.Terms[t].Value(coded);
         for (var b = 1; b < blocks.Length; b++)
             row[model.Terms.Count + b - 1] = block == blocks[b] ? 1 : block == blocks[0] ? -1 : 0;
         return row;
@@ -25,7 +25,7 @@ internal static class PlanColumns
 
     /// <summary>The names of the columns.</summary>
     public static string[] Names(Plan plan, PlanModel model) =>
-        [.. model.Terms.Select(term => term.Name(plan.Factors)), .. plan.Runs.Select(run => run.Block).Distinct().Order().Skip(1).Select(block => $"block {block}")];
+        [.. model.Terms.Select(term => term.NamedWith(plan.Factors)), .. plan.Runs.Select(run => run.Block).Distinct().Order().Skip(1).Select(block => $"block {block}")];
 
     /// <summary>The moments of the model over the cube, with nought for the blocks: a prediction is for the mean of the blocks.</summary>
     public static Matrix<double> Moments(PlanModel model, int columns)

@@ -7,7 +7,7 @@ public static class PlanCorrelation
     /// apart, and not a number for a term that never changes, such as the constant.</summary>
     public static double[,] Of(Plan plan, PlanModel model)
     {
-        var columns = model.Terms.Select(term => plan.Runs.Select(run => term.At(run.Coded)).ToArray()).Select(Centred).ToArray();
+        var columns = model.Terms.Select(term => plan.Runs.Select(run => term.Value(run.Coded)).ToArray()).Select(Centred).ToArray();
         var correlation = new double[columns.Length, columns.Length];
         for (var i = 0; i < columns.Length; i++)
         {

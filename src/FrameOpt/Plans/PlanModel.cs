@@ -6,25 +6,18 @@ public sealed record PlanModel(IReadOnlyList<ModelTerm> Terms)
 {
     /// <summary>Constant and main effects.</summary>
     /// <param name="factors">How many factors.</param>
-    public static PlanModel Linear(int factors) => new([new ModelTerm([]), .. Enumerable.Range(0, factors).Select(f => new ModelTerm([f]))]);
+    public static PlanModel Linear(int factors) => new(ModelTerms.Linear(factors));
 
     /// <summary>Constant, main effects and every interaction of two.</summary>
     /// <param name="factors">How many factors.</param>
-    public static PlanModel Interactions(int factors) => new(
-    [
-        .. Linear(factors).Terms,
-        .. from first in Enumerable.Range(0, factors)
-           from second in Enumerable.Range(first + 1, factors - first - 1)
-           select new ModelTerm([first, second]),
-    ]);
+    public static PlanModel Interactions(int factors) => new(ModelTerms.WithInteractions(factors));
 
     /// <summary>Constant, main effects, every interaction of two and every square.</summary>
     /// <param name="factors">How many factors.</param>
-    public static PlanModel Quadratic(int factors) =>
-        new([.. Interactions(factors).Terms, .. Enumerable.Range(0, factors).Select(f => new ModelTerm([f, f]))]);
+    public static PlanModel Quadratic(int factors) => new(ModelTerms.Quadratic(factors));
 
     /// <summary>The value of every term at a point.</summary>
-    public double[] At(IReadOnlyList<double> coded) => [.. Terms.Select(term => term.At(coded))];
+    public double[] At(IReadOnlyList<double> coded) => [.. Terms.Select(term => term.Value(coded))];
 
     /// <summary>The mean over the cube from -1 to +1 of the product of every two terms, exactly: the mean of x^n is 1/(n+1) for even n and 0 for odd.</summary>
     public double[,] CubeMoments()
@@ -34,8 +27,8 @@ public sealed record PlanModel(IReadOnlyList<ModelTerm> Terms)
         {
             for (var j = 0; j < Terms.Count; j++)
             {
-                moments[i, j] = Terms[i].Factors.Concat(Terms[j].Factors).CountBy(f => f)
-                    .Aggregate(1.0, (mean, power) => power.Value % 2 == 1 ? 0 : mean / (power.Value + 1));
+                moments[i, j] = Terms[i].Powers.Zip(Terms[j].Powers, (a, b) => a + b)
+                    .Aggregate(1.0, (mean, power) => power % 2 == 1 ? 0 : mean / (power + 1));
             }
         }
 

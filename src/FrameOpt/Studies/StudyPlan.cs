@@ -44,7 +44,7 @@ public sealed record StudyPlan(
     }
 
     /// <summary>The terms of a model over so many factors.</summary>
-    public static IReadOnlyList<Analysis.ModelTerm> Terms(SurfaceModel model, int factors) => model switch
+    public static IReadOnlyList<ModelTerm> Terms(SurfaceModel model, int factors) => model switch
     {
         SurfaceModel.Linear => ModelTerms.Linear(factors),
         SurfaceModel.Interactions => ModelTerms.WithInteractions(factors),

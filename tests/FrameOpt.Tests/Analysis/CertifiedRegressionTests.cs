@@ -1,4 +1,5 @@
 using FrameOpt.Analysis;
+using FrameOpt.Plans;
 using Xunit.Abstractions;
 
 namespace FrameOpt.Tests.Analysis;

@@ -1,4 +1,5 @@
 using FrameOpt.Analysis;
+using FrameOpt.Plans;
 
 namespace FrameOpt.Tests.Analysis;
 

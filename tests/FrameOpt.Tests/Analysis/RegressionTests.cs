@@ -1,5 +1,6 @@
 using CsCheck;
 using FrameOpt.Analysis;
+using FrameOpt.Plans;
 using MathNet.Numerics.LinearRegression;
 
 namespace FrameOpt.Tests.Analysis;

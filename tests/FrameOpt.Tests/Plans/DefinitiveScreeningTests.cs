@@ -40,7 +40,7 @@ public class DefinitiveScreeningTests
     {
         var order = factors + (factors % 2);
         var plan = DefinitiveScreening.Build(PlanNames.Letters(factors));
-        var correlation = PlanCorrelation.Of(plan, new PlanModel([.. Enumerable.Range(0, factors).Select(f => new ModelTerm([f, f]))]));
+        var correlation = PlanCorrelation.Of(plan, new PlanModel([.. ModelTerms.Quadratic(factors).TakeLast(factors)]));
         for (var i = 0; i < factors; i++)
         {
             for (var j = 0; j < i; j++)

@@ -27,7 +27,7 @@ public class PlanQualityTests
     public void Partial_aliasing_inflates_the_variance_by_one_over_one_minus_r_squared()
     {
         var plan = PlackettBurman.Build(["a", "b", "c"], 12);
-        var quality = PlanQuality.Of(plan, new PlanModel([.. PlanModel.Linear(3).Terms, new ModelTerm([0, 1])]))!;
+        var quality = PlanQuality.Of(plan, new PlanModel([.. PlanModel.Linear(3).Terms, ModelTerm.Parse("x1x2", 3)]))!;
         double[] expected = [1, 1, 1.125, 1.125];
         for (var i = 0; i < 4; i++)
             Check.Close(expected[i], quality.VarianceInflation[i + 1], absolute: 1e-12, because: Rounding);
@@ -55,7 +55,7 @@ public class PlanQualityTests
     public void Plan_that_cannot_estimate_the_model_has_no_quality()
     {
         Assert.Null(PlanQuality.Of(FullFactorial.TwoLevel(["a", "b"]), PlanModel.Quadratic(2)));
-        Assert.Null(PlanQuality.Of(FullFactorial.TwoLevel(["a", "b", "c"]), new PlanModel([.. PlanModel.Linear(3).Terms, new ModelTerm([0, 0])])));
+        Assert.Null(PlanQuality.Of(FullFactorial.TwoLevel(["a", "b", "c"]), new PlanModel([.. PlanModel.Linear(3).Terms, ModelTerm.Parse("x1^2", 3)])));
     }
 
     [Fact]

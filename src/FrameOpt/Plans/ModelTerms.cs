@@ -1,4 +1,4 @@
-namespace FrameOpt.Analysis;
+namespace FrameOpt.Plans;
 
 /// <summary>The usual sets of terms, and what a set lacks of its hierarchy.</summary>
 public static class ModelTerms
