@@ -43,7 +43,8 @@ internal static class FrontCharts
         if (ranked > 0)
         {
             yield return Of("ranked 2 to 10", FirstRanked, ranked, new SeriesLook(SeriesLook.Vermillion, "diamond", 8))
-                with { Labels = [.. front.Column(0, FirstRanked, ranked).Values.Cast<string>()] };
+                with
+            { Labels = [.. front.Column(0, FirstRanked, ranked).Values.Cast<string>()] };
         }
 
         if (report.Result.Baseline is { Failure: null })

@@ -31,7 +31,8 @@ internal static class RpmChart
         if (marks.Rows.Count > 0)
         {
             yield return new ChartSeries("phases under power", marks.Column(1), marks.Column(2), new SeriesLook(SeriesLook.Vermillion, "diamond", 9))
-                with { Labels = [.. marks.Column(0).Values.Cast<string>().Select(name => ChartText.Short(name, 24))] };
+                with
+            { Labels = [.. marks.Column(0).Values.Cast<string>().Select(name => ChartText.Short(name, 24))] };
         }
     }
 }
