@@ -63,6 +63,8 @@ public static class PlanSections
         var unit = surface.Response.Unit;
         var names = plan.Factors.Select(factor => factor.Name).ToList();
         var lines = new List<string> { Explained(fit, unit) };
+        if (fit.Aliased.Count > 0)
+            lines.Add($"Left out, because these runs cannot tell them from other terms: {string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
         if (surface.Check is { } check)
         {
             lines.Add($"Against the model itself on {Figures.Count(check.Points)} designs of the plan's cube: largest error {Digits(check.LargestError, unit)}, "

@@ -17,7 +17,7 @@ internal static class PlanShortSection
     }
 
     private static string Runs(StudyPlan plan) =>
-        $"From a plan of {Figures.Count(plan.Plan.Runs.Count)} runs ({plan.Plan.Kind}); shares are of the variation over its runs. `frameopt plan` and the workbook show all of it.";
+        $"From a plan of {Figures.Count(plan.Plan.Runs.Count)} runs ({plan.Plan.Kind}); shares are of the variation over its runs. The simple formula for each response has {PlanSections.ModelWords(plan.Model)}. `frameopt plan` and the workbook show all of it.";
 
     private static string Line(StudyPlan plan, FittedSurface surface)
     {
@@ -29,7 +29,7 @@ internal static class PlanShortSection
         var matter = terms.Count == 0 ? "no term matters" : string.Join(", ", terms);
         return surface.Check is not { } check
             ? $"{surface.Response.Name}: {matter}."
-            : $"{surface.Response.Name}: {matter}. A simple formula ({PlanSections.ModelWords(plan.Model)}) is wrong by at most "
+            : $"{surface.Response.Name}: {matter}. The formula is wrong by at most "
                 + $"{PlanSections.Digits(check.LargestError, surface.Response.Unit)}, where the response ranges over {PlanSections.Digits(check.Range, surface.Response.Unit)}.";
     }
 }

@@ -22,7 +22,7 @@ internal static class EffectsSheet
         var page = new TablePage(
             book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsToAChart)]);
         page.Lines([
-            "Coefficients are in coded units: what the response gains when a factor goes from its middle to its high end. "
+            "Coefficients are in coded units: what the response gains by that term when its factors go from the middle to the high end. "
                 + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose terms are uncorrelated (variance inflation 1).",
         ]);
         for (var r = 0; r < answer.Surfaces.Count; r++)

@@ -7,7 +7,7 @@ namespace FrameOpt.Reports;
 internal static class PlanSheet
 {
     public const string Name = "Plan";
-    private const double WidthCharacters = 12.5;
+    private const double WidthCharacters = 13;
 
     /// <summary>Adds the sheet; the table of runs is given back.</summary>
     public static PlacedTable Add(XLWorkbook book, RunReport report, PlanAnswer answer)
@@ -15,7 +15,7 @@ internal static class PlanSheet
         var plan = answer.Plan;
         var page = new TablePage(
             book, report, Name, [6, 11, 7, .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))]);
-        page.Lines(PlanSections.Runs(answer).Lines);
+        page.Lines([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals: to the pilot's right is +."]);
         page.Row++;
         var runs = page.Table(
             [
@@ -43,8 +43,9 @@ internal static class PlanSheet
     private static IEnumerable<(object Header, string NumberFormat)> Columns(FittedSurface surface)
     {
         var format = Figures.NumberFormat(surface.Response.Unit);
-        yield return (PlanWords.WithUnit(surface.Response), format);
-        yield return ($"fitted {PlanWords.WithUnit(surface.Response)}", format);
+        var header = PlanWords.WithUnit(surface.Response).Replace("[", " [").Replace("  ", " ");
+        yield return (header, format);
+        yield return ($"fitted {header}", format);
     }
 
     private static IReadOnlyList<object> Row(PlanAnswer answer, int index)
