@@ -48,7 +48,7 @@ public static class RunFolder
             : $"{path} holds no {RunFile}, so it is not a folder of results and is not replaced; choose another folder";
     }
 
-    /// <summary>Writes results.xlsx, designs.csv, run.json and timings.json.</summary>
+    /// <summary>Writes results.xlsx, designs.csv, run.json and timings.json, and plan.csv when the study asks for a plan.</summary>
     /// <param name="report">The run.</param>
     /// <param name="timings">Of the run.</param>
     /// <param name="path">The folder; made with its parents.</param>
@@ -63,6 +63,8 @@ public static class RunFolder
         {
             WriteFile(folder, RunFile, stream => RunJson.Write(report, stream));
             WriteFile(folder, "designs.csv", stream => DesignTable.Write(report, stream));
+            if (report.Result.Plan is { } plan)
+                WriteFile(folder, "plan.csv", stream => PlanTable.Write(plan, stream));
             WriteFile(folder, "results.xlsx", stream => Workbook.Write(report, stream));
             WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
             if (evaluations is not null)

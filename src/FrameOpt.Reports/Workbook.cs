@@ -40,6 +40,7 @@ public static class Workbook
         SummarySheet.Add(book, report, Answer.Of(report.Result));
         if (report.Result.Front.Count > 0)
             AddFront(book, report, later);
+        PlanSheets.Add(book, report, later);
         MachineSheet.Add(book, report);
         AssumptionsSheet.Add(book, report);
         CautionsSheet.Add(book, report);

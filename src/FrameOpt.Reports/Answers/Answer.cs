@@ -15,7 +15,7 @@ public sealed record Answer(
     public static Answer Of(StudyResult result)
     {
         IReadOnlyList<AnswerSection> sections = result.Chosen is null
-            ? [.. NearestMissSection.Of(result), CountsSection.Of(result), CautionsSection.Of(result)]
+            ? [.. NearestMissSection.Of(result), .. PlanShortSection.Of(result), CountsSection.Of(result), CautionsSection.Of(result)]
             :
             [
                 PhasesSection.Of(result, result.Chosen),
@@ -26,6 +26,7 @@ public sealed record Answer(
                 BandSection.Of(result, result.Chosen),
                 LimitsSection.Of(result),
                 FlightChecksSection.Of(result.Study, result.Chosen),
+                .. PlanShortSection.Of(result),
                 CountsSection.Of(result),
                 CautionsSection.Of(result),
             ];

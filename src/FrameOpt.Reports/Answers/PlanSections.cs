@@ -62,6 +62,8 @@ public static class PlanSections
         var unit = surface.Response.Unit;
         var names = plan.Factors.Select(factor => factor.Name).ToList();
         var lines = new List<string> { Explained(fit, unit) };
+        if (fit.Aliased.Count > 0)
+            lines.Add($"Left out, because these runs cannot tell them from other terms: {string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
         if (surface.Check is { } check)
         {
             lines.Add($"Against the model itself on {Figures.Count(check.Points)} designs of the plan's cube: largest error {Digits(check.LargestError, unit)}, "
@@ -112,7 +114,8 @@ public static class PlanSections
     /// <summary>Where something lies, to a tenth of the unit.</summary>
     private static string Place(StudyFactor factor, double si) => Invariant($"{factor.Unit.FromSi(si):0.#} {factor.Unit.Symbol}");
 
-    private static string ModelWords(SurfaceModel model) => model switch
+    /// <summary>The terms of a model in words.</summary>
+    internal static string ModelWords(SurfaceModel model) => model switch
     {
         SurfaceModel.Linear => "a constant and one term for each factor",
         SurfaceModel.Interactions => "a constant, one term for each factor and one for each pair",
@@ -120,7 +123,8 @@ public static class PlanSections
         _ => "a constant, one term for each factor, each pair and each square",
     };
 
-    private static string Digits(double value, string unit)
+    /// <summary>A value to four digits with its unit.</summary>
+    internal static string Digits(double value, string unit)
     {
         var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
         var text = Math.Round(value, Math.Clamp(4 - whole, 0, 6)).ToString("0.######", CultureInfo.InvariantCulture);

@@ -32,6 +32,12 @@ public static class RunJson
         json.Objects("yaw_leverage_scenarios", result.Scenarios, scenario => Scenario(json, scenario, result.Study));
         json.Objects("balanced_bands", result.Bands, band => Band(json, band));
         json.Texts("dropped_objectives", result.DroppedObjectives);
+        if (result.Plan is { } plan)
+        {
+            json.WritePropertyName("plan");
+            PlanJson.Write(json, plan);
+        }
+
         Front(json, report);
         json.Objects("assumptions", result.Study.Assumptions.Concat(StandingAssumptions.All), assumption => Assumption(json, assumption));
         json.Texts("warnings", result.Study.Warnings);

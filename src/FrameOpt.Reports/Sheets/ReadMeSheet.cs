@@ -23,14 +23,14 @@ internal static class ReadMeSheet
             yield return ["to try another design", "On the sheet What if type spacing, lateral offset, suspension height and thrust-line angle."];
         }
 
-        foreach (var (sheet, words) in Sheets(result.Front.Count > 0))
+        foreach (var (sheet, words) in Sheets(result.Front.Count > 0, result.Plan is not null))
             yield return [$"sheet {sheet}", words];
         yield return ["signs and units", "The unit stands in every header; dimensions are in the units of the study file. Offsets, angles, moments and residuals: to the pilot's right is +. Left and right are the pilot's, seen from behind."];
         yield return ["how much it holds", Limits(report)];
         yield return ["if figures stay as they are", "Your spreadsheet program may be set to recompute by hand only: in most programs F9 recomputes."];
     }
 
-    private static IEnumerable<(string Sheet, string Words)> Sheets(bool hasFront)
+    private static IEnumerable<(string Sheet, string Words)> Sheets(bool hasFront, bool hasPlan)
     {
         yield return ("Summary", "the answer: what to drill, what it leaves in each phase, what it costs elsewhere, what to check before flight.");
         if (hasFront)
@@ -40,6 +40,13 @@ internal static class ReadMeSheet
             yield return (ChartSheets.SheetName, "the front from two sides, the residual torque of each phase, torque and residual against propeller speed. Native charts: click and change them.");
             yield return ("Front", "the designs that nothing else beats, ranked, to sort and filter.");
             yield return ("Phases", "every phase of each of those designs.");
+        }
+
+        if (hasPlan)
+        {
+            yield return (PlanSheet.Name, "the runs of the study's plan, what the model gives for each, and what such a plan can tell apart.");
+            yield return (EffectsSheet.Name, "for each response which factors matter, alone and in pairs, and how it moves with each.");
+            yield return (SurfaceSheet.Name, "for each response a simple formula fitted to those runs, how far it is from the model, and a map of it.");
         }
 
         yield return ("Machine and mission", "the study as the tool understood it.");
