@@ -18,7 +18,7 @@ public class PlanReadingTests
         { "kind: Plackett-Burman, runs: 12", new PlanSetting.PlackettBurman(12) },
         { "kind: central composite", new PlanSetting.CentralComposite(AxialRule.FaceCentred, 1) },
         { "kind: central composite, axial: rotatable, centre_runs: 3", new PlanSetting.CentralComposite(AxialRule.Rotatable, 3) },
-        { "kind: Box-Behnken, centre_runs: 0", new PlanSetting.BoxBehnken(0) },
+        { "kind: Box-Behnken, centre_runs: 2", new PlanSetting.BoxBehnken(2) },
         { "kind: definitive screening", new PlanSetting.DefinitiveScreening() },
         { "kind: D-optimal, runs: 20", new PlanSetting.Optimal(OptimalCriterion.D, SurfaceModel.Quadratic, 20, 1) },
         { "kind: I-optimal, runs: 12, model: interactions, seed: 7", new PlanSetting.Optimal(OptimalCriterion.I, SurfaceModel.Interactions, 12, 7) },
@@ -64,7 +64,9 @@ public class PlanReadingTests
     [InlineData("kind: Box-Behnken, responses: [pitch_swing, pitch_swing]", "stands twice")]
     [InlineData("kind: central composite, centre_runs: 1.5", "whole number")]
     // The plan does not exist: docs/plans.md, tables of sizes.
-    [InlineData("kind: fractional factorial, most_runs: 4", "cannot be made: 4 factors need 8 runs")]
+    [InlineData("kind: fractional factorial, most_runs: 4", "cannot be made: the number of runs for 4 factors must be 5 or more, but is 4")]
+    [InlineData("kind: fractional factorial, most_runs: 6", "cannot be made: 4 factors need 8 runs")]
+    [InlineData("kind: Box-Behnken, centre_runs: 0", "cannot be made: the number of centre runs of a Box-Behnken plan must be 1 or more")]
     [InlineData("kind: fractional factorial, generators: [D=XYZ]", "cannot be made: \"X\"")]
     [InlineData("kind: Plackett-Burman, runs: 10", "has 8, 12, 16, 20, 24 runs, not 10")]
     [InlineData("kind: D-optimal, runs: 10", "cannot be made")]
