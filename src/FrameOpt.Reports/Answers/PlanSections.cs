@@ -46,11 +46,18 @@ public static class PlanSections
         if (fraction.Resolution is { } resolution)
         {
             lines.Add($"Defining relation: I = {string.Join(" = ", fraction.DefiningRelation)}; resolution {resolution}; "
-                + $"words of length 3, 4, ...: {string.Join(", ", fraction.WordLengthPattern)}.");
+                + $"words of length 3, 4, ...: {string.Join(", ", fraction.WordLengthPattern.Skip(2))}.");
         }
 
         return new AnswerSection("What the plan can tell", lines, new AnswerTable(
             ["effects it cannot tell apart"], [.. fraction.Aliases().Select(group => (IReadOnlyList<string>)[group.ToString()])]));
+    }
+
+    /// <summary>A warning where pairs and squares are missing from the surfaces.</summary>
+    internal static IEnumerable<string> NotInSurface(StudyPlan plan)
+    {
+        if (plan.Model == SurfaceModel.Linear)
+            yield return "Pairs of factors and curves are not in the surfaces of this plan, so part of a share may be theirs; a plan with more runs can tell them apart.";
     }
 
     /// <summary>Which terms matter to one response, and how far its surface is from the model.</summary>

@@ -13,7 +13,7 @@ internal static class PlanShortSection
     {
         if (result.Plan is not { } answer)
             yield break;
-        yield return new AnswerSection("Which factors matter", [Runs(answer.Plan), .. answer.Surfaces.Select(surface => Line(answer.Plan, surface))]);
+        yield return new AnswerSection("Which factors matter", [Runs(answer.Plan), .. PlanSections.NotInSurface(answer.Plan), .. answer.Surfaces.Select(surface => Line(answer.Plan, surface))]);
     }
 
     private static string Runs(StudyPlan plan) =>

@@ -24,6 +24,7 @@ internal static class EffectsSheet
         page.Lines([
             "Coefficients are in coded units: what the response gains by that term when its factors go from the middle to the high end. "
                 + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose terms are uncorrelated (variance inflation 1).",
+            .. PlanSections.NotInSurface(plan),
         ]);
         for (var r = 0; r < answer.Surfaces.Count; r++)
         {

@@ -40,6 +40,8 @@ public class PlanReportTests
         var other = new ReadBack(Report(setting));
         Assert.Empty(other.SchemaErrors());
         Assert.Contains("Surface", other.Sheets.Keys);
+        Assert.Equal(setting is PlanSetting.FractionOf, other.AllTexts.Any(text => text.Contains("part of a share may be theirs", StringComparison.Ordinal)));
+        Assert.Equal(setting is PlanSetting.FractionOf, other.AllTexts.Contains("AB = CD")); // I = ABCD
     }
 
     public static TheoryData<PlanSetting> OtherPlans =>

@@ -126,6 +126,7 @@ public class StudyPlanTests
         Assert.Equal(["hang_point_spacing", "lateral_offset", "suspension_height", "thrust_line_angle", "thrust_line_tilt", "hub_forward", "hub_up"], plan.Factors.Select(factor => factor.Name));
         Assert.Equal(3, plan.Fraction!.Resolution);
         Assert.Equal([0, 0, 7, 7, 0, 0, 1], plan.Fraction.WordLengthPattern); // Box and Hunter 1961 (from memory): the 2^(7-4) of resolution III
+        Assert.Contains(PlanSections.CanTell(plan).Lines, line => line.EndsWith("resolution 3; words of length 3, 4, ...: 7, 7, 0, 0, 1.", StringComparison.Ordinal));
     }
 
     [Fact]
