@@ -11,7 +11,7 @@ public static class PlanSections
 {
     /// <summary>The plan, what it can tell, and for each response which terms matter and how far the surface is from the model.</summary>
     public static IReadOnlyList<AnswerSection> Of(PlanAnswer answer) =>
-        [Runs(answer), CanTell(answer.Plan), .. answer.Surfaces.Select(surface => Surface(answer.Plan, surface))];
+        [Runs(answer), CanTell(answer.Plan), PlanQualitySection.Of(answer.Plan), .. answer.Surfaces.Select(surface => Surface(answer.Plan, surface))];
 
     /// <summary>One row for each run: coded values and the values to build.</summary>
     public static AnswerSection Runs(PlanAnswer answer)

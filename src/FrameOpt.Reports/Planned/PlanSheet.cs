@@ -34,6 +34,9 @@ internal static class PlanSheet
             page.Lines([$"{aliases.Headers[0]}:", .. aliases.Rows.Select(row => row[0])]);
         }
 
+        var quality = PlanQualitySection.Of(plan);
+        page.Heading(quality.Title);
+        page.Lines([quality.Lines[0], "`frameopt plan` gives standard error, variance inflation and power of each term."]);
         return runs;
     }
 

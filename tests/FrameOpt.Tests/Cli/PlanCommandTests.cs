@@ -1,0 +1,50 @@
+using FrameOpt.Cli;
+
+namespace FrameOpt.Tests.Cli;
+
+public class PlanCommandTests
+{
+    private static readonly string rationale = Repository.Study("rationale");
+
+    [Fact]
+    public void A_plan_is_shown_with_its_runs_its_quality_and_its_surfaces()
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Done, terminal.Run("plan", rationale));
+        // By hand: 16 corners, 8 axial runs and one at the middle; 15 terms leave 10 runs over.
+        Assert.Contains("25 runs on 4 factors", terminal.Output);
+        Assert.Contains("10 runs left over to measure the noise", terminal.Output);
+        Assert.Contains("No p-values and no F tests: the runs are computed", terminal.Output);
+        // By hand: the sum of squares of a main effect's column is 16 + 2, so its standard error is 1 / sqrt(18).
+        Assert.Matches($@"lateral_offset +{1 / Math.Sqrt(18):0.000} +1\.00 ", terminal.Output);
+    }
+
+    [Fact]
+    public void An_orthogonal_two_level_plan_has_efficiencies_of_one()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder["study.yaml"], File.ReadAllText(rationale).Replace("kind: central composite", "kind: full factorial").Replace("  axial: face-centred\n", ""));
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Done, terminal.Run("plan", folder["study.yaml"]));
+        Assert.Contains("D efficiency 1.000, A efficiency 1.000, G efficiency 1.000", terminal.Output);
+    }
+
+    [Fact]
+    public void Runs_are_written_for_measuring_and_never_over_a_file()
+    {
+        using var folder = new TemporaryFolder();
+        Assert.Equal(ExitCode.Done, new TestTerminal().Run("plan", rationale, "--csv", folder["runs.csv"]));
+        Assert.Equal(26, File.ReadAllLines(folder["runs.csv"]).Length);
+        var again = new TestTerminal();
+        Assert.Equal(ExitCode.Mistake, again.Run("plan", rationale, "--csv", folder["runs.csv"]));
+        Assert.Contains("exists already", again.Error);
+    }
+
+    [Fact]
+    public void A_study_without_a_plan_says_how_to_ask_for_one()
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Mistake, terminal.Run("plan", Repository.Study("custom-match")));
+        Assert.Contains("plan: { kind: central composite }", terminal.Error);
+    }
+}
