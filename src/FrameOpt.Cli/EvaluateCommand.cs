@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using FrameOpt.Model;
 using FrameOpt.Reports;
 using FrameOpt.Studies;
@@ -95,12 +94,5 @@ internal static class EvaluateCommand
         return [limit.Text, Digits(value), limit.Response.Unit, limit.AsBound.Allows(value) ? "kept" : "BROKEN"];
     }
 
-    /// <summary>Six digits, never an exponent: enough to check a figure by hand.</summary>
-    private static string Digits(double value)
-    {
-        if (!double.IsFinite(value))
-            return double.IsNaN(value) ? "not asked" : "no bound";
-        var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
-        return Math.Round(value, Math.Clamp(6 - whole, 0, 9)).ToString("0.#########", CultureInfo.InvariantCulture);
-    }
+    private static string Digits(double value) => Figures.Significant(value, 6);
 }

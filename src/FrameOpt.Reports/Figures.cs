@@ -20,6 +20,17 @@ public static class Figures
         return unit.Length == 0 ? number : $"{number} {unit}";
     }
 
+    /// <summary>A value to so many digits, never with an exponent, for figures to be checked by hand.</summary>
+    /// <param name="value">NaN is a value the study gives no basis for, infinite one without bound.</param>
+    /// <param name="digits">At least one.</param>
+    public static string Significant(double value, int digits)
+    {
+        if (!double.IsFinite(value))
+            return double.IsNaN(value) ? "not asked" : "no bound";
+        var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
+        return Math.Round(value, Math.Clamp(digits - whole, 0, digits + 3)).ToString("0.#########", CultureInfo.InvariantCulture);
+    }
+
     /// <summary>A response's value; a load in kilograms-force too.</summary>
     public static string Text(double value, ResponseEntry entry) =>
         entry.Unit == "N" && double.IsFinite(value) ? Load(value) : Text(value, entry.Unit);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FrameOpt.Analysis;
 using FrameOpt.Plans;
 using FrameOpt.Studies;
@@ -133,8 +132,7 @@ public static class PlanSections
     /// <summary>A value to four digits with its unit.</summary>
     internal static string Digits(double value, string unit)
     {
-        var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
-        var text = Math.Round(value, Math.Clamp(4 - whole, 0, 6)).ToString("0.######", CultureInfo.InvariantCulture);
+        var text = Figures.Significant(value, 4);
         return unit.Length > 0 ? $"{text} {unit}" : text;
     }
 }
