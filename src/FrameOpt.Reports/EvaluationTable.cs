@@ -36,13 +36,10 @@ public sealed class EvaluationTable : IDisposable
     /// <summary>Adds a batch. A design that cannot fly has its reason for an outcome and no values.</summary>
     public void Append(EvaluatedBatch batch)
     {
-        var rowLength = batch.Designs.RowValues.Length;
         var values = new double[batch.Problem.Factors.Count];
         for (var i = 0; i < batch.Designs.Count; i++)
         {
-            if (i % rowLength == 0)
-                batch.Designs.Row(i / rowLength, values.Length).CopyTo(values);
-            values[batch.Problem.RowFactor] = batch.Designs.RowValues[i % rowLength];
+            batch.Designs.CopyDesign(i, batch.Problem, values);
             Row(batch, i, problem.Geometry(values));
         }
     }

@@ -10,9 +10,10 @@ public class ArchitectureTests
     {
         ["FrameOpt.Model"] = [],
         ["FrameOpt.Plans"] = [],
-        ["FrameOpt.Search"] = [],
+        ["FrameOpt.Search"] = ["FrameOpt.Plans"],
         ["FrameOpt.Analysis"] = ["FrameOpt.Model", "FrameOpt.Plans"],
-        ["FrameOpt.Studies"] = ["FrameOpt.Model", "FrameOpt.Search", "FrameOpt.Analysis", "FrameOpt.Plans"],
+        ["FrameOpt.Line"] = ["FrameOpt.Model", "FrameOpt.Plans"],
+        ["FrameOpt.Studies"] = ["FrameOpt.Model", "FrameOpt.Search", "FrameOpt.Analysis", "FrameOpt.Plans", "FrameOpt.Line"],
     };
 
     [Fact]

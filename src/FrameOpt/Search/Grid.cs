@@ -4,19 +4,22 @@ namespace FrameOpt.Search;
 public sealed class Grid
 {
     private readonly Problem problem;
+    private readonly IReadOnlyList<double>[] values;
     private readonly double[] rowValues;
 
     /// <summary>The grid of a problem.</summary>
+    /// <exception cref="ArgumentException">A factor is continuous.</exception>
     /// <exception cref="OverflowException">More than 2⁶³ designs.</exception>
     public Grid(Problem problem)
     {
         this.problem = problem;
-        rowValues = [.. problem.Factors[problem.RowFactor].Levels];
+        values = [.. problem.Factors.Select(factor => factor.Values ?? throw new ArgumentException($"{factor.Name} is continuous: a grid needs levels", nameof(problem)))];
+        rowValues = [.. values[problem.RowFactor]];
         Rows = 1;
         for (var f = 0; f < problem.Factors.Count; f++)
         {
             if (f != problem.RowFactor)
-                Rows = checked(Rows * problem.Factors[f].Levels.Count);
+                Rows = checked(Rows * values[f].Count);
         }
 
         Count = checked(Rows * rowValues.Length);
@@ -53,14 +56,14 @@ public sealed class Grid
         return new DesignBatch(firstRow * RowLength, rowCount, rows, rowValues);
     }
 
-    private void FillRow(long row, Span<double> values)
+    private void FillRow(long row, Span<double> design)
     {
         for (var f = problem.Factors.Count - 1; f >= 0; f--)
         {
             if (f == problem.RowFactor)
                 continue;
-            var levels = problem.Factors[f].Levels;
-            values[f] = levels[(int)(row % levels.Count)];
+            var levels = values[f];
+            design[f] = levels[(int)(row % levels.Count)];
             row /= levels.Count;
         }
     }

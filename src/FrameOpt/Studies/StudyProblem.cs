@@ -34,7 +34,7 @@ public sealed class StudyProblem
         var machine = FrameGeometry.On(study.Machine, 0, 0, 0, 0);
         asBuilt = [.. Enum.GetValues<GeometryInput>().Select(input => machine[input])];
         Problem = new Problem(
-            [.. inputs.Select(input => study.Factors.First(factor => factor.Input == input)).Select(f => new Factor(f.Name, f.LevelsSi))],
+            [.. inputs.Select(input => study.Factors.First(factor => factor.Input == input)).Select(SearchFactor)],
             Array.IndexOf(inputs, GeometryInput.LateralOffset),
             [.. study.Objectives.Select(objective => new Goal(objective.Response.Name, objective.Maximise))],
             [.. study.Limits.Select(limit => limit.AsBound)],
@@ -65,12 +65,16 @@ public sealed class StudyProblem
         return FrameGeometry.Of(all);
     }
 
+    private static Factor SearchFactor(StudyFactor factor) => factor.IsContinuous
+        ? new Factor.Continuous(factor.Name, factor.LevelsSi[0], factor.LevelsSi[^1])
+        : new Factor.Stepped(factor.Name, factor.LevelsSi);
+
     private void Evaluate(EvaluatedBatch batch)
     {
         var row = new MissionRow(mission);
-        ReadOnlySpan<double> offsets = batch.Designs.RowValues;
         for (var r = 0; r < batch.Designs.RowCount; r++)
         {
+            var offsets = batch.Designs.RowValues(r, Problem);
             var at = r * offsets.Length;
             var codes = batch.Failures.AsSpan(at, offsets.Length);
             var failure = row.Prepare(Geometry(batch.Designs.Row(r, inputs.Length)));

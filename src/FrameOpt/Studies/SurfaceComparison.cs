@@ -37,16 +37,13 @@ public static class SurfaceComparison
 
     private static void Add(EvaluatedBatch batch, StudyProblem problem, StudyPlan plan, IReadOnlyList<RegressionFit?> fits, Sum[] sums)
     {
-        var factors = batch.Problem.Factors.Count;
-        var values = new double[factors];
+        var values = new double[batch.Problem.Factors.Count];
         var coded = new double[plan.Factors.Count];
-        var rowLength = batch.Designs.RowValues.Length;
         for (var i = 0; i < batch.Designs.Count; i++)
         {
             if (batch.Failures[i] != 0)
                 continue;
-            batch.Designs.Row(i / rowLength, factors).CopyTo(values);
-            values[batch.Problem.RowFactor] = batch.Designs.RowValues[i % rowLength];
+            batch.Designs.CopyDesign(i, batch.Problem, values);
             var geometry = problem.Geometry(values);
             for (var f = 0; f < coded.Length; f++)
                 coded[f] = plan.Scales[f].Coded(geometry[plan.Factors[f].Input]);

@@ -6,19 +6,19 @@ public class ExhaustiveSearchTests
 {
     // A problem whose evaluation is its design: what comes out says what was put in.
     private static Problem Echo(int[] levels, int rowFactor, params Bound[] bounds) => new(
-        [.. levels.Select((count, f) => new Factor($"f{f}", [.. Enumerable.Range(0, count).Select(i => (double)i)]))],
+        [.. levels.Select((count, f) => new Factor.Stepped($"f{f}", [.. Enumerable.Range(0, count).Select(i => (double)i)]))],
         rowFactor,
         [.. levels.Select((_, f) => new Goal($"f{f}", false))],
         bounds,
         batch =>
         {
-            var length = batch.Designs.RowValues.Length;
+            var length = batch.Designs.RowLength;
             for (var r = 0; r < batch.Designs.RowCount; r++)
             {
                 for (var i = 0; i < length; i++)
                 {
                     for (var f = 0; f < levels.Length; f++)
-                        batch.Objectives[f][r * length + i] = f == rowFactor ? batch.Designs.RowValues[i] : batch.Designs.Row(r, levels.Length)[f];
+                        batch.Objectives[f][r * length + i] = f == rowFactor ? batch.Designs.RowValues(r, batch.Problem)[i] : batch.Designs.Row(r, levels.Length)[f];
                     foreach (var column in batch.Bounded)
                         column[r * length + i] = batch.Objectives[0][r * length + i];
                     batch.Failures[r * length + i] = batch.Objectives[^1][r * length + i] == 1 ? (ushort)7 : (ushort)0;
