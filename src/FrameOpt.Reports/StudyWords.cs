@@ -56,7 +56,7 @@ public static class StudyWords
     }
 
     /// <summary>"NSGA-II" or its sister.</summary>
-    public static string Method(SearchMethod method) => method == SearchMethod.NsgaII ? "NSGA-II" : "SMS-EMOA";
+    public static string Method(SearchMethod method) => method == SearchMethod.NsgaII ? "NSGA-II" : "NSGA-III";
 
     /// <summary>Out of what the evaluated designs were taken.</summary>
     public static string Among(Study study) => (study.Search, study.GridSize) switch

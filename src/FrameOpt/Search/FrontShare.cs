@@ -8,9 +8,6 @@ namespace FrameOpt.Search;
 /// <param name="StandardError">Of the share; 0 when exact.</param>
 public sealed record FrontShare(double Share, int SamplePoints, double StandardError)
 {
-    /// <summary>Exact up to so many objectives; with more, large fronts would take too long.</summary>
-    private const int MostExactObjectives = 3;
-
     private const int Samples = 1 << 14;
     private const double BeyondWorst = 0.1;
 
@@ -22,9 +19,7 @@ public sealed record FrontShare(double Share, int SamplePoints, double StandardE
         var corner = Array.ConvertAll(whole.Columns, Corner);
         if (part.Ids.Length == 0)
             return new FrontShare(0, 0, 0);
-        return corner.Length <= MostExactObjectives
-            ? new FrontShare(Hypervolume.Of(part.Columns, corner) / Hypervolume.Of(whole.Columns, corner), 0, 0)
-            : Sampled(part, whole, corner);
+        return Sampled(part, whole, corner);
     }
 
     private static double Corner(double[] column)

@@ -6,6 +6,6 @@ public enum SearchMethod
     /// <summary>Non-dominated sorting with crowding, for two objectives, good enough for three.</summary>
     NsgaII,
 
-    /// <summary>By hypervolume, for three objectives and more.</summary>
-    SmsEmoa,
+    /// <summary>By reference directions, for three objectives and more.</summary>
+    NsgaIII,
 }

@@ -39,7 +39,7 @@ internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IRea
                 return new CsvTable(name, headers, rows);
             findings.Mistake(at, $"The file {name} has no rows.", "Its first line names the columns, and each line after it is one row.");
         }
-        catch (Exception problem) when (problem is CsvException or FormatException or ArgumentException or InvalidOperationException)
+        catch (Exception problem) when (problem is CsvFormatException or FormatException or ArgumentException or InvalidOperationException)
         {
             findings.Mistake(at, $"The file {name} cannot be read as CSV: {problem.Message}", "Save it as CSV in UTF-8, separated by commas or semicolons.");
         }

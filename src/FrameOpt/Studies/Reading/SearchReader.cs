@@ -14,7 +14,7 @@ internal static class SearchReader
     private static readonly Dictionary<string, SearchMethod> methods = new()
     {
         ["NSGA-II"] = SearchMethod.NsgaII,
-        ["SMS-EMOA"] = SearchMethod.SmsEmoa,
+        ["NSGA-III"] = SearchMethod.NsgaIII,
     };
 
     public static SearchSetting Read(Section study, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
