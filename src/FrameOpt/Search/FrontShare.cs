@@ -8,18 +8,18 @@ namespace FrameOpt.Search;
 /// <param name="StandardError">Of the share; 0 when exact.</param>
 public sealed record FrontShare(double Share, int SamplePoints, double StandardError)
 {
-    private const int Samples = 1 << 14;
     private const double BeyondWorst = 0.1;
 
     /// <summary>Compares two fronts of the same objectives, all to be minimised.</summary>
     /// <param name="part">No points give 0.</param>
     /// <param name="whole">One point or more. Its worst value of each objective, a tenth of its range beyond, is the corner the volumes are measured from.</param>
-    public static FrontShare Of(FrontPoints part, FrontPoints whole)
+    /// <param name="samples">How many points to look at where the exact volume would take too long.</param>
+    public static FrontShare Of(FrontPoints part, FrontPoints whole, int samples = 1 << 14)
     {
         var corner = Array.ConvertAll(whole.Columns, Corner);
         if (part.Ids.Length == 0)
             return new FrontShare(0, 0, 0);
-        return Sampled(part, whole, corner);
+        return Sampled(part, whole, corner, samples);
     }
 
     private static double Corner(double[] column)
@@ -28,11 +28,11 @@ public sealed record FrontShare(double Share, int SamplePoints, double StandardE
         return worst + BeyondWorst * (worst > best ? worst - best : 1);
     }
 
-    private static FrontShare Sampled(FrontPoints part, FrontPoints whole, double[] corner)
+    private static FrontShare Sampled(FrontPoints part, FrontPoints whole, double[] corner, int samples)
     {
         var ideal = corner.Select((_, j) => Math.Min(part.Columns[j].Min(), whole.Columns[j].Min())).ToArray();
         int inPart = 0, inWhole = 0, inOne = 0;
-        foreach (var point in SobolSequence.Points(corner.Length, Samples))
+        foreach (var point in SobolSequence.Points(corner.Length, samples))
         {
             for (var j = 0; j < point.Length; j++)
                 point[j] = ideal[j] + point[j] * (corner[j] - ideal[j]);
@@ -43,7 +43,7 @@ public sealed record FrontShare(double Share, int SamplePoints, double StandardE
         }
 
         // As of a plain random sample: evenly spread points err less.
-        return new FrontShare((double)inPart / Math.Max(1, inWhole), Samples, Math.Sqrt(Math.Max(1, inOne)) / Math.Max(1, inWhole));
+        return new FrontShare((double)inPart / Math.Max(1, inWhole), samples, Math.Sqrt(Math.Max(1, inOne)) / Math.Max(1, inWhole));
     }
 
     private static bool Dominates(FrontPoints front, double[] point)

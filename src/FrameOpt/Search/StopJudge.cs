@@ -8,6 +8,9 @@ public sealed class StopJudge
     /// <summary>The front is looked at so many times in the span of a stall rule.</summary>
     private const int LooksPerStall = 5;
 
+    /// <summary>Enough to see a growth of a thousandth: both fronts are held against the same points.</summary>
+    private const int Samples = 1 << 12;
+
     private readonly StopRules rules;
     private readonly Func<FrontPoints> front;
     private readonly Queue<FrontPoints> earlier = new();
@@ -18,11 +21,13 @@ public sealed class StopJudge
     /// <summary>A judge that has seen nothing yet.</summary>
     /// <param name="rules">When to stop.</param>
     /// <param name="front">Gives the front of everything seen so far; asked only by a stall rule.</param>
-    public StopJudge(StopRules rules, Func<FrontPoints> front)
+    /// <param name="evaluated">Designs evaluated before, which count towards the most.</param>
+    public StopJudge(StopRules rules, Func<FrontPoints> front, long evaluated = 0)
     {
+        this.evaluated = evaluated;
         this.rules = rules;
         this.front = front;
-        nextLook = Look;
+        nextLook = rules.Stall is null ? long.MaxValue : evaluated + Look;
     }
 
     private long Look => rules.Stall is { } stall ? Math.Max(1, stall.Evaluations / LooksPerStall) : long.MaxValue;
@@ -77,6 +82,6 @@ public sealed class StopJudge
         if (earlier.Count <= LooksPerStall)
             return false;
         var before = earlier.Dequeue();
-        return before.Ids.Length > 0 && FrontShare.Of(before, now).Share >= 1 / (1 + rules.Stall!.Growth);
+        return before.Ids.Length > 0 && FrontShare.Of(before, now, Samples).Share >= 1 / (1 + rules.Stall!.Growth);
     }
 }

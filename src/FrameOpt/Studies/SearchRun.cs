@@ -117,7 +117,7 @@ public sealed class SearchRun
         reason ??= "every design of the grid was evaluated";
         if (setting.Polish && !judge.IsTargetReached && Tally.Usable > 0)
         {
-            var polishing = new StopJudge(setting.Stop with { Evaluations = setting.Stop.Evaluations - Tally.Evaluated, Stall = null }, front.Result);
+            var polishing = new StopJudge(setting.Stop with { Stall = null }, front.Result, Tally.Evaluated);
             foreach (var batch in StudySearch.Polish(FrontDesigns()).Run(Problem, threads))
             {
                 // The polish is a search of its own and counts from 0.

@@ -29,7 +29,7 @@ internal static class SearchReader
         if (search?.Choice("method", [Exhaustive, .. methods.Keys]) is not { } method)
             return new SearchSetting.Exhaustive();
         if (method != Exhaustive)
-            return Evolutionary(search, methods[method], factors, objectives, responses);
+            return Evolutionary(study, search, methods[method], factors, objectives, responses);
         foreach (var key in new[] { "population", "seed", "start", "polish", "stop" }.Where(search.Has))
             search.Findings.Mistake(search.KeyAt(key), $"An exhaustive search takes no {key}: it computes every design.", $"Remove it; it belongs to {string.Join(", ", methods.Keys)}.");
         return new SearchSetting.Exhaustive();
@@ -41,11 +41,13 @@ internal static class SearchReader
         : study.Search;
 
     private static SearchSetting.Evolutionary Evolutionary(
-        Section search, SearchMethod method, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+        Section study, Section search, SearchMethod method, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
     {
         Assume(search, "population", "100", "assumption");
         Assume(search, "seed", "1", "assumption: any other does as well");
         var (start, words) = StartReader.Read(search, factors);
+        if (words == StartReader.Plan && !study.Has("plan"))
+            search.Findings.Mistake(search.At("start"), "The study has no plan to begin from.", "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
         return new SearchSetting.Evolutionary(
             method, search.Whole("population", 100, 2, MostPopulation), (ulong)search.Whole("seed", 1, 0, int.MaxValue), Stop(search, objectives, responses))
         {
