@@ -7,7 +7,7 @@ namespace FrameOpt.Search;
 /// Source: Deb et al. 2002, sections III and VI (from memory). Ranks follow constrained domination: the fronts of the usable designs first, then designs outside their
 /// limits by how much they miss them, then those that failed.
 /// </remarks>
-internal sealed class CrowdedSelection : ISelection
+internal sealed class CrowdedSelection(Pcg32 random) : ISelection
 {
     private readonly RankedMembers ranked = new();
     private double[] room = [];
@@ -28,11 +28,13 @@ internal sealed class CrowdedSelection : ISelection
             chosen += Math.Min(front.Length, keep - chosen);
         }
 
-        ranked.Keep(members, chosen, room);
+        var kept = ranked.Keep(members, chosen);
+        for (var i = 0; i < kept.Length; i++)
+            room[i] = room[kept[i]];
     }
 
     /// <inheritdoc/>
-    public int Parent(Members members, Pcg32 random)
+    public int Parent(Members members)
     {
         var (a, b) = (random.Next(members.Count), random.Next(members.Count));
         var (rankA, rankB) = (ranked.RankOf(a), ranked.RankOf(b));

@@ -50,8 +50,8 @@ internal sealed class RankedMembers
     /// <summary>The rank of a member.</summary>
     public int RankOf(int member) => rankOf[member];
 
-    /// <summary>Leaves the first <paramref name="count"/> of the ranked members, in the order they stood in, with a figure of each.</summary>
-    public void Keep(Members members, int count, double[] figures)
+    /// <summary>Leaves the first <paramref name="count"/> of the ranked members in the order they stood in, and gives the places they had.</summary>
+    public ReadOnlySpan<int> Keep(Members members, int count)
     {
         var kept = order.AsSpan(0, count);
         kept.Sort();
@@ -59,10 +59,10 @@ internal sealed class RankedMembers
         {
             members.Copy(kept[i], i);
             rankOf[i] = rankOf[kept[i]];
-            figures[i] = figures[kept[i]];
         }
 
         members.Count = count;
+        return kept;
     }
 
     // TEMPORARY until the fast sort is there.
