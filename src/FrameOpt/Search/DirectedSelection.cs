@@ -32,8 +32,8 @@ internal sealed class DirectedSelection(int objectives, int population, Pcg32 ra
 
     private void ChooseFromLast(Members members, int last, int places)
     {
-        frame.Update(members.Objectives, ranked.Members(0));
-        niches.Empty(members.Miss.Length);
+        frame.Update(members, ranked.Members(0));
+        niches.Empty(members.Capacity);
         for (var r = 0; r < last; r++)
             niches.Fill(members, ranked.Members(r), frame);
         niches.Choose(members, ranked.Members(last), places, frame);

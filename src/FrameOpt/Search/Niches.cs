@@ -117,7 +117,7 @@ internal sealed class Niches(double[][] directions, Pcg32 random)
 
     private void Associate(Members members, int member, ObjectiveFrame frame)
     {
-        frame.Place(members.Objectives, member, point);
+        frame.Place(members.ValuesOf(member), point);
         var most = double.NegativeInfinity;
         var squares = 0.0;
         foreach (var value in point)
