@@ -22,7 +22,7 @@ internal sealed class Evolution
         this.selection = selection(random);
         space = new GeneSpace(problem.Factors);
         variation = new Variation(space, settings, random);
-        memory = new DesignMemory(space, random);
+        memory = new DesignMemory(space);
         members = new Members(problem, Math.Max(settings.Start.Count, settings.Population) + settings.Population + 1); // one for a child too many
         evaluation = new GeneEvaluation(problem, space, threads);
     }
@@ -87,7 +87,7 @@ internal sealed class Evolution
             isNew = memory.Remember(genes);
         }
 
-        if (isNew || memory.TryUnseen(genes))
+        if (isNew || memory.TryUnseen(genes, random))
         {
             genes.CopyTo(members.Of(members.Count));
             members.Count++;
