@@ -14,8 +14,6 @@ namespace FrameOpt.Search;
 /// </remarks>
 public sealed class NonDominatedSort
 {
-    private const int WorthRadix = 2048;
-
     private readonly FrontCovers covers = new();
     private ulong[] keys = [];
     private int[] order = [];
@@ -83,10 +81,7 @@ public sealed class NonDominatedSort
     {
         for (var i = 0; i < indices.Length; i++)
             room[i] = RadixSort.KeyOf(values[indices[i] * objectives + first]);
-        if (indices.Length < WorthRadix)
-            room.Sort(indices);
-        else
-            RadixSort.Sort(room, indices);
+        RadixSort.SortUnstable(room, indices);
         if (first == objectives - 1)
             return;
         for (int start = 0, end; start < indices.Length; start = end)
