@@ -27,8 +27,31 @@ public static class FrontSamples
         return columns;
     }
 
-    /// <summary>Random directions in the positive orthant at distances uniform from 1 to 1.1.</summary>
-    public static double[][] Shell(int objectives, int count)
+    /// <summary>Points uniform in a cube, one after the other.</summary>
+    public static double[] Uniform(int objectives, int count)
+    {
+        var random = new Random(7);
+        var values = new double[objectives * count];
+        for (var i = 0; i < values.Length; i++)
+            values[i] = random.NextDouble();
+        return values;
+    }
+
+    /// <summary>Random directions in the positive orthant at distance 1, one point after the other.</summary>
+    public static double[] Sphere(int objectives, int count)
+    {
+        var columns = Shell(objectives, count, thickness: 0);
+        var values = new double[objectives * count];
+        for (var i = 0; i < values.Length; i++)
+            values[i] = columns[i % objectives][i / objectives];
+        return values;
+    }
+
+    /// <summary>The point 1.1 in every objective.</summary>
+    public static double[] Reference(int objectives) => [.. Enumerable.Repeat(1.1, objectives)];
+
+    /// <summary>Random directions in the positive orthant at distances uniform from 1 to 1.1, or to another thickness.</summary>
+    public static double[][] Shell(int objectives, int count, double thickness = 0.1)
     {
         var random = new Random(7);
         var columns = Columns(objectives, count);
@@ -37,7 +60,7 @@ public static class FrontSamples
         {
             for (var j = 0; j < objectives; j++)
                 direction[j] = Math.Abs(Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble()));
-            var scale = (1 + 0.1 * random.NextDouble()) / Math.Sqrt(direction.Sum(x => x * x));
+            var scale = (1 + thickness * random.NextDouble()) / Math.Sqrt(direction.Sum(x => x * x));
             for (var j = 0; j < objectives; j++)
                 columns[j][i] = direction[j] * scale;
         }

@@ -1,3 +1,7 @@
 using BenchmarkDotNet.Running;
+using FrameOpt.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+if (args is ["peers", var folder])
+    PeerTasks.Run(folder);
+else
+    BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -3,7 +3,7 @@ using FrameOpt.Plans;
 namespace FrameOpt.Search;
 
 /// <summary>Every design a search has chosen, so that none is evaluated twice.</summary>
-internal sealed class DesignMemory(GeneSpace space, Pcg32 random)
+internal sealed class DesignMemory(GeneSpace space)
 {
     private const int RandomTries = 20;
     private readonly HashSet<ulong> seen = [];
@@ -13,7 +13,7 @@ internal sealed class DesignMemory(GeneSpace space, Pcg32 random)
     public bool Remember(ReadOnlySpan<double> genes) => seen.Add(space.Key(genes));
 
     /// <summary>Finds a design not seen before, at random as long as that is easy, and remembers it; false when none is left.</summary>
-    public bool TryUnseen(Span<double> genes)
+    public bool TryUnseen(Span<double> genes, Pcg32 random)
     {
         for (var i = 0; i < RandomTries; i++)
         {
@@ -23,11 +23,11 @@ internal sealed class DesignMemory(GeneSpace space, Pcg32 random)
                 return true;
         }
 
-        return space.Designs is { } designs && (ulong)seen.Count < designs && NextUnseen(designs, genes);
+        return space.Designs is { } designs && (ulong)seen.Count < designs && NextUnseen(designs, genes, random);
     }
 
     /// <summary>Goes through all designs once, from a random one on, however often it is asked: what it has passed was seen.</summary>
-    private bool NextUnseen(ulong designs, Span<double> genes)
+    private bool NextUnseen(ulong designs, Span<double> genes, Pcg32 random)
     {
         next ??= (ulong)(random.NextDouble() * designs) % designs;
         do

@@ -15,14 +15,14 @@ internal sealed class Evolution
     private readonly Members members;
     private readonly GeneEvaluation evaluation;
 
-    public Evolution(Problem problem, int threads, EvolutionSettings settings, ISelection selection)
+    public Evolution(Problem problem, int threads, EvolutionSettings settings, Func<Pcg32, ISelection> selection)
     {
         this.settings = settings;
-        this.selection = selection;
         random = new Pcg32(settings.Seed);
+        this.selection = selection(random);
         space = new GeneSpace(problem.Factors);
         variation = new Variation(space, settings, random);
-        memory = new DesignMemory(space, random);
+        memory = new DesignMemory(space);
         members = new Members(problem, Math.Max(settings.Start.Count, settings.Population) + settings.Population + 1); // one for a child too many
         evaluation = new GeneEvaluation(problem, space, threads);
     }
@@ -68,7 +68,7 @@ internal sealed class Evolution
         {
             var daughter = members.Of(parents + child);
             var son = members.Of(parents + child + 1);
-            variation.Cross(members.Of(selection.Parent(members, random)), members.Of(selection.Parent(members, random)), daughter, son);
+            variation.Cross(members.Of(selection.Parent(members)), members.Of(selection.Parent(members)), daughter, son);
             variation.Mutate(daughter);
             variation.Mutate(son);
             Admit(daughter);
@@ -87,7 +87,7 @@ internal sealed class Evolution
             isNew = memory.Remember(genes);
         }
 
-        if (isNew || memory.TryUnseen(genes))
+        if (isNew || memory.TryUnseen(genes, random))
         {
             genes.CopyTo(members.Of(members.Count));
             members.Count++;

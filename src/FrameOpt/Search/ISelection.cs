@@ -1,5 +1,3 @@
-using FrameOpt.Plans;
-
 namespace FrameOpt.Search;
 
 /// <summary>Who survives and who has children: what evolutionary searches differ in.</summary>
@@ -9,5 +7,5 @@ internal interface ISelection
     void Survive(Members members, int keep);
 
     /// <summary>Draws a survivor to be a parent.</summary>
-    int Parent(Members members, Pcg32 random);
+    int Parent(Members members);
 }

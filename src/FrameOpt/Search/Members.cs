@@ -1,41 +1,45 @@
 namespace FrameOpt.Search;
 
 /// <summary>Designs a search works with: their genes and what came of them.</summary>
-internal sealed class Members
+internal sealed class Members(Problem problem, int capacity)
 {
-    private readonly int geneCount;
-
-    public Members(Problem problem, int capacity)
-    {
-        geneCount = problem.Factors.Count;
-        Genes = new double[capacity * geneCount];
-        Objectives = new double[problem.Goals.Count][];
-        for (var j = 0; j < Objectives.Length; j++)
-            Objectives[j] = new double[capacity];
-        Miss = new double[capacity];
-    }
+    private readonly int genes = problem.Factors.Count;
 
     /// <summary>How many designs.</summary>
     public int Count { get; set; }
 
-    /// <summary>All genes, design by design.</summary>
-    public double[] Genes { get; }
+    /// <summary>For how many there is room.</summary>
+    public int Capacity => Miss.Length;
 
-    /// <summary>Each objective's values, less is better.</summary>
-    public double[][] Objectives { get; }
+    /// <summary>How many objectives.</summary>
+    public int Objectives { get; } = problem.Goals.Count;
+
+    /// <summary>All genes, design by design.</summary>
+    public double[] Genes { get; } = new double[capacity * problem.Factors.Count];
+
+    /// <summary>The objectives, design by design, less is better.</summary>
+    public double[] Values { get; } = new double[capacity * problem.Goals.Count];
 
     /// <summary>0 for a usable design, infinity for one that failed, else the sum of shares by which it misses its limits.</summary>
-    public double[] Miss { get; }
+    public double[] Miss { get; } = new double[capacity];
 
     /// <summary>The genes of one design.</summary>
-    public Span<double> Of(int member) => Genes.AsSpan(member * geneCount, geneCount);
+    public Span<double> Of(int member) => Genes.AsSpan(member * genes, genes);
+
+    /// <summary>The objectives of one design.</summary>
+    public Span<double> ValuesOf(int member) => Values.AsSpan(member * Objectives, Objectives);
 
     /// <summary>Takes over the answers of a batch whose first design is a given member.</summary>
     public void Store(int first, EvaluatedBatch batch)
     {
         var count = batch.Designs.Count;
-        for (var j = 0; j < Objectives.Length; j++)
-            batch.Objectives[j].AsSpan(0, count).CopyTo(Objectives[j].AsSpan(first));
+        for (var j = 0; j < Objectives; j++)
+        {
+            var column = batch.Objectives[j];
+            for (var i = 0; i < count; i++)
+                Values[(first + i) * Objectives + j] = column[i];
+        }
+
         for (var i = 0; i < count; i++)
             Miss[first + i] = batch.Usable[i] != 0 ? 0 : MissOf(batch, i);
     }
@@ -46,8 +50,7 @@ internal sealed class Members
         if (from == to)
             return;
         Of(from).CopyTo(Of(to));
-        foreach (var column in Objectives)
-            column[to] = column[from];
+        ValuesOf(from).CopyTo(ValuesOf(to));
         Miss[to] = Miss[from];
     }
 

@@ -18,5 +18,5 @@ public sealed class Nsga2Search : ISearch
     }
 
     /// <inheritdoc/>
-    public IEnumerable<EvaluatedBatch> Run(Problem problem, int threads) => new Evolution(problem, threads, settings, new CrowdedSelection()).Run();
+    public IEnumerable<EvaluatedBatch> Run(Problem problem, int threads) => new Evolution(problem, threads, settings, random => new CrowdedSelection(random)).Run();
 }

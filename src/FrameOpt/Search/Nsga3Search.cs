@@ -19,5 +19,5 @@ public sealed class Nsga3Search : ISearch
 
     /// <inheritdoc/>
     public IEnumerable<EvaluatedBatch> Run(Problem problem, int threads) =>
-        new Evolution(problem, threads, settings, new DirectedSelection(problem.Goals.Count, settings.Population, settings.Seed)).Run();
+        new Evolution(problem, threads, settings, random => new DirectedSelection(problem.Goals.Count, settings.Population, random)).Run();
 }

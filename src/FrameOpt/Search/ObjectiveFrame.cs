@@ -5,8 +5,10 @@ namespace FrameOpt.Search;
 internal sealed class ObjectiveFrame
 {
     private const double OffAxis = 1e6; // weight of the objectives that are not the axis
+    private const double LeastScale = 1e-12;
     private readonly int objectives;
     private readonly double[] ideal;
+    private readonly double[] worst;
     private readonly double[][] extremes;
     private readonly double[] scale;
 
@@ -15,48 +17,48 @@ internal sealed class ObjectiveFrame
         this.objectives = objectives;
         ideal = new double[objectives];
         Array.Fill(ideal, double.PositiveInfinity);
+        worst = new double[objectives];
         extremes = new double[objectives][];
         scale = new double[objectives];
     }
 
     /// <summary>Takes the front of a generation into account.</summary>
-    public void Update(double[][] columns, ReadOnlySpan<int> front)
+    public void Update(Members members, ReadOnlySpan<int> front)
     {
-        for (var j = 0; j < objectives; j++)
+        Array.Fill(worst, double.NegativeInfinity);
+        foreach (var member in front)
         {
-            foreach (var member in front)
-                ideal[j] = Math.Min(ideal[j], columns[j][member]);
+            var values = members.ValuesOf(member);
+            for (var j = 0; j < objectives; j++)
+            {
+                ideal[j] = Math.Min(ideal[j], values[j]);
+                worst[j] = Math.Max(worst[j], values[j]);
+            }
         }
 
         for (var axis = 0; axis < objectives; axis++)
         {
             foreach (var member in front)
             {
-                var point = Array.ConvertAll(columns, column => column[member]);
-                if (extremes[axis] is null || OffAxisBy(point, axis) < OffAxisBy(extremes[axis], axis))
-                    extremes[axis] = point;
+                var values = members.ValuesOf(member);
+                if (extremes[axis] is null || OffAxisBy(values, axis) < OffAxisBy(extremes[axis], axis))
+                    extremes[axis] = values.ToArray();
             }
         }
 
         var plane = Plane();
         for (var j = 0; j < objectives; j++)
-        {
-            var worst = double.NegativeInfinity;
-            foreach (var member in front)
-                worst = Math.Max(worst, columns[j][member]);
-            var intercept = plane is null ? 0 : 1 / plane[j];
-            scale[j] = intercept > 1e-6 && double.IsFinite(intercept) ? intercept : Math.Max(worst - ideal[j], 1e-12);
-        }
+            scale[j] = plane is null ? Math.Max(worst[j] - ideal[j], LeastScale) : Math.Max(1 / plane[j], LeastScale);
     }
 
-    /// <summary>A member's objectives on these scales.</summary>
-    public void Place(double[][] columns, int member, Span<double> point)
+    /// <summary>A design's objectives on these scales.</summary>
+    public void Place(ReadOnlySpan<double> values, Span<double> point)
     {
         for (var j = 0; j < objectives; j++)
-            point[j] = (columns[j][member] - ideal[j]) / scale[j];
+            point[j] = (values[j] - ideal[j]) / scale[j];
     }
 
-    private double OffAxisBy(double[] point, int axis)
+    private double OffAxisBy(ReadOnlySpan<double> point, int axis)
     {
         var most = double.NegativeInfinity;
         for (var j = 0; j < objectives; j++)

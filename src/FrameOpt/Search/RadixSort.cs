@@ -8,6 +8,7 @@ internal static class RadixSort
 {
     private const int DigitBits = 11;
     private const int Buckets = 1 << DigitBits;
+    private const int WorthDigits = 700;
     private const int Digits = (64 + DigitBits - 1) / DigitBits;
 
     /// <summary>A key whose order as a whole number is the order of the doubles; both zeros have the same key.</summary>
@@ -15,6 +16,15 @@ internal static class RadixSort
     {
         var bits = BitConverter.DoubleToInt64Bits(value + 0.0);
         return (ulong)(bits ^ ((bits >> 63) | long.MinValue));
+    }
+
+    /// <summary>Sorts both spans by key, equal keys in any order: a few by comparison, many by digits.</summary>
+    public static void SortUnstable(Span<ulong> keys, Span<int> indices)
+    {
+        if (keys.Length < WorthDigits)
+            keys.Sort(indices);
+        else
+            Sort(keys, indices);
     }
 
     /// <summary>Sorts both spans by key.</summary>

@@ -7,42 +7,16 @@ namespace FrameOpt.Search;
 /// <remarks>Source: Deb et al. 2002, section VI (from memory).</remarks>
 internal sealed class RankedMembers
 {
+    private readonly NonDominatedSort sort = new();
     private readonly List<int> starts = [];
     private int[] order = [];
     private int[] rankOf = [];
+    private int[] usable = [];
+    private int[] usableRanks = [];
+    private double[] room = [];
 
     /// <summary>How many ranks.</summary>
     public int Ranks => starts.Count - 1;
-
-    /// <summary>Ranks the members as they are.</summary>
-    public void Rank(Members members)
-    {
-        if (order.Length < members.Miss.Length)
-            (order, rankOf) = (new int[members.Miss.Length], new int[members.Miss.Length]);
-        var usable = 0;
-        var others = members.Count;
-        for (var i = members.Count - 1; i >= 0; i--)
-        {
-            if (members.Miss[i] > 0)
-                order[--others] = i;
-        }
-
-        for (var i = 0; i < members.Count; i++)
-        {
-            if (members.Miss[i] == 0)
-                order[usable++] = i;
-        }
-
-        starts.Clear();
-        starts.Add(0);
-        RankUsable(members, usable);
-        RankOthers(members, usable);
-        for (var r = 0; r < Ranks; r++)
-        {
-            foreach (var member in Members(r))
-                rankOf[member] = r;
-        }
-    }
 
     /// <summary>The members of a rank.</summary>
     public Span<int> Members(int rank) => order.AsSpan(starts[rank], starts[rank + 1] - starts[rank]);
@@ -50,8 +24,33 @@ internal sealed class RankedMembers
     /// <summary>The rank of a member.</summary>
     public int RankOf(int member) => rankOf[member];
 
-    /// <summary>Leaves the first <paramref name="count"/> of the ranked members, in the order they stood in, with a figure of each.</summary>
-    public void Keep(Members members, int count, double[] figures)
+    /// <summary>Ranks the members as they are.</summary>
+    public void Rank(Members members)
+    {
+        Reserve(members);
+        var usableCount = 0;
+        var others = members.Count;
+        for (var i = 0; i < members.Count; i++)
+        {
+            if (members.Miss[i] == 0)
+                usable[usableCount++] = i;
+            else
+                order[--others] = i;
+        }
+
+        starts.Clear();
+        starts.Add(0);
+        RankUsable(members, usableCount);
+        RankOthers(members, usableCount);
+        for (var r = 0; r < Ranks; r++)
+        {
+            foreach (var member in Members(r))
+                rankOf[member] = r;
+        }
+    }
+
+    /// <summary>Leaves the first <paramref name="count"/> of the ranked members in the order they stood in, and gives the places they had.</summary>
+    public ReadOnlySpan<int> Keep(Members members, int count)
     {
         var kept = order.AsSpan(0, count);
         kept.Sort();
@@ -59,61 +58,61 @@ internal sealed class RankedMembers
         {
             members.Copy(kept[i], i);
             rankOf[i] = rankOf[kept[i]];
-            figures[i] = figures[kept[i]];
         }
 
         members.Count = count;
+        return kept;
     }
 
-    // TEMPORARY until the fast sort is there.
-    private void RankUsable(Members members, int usable)
+    private void RankUsable(Members members, int count)
     {
-        var done = 0;
-        while (done < usable)
+        var values = members.Values.AsSpan(0, count * members.Objectives);
+        if (count < members.Count)
         {
-            var rest = order[done..usable];
-            var isFront = Array.ConvertAll(rest, i => !Array.Exists(rest, o => Dominates(members, o, i)));
-            foreach (var pick in new[] { true, false })
-            {
-                var at = pick ? done : starts[^1];
-                for (var i = 0; i < rest.Length; i++)
-                {
-                    if (isFront[i] == pick)
-                        order[at++] = rest[i];
-                }
-
-                if (pick)
-                    starts.Add(at);
-            }
-
-            done = starts[^1];
-        }
-    }
-
-    private static bool Dominates(Members members, int a, int b)
-    {
-        var lower = false;
-        foreach (var column in members.Objectives)
-        {
-            if (column[a] > column[b])
-                return false;
-            lower |= column[a] < column[b];
+            values = room.AsSpan(0, values.Length);
+            for (var i = 0; i < count; i++)
+                members.ValuesOf(usable[i]).CopyTo(values[(i * members.Objectives)..]);
         }
 
-        return lower;
+        var ranks = usableRanks.AsSpan(0, count);
+        var fronts = sort.Rank(values, members.Objectives, ranks);
+
+        // One place for each front, moved on as members are put there.
+        var next = new int[fronts + 1];
+        foreach (var rank in ranks)
+            next[rank + 1]++;
+        for (var r = 1; r <= fronts; r++)
+        {
+            next[r] += next[r - 1];
+            starts.Add(next[r]);
+        }
+
+        for (var i = 0; i < count; i++)
+            order[next[ranks[i]]++] = usable[i];
     }
 
-    private void RankOthers(Members members, int usable)
+    private void RankOthers(Members members, int first)
     {
-        var others = order.AsSpan(usable, members.Count - usable);
-        Span<double> misses = new double[others.Length];
+        var others = order.AsSpan(first, members.Count - first);
+        var misses = room.AsSpan(0, others.Length);
         for (var i = 0; i < others.Length; i++)
             misses[i] = members.Miss[others[i]];
         misses.Sort(others);
         for (var i = 1; i <= others.Length; i++)
         {
             if (i == others.Length || misses[i] != misses[i - 1])
-                starts.Add(usable + i);
+                starts.Add(first + i);
         }
+    }
+
+    private void Reserve(Members members)
+    {
+        if (order.Length == members.Capacity)
+            return;
+        order = new int[members.Capacity];
+        rankOf = new int[members.Capacity];
+        usable = new int[members.Capacity];
+        usableRanks = new int[members.Capacity];
+        room = new double[members.Values.Length];
     }
 }

@@ -1,0 +1,21 @@
+namespace FrameOpt.Search;
+
+/// <summary>What a polish is told.</summary>
+/// <param name="Designs">Designs to improve, each with a value for every factor in the problem's order. A value is moved to the nearest the factor allows.</param>
+public sealed record PolishSettings(IReadOnlyList<double[]> Designs)
+{
+    /// <summary>The first step of a continuous factor, as a share of its range.</summary>
+    public double FirstStep { get; init; } = 0.05;
+
+    /// <summary>Steps are halved until they are below this share of the range.</summary>
+    public double LastStep { get; init; } = 0.0005;
+
+    /// <summary>Refuses settings out of their ranges.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">One is.</exception>
+    internal void Check()
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(LastStep);
+        ArgumentOutOfRangeException.ThrowIfLessThan(FirstStep, LastStep);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(FirstStep, 1);
+    }
+}

@@ -1,0 +1,74 @@
+using System.Diagnostics;
+using System.Globalization;
+using FrameOpt.Search;
+
+namespace FrameOpt.Benchmarks;
+
+/// <summary>Our side of the comparison with other libraries; peers/compare.sh runs both sides.</summary>
+public static class PeerTasks
+{
+    private const int FewestRuns = 3;
+    private const int MostRuns = 1001;
+    private const double SecondsEach = 0.5;
+
+    /// <summary>Writes into a folder what the peer needs (tasks.txt and the points), then times every task and writes ours.txt.</summary>
+    public static void Run(string folder)
+    {
+        var tasks = All();
+        File.WriteAllLines(Path.Combine(folder, "tasks.txt"), tasks.Select(task => $"{task.Kind} {task.Input}"));
+        foreach (var task in tasks.Where(task => task.Points.Length > 0).DistinctBy(task => task.Input))
+            WritePoints(Path.Combine(folder, task.Input), task);
+        File.WriteAllLines(Path.Combine(folder, "ours.txt"), tasks.Select(task =>
+            string.Create(CultureInfo.InvariantCulture, $"{task.Kind} {task.Input} {MedianSeconds(task.Run, out var check):E6} {check:E12}")));
+    }
+
+    private static List<PeerTask> All()
+    {
+        var tasks = new List<PeerTask>();
+        foreach (var (count, objectives) in new[] { (200, 2), (200, 3), (200, 4), (10_000, 2), (10_000, 3), (10_000, 4) })
+            tasks.Add(Sort($"uniform-{count}-{objectives}", FrontSamples.Uniform(objectives, count), objectives));
+        foreach (var objectives in new[] { 3, 4, 5 })
+            tasks.Add(OnSphere("volume", 1000, objectives, (points, reference) => Hypervolume.Of(points, reference)));
+        foreach (var objectives in new[] { 2, 3, 4 })
+            tasks.Add(OnSphere("least", 100, objectives, (points, reference) => Hypervolume.LeastContributor(points, reference)));
+        return tasks;
+    }
+
+    private static PeerTask Sort(string name, double[] points, int objectives)
+    {
+        var sort = new NonDominatedSort();
+        var ranks = new int[points.Length / objectives];
+        return new PeerTask("sort", name, points, objectives, () => sort.Rank(points, objectives, ranks));
+    }
+
+    private static PeerTask OnSphere(string kind, int count, int objectives, Func<double[], double[], double> measure)
+    {
+        var points = FrontSamples.Sphere(objectives, count);
+        var reference = FrontSamples.Reference(objectives);
+        return new PeerTask(kind, $"sphere-{count}-{objectives}", points, objectives, () => measure(points, reference));
+    }
+
+    /// <summary>Number of points and of objectives as 64-bit whole numbers, then the values, all little-endian.</summary>
+    private static void WritePoints(string path, PeerTask task)
+    {
+        using var writer = new BinaryWriter(File.Create(path));
+        writer.Write((long)(task.Points.Length / task.Objectives));
+        writer.Write((long)task.Objectives);
+        foreach (var value in task.Points)
+            writer.Write(value);
+    }
+
+    private static double MedianSeconds(Func<double> run, out double check)
+    {
+        check = run();
+        var times = new List<double>();
+        while (times.Count < FewestRuns || (times.Count < MostRuns && times.Sum() < SecondsEach))
+        {
+            var start = Stopwatch.GetTimestamp();
+            check = run();
+            times.Add(Stopwatch.GetElapsedTime(start).TotalSeconds);
+        }
+        times.Sort();
+        return times[times.Count / 2];
+    }
+}
