@@ -26,15 +26,13 @@ internal sealed class CoordinateSteps
 
     public IEnumerable<EvaluatedBatch> Run()
     {
-        foreach (var design in settings.Designs)
+        Found();
+        if (settings.Objectives is null)
         {
-            space.FromDesign(design, members.Of(designs));
-            if (memory.Remember(members.Of(designs)))
-                designs++;
+            foreach (var batch in evaluation.Run(members, 0, designs))
+                yield return batch;
         }
 
-        foreach (var batch in evaluation.Run(members, 0, designs))
-            yield return batch;
         var achievement = new Achievement(members, designs);
         Array.Fill(steps, settings.FirstStep);
         while (steps.AsSpan(0, designs).ContainsAnyInRange(settings.LastStep, 1))
@@ -50,6 +48,25 @@ internal sealed class CoordinateSteps
 
             for (var i = 0; i < designs; i++)
                 steps[i] = moved[i] ? steps[i] : steps[i] / 2;
+        }
+    }
+
+    private void Found()
+    {
+        for (var d = 0; d < settings.Designs.Count; d++)
+        {
+            space.FromDesign(settings.Designs[d], members.Of(designs));
+            if (!memory.Remember(members.Of(designs)))
+                continue;
+            settings.Objectives?[d].CopyTo(members.ValuesOf(designs));
+            designs++;
+        }
+
+        var genes = new double[space.Genes];
+        foreach (var design in settings.Seen)
+        {
+            space.FromDesign(design, genes);
+            memory.Remember(genes);
         }
     }
 

@@ -8,6 +8,9 @@ namespace FrameOpt.Search;
 /// <param name="StandardError">Of the share; 0 when exact.</param>
 public sealed record FrontShare(double Share, int SamplePoints, double StandardError)
 {
+    /// <summary>Exact up to so many objectives; with more, large fronts would take too long.</summary>
+    private const int MostExactObjectives = 3;
+
     private const double BeyondWorst = 0.1;
 
     /// <summary>Compares two fronts of the same objectives, all to be minimised.</summary>
@@ -19,7 +22,17 @@ public sealed record FrontShare(double Share, int SamplePoints, double StandardE
         var corner = Array.ConvertAll(whole.Columns, Corner);
         if (part.Ids.Length == 0)
             return new FrontShare(0, 0, 0);
-        return Sampled(part, whole, corner, samples);
+        return corner.Length <= MostExactObjectives
+            ? new FrontShare(Volume(part, corner) / Volume(whole, corner), 0, 0)
+            : Sampled(part, whole, corner, samples);
+    }
+
+    private static double Volume(FrontPoints front, double[] corner)
+    {
+        var values = new double[front.Ids.Length * corner.Length];
+        for (var i = 0; i < values.Length; i++)
+            values[i] = front.Columns[i % corner.Length][i / corner.Length];
+        return Hypervolume.Of(values, corner);
     }
 
     private static double Corner(double[] column)

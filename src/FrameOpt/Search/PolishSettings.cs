@@ -4,6 +4,12 @@ namespace FrameOpt.Search;
 /// <param name="Designs">Designs to improve, each with a value for every factor in the problem's order. A value is moved to the nearest the factor allows.</param>
 public sealed record PolishSettings(IReadOnlyList<double[]> Designs)
 {
+    /// <summary>The designs' objectives, less being better, where they are usable and known; null to evaluate them first.</summary>
+    public IReadOnlyList<double[]>? Objectives { get; init; }
+
+    /// <summary>Designs evaluated before, none of which is evaluated again.</summary>
+    public IReadOnlyList<double[]> Seen { get; init; } = [];
+
     /// <summary>The first step of a continuous factor, as a share of its range.</summary>
     public double FirstStep { get; init; } = 0.05;
 

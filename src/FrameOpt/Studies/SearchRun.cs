@@ -9,6 +9,9 @@ namespace FrameOpt.Studies;
 /// <summary>One pass of a search over a study with one model: keeps the front, the counts and where the designs are, not the evaluations.</summary>
 public sealed class SearchRun
 {
+    /// <summary>So many steps to either side in every factor are reckoned for each design that is polished.</summary>
+    private const int PolishSteps = 10;
+
     private readonly Study study;
     private readonly int threads;
     private readonly StudyProblem problem;
@@ -118,7 +121,7 @@ public sealed class SearchRun
         if (setting.Polish && !judge.IsTargetReached && Tally.Usable > 0)
         {
             var polishing = new StopJudge(setting.Stop with { Stall = null }, front.Result, Tally.Evaluated);
-            foreach (var batch in StudySearch.Polish(FrontDesigns()).Run(Problem, threads))
+            foreach (var batch in new Polish(ToPolish(polished)).Run(Problem, threads))
             {
                 // The polish is a search of its own and counts from 0.
                 batch.Designs = batch.Designs with { FirstNumber = Tally.Evaluated };
@@ -155,5 +158,15 @@ public sealed class SearchRun
         }
     }
 
-    private IReadOnlyList<double[]> FrontDesigns() => [.. front.Result().Ids.Select(id => designs[(int)id])];
+    /// <summary>The best ranked designs, as many as the evaluations kept for them can take some way.</summary>
+    private PolishSettings ToPolish(long evaluations)
+    {
+        var most = (int)Math.Max(1, evaluations / (PolishSteps * 2 * Problem.Factors.Count));
+        var best = RankedFront().Take(most).ToList();
+        return new PolishSettings([.. best.Select(design => designs[(int)design.Number])])
+        {
+            Objectives = [.. best.Select(design => design.Objectives.Select((value, o) => Problem.Goals[o].Oriented(value)).ToArray())],
+            Seen = designs,
+        };
+    }
 }

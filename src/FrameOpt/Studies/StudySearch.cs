@@ -15,6 +15,4 @@ internal static class StudySearch
         var settings = new EvolutionSettings(setting.Population, setting.Seed) { Start = [.. setting.Start.Select(design => Array.ConvertAll(places, place => design[place]))] };
         return setting.Method == SearchMethod.NsgaII ? new Nsga2Search(settings) : new Nsga3Search(settings);
     }
-
-    public static ISearch Polish(IReadOnlyList<double[]> front) => new Nsga2Search(new EvolutionSettings(Math.Max(2, front.Count), 1) { Start = front });
 }

@@ -16,7 +16,7 @@ public class CertificateTests
         Assert.Equal(8525, result.Counts.Evaluated);
         var certificate = result.Certificate!;
         Assert.False(certificate.IsEstimate);
-        Assert.Equal(1, certificate.Hypervolume.Share);
+        Check.Close(1, certificate.Hypervolume.Share, relative: 1e-12, because: "the same points summed in another order");
         Assert.All(certificate.Regrets, regret => Assert.Equal(0, regret));
         Assert.Equal(Finish(grid).Front.Select(design => design.Geometry).ToHashSet(), result.Front.Select(design => design.Geometry).ToHashSet());
     }
