@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FrameOpt.Reports;
+using FrameOpt.Studies;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -28,7 +29,7 @@ internal static class CheckCommand
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.Mistake;
         var console = terminal.Out;
-        console.WriteLine($"{path}: a valid study of {Figures.Count(study.GridSize)} designs.");
+        console.WriteLine($"{path}: a valid study{(study.Search is SearchSetting.Exhaustive ? $" of {Figures.Count(study.GridSize!.Value)} designs" : "")}.");
         foreach (var warning in study.Warnings)
             console.WriteLine($"Look again: {warning}");
         foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study)).GroupBy(row => row.Group))

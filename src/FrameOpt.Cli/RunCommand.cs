@@ -23,6 +23,11 @@ internal static class RunCommand
             DefaultValueFactory = _ => Environment.ProcessorCount,
         };
         var all = new Option<bool>("--all") { Description = "Write every evaluated design too, as evaluations.csv." };
+        var remember = new Option<string?>("--remember")
+        {
+            Description = "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: after a stop the same command goes on.",
+            HelpName = "file",
+        };
         threads.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > 1024)
@@ -40,7 +45,7 @@ internal static class RunCommand
             "frameopt run study.yaml --variant 'full tank'",
             "frameopt run study.yaml --out results/monday --replace")
         {
-            study, variant, folder, replace, threads, all,
+            study, variant, folder, replace, threads, all, remember,
         };
         command.SetAction(parsed => Run(
             new Request(
@@ -49,7 +54,8 @@ internal static class RunCommand
                 parsed.GetValue(folder),
                 parsed.GetValue(replace),
                 parsed.GetValue(threads),
-                parsed.GetValue(all)),
+                parsed.GetValue(all),
+                parsed.GetValue(remember)),
             terminal));
         return command;
     }
@@ -66,12 +72,15 @@ internal static class RunCommand
             return ExitCode.Mistake;
         }
 
+        using var memory = OpenMemory(study, request, terminal, out var isRefused);
+        if (isRefused)
+            return ExitCode.Mistake;
         var started = DateTime.UtcNow;
         var folder = request.Folder ?? RunFolder.Unused(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
         Outcome outcome;
         try
         {
-            outcome = SearchAndWrite(study, request, folder, started, terminal);
+            outcome = SearchAndWrite(study, request, folder, started, memory, terminal);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -85,16 +94,16 @@ internal static class RunCommand
         return outcome.IsStopped ? ExitCode.Stopped : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Done;
     }
 
-    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, Terminal terminal)
+    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, EvaluationMemory? memory, Terminal terminal)
     {
-        var runner = new StudyRunner(study, request.Threads);
+        var runner = new StudyRunner(study, request.Threads, memory);
         var evaluations = request.All ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}" : null;
         try
         {
             var isStopped = Follow(runner, study, evaluations, terminal);
             var result = runner.Result();
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), Version, 0);
-            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, MachineWords);
+            var info = new RunInfo(Path.GetFileName(request.StudyPath), Version, (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
+            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds, MachineWords);
             RunFolder.Write(RunReport.Of(result, info), timings, folder, request.Replace, evaluations);
             return new Outcome(result, isStopped);
         }
@@ -103,6 +112,36 @@ internal static class RunCommand
             if (evaluations is not null)
                 File.Delete(evaluations);
         }
+    }
+
+    /// <summary>The file of evaluations asked for, or null; a file that will not do is told and refused.</summary>
+    private static EvaluationMemory? OpenMemory(Study study, Request request, Terminal terminal, out bool isRefused)
+    {
+        isRefused = false;
+        if (request.Remember is not { } path)
+            return null;
+        var refusal = "--remember is for evolutionary searches: this study's search is exhaustive and is simply computed again";
+        if (study.Search is SearchSetting.Evolutionary)
+        {
+            try
+            {
+                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {Version}";
+                if (EvaluationMemory.Open(path, identity, study.Factors.Count, out refusal) is { } memory)
+                {
+                    if (memory.Known > 0)
+                        terminal.Error.WriteLine($"{Figures.Count(memory.Known)} evaluations are known from {path}.");
+                    return memory;
+                }
+            }
+            catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+            {
+                refusal = $"{path} cannot be used: {problem.Message}";
+            }
+        }
+
+        terminal.Error.WriteLine(refusal);
+        isRefused = true;
+        return null;
     }
 
     private static string Version =>
@@ -152,7 +191,7 @@ internal static class RunCommand
         return new EvaluationTable(study, File.Create(file));
     }
 
-    private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, bool All);
+    private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, bool All, string? Remember);
 
     private sealed record Outcome(StudyResult Result, bool IsStopped);
 }

@@ -53,7 +53,9 @@ public static class StudyDescription
         return string.Join("; ", words);
     }
 
-    private static string Levels(StudyFactor factor) => factor.IsSwept
+    private static string Levels(StudyFactor factor) => factor.IsContinuous
+        ? $"any value from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
+        : factor.IsSwept
         ? $"{Figures.Count(factor.LevelsSi.Count)} levels from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
         : $"fixed at {factor.Unit.Text(factor.LevelsSi[0])}";
 
@@ -68,6 +70,7 @@ public static class StudyDescription
 
     private static IEnumerable<DescriptionRow> Settings(Study study)
     {
+        yield return new("Settings", "search", StudyWords.Search(study.Search));
         yield return new("Settings", "ranking", StudyWords.Method(study.Ranking.Method));
         yield return new("Settings", "baseline", study.Baseline is { } baseline ? GeometryWords.Of(study, baseline) : "none");
         yield return new("Settings", "strength figures", study.Strength is { } strength
@@ -75,6 +78,8 @@ public static class StudyDescription
             : "not asked");
         yield return new("Settings", "balanced band", $"within {Figures.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of {study.Mission[study.Band.PhaseIndex].Name}");
         yield return new("Settings", "study file, SHA-256", study.Hash);
+        foreach (var file in study.Files)
+            yield return new("Settings", $"{file.Name}, SHA-256", file.Hash);
     }
 
     private static string Plain(double value) => PlainNumber.Text(value);

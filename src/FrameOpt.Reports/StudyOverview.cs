@@ -16,7 +16,7 @@ public static class StudyOverview
         new(Group, "title", study.FullTitle),
         .. study.Question.Length > 0 ? [new DescriptionRow(Group, "question", study.Question)] : Array.Empty<DescriptionRow>(),
         new(Group, "designs", Designs(study)),
-        new(Group, "a run takes", $"{RunEstimate.InWords(RunEstimate.Seconds(study.GridSize, study.Mission.Count, processors))} on this computer, and starting and writing the files"),
+        new(Group, "a run takes", $"{RunEstimate.InWords(RunEstimate.Seconds(study, processors))} on this computer, and starting and writing the files"),
         new(Group, "varied", Factors(study, isSwept: true)),
         new(Group, "fixed", Factors(study, isSwept: false)),
         new(Group, "left hang point", Holes(study, left: true)),
@@ -30,9 +30,11 @@ public static class StudyOverview
 
     private static string Designs(Study study)
     {
+        if (study.Search is SearchSetting.Evolutionary evolutionary)
+            return $"up to {Figures.Count(evolutionary.Stop.Evaluations)} {StudyWords.Among(study)}, each in {study.Mission.Count} phases";
         var swept = study.Factors.Where(factor => factor.IsSwept).ToList();
         var product = swept.Count > 1 ? $" = {string.Join(" x ", swept.Select(factor => Figures.Count(factor.LevelsSi.Count)))} levels" : "";
-        return $"{Figures.Count(study.GridSize)}{product}, each in {study.Mission.Count} phases";
+        return $"{Figures.Count(study.GridSize!.Value)}{product}, each in {study.Mission.Count} phases";
     }
 
     private static string Factors(Study study, bool isSwept)

@@ -36,6 +36,36 @@ public static class StudyWords
         _ => throw new ArgumentOutOfRangeException(nameof(speed)),
     };
 
+    /// <summary>How the designs are chosen: "exhaustive", or the method with its settings and stop rules.</summary>
+    public static string Search(SearchSetting setting)
+    {
+        if (setting is not SearchSetting.Evolutionary search)
+            return "exhaustive: every design of the grid";
+        List<string> words = [$"{Method(search.Method)}, population {Figures.Count(search.Population)}, seed {search.Seed}", $"at most {Figures.Count(search.Stop.Evaluations)} designs"];
+        if (search.Stop.Time is { } time)
+            words.Add($"at most {PlainNumber.Text(time.TotalSeconds)} s");
+        if (search.Stop.Stall is { } stall)
+            words.Add($"until {Figures.Count(stall.Evaluations)} designs make the front's hypervolume grow by less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} %");
+        if (search.Stop.Target.Count > 0)
+            words.Add("until the target is reached");
+        if (search.Start.Count > 0)
+            words.Add($"begun from {Figures.Count(search.Start.Count)} designs of {search.StartWords}");
+        if (search.Polish)
+            words.Add("the last tenth of the designs polishes the front");
+        return string.Join("; ", words);
+    }
+
+    /// <summary>"NSGA-II" or its sister.</summary>
+    public static string Method(SearchMethod method) => method == SearchMethod.NsgaII ? "NSGA-II" : "NSGA-III";
+
+    /// <summary>Out of what the evaluated designs were taken.</summary>
+    public static string Among(Study study) => (study.Search, study.GridSize) switch
+    {
+        (SearchSetting.Evolutionary search, { } designs) => $"chosen by {Method(search.Method)} from a grid of {Figures.Count(designs)}",
+        (SearchSetting.Evolutionary search, null) => $"chosen by {Method(search.Method)} from a space too large to count",
+        (_, var designs) => $"of a grid of {Figures.Count(designs!.Value)}",
+    };
+
     /// <summary>"↺ counter-clockwise" or "↻ clockwise", seen from behind.</summary>
     public static string Turns(Rotation rotation) => rotation == Rotation.CounterClockwise ? "↺ counter-clockwise" : "↻ clockwise";
 }

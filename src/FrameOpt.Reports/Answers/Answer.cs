@@ -27,6 +27,7 @@ public sealed record Answer(
                 LimitsSection.Of(result),
                 FlightChecksSection.Of(result.Study, result.Chosen),
                 .. PlanShortSection.Of(result),
+                .. CertificateSection.Of(result),
                 CountsSection.Of(result),
                 CautionsSection.Of(result),
             ];

@@ -65,8 +65,8 @@ internal static class LeverageSection
         var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(scenario => scenario.Label).ToList();
         if (labels.Count == 0)
             yield break;
-        var why = result.Study.GridSize > StudyRunner.MostDesignsForScenarioSearch
-            ? $"a grid of {Figures.Count(result.Study.GridSize)} designs is not searched again for another leverage"
+        var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > StudyRunner.MostDesignsForScenarioSearch and var designs }
+            ? $"a grid of {Figures.Count(designs)} designs is not searched again for another leverage"
             : "no design keeps every limit there, or the search for it was stopped before its end";
         yield return $"The best design at leverage {string.Join(" and ", labels)} is not known: {why}.";
     }

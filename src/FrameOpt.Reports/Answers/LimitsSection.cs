@@ -28,9 +28,11 @@ internal static class LimitsSection
         foreach (var factor in study.Factors.Where(factor => factor.IsSwept))
         {
             var level = geometry[factor.Input];
-            if (level == factor.LevelsSi[0] || level == factor.LevelsSi[^1])
+            // A continuous factor comes near its end without touching it.
+            var near = factor.IsContinuous ? factor.RangeSi / 500 : 0;
+            if (level - factor.LevelsSi[0] <= near || factor.LevelsSi[^1] - level <= near)
             {
-                var end = level == factor.LevelsSi[0] ? "lower" : "upper";
+                var end = level - factor.LevelsSi[0] <= near ? "lower" : "upper";
                 yield return $"{factor.Name} is at the {end} end of its range ({factor.Unit.Text(level)}): a better design may lie beyond it.";
             }
         }

@@ -24,6 +24,7 @@ public static class RunJson
         json.WriteString("stop_reason", result.StopReason);
         json.WriteBoolean("complete", result.IsComplete);
         Counts(json, result.Counts);
+        json.Maybe("certificate", result.Certificate, certificate => Certificate(json, certificate, result.Study));
         json.WritePropertyName("study");
         StudyJson.Write(json, result.Study);
         json.Maybe("chosen", result.Chosen, chosen => EvaluationJson.Write(json, chosen, result.Study));
@@ -61,6 +62,22 @@ public static class RunJson
             json.WriteString("reason", reason.Reason);
             json.WriteNumber("designs", reason.Count);
         }
+    }
+
+    private static void Certificate(Utf8JsonWriter json, Certificate certificate, Study study)
+    {
+        json.WriteStartObject();
+        json.WriteString("against", certificate.GridWords);
+        json.WriteBoolean("is_estimate", certificate.IsEstimate);
+        json.WriteNumber("grid_designs", certificate.GridDesigns);
+        json.WriteNumber("exact_front", certificate.ExactFront);
+        json.Plain("hypervolume_share", certificate.Hypervolume.Share);
+        json.WriteNumber("hypervolume_sample_points", certificate.Hypervolume.SamplePoints);
+        json.WriteStartObject("largest_regret");
+        foreach (var (o, objective) in study.Objectives.Index())
+            json.Quantity(objective.Response.Name, certificate.Regrets[o], objective.Response.Unit);
+        json.WriteEndObject();
+        json.WriteEndObject();
     }
 
     private static void Miss(Utf8JsonWriter json, NearestMiss miss, Study study)

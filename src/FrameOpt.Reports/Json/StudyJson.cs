@@ -22,6 +22,12 @@ internal static class StudyJson
         json.WriteEndObject();
         json.Objects("objectives", study.Objectives.Index(), item => Objective(json, item.Item, study.Ranking.Weights[item.Index]));
         json.Objects("limits", study.Limits, limit => Limit(json, limit));
+        json.WriteString("search", StudyWords.Search(study.Search));
+        json.Objects("files", study.Files, file =>
+        {
+            json.WriteString("name", file.Name);
+            json.WriteString("sha256", file.Hash);
+        });
         json.WriteString("ranking_method", StudyWords.Method(study.Ranking.Method));
         json.WritePropertyName("baseline");
         if (study.Baseline is { } baseline)
@@ -62,6 +68,7 @@ internal static class StudyJson
     {
         json.WriteStartObject(factor.Name);
         json.WriteString("unit", factor.Unit.Symbol);
+        json.WriteBoolean("any_value_between", factor.IsContinuous);
         json.WritePropertyName("levels");
         json.WriteRawValue($"[{string.Join(',', factor.LevelsSi.Select(level => PlainNumber.Text(factor.Unit.FromSi(level))))}]");
         json.WriteEndObject();

@@ -18,6 +18,7 @@ public static class TimingsJson
         json.WriteNumber("threads", timings.Threads);
         json.Quantity("search", timings.SearchSeconds, "s");
         json.Quantity("scenarios", timings.ScenarioSeconds, "s");
+        json.Quantity("certificate", timings.CertificateSeconds, "s");
         json.WriteString("machine", timings.Machine);
         json.WriteEndObject();
     }

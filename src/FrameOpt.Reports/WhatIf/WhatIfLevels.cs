@@ -10,7 +10,7 @@ internal sealed record WhatIfLevels(StudyFactor Factor, IReadOnlyList<double> Si
     /// <summary>All levels of a factor if they are few, else so many evenly spread, and always those that must be among them.</summary>
     public static WhatIfLevels Of(StudyFactor factor, int most, IEnumerable<double> kept)
     {
-        var all = factor.LevelsSi;
+        var all = factor.IsContinuous ? [.. Enumerable.Range(0, most).Select(i => factor.LevelsSi[0] + factor.RangeSi * i / (most - 1))] : factor.LevelsSi;
         var spread = all.Count <= most ? all : Enumerable.Range(0, most).Select(i => all[(int)Math.Round(i * (all.Count - 1.0) / (most - 1))]);
         return new WhatIfLevels(factor, [.. spread.Concat(kept.Where(level => level >= all[0] && level <= all[^1])).Distinct().Order()]);
     }

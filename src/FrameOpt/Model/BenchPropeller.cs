@@ -101,6 +101,14 @@ public sealed record BenchPropeller : PropellerCurve
         return StaticPowerCoefficient * (1 - x * (0.0708 + x * (0.0655 + x * 0.6576)));
     }
 
+    /// <inheritdoc/>
+    /// <remarks>CT0 (1 - x)(1 + 0.5164 x) = k J0² x², a quadratic.</remarks>
+    public override double AdvanceRatioForThrust(double k)
+    {
+        var square = k * ZeroThrustAdvanceRatio * ZeroThrustAdvanceRatio / StaticThrustCoefficient;
+        return ZeroThrustAdvanceRatio * Quadratic.FallingRoot(-0.5164 - square, -0.4836, 1);
+    }
+
     private double PartOfZeroThrust(double advanceRatio) =>
         advanceRatio >= 0 && advanceRatio <= ZeroThrustAdvanceRatio
             ? advanceRatio / ZeroThrustAdvanceRatio

@@ -14,18 +14,20 @@ public sealed class Drive(Propeller propeller, Engine? engine, double airspeedMe
     private const int MostIterations = 100;
     private readonly PropellerCurve curve = propeller.Curve;
     private readonly double diameter = propeller.DiameterMetres;
+    private readonly double firstThrustCoefficient = propeller.Curve.ThrustCoefficient(propeller.Curve.SmallestAdvanceRatio);
+    private readonly double lastThrustCoefficient = propeller.Curve.ThrustCoefficient(propeller.Curve.LargestAdvanceRatio);
 
-    /// <summary>The propeller speed that gives a thrust, checked against the engine.</summary>
+    /// <summary>The propeller speed that gives a thrust, checked against the engine; the slowest when a curve has several.</summary>
     public OperatingPoint ForThrust(double thrustNewtons)
     {
-        // With n = V / J D the thrust equation reads CT(J) = k J²: one unknown on a bounded interval.
+        // With n = V / J D the thrust equation reads CT(J) = k J².
         var k = thrustNewtons / (density * airspeedMetresPerSecond * airspeedMetresPerSecond * diameter * diameter);
-        double Excess(double j) => curve.ThrustCoefficient(j) - k * j * j;
-        if (Excess(curve.SmallestAdvanceRatio) < 0)
+        if (firstThrustCoefficient < k * curve.SmallestAdvanceRatio * curve.SmallestAdvanceRatio)
             return Failed(FailureKind.ThrustAbovePropeller, thrustNewtons);
-        if (Excess(curve.LargestAdvanceRatio) > 0)
+        if (lastThrustCoefficient > k * curve.LargestAdvanceRatio * curve.LargestAdvanceRatio)
             return Failed(FailureKind.ThrustBelowPropeller, thrustNewtons);
-        if (!Brent.TryFindRoot(Excess, curve.SmallestAdvanceRatio, curve.LargestAdvanceRatio, Accuracy, MostIterations, out var ratio) || ratio <= 0)
+        var ratio = curve.AdvanceRatioForThrust(k);
+        if (!(ratio > 0))
             return Failed(FailureKind.ThrustAbovePropeller, thrustNewtons);
         var revolutions = airspeedMetresPerSecond / (ratio * diameter);
         return Checked(revolutions, thrustNewtons, Torque(ratio, revolutions));
@@ -41,7 +43,8 @@ public sealed class Drive(Propeller propeller, Engine? engine, double airspeedMe
         return Checked(revolutions, Thrust(ratio, revolutions), Torque(ratio, revolutions));
     }
 
-    /// <summary>The propeller speed at which the propeller takes all the engine gives.</summary>
+    /// <summary>The propeller speed at which the propeller takes all the engine gives. Where the tables have several, the one in the slowest
+    /// stretch of the engine's table: a throttle that is opened gets no further.</summary>
     /// <exception cref="InvalidOperationException">No engine is described.</exception>
     public OperatingPoint FullThrottle()
     {
@@ -55,11 +58,20 @@ public sealed class Drive(Propeller propeller, Engine? engine, double airspeedMe
             return new OperatingPoint(60 * high, 0, 0, 0, FailureKind.NoFullThrottleBalance);
         if (Excess(low) > 0)
             return Unbalanced(low, FailureKind.PropellerTooHeavy);
-        if (Excess(high) < 0 || !Brent.TryFindRoot(Excess, low, high, Accuracy, MostIterations, out var revolutions))
-            return Unbalanced(high, FailureKind.PropellerTooLight);
-        var ratio = Ratio(revolutions);
-        var torque = Torque(ratio, revolutions);
-        return new OperatingPoint(60 * revolutions, Thrust(ratio, revolutions), torque, torque, FailureKind.None);
+        var stretches = engine.CrankTorque.Arguments.Select(rpm => rpm * perRpm).Where(n => n > low && n < high).Append(high);
+        foreach (var end in stretches)
+        {
+            if (Excess(end) >= 0 && Brent.TryFindRoot(Excess, low, end, Accuracy, MostIterations, out var revolutions))
+            {
+                var ratio = Ratio(revolutions);
+                var torque = Torque(ratio, revolutions);
+                return new OperatingPoint(60 * revolutions, Thrust(ratio, revolutions), torque, torque, FailureKind.None);
+            }
+
+            low = end;
+        }
+
+        return Unbalanced(high, FailureKind.PropellerTooLight);
     }
 
     private static OperatingPoint Failed(FailureKind kind, double thrustNewtons) => new(0, thrustNewtons, 0, 0, kind);

@@ -2,7 +2,8 @@ namespace FrameOpt.Model;
 
 /// <summary>Steps 1 to 3 of the balance: how the body swings in pitch, what the risers carry, and the roll and yaw moments on it.
 /// None of it depends on the hang-point spacing, and only the moments on the offset.</summary>
-/// <param name="PitchRadians">theta, nose up +.</param>
+/// <param name="PitchSine">sin(theta), theta the swing of the body, nose up +.</param>
+/// <param name="PitchCosine">cos(theta).</param>
 /// <param name="RiserLoadNewtons">F.</param>
 /// <param name="LeanSine">sin(eps), eps the lean of the lines.</param>
 /// <param name="LeanCosine">cos(eps).</param>
@@ -18,7 +19,8 @@ namespace FrameOpt.Model;
 /// <param name="Failure">Why there is no such equilibrium, or none.</param>
 /// <remarks>Source: statics of a rigid body hung from a line of two points; axes x forward, y right, z down (ISO 1151).</remarks>
 public readonly record struct HungBody(
-    double PitchRadians,
+    double PitchSine,
+    double PitchCosine,
     double RiserLoadNewtons,
     double LeanSine,
     double LeanCosine,
@@ -33,6 +35,9 @@ public readonly record struct HungBody(
     OffsetLine YawMoment,
     FailureKind Failure)
 {
+    /// <summary>theta, nose up +.</summary>
+    public double PitchRadians => Math.Atan2(PitchSine, PitchCosine);
+
     /// <summary>eps, the lean of the lines: hang points forward of the wing +.</summary>
     public double LineLeanRadians => Math.Atan2(LeanSine, LeanCosine);
 
@@ -42,13 +47,12 @@ public readonly record struct HungBody(
     /// <param name="conditions">Weight and drag.</param>
     /// <param name="point">Thrust, torque, rpm.</param>
     /// <param name="design">Spacing and offset in it are not read.</param>
+    /// <param name="thrust">Of the same design.</param>
     public static HungBody Of(
-        Machine machine, Phase phase, in PhaseConditions conditions, in OperatingPoint point, in FrameGeometry design)
+        Machine machine, Phase phase, in PhaseConditions conditions, in OperatingPoint point, in FrameGeometry design, in ThrustDirection thrust)
     {
         double W = conditions.WeightNewtons, D = conditions.DragNewtons, T = point.ThrustNewtons;
         var sigmaQ = machine.Propeller.ReactionSign * point.TorqueNewtonMetres;
-        var (sinPsi, cosPsi) = Math.SinCos(design.AngleRadians);
-        var (sinTau, cosTau) = Math.SinCos(design.TiltRadians);
 
         // Arms from the middle of the hang line, before the swing; right-hand ones at no offset.
         var cg = machine.CentreOfGravity;
@@ -57,18 +61,18 @@ public readonly record struct HungBody(
         var drag = machine.Pilot.DragCentre;
         double xd = drag.ForwardMetres - design.HangLineForwardMetres, zd = design.HeightMetres - drag.UpMetres;
 
-        // 1. Pitch: A sin(theta) + B cos(theta) = M.
+        // 1. Pitch: A sin(theta) + B cos(theta) = M, theta = asin(M / hypot(A, B)) - atan2(B, A) written out.
         double A = W * h - D * xd, B = W * xc + D * zd;
-        var M = T * (zp * cosTau * cosPsi + xp * sinTau) + sigmaQ * cosTau * sinPsi;
-        var stiffness = Math.Sqrt(A * A + B * B);
+        var M = T * (zp * thrust.Forward - xp * thrust.Down) + sigmaQ * thrust.Right;
+        double square = A * A + B * B, stiffness = Math.Sqrt(square);
         if (!(Math.Abs(M) <= stiffness))
             return new HungBody { Failure = FailureKind.NoPitchEquilibrium, ThrustPitchNewtonMetres = M, PendulumNewtonMetres = stiffness };
-        var theta = Math.Asin(M / stiffness) - Math.Atan2(B, A);
-        var (sin, cos) = Math.SinCos(theta);
+        var rest = Math.Sqrt((stiffness - M) * (stiffness + M));
+        double sin = (A * M - B * rest) / square, cos = (A * rest + B * M) / square;
         if (!(cos > 0))
-            return new HungBody { Failure = FailureKind.TurnedOver, PitchRadians = theta };
+            return new HungBody { Failure = FailureKind.TurnedOver, PitchSine = sin, PitchCosine = cos };
 
-        double tx = cosTau * cosPsi * cos - sinTau * sin, ty = cosTau * sinPsi, tz = -sinTau * cos - cosTau * cosPsi * sin;
+        double tx = thrust.Forward * cos + thrust.Down * sin, ty = thrust.Right, tz = thrust.Down * cos - thrust.Forward * sin;
         double Xp = xp * cos + zp * sin, Zp = zp * cos - xp * sin, Zc = h * cos - xc * sin;
         double Xd = xd * cos + zd * sin, Zd = zd * cos - xd * sin;
 
@@ -87,7 +91,8 @@ public readonly record struct HungBody(
             T * tx - D);
         var F = Math.Sqrt(Fv * Fv + Fx * Fx);
         return new HungBody(
-            theta,
+            sin,
+            cos,
             F,
             Fx / F,
             Fv / F,

@@ -51,4 +51,16 @@ public sealed class LinearTable
         var share = (argument - x[i - 1]) / (x[i] - x[i - 1]);
         return y[i - 1] + share * (y[i] - y[i - 1]);
     }
+
+    /// <summary>The argument at which the table falls below k x²: in the last stretch that begins at or above it and ends at or below.</summary>
+    /// <param name="k">The first row lies at or above k x², the last at or below.</param>
+    /// <remarks>With x = x_i + d in a stretch of slope b: y_i + b d = k (x_i + d)².</remarks>
+    public double FallsBelowSquare(double k)
+    {
+        var i = x.Length - 2;
+        while (i > 0 && y[i] < k * x[i] * x[i])
+            i--;
+        var b = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
+        return Math.Min(x[i] + Quadratic.FallingRoot(-k, b - 2 * k * x[i], y[i] - k * x[i] * x[i]), x[i + 1]);
+    }
 }

@@ -1,31 +1,42 @@
 namespace FrameOpt.Model;
 
 /// <summary>The model over a whole mission: one machine, one wing, several phases, any frame geometry.</summary>
-/// <param name="machine">Everything below the risers.</param>
-/// <param name="wing">The wing.</param>
-/// <param name="phases">The mission, in order.</param>
-/// <param name="references">What some responses are reckoned against.</param>
-public sealed class MissionModel(Machine machine, Wing wing, IReadOnlyList<Phase> phases, ResponseReferences references)
+public sealed class MissionModel
 {
+    /// <summary>What no design changes is computed here.</summary>
+    /// <param name="machine">Everything below the risers.</param>
+    /// <param name="wing">The wing.</param>
+    /// <param name="phases">The mission, in order.</param>
+    /// <param name="references">What some responses are reckoned against.</param>
+    public MissionModel(Machine machine, Wing wing, IReadOnlyList<Phase> phases, ResponseReferences references)
+    {
+        (Machine, Wing, Phases, References) = (machine, wing, phases, references);
+        Conditions = [.. phases.Select(phase => PhaseConditions.Of(phase, machine, wing))];
+        Operating = [.. phases.Select((phase, p) => new Operating(phase, Conditions[p], machine))];
+    }
+
     /// <summary>Everything below the risers.</summary>
-    public Machine Machine => machine;
+    public Machine Machine { get; }
 
     /// <summary>The wing.</summary>
-    public Wing Wing => wing;
+    public Wing Wing { get; }
 
     /// <summary>The mission.</summary>
-    public IReadOnlyList<Phase> Phases => phases;
+    public IReadOnlyList<Phase> Phases { get; }
 
     /// <summary>What some responses are reckoned against.</summary>
-    public ResponseReferences References => references;
+    public ResponseReferences References { get; }
 
     /// <summary>What each phase fixes before any design is chosen.</summary>
-    public IReadOnlyList<PhaseConditions> Conditions { get; } = [.. phases.Select(phase => PhaseConditions.Of(phase, machine, wing))];
+    public IReadOnlyList<PhaseConditions> Conditions { get; }
+
+    /// <summary>What each phase asks of propeller and engine.</summary>
+    public IReadOnlyList<Operating> Operating { get; }
 
     /// <summary>The same model with one yaw leverage in every phase.</summary>
     /// <param name="yawLeverage">Gamma, 0 or more.</param>
     public MissionModel WithYawLeverage(double yawLeverage) =>
-        new(machine, wing with { YawLeverage = new YawLeverage.Constant(yawLeverage) }, phases, references);
+        new(Machine, Wing with { YawLeverage = new YawLeverage.Constant(yawLeverage) }, Phases, References);
 
     /// <summary>Everything the model says of one design.</summary>
     public DesignEvaluation Evaluate(FrameGeometry geometry)
@@ -44,8 +55,8 @@ public sealed class MissionModel(Machine machine, Wing wing, IReadOnlyList<Phase
             return new DesignEvaluation(geometry, [], [], FailureWords.Describe(row, failure));
 
         Span<double> value = stackalloc double[1];
-        var results = new PhaseResult[phases.Count];
-        for (var p = 0; p < phases.Count; p++)
+        var results = new PhaseResult[Phases.Count];
+        for (var p = 0; p < Phases.Count; p++)
         {
             var values = new double[ResponseCatalogue.OfPhases.Count];
             for (var q = 0; q < values.Length; q++)
@@ -54,7 +65,7 @@ public sealed class MissionModel(Machine machine, Wing wing, IReadOnlyList<Phase
                 values[q] = value[0];
             }
 
-            results[p] = new PhaseResult(phases[p], values);
+            results[p] = new PhaseResult(Phases[p], values);
         }
 
         var mission = new double[ResponseCatalogue.OfMissions.Count];

@@ -6,10 +6,12 @@ public sealed class MissionRow
 {
     private readonly Phase[] phases;
     private readonly PhaseConditions[] conditions;
+    private readonly Operating[] operating;
     private readonly OperatingPoint[] points;
     private readonly HungBody[] bodies;
     private readonly RollYawBalance[] balances;
     private FrameGeometry? last;
+    private ThrustDirection thrust;
     private FlightFailure lastFailure;
 
     /// <summary>A row of a mission, not yet prepared.</summary>
@@ -18,6 +20,7 @@ public sealed class MissionRow
         Mission = mission;
         phases = [.. mission.Phases];
         conditions = [.. mission.Conditions];
+        operating = [.. mission.Operating];
         points = new OperatingPoint[phases.Length];
         bodies = new HungBody[phases.Length];
         balances = new RollYawBalance[phases.Length];
@@ -49,12 +52,14 @@ public sealed class MissionRow
     /// <returns>The first failure that every design of the row has, or none.</returns>
     public FlightFailure Prepare(in FrameGeometry geometry)
     {
-        var operating = last is not { } old || old.AngleRadians != geometry.AngleRadians || old.TiltRadians != geometry.TiltRadians;
-        var hung = operating || !SamePlace(last!.Value, geometry);
-        var held = hung || last!.Value.SpacingMetres != geometry.SpacingMetres;
+        var turned = last is not { } old || old.AngleRadians != geometry.AngleRadians || old.TiltRadians != geometry.TiltRadians;
+        var moved = turned || !SamePlace(last!.Value, geometry);
+        var spread = moved || last!.Value.SpacingMetres != geometry.SpacingMetres;
         last = geometry;
-        if (held)
-            lastFailure = Compute(geometry, operating, hung);
+        if (turned)
+            thrust = ThrustDirection.Of(geometry);
+        if (spread)
+            lastFailure = Compute(geometry, turned, moved);
         return lastFailure;
     }
 
@@ -93,14 +98,14 @@ public sealed class MissionRow
         a.HeightMetres == b.HeightMetres && a.HubForwardMetres == b.HubForwardMetres && a.HubRightMetres == b.HubRightMetres
         && a.HubUpMetres == b.HubUpMetres && a.HangLineForwardMetres == b.HangLineForwardMetres;
 
-    private FlightFailure Compute(in FrameGeometry geometry, bool operating, bool hung)
+    private FlightFailure Compute(in FrameGeometry geometry, bool turned, bool moved)
     {
         var rollMetres = RiserStiffness.RollMetres(Mission.Wing, geometry.SpacingMetres);
         var yawMetres = RiserStiffness.YawMetres(Mission.Wing, geometry.SpacingMetres);
         var first = FlightFailure.None;
         for (var p = 0; p < points.Length; p++)
         {
-            var failure = ComputePhase(p, geometry, operating, hung, rollMetres, yawMetres);
+            var failure = ComputePhase(p, geometry, turned, moved, rollMetres, yawMetres);
             if (failure != FailureKind.None && first.Kind == FailureKind.None)
                 first = new FlightFailure(failure, p);
         }
@@ -108,16 +113,14 @@ public sealed class MissionRow
         return first;
     }
 
-    private FailureKind ComputePhase(int p, in FrameGeometry geometry, bool operating, bool hung, double rollMetres, double yawMetres)
+    private FailureKind ComputePhase(int p, in FrameGeometry geometry, bool turned, bool moved, double rollMetres, double yawMetres)
     {
-        if (conditions[p].Failure != FailureKind.None)
-            return conditions[p].Failure;
-        if (operating)
-            points[p] = Operating.Of(phases[p], conditions[p], Mission.Machine, geometry);
+        if (turned)
+            points[p] = operating[p].For(thrust);
         if (points[p].Failure != FailureKind.None)
             return points[p].Failure;
-        if (hung)
-            bodies[p] = HungBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry);
+        if (moved)
+            bodies[p] = HungBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry, thrust);
         if (bodies[p].Failure != FailureKind.None)
             return bodies[p].Failure;
         balances[p] = RollYawBalance.Of(bodies[p], rollMetres, yawMetres, conditions[p].YawLeverage);

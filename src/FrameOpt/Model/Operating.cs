@@ -1,27 +1,42 @@
 namespace FrameOpt.Model;
 
-/// <summary>What a phase asks of propeller and engine.</summary>
-public static class Operating
+/// <summary>What a phase asks of propeller and engine. What no design changes is found once, here: the whole operating point, unless
+/// the phase asks for a thrust.</summary>
+public sealed class Operating
 {
-    /// <summary>The operating point of a phase for the design's thrust line.</summary>
+    private readonly OperatingPoint always;
+    private readonly Drive? asked;
+    private readonly double alongPathNewtons;
+
+    /// <summary>Of one phase.</summary>
     /// <param name="phase">Power and load factor.</param>
-    /// <param name="conditions">Of that phase, without failure.</param>
+    /// <param name="conditions">Of that phase; when they have failed, so have all its operating points.</param>
     /// <param name="machine">Propeller and engine.</param>
-    /// <param name="design">Thrust-line angle and tilt.</param>
-    public static OperatingPoint Of(Phase phase, in PhaseConditions conditions, Machine machine, in FrameGeometry design)
+    /// <exception cref="InvalidOperationException">Full throttle without an engine.</exception>
+    public Operating(Phase phase, in PhaseConditions conditions, Machine machine)
     {
-        if (phase.Power is PhasePower.EngineOff)
-            return OperatingPoint.Off;
-        var drive = new Drive(machine.Propeller, machine.Engine, conditions.AirspeedMetresPerSecond, conditions.Density);
-        return phase.Power switch
+        if (conditions.Failure != FailureKind.None)
         {
-            PhasePower.Level => drive.ForThrust(
-                ThrustDemand.Newtons(conditions, phase.LoadFactor, 0, design.AngleRadians, design.TiltRadians)),
-            PhasePower.Climb climb => drive.ForThrust(
-                ThrustDemand.Newtons(conditions, phase.LoadFactor, climb.MetresPerSecond, design.AngleRadians, design.TiltRadians)),
-            PhasePower.FullThrottle => drive.FullThrottle(),
-            PhasePower.AtRpm rpm => drive.AtRpm(rpm.PropellerRpm),
-            _ => throw new InvalidOperationException(),
-        };
+            always = new OperatingPoint(0, 0, 0, 0, conditions.Failure);
+            return;
+        }
+
+        var drive = new Drive(machine.Propeller, machine.Engine, conditions.AirspeedMetresPerSecond, conditions.Density);
+        switch (phase.Power)
+        {
+            case PhasePower.EngineOff: always = OperatingPoint.Off; break;
+            case PhasePower.FullThrottle: always = drive.FullThrottle(); break;
+            case PhasePower.AtRpm rpm: always = drive.AtRpm(rpm.PropellerRpm); break;
+            case PhasePower.Level or PhasePower.Climb:
+                asked = drive;
+                var climb = phase.Power is PhasePower.Climb given ? given.MetresPerSecond : 0;
+                alongPathNewtons = ThrustDemand.AlongPathNewtons(conditions, phase.LoadFactor, climb);
+                break;
+            default: throw new InvalidOperationException();
+        }
     }
+
+    /// <summary>The operating point of the phase for a design's thrust line.</summary>
+    public OperatingPoint For(in ThrustDirection thrust) =>
+        asked is null ? always : asked.ForThrust(alongPathNewtons / thrust.Forward);
 }

@@ -24,4 +24,8 @@ public abstract record PropellerCurve
     /// <param name="advanceRatio">J, within the range of the curve.</param>
     /// <exception cref="ArgumentOutOfRangeException">J lies outside the range of the curve.</exception>
     public abstract double PowerCoefficient(double advanceRatio);
+
+    /// <summary>The advance ratio at which CT(J) = k J², the largest at which the excess CT - k J² ends; exact but for rounding.</summary>
+    /// <param name="k">T/(rho V² D²), such that there is an excess or none at the smallest J and none at the largest.</param>
+    public abstract double AdvanceRatioForThrust(double k);
 }

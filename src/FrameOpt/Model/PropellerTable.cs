@@ -39,4 +39,7 @@ public sealed record PropellerTable : PropellerCurve
 
     /// <inheritdoc/>
     public override double PowerCoefficient(double advanceRatio) => power.ValueAt(advanceRatio);
+
+    /// <inheritdoc/>
+    public override double AdvanceRatioForThrust(double k) => thrust.FallsBelowSquare(k);
 }

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace FrameOpt.Search;
 
 /// <summary>Volumes between points and a reference, slice by slice along the last objective.</summary>
@@ -26,7 +28,7 @@ internal sealed class SlicedVolume
         staircase = new Staircase(last == 2 ? capacity : 0);
         below = last == 2 ? null : new SlicedVolume(reference[..last], capacity);
         earlier = Columns(below is null ? 0 : last, capacity);
-        clipped = Columns(reference.Length, capacity);
+        clipped = Columns(below is null ? 0 : reference.Length, capacity + Vector512<double>.Count);
     }
 
     /// <summary>An array for each objective.</summary>
@@ -71,25 +73,66 @@ internal sealed class SlicedVolume
     /// <param name="count">How many others.</param>
     public double OfAlone(ReadOnlySpan<double> point, double[][] others, int count)
     {
-        var kept = 0;
-        var covered = false;
-        for (var i = 0; i < count && !covered; i++, kept++)
-        {
-            covered = true;
-            for (var k = 0; k < last; k++)
-            {
-                var value = others[k][i];
-                covered &= value <= point[k];
-                clipped[k][i] = Math.Max(value, point[k]);
-            }
-            if (covered && others[last][i] <= point[last])
-                return 0;
-            clipped[last][i] = Math.Max(others[last][i], point[last]);
-        }
         var box = 1.0;
         for (var k = 0; k <= last; k++)
             box *= reference[k] - point[k];
+        return below is null ? OfAloneInSpace(point, others, count, box) : OfAloneBeyond(point, others, count, box);
+    }
+
+    private double OfAloneInSpace(ReadOnlySpan<double> point, double[][] others, int count, double box)
+    {
+        staircase.Clear(reference[0], reference[1]);
+        var shared = 0.0;
+        var covered = false;
+        for (var i = 0; i < count && !covered; i++)
+        {
+            var x = Math.Max(others[0][i], point[0]);
+            var y = Math.Max(others[1][i], point[1]);
+            var z = others[2][i];
+            covered = x == point[0] && y == point[1];
+            if (covered && z <= point[2])
+                return 0;
+            shared += (reference[2] - Math.Max(z, point[2])) * staircase.Add(x, y);
+        }
+        return Math.Max(0, box - shared);
+    }
+
+    private double OfAloneBeyond(ReadOnlySpan<double> point, double[][] others, int count, double box)
+    {
+        var kept = 0;
+        var covered = false;
+        Span<double> moved = stackalloc double[point.Length];
+        for (var i = 0; i < count && !covered; i++)
+        {
+            covered = true;
+            for (var k = 0; k <= last; k++)
+            {
+                moved[k] = Math.Max(others[k][i], point[k]);
+                covered &= k == last || moved[k] == point[k];
+            }
+            if (covered && moved[last] == point[last])
+                return 0;
+            kept = Keep(moved, kept);
+        }
         return Math.Max(0, box - Of(clipped, kept));
+    }
+
+    /// <summary>Appends a point to the clipped ones unless one of them covers it, dropping those it covers; gives their number.</summary>
+    private int Keep(ReadOnlySpan<double> point, int count)
+    {
+        for (var i = 0; i < count; i += Vector512<double>.Count)
+        {
+            var covering = (1UL << Math.Min(Vector512<double>.Count, count - i)) - 1;
+            for (var k = 0; k <= last && covering != 0; k++)
+                covering &= Vector512.LessThanOrEqual(Vector512.Create<double>(clipped[k].AsSpan(i)), Vector512.Create(point[k])).ExtractMostSignificantBits();
+            if (covering != 0)
+                return count;
+        }
+        // They come in order of the last value: only while it stays the same can a later cover an earlier.
+        var kept = count > 0 && clipped[last][0] == point[last] ? Drop(clipped, last + 1, point, 0, count) : count;
+        for (var k = 0; k <= last; k++)
+            clipped[k][kept] = point[k];
+        return kept + 1;
     }
 
     /// <summary>Inserts a point among the earlier ones in order of its last value, dropping those it covers; gives their number.</summary>
@@ -99,14 +142,7 @@ internal sealed class SlicedVolume
         var place = 0;
         while (place < count && order[place] < point[last - 1])
             place++;
-        var kept = place;
-        for (var i = place; i < count; i++)
-            if (!Covers(point, i))
-            {
-                for (var k = 0; k < last && kept < i; k++)
-                    earlier[k][kept] = earlier[k][i];
-                kept++;
-            }
+        var kept = Drop(earlier, last, point, place, count);
         for (var k = 0; k < last; k++)
         {
             earlier[k].AsSpan(place, kept - place).CopyTo(earlier[k].AsSpan(place + 1));
@@ -115,11 +151,21 @@ internal sealed class SlicedVolume
         return kept + 1;
     }
 
-    private bool Covers(ReadOnlySpan<double> point, int i)
+    /// <summary>Drops the points from <paramref name="start"/> on that a point covers, keeping the order; gives the number left.</summary>
+    private static int Drop(double[][] columns, int objectives, ReadOnlySpan<double> point, int start, int count)
     {
-        for (var k = 0; k < last; k++)
-            if (point[k] > earlier[k][i])
-                return false;
-        return true;
+        var kept = start;
+        for (var i = start; i < count; i++)
+        {
+            var covered = true;
+            for (var k = 0; k < objectives && covered; k++)
+                covered = point[k] <= columns[k][i];
+            if (covered)
+                continue;
+            for (var k = 0; k < objectives && kept < i; k++)
+                columns[k][kept] = columns[k][i];
+            kept++;
+        }
+        return kept;
     }
 }

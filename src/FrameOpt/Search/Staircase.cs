@@ -1,10 +1,15 @@
+using System.Numerics;
+using System.Runtime.Intrinsics;
+
 namespace FrameOpt.Search;
 
 /// <summary>The area below and left of a corner that points cover upwards and rightwards, as the steps of its edge.</summary>
 /// <param name="capacity">The most points it will be given.</param>
 internal sealed class Staircase(int capacity)
 {
-    private readonly double[] lefts = new double[capacity];
+    private const int FewSteps = 32;
+
+    private readonly double[] lefts = new double[capacity + Vector512<double>.Count];
     private readonly double[] heights = new double[capacity];
     private double rightEnd;
     private double top;
@@ -38,7 +43,20 @@ internal sealed class Staircase(int capacity)
         return gain;
     }
 
-    private int FirstNotLeftOf(double x)
+    private int FirstNotLeftOf(double x) => count <= FewSteps ? CountLeftOf(x) : SearchNotLeftOf(x);
+
+    private int CountLeftOf(double x)
+    {
+        var found = 0;
+        for (var i = 0; i < count; i += Vector512<double>.Count)
+        {
+            var left = Vector512.LessThan(Vector512.Create<double>(lefts.AsSpan(i)), Vector512.Create(x));
+            found += BitOperations.PopCount(left.ExtractMostSignificantBits() & ((1UL << (count - i)) - 1));
+        }
+        return found;
+    }
+
+    private int SearchNotLeftOf(double x)
     {
         var low = 0;
         for (var length = count; length > 0;)

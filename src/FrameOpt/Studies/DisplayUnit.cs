@@ -11,6 +11,8 @@ public sealed record DisplayUnit(string Symbol, double SiPerUnit)
     /// <summary>A value in this unit in SI.</summary>
     public double ToSi(double value) => value * SiPerUnit;
 
-    /// <summary>A value with its unit, for people.</summary>
-    public string Text(double si) => FormattableString.Invariant($"{FromSi(si):0.####} {Symbol}");
+    /// <summary>A value with its unit, for people: to a hundredth of a millimetre or finer.</summary>
+    public string Text(double si) => SiPerUnit < 0.005
+        ? FormattableString.Invariant($"{FromSi(si):0.##} {Symbol}")
+        : FormattableString.Invariant($"{FromSi(si):0.####} {Symbol}");
 }

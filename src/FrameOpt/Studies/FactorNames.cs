@@ -36,6 +36,9 @@ public static class FactorNames
     /// <summary>A likely value of an input with its unit, for messages.</summary>
     public static string ExampleOf(GeometryInput input) => examples[(int)input];
 
+    /// <summary>A likely step of an input with its unit, for messages.</summary>
+    public static string StepExampleOf(GeometryInput input) => IsAngle(input) ? "0.5 deg" : "5 mm";
+
     /// <summary>True for an input measured as an angle.</summary>
     public static bool IsAngle(GeometryInput input) => input is GeometryInput.ThrustLineAngle or GeometryInput.ThrustLineTilt;
 }

@@ -7,7 +7,10 @@ public static class RunEstimate
     /// <remarks>Source: the shipped fine grid (1,102,941 designs, 5 phases) took 0.77 s for its first pass on two busy processors.</remarks>
     public const double PhasesPerSecond = 3e6;
 
-    /// <summary>Seconds of computing, without starting the program and writing the files.</summary>
+    /// <summary>So many times the time of a design of a grid one takes that has nothing in common with the design before it.</summary>
+    private const double SingleDesignCost = 10;
+
+    /// <summary>Seconds of computing a grid, without starting the program and writing the files.</summary>
     /// <param name="designs">Of the grid.</param>
     /// <param name="phases">Of the mission.</param>
     /// <param name="processors">1 or more.</param>
@@ -17,6 +20,16 @@ public static class RunEstimate
         var passes = designs > StudyRunner.MostDesignsForScenarioSearch ? 1 : 3;
         return passes * designs * phases / (PhasesPerSecond * processors);
     }
+
+    /// <summary>Seconds of computing a study.</summary>
+    /// <param name="study">With any search.</param>
+    /// <param name="processors">1 or more.</param>
+    public static double Seconds(Study study, int processors) => study.Search switch
+    {
+        SearchSetting.Evolutionary evolutionary => Seconds(evolutionary.Stop.Evaluations, study.Mission.Count, 1) * SingleDesignCost
+            + Seconds(Math.Min(study.GridSize ?? CertificateRun.LargestPart, CertificateRun.LargestWhole), study.Mission.Count, processors) / 3,
+        _ => Seconds(study.GridSize!.Value, study.Mission.Count, processors),
+    };
 
     /// <summary>A span of time in words: "a few seconds", "about 4 minutes".</summary>
     public static string InWords(double seconds) => seconds switch

@@ -47,6 +47,19 @@ public sealed record Study(
     /// <summary>The title, with the variant's name after it.</summary>
     public string FullTitle => Variant.Length > 0 ? $"{Title} - {Variant}" : Title;
 
-    /// <summary>How many designs the grid of all levels holds.</summary>
-    public long GridSize => Factors.Aggregate(1L, (count, factor) => checked(count * factor.LevelsSi.Count));
+    /// <summary>How the designs are chosen.</summary>
+    public SearchSetting Search { get; init; } = new SearchSetting.Exhaustive();
+
+    /// <summary>Other files the study reads, with what was in them.</summary>
+    public IReadOnlyList<StudyFileUsed> Files { get; init; } = [];
+
+    /// <summary>How many designs the grid of all levels holds; null when a factor is continuous or they are past counting (2⁶³).</summary>
+    public long? GridSize
+    {
+        get
+        {
+            var count = Factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
+            return Factors.Any(factor => factor.IsContinuous) || count >= long.MaxValue ? null : Factors.Aggregate(1L, (product, factor) => product * factor.LevelsSi.Count);
+        }
+    }
 }

@@ -11,7 +11,7 @@ public static class StudyReader
     /// <param name="variant">The variant wanted, or nothing for the file as it stands. The others are checked all the same.</param>
     public static StudyReading Read(string path, string variant = "")
     {
-        var findings = new Findings(StudyFile.NameOf(path));
+        var findings = new Findings(StudyFile.NameOf(path), Path.GetDirectoryName(Path.GetFullPath(path)));
         var bytes = StudyFile.Bytes(path, findings);
         return bytes is null ? new StudyReading(null, findings.Mistakes()) : Parse(bytes, variant, findings);
     }
@@ -37,7 +37,7 @@ public static class StudyReader
         var study = WholeStudyReader.Read(root, hash, findings);
         foreach (var entry in variants)
         {
-            var changed = new Findings(findings.File);
+            var changed = new Findings(findings.File, findings.Folder);
             var other = WholeStudyReader.Read(VariantReader.Apply((Node.Map)root, entry, changed), hash, changed);
             if (entry.Key.Text == variant && other is not null)
                 study = other with { Variant = variant };

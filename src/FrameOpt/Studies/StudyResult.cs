@@ -31,4 +31,7 @@ public sealed record StudyResult(
 {
     /// <summary>What the study's plan taught, or null when it asks for none.</summary>
     public PlanAnswer? Plan { get; init; }
+
+    /// <summary>How good the front of an evolutionary search is; null for an exhaustive one, whose front is exact, and for one that found nothing.</summary>
+    public Certificate? Certificate { get; init; }
 }

@@ -14,21 +14,26 @@ public sealed class StudyRunner
 
     private readonly Study study;
     private readonly int threads;
-    private readonly GridRun main;
-    private readonly GridRun[] scenarios;
+    private readonly SearchRun main;
+    private readonly SearchRun[] scenarios;
+    private readonly CertificateRun? certificate;
     private readonly Stopwatch searchClock = new();
     private readonly Stopwatch scenarioClock = new();
+    private readonly Stopwatch certificateClock = new();
 
     /// <summary>A run not yet begun.</summary>
     /// <param name="study">As understood.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
-    public StudyRunner(Study study, int threads)
+    /// <param name="memory">To keep the evaluations of an evolutionary search in and answer from, or null.</param>
+    public StudyRunner(Study study, int threads, EvaluationMemory? memory = null)
     {
         this.study = study;
         this.threads = threads;
         var mission = StudyProblem.Model(study);
-        main = new GridRun(study, mission, threads);
-        scenarios = [.. leverages.Where(leverage => study.Wing.YawLeverage != new YawLeverage.Constant(leverage)).Select(leverage => new GridRun(study, mission.WithYawLeverage(leverage), threads))];
+        main = new SearchRun(study, mission, threads, memory);
+        scenarios = [.. leverages.Where(leverage => study.Wing.YawLeverage != new YawLeverage.Constant(leverage))
+            .Select(leverage => new SearchRun(study, mission.WithYawLeverage(leverage), threads, memory, string.Create(CultureInfo.InvariantCulture, $"leverage {leverage}")))];
+        certificate = study.Search is SearchSetting.Evolutionary ? new CertificateRun(study, mission, threads) : null;
     }
 
     /// <summary>Seconds spent on model, limits and front.</summary>
@@ -36,6 +41,9 @@ public sealed class StudyRunner
 
     /// <summary>Seconds spent on the other yaw leverages.</summary>
     public double ScenarioSeconds => scenarioClock.Elapsed.TotalSeconds;
+
+    /// <summary>Seconds spent on the grid the search is held against.</summary>
+    public double CertificateSeconds => certificateClock.Elapsed.TotalSeconds;
 
     /// <summary>The designs of the run by number; valid before, during and after it.</summary>
     public FrameGeometry Geometry(long number) => main.Geometry(number);
@@ -47,12 +55,16 @@ public sealed class StudyRunner
         foreach (var batch in main.Batches())
         {
             searchClock.Stop();
-            yield return new RunProgress("designs", main.Tally.Evaluated, main.Grid.Count, batch);
+            yield return new RunProgress("designs", main.Tally.Evaluated, main.Planned, batch);
             searchClock.Start();
         }
 
         searchClock.Stop();
-        if (main.Tally.Usable == 0 || main.Grid.Count > MostDesignsForScenarioSearch)
+        if (main.Tally.Usable == 0)
+            yield break;
+        foreach (var step in CertificateSteps())
+            yield return step;
+        if (main.Planned > MostDesignsForScenarioSearch)
             yield break;
         foreach (var scenario in scenarios)
         {
@@ -61,7 +73,7 @@ public sealed class StudyRunner
             {
                 scenarioClock.Stop();
                 yield return new RunProgress(
-                    $"the same at yaw leverage {Leverage(scenario)}", scenario.Tally.Evaluated, scenario.Grid.Count, null);
+                    $"the same at yaw leverage {Leverage(scenario)}", scenario.Tally.Evaluated, scenario.Planned, null);
                 scenarioClock.Start();
             }
 
@@ -82,9 +94,7 @@ public sealed class StudyRunner
             front,
             Dropped(front),
             Counts(),
-            main.IsComplete
-                ? "every design of the grid was evaluated"
-                : string.Create(CultureInfo.InvariantCulture, $"stopped after {main.Tally.Evaluated} of {main.Grid.Count} designs"),
+            main.StopReason ?? string.Create(CultureInfo.InvariantCulture, $"stopped after {main.Tally.Evaluated} of {main.Planned} designs"),
             main.IsComplete,
             chosen,
             study.Baseline is { } baseline ? main.Mission.Evaluate(baseline) : null,
@@ -93,12 +103,28 @@ public sealed class StudyRunner
             front.Count > 0 || main.Tally.NearestMiss < 0 ? null : Nearest())
         {
             Plan = study.Plan is null ? null : PlanAnswer.Of(study, main.Mission, threads),
+            Certificate = certificate?.Of(main.Front()),
         };
     }
 
-    private static double Value(GridRun run) => ((YawLeverage.Constant)run.Mission.Wing.YawLeverage).Value;
+    private IEnumerable<RunProgress> CertificateSteps()
+    {
+        if (certificate is null)
+            yield break;
+        certificateClock.Start();
+        foreach (var _ in certificate.Batches())
+        {
+            certificateClock.Stop();
+            yield return new RunProgress("a grid to hold the front against", certificate.Done, certificate.Designs, null);
+            certificateClock.Start();
+        }
 
-    private static string Leverage(GridRun run) => Value(run).ToString(CultureInfo.InvariantCulture);
+        certificateClock.Stop();
+    }
+
+    private static double Value(SearchRun run) => ((YawLeverage.Constant)run.Mission.Wing.YawLeverage).Value;
+
+    private static string Leverage(SearchRun run) => Value(run).ToString(CultureInfo.InvariantCulture);
 
     private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 ? [] :
         [.. study.Objectives.Select(o => o.Response.Name).Where((_, o) => front.All(d => d.Objectives[o] == front[0].Objectives[o]))];
@@ -109,7 +135,7 @@ public sealed class StudyRunner
         var given = study.Wing.YawLeverage is YawLeverage.Constant constant
             ? string.Create(CultureInfo.InvariantCulture, $"as in the study ({constant.Value:0.###})")
             : "as in the study (from the wing's coefficients)";
-        LeverageScenario Other(GridRun run)
+        LeverageScenario Other(SearchRun run)
         {
             // A search that was not run to its end says nothing of the best.
             var best = run.IsComplete && run.RankedFront() is { Count: > 0 } ranked ? ranked[0] : null;

@@ -81,7 +81,8 @@ public class RollYawBalanceTests
                 var weight = 100 * 9.80665;
                 var conditions = new PhaseConditions(1.2, 10, 6, 106, weight, 0, 1, FailureKind.None);
                 var phase = new Phase("still", 1, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff());
-                var body = HungBody.Of(machine, phase, conditions, OperatingPoint.Off, FrameGeometry.On(machine, 0.44, offset, height, 0));
+                var design = FrameGeometry.On(machine, 0.44, offset, height, 0);
+                var body = HungBody.Of(machine, phase, conditions, OperatingPoint.Off, design, ThrustDirection.Of(design));
                 var balance = RollYawBalance.Of(body, rollMetres, 0.06, 1);
 
                 double stiffness = weight * rollMetres, moment = -weight * offset;

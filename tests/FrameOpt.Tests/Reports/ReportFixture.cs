@@ -14,7 +14,7 @@ public static class ReportFixture
 
     public static RunInfo Info { get; } = new("study.yaml", "0.1.0", 0);
 
-    public static RunTimings Timings { get; } = new(new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc), 2, 0.25, 0.125, "a machine");
+    public static RunTimings Timings { get; } = new(new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc), 2, 0.25, 0.125, 0, "a machine");
 
     public static FrameGeometry Built { get; } = WorkedMachine.Geometry(440, 25, 150, 0);
 

@@ -85,8 +85,9 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
         new("K", v => TemperatureDelta.FromKelvins(v).Kelvins), new("°C", v => TemperatureDelta.FromDegreesCelsius(v).Kelvins),
         new("degC", v => TemperatureDelta.FromDegreesCelsius(v).Kelvins));
 
-    /// <summary>Base: s. No key wants it; it is known so that a misplaced one is called by its name.</summary>
-    public static readonly Dimension Time = new("a time", "60 s", new UnitSpelling("s", v => Duration.FromSeconds(v).Seconds));
+    /// <summary>Base: s.</summary>
+    public static readonly Dimension Time = new("a time", "60 s",
+        new("s", v => Duration.FromSeconds(v).Seconds), new("min", v => Duration.FromMinutes(v).Seconds), new("h", v => Duration.FromHours(v).Seconds));
 
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<Dimension> All =

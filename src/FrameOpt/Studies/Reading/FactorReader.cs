@@ -83,13 +83,15 @@ internal static class FactorReader
 
     private static StudyFactor? FromRange(Section section, GeometryInput input, string name)
     {
-        foreach (var key in new[] { "from", "to", "step" }.Where(key => !section.Has(key)))
+        foreach (var key in new[] { "from", "to" }.Where(key => !section.Has(key)))
             section.Findings.Mistake(section.Owner, $"{section.Path}.{key} is missing.", "Write `{ from: ..., to: ..., step: ... }`, `{ values: [...] }`, or one value for a fixed factor.");
         var from = section.Quantity("from", DimensionOf(input), BoundOf(input));
         var to = section.Quantity("to", DimensionOf(input), BoundOf(input));
         var step = section.Quantity("step", DimensionOf(input), FactorNames.IsAngle(input) ? Bound.Above0(Math.PI / 4, "45 deg") : spacing);
-        if (from is null || to is null || step is null)
+        if (from is null || to is null || (step is null && section.Has("step")))
             return null;
+        if (step is null)
+            return GoesUpward(section, from.Base < to.Base) ? new StudyFactor(input, name, [from.Base, to.Base], UnitOf(from)) { IsContinuous = true } : null;
         var typed = FactorRange.Of(from, to, step);
         if (typed is null)
         {
@@ -102,12 +104,8 @@ internal static class FactorReader
 
     private static double[]? Levels(Section section, FactorRange range)
     {
-        if (range.To <= range.From)
-        {
-            section.Findings.Mistake(section.At("to"), $"{section.Path} must go upward: to is not above from.", "Exchange the two, or write one value for a fixed factor.");
+        if (!GoesUpward(section, range.From < range.To))
             return null;
-        }
-
         if (range.Steps > LargestLevels)
         {
             section.Findings.Mistake(section.At("step"), FormattableString.Invariant($"{section.Path} would have {range.Steps:0} levels; {LargestLevels} is the most."), "Write a larger step: no frame is drilled that finely.");
@@ -118,6 +116,13 @@ internal static class FactorReader
             return range.LevelsSi();
         section.Findings.Mistake(section.At("step"), $"The step of {section.Path} does not fit between from and to.", range.Offer());
         return null;
+    }
+
+    private static bool GoesUpward(Section section, bool does)
+    {
+        if (!does)
+            section.Findings.Mistake(section.At("to"), $"{section.Path} must go upward: to is not above from.", "Exchange the two, or write one value for a fixed factor.");
+        return does;
     }
 
     private static DisplayUnit UnitOf(Quantity typed) => new(typed.Unit.Text == "°" ? "deg" : typed.Unit.Text, typed.Unit.ToBase(1));

@@ -1,16 +1,23 @@
 namespace FrameOpt.Studies.Reading;
 
 /// <summary>Collects all that reading a study brings up: mistakes, defaults taken, oddities.</summary>
-internal sealed class Findings(string file)
+internal sealed class Findings(string file, string? folder = null)
 {
     private const int MostShown = 200;
 
     private readonly List<Mistake> mistakes = [];
     private readonly List<Assumption> assumptions = [];
     private readonly List<string> warnings = [];
+    private readonly List<StudyFileUsed> files = [];
 
     /// <summary>Name of the file.</summary>
     public string File => file;
+
+    /// <summary>Where the file stands, to find others beside it; null when it was not read from a disk.</summary>
+    public string? Folder => folder;
+
+    /// <summary>Other files that were read.</summary>
+    public IReadOnlyList<StudyFileUsed> Files => files;
 
     public bool HasMistakes => mistakes.Count > 0;
 
@@ -43,6 +50,12 @@ internal sealed class Findings(string file)
     public void MistakeOfFile(string what, string mend) => Mistake(0, 0, "", what, mend);
 
     public void Assume(string what, string value, string source) => assumptions.Add(new Assumption(what, value, source));
+
+    public void Use(string name, string hash)
+    {
+        if (files.All(used => used.Name != name))
+            files.Add(new StudyFileUsed(name, hash));
+    }
 
     public void Warn(Node at, string text) => warnings.Add(FormattableString.Invariant($"{file} line {at.Line}: {text}"));
 }

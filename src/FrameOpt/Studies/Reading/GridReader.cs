@@ -8,7 +8,7 @@ internal static class GridReader
     /// <summary>Largest grid an exhaustive search takes.</summary>
     public const long LargestGrid = 2_000_000_000;
 
-    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing, int phases)
+    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, SearchSetting search, Wing? wing, int phases)
     {
         if (factors.Count == 0)
             return;
@@ -16,8 +16,15 @@ internal static class GridReader
         var count = factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
         if (count < 2 && !study.Findings.HasMistakes)
             study.Findings.Mistake(at, "Every factor is fixed: there is nothing to choose.", "Sweep one or more, for example `lateral_offset: { from: 0 mm, to: 60 mm, step: 1 mm }`.");
-        if (count > LargestGrid)
+        if (search is SearchSetting.Exhaustive && count > LargestGrid)
             study.Findings.Mistake(at, TooMany(count, phases), Coarser(count, factors));
+        foreach (var factor in factors.Where(factor => factor.IsContinuous && search is SearchSetting.Exhaustive))
+        {
+            study.Findings.Mistake(
+                at, $"factors.{factor.Name} has no step: an exhaustive search computes levels, not everything between two ends.",
+                $"Add `step: {FactorNames.StepExampleOf(factor.Input)}` to it, or write `search: {{ method: NSGA-II }}`, which takes any value.");
+        }
+
         CheckSpacing(study, factors, wing);
     }
 

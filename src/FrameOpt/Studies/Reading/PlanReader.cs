@@ -38,7 +38,7 @@ internal static class PlanReader
 
     public static PlanSetting? Read(Section? plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
     {
-        if (plan is null || Choice(plan, "kind", [.. kinds.Keys]) is not { } kind)
+        if (plan is null || plan.Choice("kind", [.. kinds.Keys]) is not { } kind)
             return null;
         foreach (var key in kinds.Values.SelectMany(keys => keys).Distinct().Where(key => plan.Has(key) && !kinds[kind].Contains(key)))
         {
@@ -64,12 +64,12 @@ internal static class PlanReader
 
     private static PlanSetting? Setting(Section plan, string kind) => kind switch
     {
-        "full factorial" => new PlanSetting.FullFactorial(Whole(plan, "levels", 2, 2, 21)),
+        "full factorial" => new PlanSetting.FullFactorial(plan.Whole("levels", 2, 2, 21)),
         "fractional factorial" => Fraction(plan),
-        "Plackett-Burman" => new PlanSetting.PlackettBurman(plan.Has("runs") ? Whole(plan, "runs", 12, 4, MostRuns) : null),
+        "Plackett-Burman" => new PlanSetting.PlackettBurman(plan.Has("runs") ? plan.Whole("runs", 12, 4, MostRuns) : null),
         "central composite" => new PlanSetting.CentralComposite(
-            plan.Has("axial") && Choice(plan, "axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan), Whole(plan, "centre_runs", 1, 0, 100)),
-        "Box-Behnken" => new PlanSetting.BoxBehnken(Whole(plan, "centre_runs", 1, 0, 100)),
+            plan.Has("axial") && plan.Choice("axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan), plan.Whole("centre_runs", 1, 0, 100)),
+        "Box-Behnken" => new PlanSetting.BoxBehnken(plan.Whole("centre_runs", 1, 0, 100)),
         "definitive screening" => new PlanSetting.DefinitiveScreening(),
         _ => Optimal(plan, kind == "D-optimal" ? OptimalCriterion.D : OptimalCriterion.I),
     };
@@ -90,7 +90,7 @@ internal static class PlanReader
         }
 
         if (plan.Has("most_runs"))
-            return new PlanSetting.FractionInAtMost(Whole(plan, "most_runs", 8, 4, MostRuns));
+            return new PlanSetting.FractionInAtMost(plan.Whole("most_runs", 8, 4, MostRuns));
         return new PlanSetting.FractionOf([.. plan.List("generators").OfType<Node.Scalar>().Select(generator => generator.Text)]);
     }
 
@@ -102,10 +102,10 @@ internal static class PlanReader
             return null;
         }
 
-        var model = plan.Has("model") && Choice(plan, "model", [.. models.Keys]) is { } name ? models[name] : SurfaceModel.Quadratic;
+        var model = plan.Has("model") && plan.Choice("model", [.. models.Keys]) is { } name ? models[name] : SurfaceModel.Quadratic;
         if (!plan.Has("model"))
             plan.Findings.Assume("model of the plan", "quadratic", "assumption; other choices linear, interactions");
-        return new PlanSetting.Optimal(criterion, model, Whole(plan, "runs", 20, 2, 500), (ulong)Whole(plan, "seed", 1, 0, int.MaxValue));
+        return new PlanSetting.Optimal(criterion, model, plan.Whole("runs", 20, 2, 500), (ulong)plan.Whole("seed", 1, 0, int.MaxValue));
     }
 
     private static IReadOnlyList<Response> Responses(Section plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
@@ -132,29 +132,5 @@ internal static class PlanReader
         if (plan.Value("responses") is Node.List list && list.Items.Count == 0)
             plan.Findings.Mistake(list, "plan.responses is empty.", "Name one or more responses, or leave it out: then the objectives are analysed.");
         return read;
-    }
-
-    private static string? Choice(Section plan, string key, IReadOnlyList<string> choices)
-    {
-        if (plan.Text(key) is not { } text)
-            return null;
-        if (choices.FirstOrDefault(choice => string.Equals(choice, text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } found)
-            return found;
-        plan.Findings.Mistake(plan.At(key), $"{plan.Named(key)} has no choice `{text}`.", NearestName.Of(text, choices) is { } near
-            ? $"Did you mean `{near}`?"
-            : $"Write one of {string.Join(", ", choices)}.");
-        return null;
-    }
-
-    private static int Whole(Section plan, string key, int assumed, int least, int most)
-    {
-        if (!plan.Has(key))
-            return assumed;
-        var value = plan.Number(key, Dimension.Number, Bound.Between(least, most, $"{least}", $"{most}"));
-        if (double.IsNaN(value))
-            return assumed;
-        if (value != Math.Floor(value))
-            plan.Findings.Mistake(plan.At(key), $"{plan.Named(key)} is a whole number.", $"Write {Math.Floor(value)} or {Math.Ceiling(value)}.");
-        return (int)value;
     }
 }

@@ -1,22 +1,9 @@
 namespace FrameOpt.Studies.Reading;
 
-/// <summary>Reads the search and how the front is ranked.</summary>
+/// <summary>Reads how the front is ranked.</summary>
 internal static class RankingReader
 {
     private const string Distance = "distance to ideal";
-
-    public static void CheckSearch(Section study)
-    {
-        if (!study.Has("search"))
-        {
-            study.Findings.Assume("search", "exhaustive", "assumption: every design of the grid is computed, so the front is exact");
-            return;
-        }
-
-        var search = study.Child("search", StudyKeys.Search);
-        if (search?.Text("method") is { } method && method != "exhaustive")
-            search.Findings.Mistake(search.At("method"), $"There is no search `{method}`.", "Write `method: exhaustive`: every design of the grid is computed.");
-    }
 
     public static RankingSetting Read(Section study, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
     {

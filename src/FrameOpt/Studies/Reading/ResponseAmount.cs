@@ -10,11 +10,16 @@ internal static class ResponseAmount
     {
         if (!section.Has(key))
             return null;
+        return section.Value(key) is { } node ? Of(node, $"{section.Path}.{key} of {response.Name}", response, bound, section.Findings, key) ?? double.NaN : double.NaN;
+    }
+
+    /// <summary>The amount in a node, or null after a mistake.</summary>
+    public static double? Of(Node node, string name, Response response, Bound bound, Findings findings, string? key = null)
+    {
         var dimension = Dimension.OfUnit(response.Unit);
-        var example = $"{key}: {(response.Unit.Length > 0 ? $"5 {response.Unit}" : "0.6")}";
-        if (section.Value(key) is not { } node
-            || Quantity.Read(node, $"{section.Path}.{key} of {response.Name}", example, dimension, bound, section.Findings) is not { } amount)
-            return double.NaN;
+        var example = $"{key ?? response.Name}: {(response.Unit.Length > 0 ? $"5 {response.Unit}" : "0.6")}";
+        if (Quantity.Read(node, name, example, dimension, bound, findings) is not { } amount)
+            return null;
         return amount.Unit.Text == response.Unit ? amount.Value : amount.Base / dimension.Spelled(response.Unit)!.ToBase(1);
     }
 }

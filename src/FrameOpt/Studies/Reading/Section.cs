@@ -85,6 +85,35 @@ internal sealed class Section
         }
     }
 
+    /// <summary>One of some words, in whatever case; null when absent or wrong.</summary>
+    public string? Choice(string key, IReadOnlyList<string> choices)
+    {
+        if (Text(key) is not { } text)
+            return null;
+        if (choices.FirstOrDefault(choice => string.Equals(choice, text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } found)
+            return found;
+        Findings.Mistake(At(key), $"{Named(key)} has no choice `{text}`.", NearestName.Of(text, choices) is { } near
+            ? $"Did you mean `{near}`?"
+            : $"Write one of {string.Join(", ", choices)}.");
+        return null;
+    }
+
+    /// <summary>A whole number; what is assumed when the key is absent or wrong.</summary>
+    public int Whole(string key, int assumed, int least, int most)
+    {
+        if (!Has(key))
+            return assumed;
+        var value = Number(key, Dimension.Number, Bound.Between(least, most, $"{least}", $"{most}"));
+        if (double.IsNaN(value))
+            return assumed;
+        if (value != Math.Floor(value))
+            Findings.Mistake(At(key), $"{Named(key)} is a whole number.", $"Write {Math.Floor(value)} or {Math.Ceiling(value)}.");
+        return (int)value;
+    }
+
+    /// <summary>True or false; false when absent or wrong.</summary>
+    public bool IsTrue(string key) => Choice(key, ["true", "false"]) == "true";
+
     /// <summary>The section under a key; null when absent or wrong.</summary>
     public Section? Child(string key, SectionKeys childKeys) =>
         Open(Value(key), KeyAt(key), Named(key), childKeys, Findings);

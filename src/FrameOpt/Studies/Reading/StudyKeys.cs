@@ -71,7 +71,14 @@ internal static class StudyKeys
 
     public static readonly SectionKeys Limit = new("limits[]", Must("response", "effort_worst"), May("at_least", "3"), May("at_most", "0.6"));
 
-    public static readonly SectionKeys Search = new("search", Must("method", "exhaustive"));
+    public static readonly SectionKeys Search = new("search",
+        Must("method", "exhaustive"), May("population", "100"), May("seed", "1"), May("start", "plan"), May("polish", "true"),
+        May("stop", "{ evaluations: 20000 }"));
+
+    public static readonly SectionKeys Stop = new("search.stop",
+        May("evaluations", "20000"), May("time", "60 s"), May("stall", "{ evaluations: 5000, growth: 0.1 % }"), May("target", "{ residual_rms: 3 N·m }"));
+
+    public static readonly SectionKeys Stall = new("search.stop.stall", Must("evaluations", "5000"), May("growth", "0.1 %"));
 
     public static readonly SectionKeys Ranking = new("ranking", May("method", "distance to ideal"), May("weights", "{ residual_rms: 3, pitch_swing: 1 }"));
 
@@ -91,7 +98,7 @@ internal static class StudyKeys
     public static readonly IReadOnlyList<SectionKeys> All =
     [
         File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, Phase,
-        Factors, Factor, Objective, Limit, Search, Ranking, Baseline, Strength, BalancedBand, Plan,
+        Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, Plan,
     ];
 
     private static Key[] Position() => [Must("forward", "20 mm"), Must("right", "0 mm"), Must("up", "120 mm")];

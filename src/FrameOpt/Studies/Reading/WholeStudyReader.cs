@@ -20,7 +20,6 @@ internal static class WholeStudyReader
         var wing = WingReader.Read(study.Child("wing", StudyKeys.Wing));
         var phases = MissionReader.Read(study);
         var factors = FactorReader.Read(study.Child("factors", StudyKeys.Factors));
-        GridReader.Check(study, factors, wing, phases.Count);
         var baseline = SettingsReader.Baseline(study.Child("baseline", StudyKeys.Baseline), machine, factors);
         var strength = SettingsReader.Strength(study.Child("strength", StudyKeys.Strength));
 
@@ -30,7 +29,8 @@ internal static class WholeStudyReader
         var needs = new Prerequisites(hasEngine, study.Has("strength"), study.Has("baseline"), findings);
         var objectives = ObjectiveReader.Read(study, responses, needs);
         var limits = LimitReader.Read(study, responses, needs);
-        RankingReader.CheckSearch(study);
+        var search = SearchReader.Read(study, factors, objectives, responses);
+        GridReader.Check(study, factors, search, wing, phases.Count);
         var ranking = RankingReader.Read(study, objectives, responses);
         var band = SettingsReader.Band(study, phases);
         var plan = PlanReader.Read(study.Child("plan", StudyKeys.Plan), responses, needs, objectives);
@@ -39,10 +39,17 @@ internal static class WholeStudyReader
         if (findings.HasMistakes)
             return null;
         AirspeedWarnings.Look(study, phases, machine!, wing!);
-        var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, findings.Assumptions, findings.Warnings, hash) { Plan = plan };
+        var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, findings.Assumptions, findings.Warnings, hash)
+        {
+            Plan = plan,
+            Search = search,
+            Files = findings.Files,
+        };
         if (plan is not null)
             PlanReader.CheckExists(read, study);
-        return read;
+        if (findings.HasMistakes)
+            return null;
+        return read with { Search = SearchReader.WithPlan(read) };
     }
 
     private static string Title(Section study)

@@ -25,7 +25,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         ["machine.propeller"] = """{ "oneOf": [{ "required": ["coefficients"] }, { "required": ["bench"] }] }""",
         ["machine.propeller.bench"] = """{ "oneOf": [{ "required": ["torque"] }, { "required": ["power"] }], "anyOf": [{ "required": ["pitch"] }, { "required": ["zero_thrust_advance_ratio"] }] }""",
         ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
-        ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to", "step"] }, { "required": ["values"] }] }""",
+        ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
         ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",
         ["limits[]"] = """{ "anyOf": [{ "required": ["at_least"] }, { "required": ["at_most"] }] }""",
     };
@@ -46,7 +46,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         }
 
         var definitions = new JsonObject();
-        foreach (var dimension in Dimension.All.Where(dimension => dimension != Dimension.Time))
+        foreach (var dimension in Dimension.All)
             definitions[Name(dimension)] = OfDimension(dimension);
         definitions["response"] = OfResponse();
         definitions["amount"] = new JsonObject
@@ -117,7 +117,10 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("response"),
         "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
         "limits" => List(Section("limits[]", false), 0),
-        "search.method" => OneOf("exhaustive"),
+        "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
+        "search.start" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
+        "search.polish" => new JsonObject { ["type"] = "boolean" },
+        "search.stop.target" => new JsonObject { ["type"] = "object", ["propertyNames"] = Reference("response"), ["additionalProperties"] = Reference("amount"), ["minProperties"] = 1 },
         "ranking.method" => OneOf("distance to ideal", "topsis"),
         "ranking.weights" => new JsonObject { ["type"] = "object", ["propertyNames"] = Reference("response"), ["additionalProperties"] = new JsonObject { ["type"] = "number", ["minimum"] = 0 } },
         "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),

@@ -1,0 +1,16 @@
+namespace FrameOpt.Model;
+
+/// <summary>Where the thrust of a design points in the body, a vector of length one.</summary>
+/// <param name="Forward">cos(tau) cos(psi).</param>
+/// <param name="Right">cos(tau) sin(psi).</param>
+/// <param name="Down">-sin(tau).</param>
+public readonly record struct ThrustDirection(double Forward, double Right, double Down)
+{
+    /// <summary>From thrust-line angle psi, to the right +, and tilt tau, upward +.</summary>
+    public static ThrustDirection Of(in FrameGeometry design)
+    {
+        var (sinPsi, cosPsi) = Math.SinCos(design.AngleRadians);
+        var (sinTau, cosTau) = Math.SinCos(design.TiltRadians);
+        return new ThrustDirection(cosTau * cosPsi, cosTau * sinPsi, -sinTau);
+    }
+}

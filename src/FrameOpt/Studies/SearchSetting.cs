@@ -1,0 +1,31 @@
+using FrameOpt.Search;
+
+namespace FrameOpt.Studies;
+
+/// <summary>How a study wants its designs chosen.</summary>
+public abstract record SearchSetting
+{
+    private SearchSetting()
+    {
+    }
+
+    /// <summary>Every design of the grid.</summary>
+    public sealed record Exhaustive : SearchSetting;
+
+    /// <summary>An evolutionary search, for spaces too large for a grid.</summary>
+    /// <param name="Method">Which.</param>
+    /// <param name="Population">2 or more.</param>
+    /// <param name="Seed">The same seed gives the same run.</param>
+    /// <param name="Stop">When to end.</param>
+    public sealed record Evolutionary(SearchMethod Method, int Population, ulong Seed, StopRules Stop) : SearchSetting
+    {
+        /// <summary>True to end with a local polish of the front, a tenth of the evaluations being kept for it.</summary>
+        public bool Polish { get; init; }
+
+        /// <summary>Designs to begin from, each a value in m or rad for every factor of the study in its order; empty to begin at random.</summary>
+        public IReadOnlyList<IReadOnlyList<double>> Start { get; init; } = [];
+
+        /// <summary>Where they are from, in words; empty when there are none.</summary>
+        public string StartWords { get; init; } = "";
+    }
+}
