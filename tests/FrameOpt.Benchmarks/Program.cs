@@ -3,5 +3,7 @@ using FrameOpt.Benchmarks;
 
 if (args is ["peers", var folder])
     PeerTasks.Run(folder);
+else if (args is ["convergence", var study])
+    Convergence.Print(study);
 else
     BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
