@@ -8,7 +8,6 @@ namespace FrameOpt.Benchmarks;
 public static class PeerTasks
 {
     private const int FewestRuns = 3;
-    private const int MostRuns = 1001;
     private const double SecondsEach = 0.5;
 
     /// <summary>Writes into a folder what the peer needs (tasks.txt and the points), then times every task and writes ours.txt.</summary>
@@ -58,17 +57,25 @@ public static class PeerTasks
             writer.Write(value);
     }
 
+    /// <summary>The median of runs in half a second, after half a second in which the run-time compiles what is hot.</summary>
     private static double MedianSeconds(Func<double> run, out double check)
     {
         check = run();
-        var times = new List<double>();
-        while (times.Count < FewestRuns || (times.Count < MostRuns && times.Sum() < SecondsEach))
-        {
-            var start = Stopwatch.GetTimestamp();
-            check = run();
-            times.Add(Stopwatch.GetElapsedTime(start).TotalSeconds);
-        }
+        RunFor(SecondsEach, run);
+        var times = RunFor(SecondsEach, run);
         times.Sort();
         return times[times.Count / 2];
+    }
+
+    private static List<double> RunFor(double seconds, Func<double> run)
+    {
+        var times = new List<double>();
+        for (var total = 0.0; times.Count < FewestRuns || total < seconds; total += times[^1])
+        {
+            var start = Stopwatch.GetTimestamp();
+            run();
+            times.Add(Stopwatch.GetElapsedTime(start).TotalSeconds);
+        }
+        return times;
     }
 }
