@@ -1,0 +1,14 @@
+namespace FrameOpt.Line;
+
+/// <summary>Why a search for a line ended.</summary>
+public enum LineStop
+{
+    /// <summary>No choice is better by more than one part in a thousand million.</summary>
+    Proven,
+
+    /// <summary>The time was up: the best so far, with the bound so far.</summary>
+    TimeLimit,
+
+    /// <summary>It was told to stop: the best so far, with the bound so far.</summary>
+    Cancelled,
+}
