@@ -29,8 +29,11 @@ internal sealed class MedianIncumbent
     /// <summary>A choice not below this is of no use.</summary>
     public double Cut => Math.Min(Target - tolerance, Math.BitIncrement(enough));
 
+    /// <summary>Whether it is a question of yes or no.</summary>
+    public bool Asks => double.IsFinite(enough);
+
     /// <summary>Whether the question of yes or no is answered with yes.</summary>
-    public bool Enough => double.IsFinite(enough) && Value <= enough;
+    public bool Enough => Asks && Value <= enough;
 
     public void Offer(int[] columns)
     {

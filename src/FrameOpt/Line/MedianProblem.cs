@@ -45,6 +45,22 @@ internal sealed class MedianProblem
         return new MedianProblem(costs, rows, columns, Math.Min(count, columns), unserved);
     }
 
+    /// <summary>Some of the columns, with rows that put them in the same order added up.</summary>
+    public MedianProblem Part(int[][] alike, int[] columns)
+    {
+        var part = new double[alike.Length * columns.Length];
+        for (var place = 0; place < columns.Length; place++)
+        {
+            for (var row = 0; row < alike.Length; row++)
+            {
+                foreach (var member in alike[row])
+                    part[(place * alike.Length) + row] += Column(columns[place])[member];
+            }
+        }
+
+        return new MedianProblem(part, alike.Length, columns.Length, Math.Min(Count, columns.Length), Unserved);
+    }
+
     public ReadOnlySpan<double> Column(int column) => costs.AsSpan(column * Rows, Rows);
 
     /// <summary>The sum over rows of the least cost among the chosen columns.</summary>
