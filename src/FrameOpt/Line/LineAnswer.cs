@@ -12,21 +12,26 @@ internal static class LineAnswer
     {
         int[] assigned = [.. problem.Costs.Select(row => Assign(row, chosen))];
         double[] costs = [.. assigned.Select((candidate, i) => candidate < 0 ? double.PositiveInfinity : problem.Costs[i][candidate])];
-        return new LineSolution
+        return Of(problem.Objective, problem.Shares, servable, assigned, costs, bound, stop);
+    }
+
+    /// <summary>From what each customer gets and pays.</summary>
+    public static LineSolution Of(
+        LineObjective objective, double[] shares, int[] servable, int[] assigned, double[] costs, double bound, LineStop stop) => new()
         {
             Chosen = [.. assigned.Where(candidate => candidate >= 0).Distinct().Order()],
             Assigned = assigned,
             CustomerCosts = costs,
             Value = servable.Length == 0 ? double.PositiveInfinity
-                : LineValue.Of(problem.Objective, [.. servable.Select(i => problem.Shares[i])], [.. servable.Select(i => costs[i])]),
+                : LineValue.Of(objective, [.. servable.Select(i => shares[i])], [.. servable.Select(i => costs[i])]),
             Bound = bound,
             Stop = stop,
             Unservable = [.. Enumerable.Range(0, assigned.Length).Except(servable)],
             LeftOut = [.. servable.Where(i => assigned[i] < 0)],
         };
-    }
 
-    private static int Assign(double[] costs, int[] chosen)
+    /// <summary>The chosen candidate of least cost, of equal ones the lowest; -1 when none is allowed.</summary>
+    public static int Assign(ReadOnlySpan<double> costs, int[] chosen)
     {
         var best = -1;
         foreach (var candidate in chosen.Order())

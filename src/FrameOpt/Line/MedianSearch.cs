@@ -54,12 +54,17 @@ internal sealed class MedianSearch
     /// <summary>What is proven of all choices that hold the taken columns and otherwise only free ones.</summary>
     private double Explore(int[] taken, double[] paid, int[] free, double[] prices, int steps)
     {
-        if (problem.Count - taken.Length == 1 || free.Length == 0)
+        var wanted = problem.Count - taken.Length;
+        if (free.Length <= wanted)
+            return TakeAll(taken, free);
+        if (wanted == 1)
             return Last(taken, paid, free);
         var bound = new MedianBound(problem, incumbent, taken, paid, free, prices);
         bound.Improve(steps, clock);
         if (bound.Value >= incumbent.Cut || Over)
             return bound.Value;
+        if (bound.Columns.Length <= wanted)
+            return TakeAll(taken, bound.Columns);
         return incumbent.Asks ? Math.Max(bound.Value, MedianModel.Solve(problem, bound.Columns, incumbent, clock)) : Branch(taken, paid, bound);
     }
 
@@ -98,20 +103,28 @@ internal sealed class MedianSearch
         return fewest;
     }
 
+    /// <summary>No fewer columns can be better than all of them.</summary>
+    private double TakeAll(int[] taken, int[] free)
+    {
+        int[] all = [.. taken, .. free];
+        if (all.Length == 0)
+            return double.PositiveInfinity;
+        incumbent.Offer(all);
+        return problem.Value(all);
+    }
+
     /// <summary>One more column may be chosen: each is tried.</summary>
     private double Last(int[] taken, double[] paid, int[] free)
     {
-        var least = taken.Length == 0 ? double.PositiveInfinity : MedianProblem.Sum(paid);
-        int[]? best = taken.Length == 0 ? null : taken;
+        var (least, best) = (double.PositiveInfinity, free[0]);
         foreach (var column in free)
         {
             var sum = MedianProblem.SumOfMinima(problem.Column(column), paid);
             if (sum < least)
-                (least, best) = (sum, [.. taken, column]);
+                (least, best) = (sum, column);
         }
 
-        if (best is not null)
-            incumbent.Offer(best);
+        incumbent.Offer([.. taken, best]);
         return least;
     }
 }

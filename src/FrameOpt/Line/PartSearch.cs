@@ -10,7 +10,8 @@ internal sealed class PartSearch(LinePart part, LineObjective objective, LineClo
     {
         LineObjective.Mean or LineObjective.Blend { WorstWeight: 0 } => MedianSearch.Solve(part.Mean(), start, clock, beat),
         LineObjective.Blend { WorstWeight: 1 } => LeastLevel(start, beat, new LineObjective.Worst()),
-        LineObjective.Blend { WorstWeight: var weight } => new BlendSearch(part, weight, clock).Solve(start, LeastLevel(start, double.PositiveInfinity, new LineObjective.Worst()), beat),
+        LineObjective.Blend { WorstWeight: var weight } =>
+            new BlendSearch(part, weight, clock).Solve(start, LeastLevel(start, double.PositiveInfinity, new LineObjective.Worst()), beat),
         _ => LeastLevel(start, beat, objective),
     };
 
