@@ -90,7 +90,7 @@ internal static class RunCommand
 
         Screen.Answer(terminal.Out, Answer.Of(outcome.Result));
         terminal.Out.WriteLine();
-        terminal.Out.WriteLine($"Written to {folder}: results.xlsx, designs.csv, run.json, timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
+        terminal.Out.WriteLine($"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
         return outcome.IsStopped ? ExitCode.Stopped : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Done;
     }
 

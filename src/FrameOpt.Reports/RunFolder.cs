@@ -48,7 +48,7 @@ public static class RunFolder
             : $"{path} holds no {RunFile}, so it is not a folder of results and is not replaced; choose another folder";
     }
 
-    /// <summary>Writes results.xlsx, designs.csv, run.json and timings.json, and plan.csv when the study asks for a plan.</summary>
+    /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a plan.</summary>
     /// <param name="report">The run.</param>
     /// <param name="timings">Of the run.</param>
     /// <param name="path">The folder; made with its parents.</param>
@@ -66,6 +66,7 @@ public static class RunFolder
             if (report.Result.Plan is { } plan)
                 WriteFile(folder, "plan.csv", stream => PlanTable.Write(plan, stream));
             WriteFile(folder, "results.xlsx", stream => Workbook.Write(report, stream));
+            WriteFile(folder, "report.html", stream => ReportPage.Write(report, stream));
             WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
             if (evaluations is not null)
                 File.Move(evaluations, Path.Combine(folder, "evaluations.csv"));

@@ -11,12 +11,21 @@ internal static class AnswerHeadline
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
         var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best so far only ({result.StopReason}). ";
-        var beyondHold = chosen.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).Select(EffortWords).ToList();
-        var warning = beyondHold.Count == 0 ? "" : $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", beyondHold)}. ";
+        var warning = BeyondHold(chosen);
         var best = result.Front.Count == 1
             ? "The one design that no other beats"
             : $"Best compromise of the {Figures.Count(result.Front.Count)} designs that no other beats";
         return ($"{cutShort}{warning}{best}: {GeometryWords.Of(result.Study, chosen.Geometry)}.", cutShort.Length + warning.Length > 0);
+    }
+
+    /// <summary>For a design of the front that is not the best compromise.</summary>
+    public static string OfAnother(Study study, int rank, DesignEvaluation design) =>
+        $"{BeyondHold(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: {GeometryWords.Of(study, design.Geometry)}.";
+
+    private static string BeyondHold(DesignEvaluation design)
+    {
+        var phases = design.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).Select(EffortWords).ToList();
+        return phases.Count == 0 ? "" : $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", phases)}. ";
     }
 
     private static string EffortWords(PhaseResult phase) => $"{phase.Phase.Name} (effort {Figures.Text(phase[PhaseQuantity.Effort], "")})";

@@ -1,0 +1,35 @@
+using System.Xml.Linq;
+
+namespace FrameOpt.Reports;
+
+/// <summary>Where on the throttle the design is balanced.</summary>
+internal static class BandPart
+{
+    public static XElement? Of(PageContent content)
+    {
+        if (content.Follow is not { } follow || !content.IsFeasible)
+            return null;
+        var plot = RpmPicture.Plot(follow.Views);
+        return Html.Section(
+            "band",
+            BandSection.Of(content.Result, content.Result.Chosen!).Title,
+            follow.Part(view => Html.Words(BandSection.Of(view.Result, view.Evaluation))),
+            Key(),
+            follow.Part(view => Html.Figure(RpmPicture.Of(plot, view), [.. Marks(view)])));
+    }
+
+    private static XElement Key() => PictureKey.Of("band-key", "Key to torque against propeller speed",
+    [
+        (Svg.Line("line-1", 0, 8, 34, 8), "residual torque"),
+        (Svg.Line("line-2", 0, 8, 34, 8), "propeller torque"),
+        (Svg.Path("band", "M2 2H32V14H2Z"), "balanced band"),
+        (Mark.At("ranked", Mark.Diamond, 17, 8), "a phase under power, numbered"),
+    ]);
+
+    private static IEnumerable<string> Marks(DesignView view)
+    {
+        yield return "Curves are for the airspeed above; each phase is marked at its own airspeed and weight, so it need not lie on the curve.";
+        foreach (var (phase, number) in RpmPicture.Marked(view.Evaluation).Select((phase, p) => (phase, p + 1)))
+            yield return $"{number} {phase.Phase.Name}: {Figures.Text(phase[Model.PhaseQuantity.Rpm], "rpm")}, {SideWords.Residual(phase)}";
+    }
+}

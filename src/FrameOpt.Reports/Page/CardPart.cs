@@ -1,0 +1,20 @@
+using System.Xml.Linq;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The test card: to print, take along and fill in.</summary>
+internal static class CardPart
+{
+    public static XElement? Of(PageContent content) => content.Follow is not { } follow || !content.IsFeasible
+        ? null
+        : Html.Section(
+            "card",
+            "Test card for the first flights",
+            Html.Paragraph("danger", Cautions.FirstPage[0]),
+            Html.Paragraph("Figures to expect are the model's. What to do and when to stop is common practice, no published source. Go on only when a step is as expected; one step a time, one change a time."),
+            follow.Part(view => Html.Paragraph($"Built and tested: {GeometryWords.Of(content.Study, view.Evaluation.Geometry)}.")),
+            Html.Block("blanks", ((string[])["date", "pilot", "frame and engine", "wing", "place and wind", "temperature", "fuel", "witness"]).Select(CardStep.Blank)),
+            follow.Part(view => Html.Block("steps", CardSteps.Of(content.Study, view.Evaluation).Select(step => step.Block()))),
+            Html.Paragraph("Signed, with what to change before the next flight:"),
+            Html.Block("blanks", CardStep.Blank("signed"), CardStep.Blank("to change")));
+}

@@ -1,0 +1,74 @@
+using FrameOpt.Model;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The first tests of a design in the order of their danger. Figures are the model's; what to do and when to stop is common practice, no published source.</summary>
+internal static class CardSteps
+{
+    public static IEnumerable<CardStep> Of(Study study, DesignEvaluation design) =>
+        [Rotation(study), Hang(study, design.Geometry), TiedDown(study), .. InOrder(design).Select(phase => Flight(study, phase))];
+
+    private static CardStep Rotation(Study study) => new(
+        "Rotation",
+        "Engine off. Turn the propeller by hand the way the starter turns it, and look from behind.",
+        $"It turns {StudyWords.Turns(study.Machine.Propeller.Rotation)}, seen from behind.",
+        "Do not start the engine if it turns the other way: this design is then the wrong one.",
+        ["turns, seen from behind", "checked by"]);
+
+    private static CardStep Hang(Study study, FrameGeometry geometry)
+    {
+        var check = HangCheck.Of(study.Machine, geometry);
+        var strap = Figures.Load(Math.Abs(check.PerFiveMillimetresNewtons));
+        return new CardStep(
+            "Hang check",
+            $"Engine off. Frame, fuel and pilot as in the study hang from a rigid beam by two equal, parallel straps, {Spacing(study).Text(geometry.SpacingMetres)} apart, a scale in each.",
+            $"Left {Figures.Load(check.LeftNewtons)}, right {Figures.Load(check.RightNewtons)}, together {Figures.Load(check.TotalNewtons)}.",
+            $"Go no further if the other side reads more, or if the difference is off by more than {strap}, which 5 mm of unequal strap would explain: measure holes and straps again.",
+            ["left scale", "right scale", "fuel"]);
+    }
+
+    private static CardStep TiedDown(Study study) => new(
+        "Tied-down run",
+        "Frame firmly tied, fire extinguisher at hand, nobody near the plane of the propeller. Bring the power up slowly to full and down again.",
+        $"Under power the reaction pushes the {(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, more with more power.",
+        "Shut down if the other side goes down, if the frame bends, rubs or comes near the propeller, if anything loosens, or at any new vibration.",
+        ["side that goes down", "full-power rpm", "remarks"]);
+
+    /// <summary>What leaves the ground first, then level flight, then more power, the engine off last.</summary>
+    private static IEnumerable<PhaseResult> InOrder(DesignEvaluation design) => design.Phases.OrderBy(result => result.Phase switch
+    {
+        { CarriedShare: < 1 } => 0,
+        { Power: PhasePower.Level } => 1,
+        { Power: PhasePower.AtRpm } => 2,
+        { Power: PhasePower.Climb } => 3,
+        { Power: PhasePower.FullThrottle } => 4,
+        _ => 5,
+    });
+
+    private static CardStep Flight(Study study, PhaseResult result)
+    {
+        var isOff = result.Phase.Power is PhasePower.EngineOff;
+        var rpm = isOff ? "" : $"Propeller at {Figures.Text(result[PhaseQuantity.Rpm], "rpm")}; ";
+        var unheld = result[PhaseQuantity.Effort] > 1 ? "DO NOT FLY IT: the model says the pilot cannot hold it. " : "";
+        return new CardStep(
+            $"Flight: {result.Phase.Name}",
+            $"{unheld}{How(result.Phase)}",
+            $"{rpm}{Figures.Text(result[PhaseQuantity.Airspeed], "m/s")}. Hands up: {SideWords.Residual(result)}. Held straight by: {SideWords.Lean(result[PhaseQuantity.Lean])} "
+                + $"(effort {Figures.Text(result[PhaseQuantity.Effort], "")} of {Figures.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).",
+            isOff
+                ? "Land if leaning alone does not hold it straight. Do not trim one side faster."
+                : "Power off and land if it turns to the other side than expected, if leaning alone does not hold it straight, or if the risers begin to twist.",
+            [isOff ? "airspeed" : "rpm", "turns to", "lean or brake needed", "remarks"]);
+    }
+
+    private static string How(Phase phase) => phase switch
+    {
+        { CarriedShare: < 1 } => "Smooth, steady wind, wide open field. Raise the power step by step while running; lift off only when it runs straight.",
+        { Power: PhasePower.EngineOff } => "With height to spare over a field to land on, close the throttle slowly and stop the engine.",
+        { Power: PhasePower.Level } => "Smooth air, height to spare. Fly level, hands up, and let it settle.",
+        _ => "Smooth air, height to spare, well after lift-off. Raise the power slowly, hand ready to close the throttle.",
+    };
+
+    private static DisplayUnit Spacing(Study study) => study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+}

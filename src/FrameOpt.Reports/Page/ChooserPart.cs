@@ -1,0 +1,18 @@
+using System.Xml.Linq;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The bar that chooses the design shown; there only where the page's script runs.</summary>
+internal static class ChooserPart
+{
+    public static XElement Of(Follow follow) => new(
+        "div",
+        new XAttribute("id", "chooser"),
+        new XAttribute("role", "region"),
+        new XAttribute("aria-label", "Design shown"),
+        new XAttribute("hidden", "hidden"),
+        new XElement("label", new XAttribute("for", "design"), "Design shown"),
+        new XElement("select", new XAttribute("id", "design"), new XElement("option", new XAttribute("value", "0"), DesignCells.Label(follow.Views[0]))),
+        new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "best"), "best compromise"),
+        new XElement("p", new XAttribute("id", "status"), new XAttribute("role", "status"), new XAttribute("class", "unseen")));
+}

@@ -1,0 +1,31 @@
+using FrameOpt.Model;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>A design of the front in the cells of a table.</summary>
+internal static class DesignCells
+{
+    public static IReadOnlyList<string> Headers(Study study) =>
+    [
+        "rank", .. study.Factors.Select(factor => factor.Name.Replace('_', ' ')), .. study.Objectives.Select(objective => StudyWords.Name(objective.Response, objective.Magnitude).Replace('_', ' ')),
+    ];
+
+    /// <summary>Rank in the run, every factor, every objective, with units.</summary>
+    public static IReadOnlyList<string> Of(DesignView view) =>
+    [
+        FormattableString.Invariant($"{view.Place!.Rank}"),
+        .. Geometry(view),
+        .. view.Result.Study.Objectives.Select((objective, o) => Figures.Text(view.Place.Objectives[o], objective.Response.Entry)),
+    ];
+
+    /// <summary>In one short line.</summary>
+    public static string Label(DesignView view) => $"{(view.Place is null ? view.Name : FormattableString.Invariant($"rank {view.Place.Rank}"))}: {string.Join(", ", Geometry(view))}";
+
+    private static IEnumerable<string> Geometry(DesignView view) =>
+        view.Result.Study.Factors.Select(factor => Cell(factor, view.Evaluation.Geometry[factor.Input]));
+
+    private static string Cell(StudyFactor factor, double si) => factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle or GeometryInput.HubRight && si != 0
+        ? $"{factor.Unit.Text(Math.Abs(si))} {SideWords.Side(si)}"
+        : factor.Unit.Text(si);
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using FrameOpt.Model;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>One design that the page can show, with everything it says of it.</summary>
+/// <param name="Place">Its place on the front, or null for the nearest miss.</param>
+/// <param name="Evaluation">It flies.</param>
+/// <param name="Result">The run, told as if this were the chosen design.</param>
+/// <param name="Curve">Residual and torque against propeller speed.</param>
+internal sealed record DesignView(FrontDesign? Place, DesignEvaluation Evaluation, StudyResult Result, IReadOnlyList<ResidualPoint> Curve)
+{
+    /// <summary>What it is, in few words.</summary>
+    public string Name => Place is null ? "nearest miss"
+        : ReferenceEquals(Evaluation, Result.Front.Count > 0 ? Best : null) ? "best compromise"
+        : FormattableString.Invariant($"rank {Place.Rank}");
+
+    /// <summary>The best compromise of the run.</summary>
+    public DesignEvaluation? Best { get; init; }
+
+    /// <summary>The designs a person is shown, best first; the nearest miss alone when nothing is feasible; none when nothing flies.</summary>
+    public static IReadOnlyList<DesignView> Of(RunReport report)
+    {
+        var result = report.Result;
+        if (result.Chosen is not { } chosen)
+            return result.NearestMiss is { } miss ? [new(null, miss.Evaluation, result, [])] : [];
+        var models = result.Scenarios.Select(scenario => Model(result, scenario)).ToList();
+        return [.. ShownDesigns.Of(result).AsParallel().AsOrdered().Select((index, place) => place == 0
+            ? new DesignView(result.Front[0], chosen, result, Residuals(result, chosen)) { Best = chosen }
+            : Another(result, result.Front[index], report.FrontEvaluations[index], models) with { Best = chosen })];
+    }
+
+    private static DesignView Another(StudyResult result, FrontDesign place, DesignEvaluation evaluation, IReadOnlyList<MissionModel> models) => new(
+        place,
+        evaluation,
+        result with
+        {
+            Chosen = evaluation,
+            Scenarios = [.. result.Scenarios.Select((scenario, s) => scenario with { Chosen = models[s].Evaluate(evaluation.Geometry) })],
+            Bands = BalancedBands.Find(result.Mission, evaluation.Geometry, result.Study.Band.PhaseIndex, result.Study.Band.WithinNewtonMetres),
+        },
+        Residuals(result, evaluation));
+
+    private static IReadOnlyList<ResidualPoint> Residuals(StudyResult result, DesignEvaluation evaluation) =>
+        BalancedBands.Curve(result.Mission, evaluation.Geometry, result.Study.Band.PhaseIndex);
+
+    private static MissionModel Model(StudyResult result, LeverageScenario scenario) =>
+        double.TryParse(scenario.Label, NumberStyles.Float, CultureInfo.InvariantCulture, out var leverage) ? result.Mission.WithYawLeverage(leverage) : result.Mission;
+}

@@ -1,0 +1,28 @@
+using System.Xml.Linq;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>Which factors matter, alone and in pairs, where the study has a plan.</summary>
+internal static class EffectsPart
+{
+    public static XElement? Of(PageContent content)
+    {
+        if (content.Result.Plan is not { } answer || PlanShortSection.Of(content.Result).FirstOrDefault() is not { } section)
+            return null;
+        return Html.Section("effects", section.Title, [Html.Words(section), .. answer.Surfaces.SelectMany((surface, s) => Response(answer.Plan, surface, s))]);
+    }
+
+    private static IEnumerable<XElement> Response(StudyPlan plan, FittedSurface surface, int index)
+    {
+        if (surface.Fit is not { } fit)
+            yield break;
+        var pictures = new EffectsPictures(plan, surface.Response, fit, $"effects-{index + 1}");
+        yield return Html.Heading(PlanWords.WithUnit(surface.Response));
+        yield return Html.Block(
+            "pictures",
+            Html.Figure(pictures.Shares(), "Outlined bars: two factors together."),
+            Html.Figure(pictures.Mains(), "Each factor alone, the others at their middle."),
+            pictures.Pair() is { } pair ? Html.Figure(pair, "Lines that are not parallel: one factor changes what the other does.") : null);
+    }
+}

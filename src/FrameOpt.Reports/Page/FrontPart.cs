@@ -1,0 +1,96 @@
+using System.Xml.Linq;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The designs that nothing else beats, two objectives at a time, and their order.</summary>
+internal static class FrontPart
+{
+    private const int Rows = 12;
+
+    public static XElement? Of(PageContent content)
+    {
+        if (content.Follow is not { } follow || !content.IsFeasible)
+            return null;
+        return Html.Section(
+            "front",
+            "The front: designs that no other beats",
+            Html.Paragraph(ShownDesigns.Words(content.Result)),
+            Html.Paragraph("Along the front nothing can be made better without making something else worse."),
+            Key(content.Result),
+            Html.Block("pictures", Pairs(content, follow)),
+            Html.Heading("In order"),
+            Weights(content),
+            Best(content, follow));
+    }
+
+    private static IEnumerable<XElement> Pairs(PageContent content, Follow follow)
+    {
+        var shown = ShownDesigns.Of(content.Result);
+        var objectives = content.Study.Objectives.Count;
+        for (var across = 0; across < objectives; across++)
+        {
+            for (var up = across + 1; up < objectives; up++)
+            {
+                var picture = new FrontPicture(content.Report, shown, across, up);
+                yield return new XElement(
+                    "figure",
+                    new XAttribute("class", "front"),
+                    new XElement("div", new XAttribute("class", "plot"), picture.Of(follow.Part(picture.Marker))),
+                    new XElement("figcaption", picture.Beyond().Select(line => new XElement("span", line))),
+                    new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")));
+            }
+        }
+    }
+
+    private static XElement Key(StudyResult result)
+    {
+        List<(XElement, string)> entries =
+        [
+            (Mark.At("best", Mark.Square, 17, 8), "best compromise"),
+            (Mark.At("ranked", Mark.Diamond, 17, 8), "ranked 2 to 10"),
+            (Svg.Circle("dot", 17, 8, 2.2), "other designs"),
+            (Mark.At("now", Mark.Ring, 17, 8), "design shown"),
+        ];
+        if (result.Front.Any(design => design.IsKnee))
+            entries.Add((Mark.At("knee", Mark.Triangle, 17, 8), "knee"));
+        if (result.Baseline is { Failure: null })
+            entries.Add((Mark.At("baseline", Mark.Cross, 17, 8), "baseline"));
+        if (result.Study.Limits.Any(limit => result.Study.Objectives.Any(objective => objective.Response == limit.Response)))
+            entries.Add((Svg.Line("limit", 0, 8, 34, 8), "limit"));
+        return PictureKey.Of("front-key", "Key to the front", entries);
+    }
+
+    /// <summary>Numbers to type; there only where the page's script runs.</summary>
+    private static XElement Weights(PageContent content) => new(
+        "fieldset",
+        new XAttribute("id", "weights"),
+        new XAttribute("hidden", "hidden"),
+        new XElement("legend", $"Weights of the ranking ({StudyWords.Method(content.Study.Ranking.Method)})"),
+        content.Study.Objectives.Select((objective, o) => new XElement(
+            "p",
+            new XElement("label", new XAttribute("for", $"weight-{o}"), StudyWords.Name(objective.Response, objective.Magnitude)),
+            new XElement(
+                "input",
+                new XAttribute("type", "number"),
+                new XAttribute("id", $"weight-{o}"),
+                new XAttribute("min", "0"),
+                new XAttribute("step", "any"),
+                new XAttribute("value", PlainNumber.Text(content.Study.Ranking.Weights[o]))))),
+        new XElement("p",
+            new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "show-first"), "show the first"),
+            new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "as-studied"), "the study's weights")),
+        new XElement("p", new XAttribute("id", "ranked"), new XAttribute("role", "status")));
+
+    private static XElement Best(PageContent content, Follow follow)
+    {
+        var weights = string.Join(", ", content.Study.Objectives.Select((objective, o) =>
+            $"{StudyWords.Name(objective.Response, objective.Magnitude)} {PlainNumber.Text(content.Study.Ranking.Weights[o])}"));
+        var table = Html.Table("The first of the front, in order", DesignCells.Headers(content.Study), follow.Views.Take(Rows).Select(DesignCells.Of));
+        table.SetAttributeValue("id", "order");
+        return Html.Block(
+            "words",
+            Html.Paragraph($"The first {Math.Min(Rows, follow.Views.Count)} by {StudyWords.Method(content.Study.Ranking.Method)}, weighted {weights}."),
+            table);
+    }
+}

@@ -1,0 +1,20 @@
+using System.Xml.Linq;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The same design where the yaw leverage is otherwise.</summary>
+internal static class LeveragePart
+{
+    public static XElement? Of(PageContent content)
+    {
+        if (!content.IsFeasible || LeverageSection.Of(content.Result).ToList() is not { Count: 2 } sections)
+            return null;
+        return Html.Section(
+            "leverage",
+            sections[0].Title,
+            content.Follow!.Part(view => Html.Words(LeverageSection.Of(view.Result).First())),
+            Html.Heading(sections[1].Title),
+            Html.List(sections[1].Lines),
+            Html.Paragraph(Cautions.LeastCertain));
+    }
+}

@@ -1,0 +1,23 @@
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>What the parts of the page are written from.</summary>
+/// <param name="Report">The run.</param>
+/// <param name="Answer">Its first page in words.</param>
+/// <param name="Follow">The designs that can be shown.</param>
+internal sealed record PageContent(RunReport Report, Answer Answer, Follow? Follow)
+{
+    public StudyResult Result => Report.Result;
+
+    public Study Study => Report.Result.Study;
+
+    /// <summary>True when there is a design to recommend.</summary>
+    public bool IsFeasible => Result.Chosen is not null;
+
+    public static PageContent Of(RunReport report)
+    {
+        var views = DesignView.Of(report);
+        return new PageContent(report, Answer.Of(report.Result), views.Count > 0 ? new Follow(views) : null);
+    }
+}

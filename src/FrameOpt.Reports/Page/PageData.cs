@@ -1,0 +1,86 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace FrameOpt.Reports;
+
+/// <summary>The designs that can be shown, as the page's script reads them.</summary>
+internal static class PageData
+{
+    /// <summary>JSON that may stand in a script element: it holds no less-than sign.</summary>
+    public static string Of(PageContent content, Follow follow)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            json.WriteStartObject();
+            json.WriteBoolean("topsis", content.Study.Ranking.Method == Studies.RankingMethod.Topsis);
+            Objectives(json, content);
+            Slots(json, follow);
+            Designs(json, follow);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray()).Replace("<", "\\u003c", StringComparison.Ordinal);
+    }
+
+    private static void Objectives(Utf8JsonWriter json, PageContent content)
+    {
+        json.WriteStartArray("objectives");
+        for (var o = 0; o < content.Study.Objectives.Count; o++)
+        {
+            var (values, maximise) = (content.Result.Front.Select(design => design.Objectives[o]).ToList(), content.Study.Objectives[o].Maximise);
+            json.WriteStartObject();
+            json.WriteNumber("weight", content.Study.Ranking.Weights[o]);
+            json.WriteNumber("best", maximise ? values.Max() : values.Min());
+            json.WriteNumber("worst", maximise ? values.Min() : values.Max());
+            json.WriteNumber("norm", Math.Sqrt(values.Sum(value => value * value)));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Slots(Utf8JsonWriter json, Follow follow)
+    {
+        json.WriteStartArray("slots");
+        foreach (var slot in follow.Slots)
+        {
+            json.WriteStartArray();
+            json.WriteStringValue(PlainText.Clean(slot.Before));
+            json.WriteStringValue(PlainText.Clean(slot.After));
+            json.WriteEndArray();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Designs(Utf8JsonWriter json, Follow follow)
+    {
+        json.WriteStartArray("designs");
+        for (var d = 0; d < follow.Views.Count; d++)
+        {
+            var view = follow.Views[d];
+            json.WriteStartObject();
+            json.WriteNumber("number", view.Place!.Number);
+            json.WriteString("label", PlainText.Clean(DesignCells.Label(view)));
+            Array(json, "cells", DesignCells.Of(view));
+            json.WriteStartArray("objectives");
+            foreach (var value in view.Place.Objectives)
+                json.WriteNumberValue(value);
+            json.WriteEndArray();
+            Array(json, "values", follow.Slots.Select(slot => slot.Values[d]));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Array(Utf8JsonWriter json, string name, IEnumerable<string?> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (var text in texts)
+            json.WriteStringValue(text is null ? null : PlainText.Clean(text));
+        json.WriteEndArray();
+    }
+}

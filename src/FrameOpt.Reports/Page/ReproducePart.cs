@@ -1,0 +1,39 @@
+using System.Xml.Linq;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>How to get the same figures again, and how the search went.</summary>
+internal static class ReproducePart
+{
+    public static XElement Of(PageContent content)
+    {
+        var (study, info) = (content.Study, content.Report.Info);
+        return Html.Section(
+            "reproduce",
+            "How to reproduce it",
+            Html.Paragraph("The same study file, the same version and the same seed give the same figures:"),
+            new XElement("pre", new XElement("code", Command(study, info))),
+            new XElement("dl", new XAttribute("class", "facts"), Facts(study, info).Select(fact => new XElement("div", new XElement("dt", fact.What), new XElement("dd", fact.Value)))),
+            Html.Heading(CountsSection.Of(content.Result).Title),
+            Html.Words(CountsSection.Of(content.Result)));
+    }
+
+    private static string Command(Study study, RunInfo info) =>
+        $"frameopt run {Quoted(info.StudyFileName)}{(study.Variant.Length > 0 ? $" --variant {Quoted(study.Variant)}" : "")}";
+
+    private static IEnumerable<(string What, string Value)> Facts(Study study, RunInfo info)
+    {
+        yield return ("study file", info.StudyFileName);
+        yield return ("its SHA-256", study.Hash);
+        foreach (var file in study.Files)
+            yield return ($"{file.Name}, SHA-256", file.Hash);
+        yield return ("version", $"FrameOpt {info.ToolVersion}");
+        yield return ("seed", study.Search is SearchSetting.Evolutionary ? FormattableString.Invariant($"{info.Seed}") : "none needed: every design of the grid is computed");
+        yield return ("search", StudyWords.Search(study.Search));
+        yield return ("in the same folder", "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
+    }
+
+    private static string Quoted(string text) =>
+        text.All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_') ? text : $"'{text.Replace("'", "'\\''", StringComparison.Ordinal)}'";
+}
