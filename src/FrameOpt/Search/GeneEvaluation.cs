@@ -1,9 +1,9 @@
 namespace FrameOpt.Search;
 
-/// <summary>Evaluates members in batches of at most 64, numbered in order, the same batches for any number of threads.</summary>
+/// <summary>Evaluates members in batches of at most 32, numbered in order, the same batches for any number of threads.</summary>
 internal sealed class GeneEvaluation(Problem problem, GeneSpace space, int threads)
 {
-    private const int MostPerBatch = 64;
+    private const int MostPerBatch = 32;
     private readonly EvaluatedBatch?[] room = new EvaluatedBatch?[threads == 1 ? 1 : 4 * threads];
     private long number;
 

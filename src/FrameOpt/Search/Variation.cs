@@ -43,13 +43,11 @@ internal sealed class Variation
             var mix = (coins & 1) != 0;
             var exchange = (coins & 2) != 0;
             coins >>= 2;
-            if (mix && mother[g] != father[g])
-            {
-                if (space.Kinds[g] != GeneKind.Choice)
-                    Spread(g, mother[g], father[g], ref daughter[g], ref son[g]);
-                if (exchange)
-                    (daughter[g], son[g]) = (son[g], daughter[g]);
-            }
+            var isChoice = space.Kinds[g] == GeneKind.Choice;
+            if (mix && !isChoice && mother[g] != father[g])
+                Spread(g, mother[g], father[g], ref daughter[g], ref son[g]);
+            if (exchange && (mix || isChoice))
+                (daughter[g], son[g]) = (son[g], daughter[g]);
         }
     }
 
