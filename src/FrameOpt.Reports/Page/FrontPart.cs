@@ -37,8 +37,8 @@ internal static class FrontPart
                     "figure",
                     new XAttribute("class", "front"),
                     new XElement("div", new XAttribute("class", "plot"), picture.Of(follow.Part(picture.Marker))),
-                    new XElement("figcaption", picture.Beyond().Select(line => new XElement("span", line))),
-                    new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")));
+                    new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")),
+                    new XElement("figcaption", picture.Beyond().Select(line => new XElement("span", line))));
             }
         }
     }

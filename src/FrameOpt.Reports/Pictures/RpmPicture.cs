@@ -32,7 +32,7 @@ internal static class RpmPicture
         var within = view.Result.Study.Band.WithinNewtonMetres;
         var marked = Marked(view.Evaluation);
         var curve = view.Curve.Where((_, i) => i % EveryPoint == 0).ToList();
-        return Svg.Picture("rpm", Reports.Plot.Width, Height, "Torque against propeller speed", Words(view, marked),
+        return Svg.Picture("rpm-picture", Reports.Plot.Width, Height, "Torque against propeller speed", Words(view, marked),
         [
             .. plot.Frame(),
             Svg.Path("band", string.Concat(view.Result.Bands.Select(band => plot.Box(band.FromRpm, band.ToRpm, -within, within)))),
