@@ -92,5 +92,5 @@ internal static class FrameFront
     }
 
     private static string Words(Study study, FrameGeometry geometry) =>
-        string.Join(" ", DrillingSection.Of(study, geometry).Lines) + " Dimensions are true to scale with each other.";
+        DrillingSection.Of(study, geometry).Lines[0] + $" The propeller turns {StudyWords.Turns(study.Machine.Propeller.Rotation)}.";
 }
