@@ -33,14 +33,21 @@ public static class ComparisonPage
         "header",
         Html.Paragraph("kind", "Hang points and thrust line: comparison"),
         new XElement("h1", comparison.Title),
-        new XElement("dl", new XAttribute("class", "stamp"), comparison.Columns.Select(column => Fact(column.Letter, column.Source))));
+        new XElement("dl", new XAttribute("class", "stamp"), Stamp(comparison).Select(item => Fact(item.What, item.Value))));
+
+    private static IEnumerable<(string What, string Value)> Stamp(Comparison comparison) =>
+    [
+        ("designs", $"{comparison.Columns.Count}"),
+        ("runs", $"{comparison.Columns.DistinctBy(column => column.Run.Folder).Count()}"),
+        ("studies", comparison.Differences.All(differences => differences.Count == 0) ? "the same" : "differ: see how, below"),
+        ("one question", comparison.Warnings.Count == 0 ? "yes" : "look again, below"),
+        ("computed with", $"FrameOpt {comparison.Columns[0].Run.Version}"),
+    ];
 
     private static IEnumerable<XElement> Parts(Comparison comparison)
     {
         var (phases, mission, drilling) = (ComparisonSections.Phases(comparison), ComparisonSections.Mission(comparison), ComparisonSections.Drilling(comparison));
-        yield return Html.Section("designs", ComparisonSections.Designs(comparison).Title, [Designs(comparison), Html.Paragraph("danger", Cautions.FirstPage[0])]);
-        if (comparison.Warnings.Count > 0)
-            yield return Html.Section("warnings", "Look again before you compare", comparison.Warnings.Select(warning => Html.Paragraph("danger", warning)));
+        yield return Html.Section("designs", ComparisonSections.Designs(comparison).Title, [Designs(comparison), .. Warnings(comparison), Html.Paragraph("danger", Cautions.FirstPage[0])]);
         yield return Html.Section("drill", drilling.Title, Frames(comparison), Html.Words(drilling));
         yield return Html.Section(
             "phases", phases.Title, Html.Figure(ComparisonBars.Of(comparison), "Residual torque is what is left for the pilot to hold by leaning or braking."), Html.Words(phases));
@@ -49,6 +56,10 @@ public static class ComparisonPage
         yield return Html.Section("cautions", "Cautions and limits of the model", CautionParts(comparison));
         yield return Html.Section("reproduce", "Sources, and how to reproduce it", Reproduce(comparison));
     }
+
+    private static IEnumerable<XElement> Warnings(Comparison comparison) => comparison.Warnings.Count == 0
+        ? []
+        : [Html.Heading(ComparisonSections.WarningsTitle), .. comparison.Warnings.Select(warning => Html.Paragraph("danger", warning))];
 
     private static XElement Designs(Comparison comparison) => Html.Block("designs", comparison.Columns.Select(column =>
         column.Phases.Any(phase => phase.Effort > 1) ? Html.Paragraph("warning", ComparisonSections.Headline(column)) : Html.Paragraph(ComparisonSections.Headline(column))));

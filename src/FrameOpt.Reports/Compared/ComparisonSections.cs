@@ -3,13 +3,15 @@ namespace FrameOpt.Reports;
 /// <summary>A comparison in words, for the terminal and the page alike.</summary>
 public static class ComparisonSections
 {
+    internal const string WarningsTitle = "Look again before you compare";
+
     /// <summary>Every part, in reading order.</summary>
     /// <param name="comparison">What is compared.</param>
     /// <param name="mostDifferences">So many lines of differences at most.</param>
     public static IReadOnlyList<AnswerSection> Of(Comparison comparison, int mostDifferences = int.MaxValue) =>
     [
         Designs(comparison),
-        .. comparison.Warnings.Count > 0 ? [new AnswerSection("Look again before you compare", comparison.Warnings)] : Array.Empty<AnswerSection>(),
+        .. comparison.Warnings.Count > 0 ? [new AnswerSection(WarningsTitle, comparison.Warnings)] : Array.Empty<AnswerSection>(),
         Phases(comparison),
         Mission(comparison),
         Drilling(comparison),

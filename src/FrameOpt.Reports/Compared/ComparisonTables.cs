@@ -13,7 +13,7 @@ internal static class ComparisonTables
         Headers(comparison, "phase"),
         [.. PhaseNames(comparison).SelectMany(phase => (IReadOnlyList<string>[])
         [
-            Row(phase, comparison, column => Cell(column, phase, found => SideWords.Residual(found.ResidualNewtonMetres))),
+            Row(phase, comparison, column => Cell(column, phase, found => SideWords.Residual(found.ResidualNewtonMetres), Absent)),
             Row($"{phase}: to hold it", comparison, column => Cell(column, phase, found => SideWords.Lean(found.LeanMillimetres))),
             Row($"{phase}: effort", comparison, column => Cell(column, phase, found => Figures.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
         ])]);
@@ -45,8 +45,8 @@ internal static class ComparisonTables
 
     private static IReadOnlyList<string> Row(string name, Comparison comparison, Func<ComparedColumn, string> cell) => [name, .. comparison.Columns.Select(cell)];
 
-    private static string Cell(ComparedColumn column, string phase, Func<ComparedPhase, string> words) =>
-        column.Phases.FirstOrDefault(own => own.Name == phase) is { } found ? words(found) : Absent;
+    private static string Cell(ComparedColumn column, string phase, Func<ComparedPhase, string> words, string otherwise = "") =>
+        column.Phases.FirstOrDefault(own => own.Name == phase) is { } found ? words(found) : otherwise;
 
     private static DisplayUnit Spacing(ComparedColumn column) => column.Run.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
 

@@ -8,13 +8,13 @@ internal static class Fairness
     private const string Leverage = "yaw leverage";
 
     /// <summary>Why the figures of a design are not to be held against those of the first, each a sentence; none when they are.</summary>
-    public static IEnumerable<string> Reasons(IReadOnlyList<StudyDifference> differences, string first, string other)
+    public static IEnumerable<string> Reasons(IReadOnlyList<StudyDifference> differences, ComparedColumn first, ComparedColumn other)
     {
         List<string> whole = [.. Whole(differences)];
         if (whole.Count > 0)
-            yield return $"NOT THE SAME QUESTION: {other} has another {string.Join(", another ", whole)} than {first}. Its figures answer a different question; what is lower is not for that the better geometry.";
-        foreach (var (quantity, because) in Defined(differences))
-            yield return $"{ResponseCatalogue.Of(quantity).Name.Replace('_', ' ')} of {other} and of {first} are not the same measure: {because}.";
+            yield return $"NOT THE SAME QUESTION: {other.Letter} has another {string.Join(", another ", whole)} than {first.Letter}. Its figures answer a different question: a lower one does not make the better geometry.";
+        foreach (var (quantity, because) in Defined(differences).Where(item => !double.IsNaN(first.Mission[(int)item.Quantity] + other.Mission[(int)item.Quantity])))
+            yield return $"{ResponseCatalogue.Of(quantity).Name.Replace('_', ' ')} of {other.Letter} and of {first.Letter} are not the same measure: {because}.";
     }
 
     /// <summary>True when this response of both designs is the same measure under the same circumstances.</summary>
