@@ -52,7 +52,8 @@ public static class ComparisonPage
         yield return Html.Section(
             "phases", phases.Title, Html.Figure(ComparisonBars.Of(comparison), "Residual torque is what is left for the pilot to hold by leaning or braking."), Html.Words(phases));
         yield return Html.Section("mission", mission.Title, Html.Words(mission));
-        yield return Html.Section("differences", ComparisonSections.Differences(comparison, int.MaxValue).Title, Html.List(ComparisonSections.Differences(comparison, int.MaxValue).Lines));
+        yield return Html.Section("differences", ComparisonSections.DifferencesTitle, ComparisonSections.DifferencesByColumn(comparison).SelectMany(part =>
+            (XElement?[])[part.Heading.Length > 0 ? Html.Heading(part.Heading) : null, Html.List(part.Lines)]));
         yield return Html.Section("cautions", "Cautions and limits of the model", CautionParts(comparison));
         yield return Html.Section("reproduce", "Sources, and how to reproduce it", Reproduce(comparison));
     }

@@ -5,6 +5,8 @@ public static class ComparisonSections
 {
     internal const string WarningsTitle = "Look again before you compare";
 
+    internal const string DifferencesTitle = "How the studies differ";
+
     /// <summary>Every part, in reading order.</summary>
     /// <param name="comparison">What is compared.</param>
     /// <param name="mostDifferences">So many lines of differences at most.</param>
@@ -29,9 +31,9 @@ public static class ComparisonSections
 
     internal static AnswerSection Differences(Comparison comparison, int most)
     {
-        List<string> lines = [.. comparison.Columns.Skip(1).SelectMany((column, i) => Lines(comparison, column, comparison.Differences[i + 1]))];
+        List<string> lines = [.. DifferencesByColumn(comparison).SelectMany(part => part.Heading.Length > 0 ? part.Lines.Prepend(part.Heading) : part.Lines)];
         return new AnswerSection(
-            "How the studies differ",
+            DifferencesTitle,
             lines.Count <= most ? lines : [.. lines.Take(most), $"{Figures.Count(lines.Count - most)} more: --out writes them all to a page and a table."]);
     }
 
@@ -42,19 +44,14 @@ public static class ComparisonSections
         return $"{column.Letter}: {(unheld.Count > 0 ? $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", unheld)}. " : "")}{column.Source}: {GeometryWords.Of(column.Run.Factors, column.Geometry)}.";
     }
 
-    private static IEnumerable<string> Lines(Comparison comparison, ComparedColumn column, IReadOnlyList<StudyDifference> differences)
-    {
-        var first = comparison.Columns[0];
-        if (differences.Count == 0)
-        {
-            yield return column.Run.Folder == first.Run.Folder ? $"{first.Letter} and {column.Letter} are designs of one run."
-                : column.Run.Hash == first.Run.Hash ? $"{first.Letter} and {column.Letter} are of the same study."
-                : $"{first.Letter} and {column.Letter} are of the same study as understood; the files differ only in what changes nothing, such as remarks.";
-        }
+    /// <summary>Every column's differences from the first; with a heading where there are several.</summary>
+    internal static IEnumerable<(string Heading, IReadOnlyList<string> Lines)> DifferencesByColumn(Comparison comparison) =>
+        comparison.Columns.Select((column, c) => (column, Differences: comparison.Differences[c])).Skip(1).Select(item => (
+            comparison.Columns.Count > 2 && item.Differences.Count > 0 ? $"From {comparison.Columns[0].Letter} to {item.column.Letter}:" : "",
+            (IReadOnlyList<string>)(item.Differences.Count > 0 ? [.. item.Differences.Select(difference => difference.Text)] : [Alike(comparison.Columns[0], item.column)])));
 
-        if (comparison.Columns.Count > 2 && differences.Count > 0)
-            yield return $"From {first.Letter} to {column.Letter}:";
-        foreach (var difference in differences)
-            yield return difference.Text;
-    }
+    private static string Alike(ComparedColumn first, ComparedColumn column) =>
+        column.Run.Folder == first.Run.Folder ? $"{first.Letter} and {column.Letter} are designs of one run."
+        : column.Run.Hash == first.Run.Hash ? $"{first.Letter} and {column.Letter} are of the same study."
+        : $"{first.Letter} and {column.Letter} are of the same study as understood; the files differ only in what changes nothing, such as remarks.";
 }
