@@ -144,7 +144,7 @@ internal static class RunCommand
         return null;
     }
 
-    private static string Version =>
+    internal static string Version =>
         typeof(Study).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
 
     private static string MachineWords =>

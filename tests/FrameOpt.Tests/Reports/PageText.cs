@@ -12,7 +12,8 @@ public sealed partial class PageText
     {
     }
 
-    private PageText(string raw)
+    /// <summary>Any page of the program.</summary>
+    public PageText(string raw)
     {
         Raw = raw;
         Scripts = [.. ScriptElements().Matches(raw).Select(match => match.Groups["text"].Value)];
