@@ -23,7 +23,7 @@ internal static class BandPart
         (Svg.Line("line-1", 0, 8, 34, 8), "residual torque"),
         (Svg.Line("line-2", 0, 8, 34, 8), "propeller torque"),
         (Svg.Path("band", "M2 2H32V14H2Z"), "balanced band"),
-        (Mark.At("ranked", Mark.Diamond, 17, 8), "a phase under power, numbered"),
+        (Mark.At("ranked", Mark.Diamond, 17, 8), "phase under power"),
     ]);
 
     private static IEnumerable<string> Marks(DesignView view)

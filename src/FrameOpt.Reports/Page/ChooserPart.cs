@@ -6,9 +6,8 @@ namespace FrameOpt.Reports;
 internal static class ChooserPart
 {
     public static XElement Of(Follow follow) => new(
-        "div",
+        "aside",
         new XAttribute("id", "chooser"),
-        new XAttribute("role", "region"),
         new XAttribute("aria-label", "Design shown"),
         new XAttribute("hidden", "hidden"),
         new XElement("label", new XAttribute("for", "design"), "Design shown"),

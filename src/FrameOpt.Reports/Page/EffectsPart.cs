@@ -19,6 +19,7 @@ internal static class EffectsPart
             yield break;
         var pictures = new EffectsPictures(plan, surface.Response, fit, $"effects-{index + 1}");
         yield return Html.Heading(PlanWords.WithUnit(surface.Response));
+        yield return Html.Paragraph($"{surface.Response.Name}: {surface.Response.Entry.Meaning}.");
         yield return Html.Block(
             "pictures",
             Html.Figure(pictures.Shares(), "Outlined bars: two factors together."),

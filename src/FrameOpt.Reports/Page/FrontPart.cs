@@ -37,8 +37,8 @@ internal static class FrontPart
                     "figure",
                     new XAttribute("class", "front"),
                     new XElement("div", new XAttribute("class", "plot"), picture.Of(follow.Part(picture.Marker))),
-                    new XElement("figcaption", picture.Beyond().Select(line => new XElement("span", line))),
-                    new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")));
+                    new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")),
+                    new XElement("figcaption", picture.Beyond().Select(line => new XElement("span", line))));
             }
         }
     }
@@ -79,8 +79,7 @@ internal static class FrontPart
                 new XAttribute("value", PlainNumber.Text(content.Study.Ranking.Weights[o]))))),
         new XElement("p",
             new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "show-first"), "show the first"),
-            new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "as-studied"), "the study's weights")),
-        new XElement("p", new XAttribute("id", "ranked"), new XAttribute("role", "status")));
+            new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "as-studied"), "the study's weights")));
 
     private static XElement Best(PageContent content, Follow follow)
     {
@@ -90,7 +89,8 @@ internal static class FrontPart
         table.SetAttributeValue("id", "order");
         return Html.Block(
             "words",
-            Html.Paragraph($"The first {Math.Min(Rows, follow.Views.Count)} by {StudyWords.Method(content.Study.Ranking.Method)}, weighted {weights}."),
+            new XElement("p", new XAttribute("id", "order-words"), $"The first {Math.Min(Rows, follow.Views.Count)} by {StudyWords.Method(content.Study.Ranking.Method)}, weighted {weights}."),
+            new XElement("p", new XAttribute("id", "ranked"), new XAttribute("role", "status")),
             table);
     }
 }

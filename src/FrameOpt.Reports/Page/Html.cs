@@ -26,7 +26,7 @@ internal static class Html
 
     /// <summary>A section of the answer without its title: the lines, each a paragraph, then the table.</summary>
     public static XElement Words(AnswerSection section) => Block(
-        "words", [.. section.Lines.Select(Paragraph), section.Table is { } table ? Table(section.Title, table.Headers, table.Rows) : null]);
+        "words", Block("lines", section.Lines.Select(Paragraph)), section.Table is { } table ? Table(section.Title, table.Headers, table.Rows) : null);
 
     /// <summary>A table whose first column names the rows. Where it is wider than the screen it can be moved, by keyboard too.</summary>
     public static XElement Table(string name, IReadOnlyList<string> headers, IEnumerable<IReadOnlyList<string>> rows) => new(

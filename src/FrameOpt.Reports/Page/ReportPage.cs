@@ -20,7 +20,8 @@ public static class ReportPage
     {
         var content = PageContent.Of(report);
         var (style, script) = (Resource("page.css"), Resource("page.js"));
-        var main = new XElement("main", new XAttribute("id", "main"), Parts(content));
+        var main = new XElement("main", Parts(content));
+        main.Element("section")!.AddAfterSelf(Contents(main));
         var isLive = content is { IsFeasible: true, Follow.Views.Count: > 1 };
         return HtmlText.Page(new XElement(
             "html",
@@ -36,7 +37,6 @@ public static class ReportPage
             new XElement(
                 "body",
                 TitlePart.Of(content),
-                Contents(main),
                 isLive ? ChooserPart.Of(content.Follow!) : null,
                 main,
                 new XElement("footer", Html.Paragraph($"{Cautions.Danger} {Cautions.TestFirst} {Cautions.NotValidated}")),

@@ -69,7 +69,8 @@
       row.classList.toggle("shown", String(order[r]) === select.value);
     });
     const isStudied = w.every((weight, o) => weight === data.objectives[o].weight);
-    byId("ranked").textContent = isStudied ? "The study's own weights." : `With these weights the first is the study's ${data.designs[order[0]].label}.`;
+    byId("order-words").hidden = !isStudied;
+    byId("ranked").textContent = isStudied ? "" : `Weighted ${weights.map(input => `${input.labels[0].textContent} ${input.value}`).join(", ")}, the first is the study's ${data.designs[order[0]].label}.`;
   };
 
   data.designs.forEach((design, i) => {

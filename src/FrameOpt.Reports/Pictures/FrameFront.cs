@@ -72,7 +72,7 @@ internal static class FrameFront
         var offset = study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
         var (right, left) = (DrillingDimensions.RightMetres(geometry), DrillingDimensions.LeftMetres(geometry));
         var (xLeft, xRight, line) = (scale.X(-left), scale.X(right), y(geometry.HeightMetres));
-        var aside = Math.Max(xRight + 26, scale.X(0) + 60);
+        var aside = Math.Max(xRight + 30, scale.X(0) + 98);
         return
         [
             Svg.Line("riser", xLeft, line, xLeft, line - 56),
@@ -82,8 +82,8 @@ internal static class FrameFront
             .. Dimension.Across(Math.Min(xRight, scale.X(0)), Math.Max(xRight, scale.X(0)), line - 24, spacing.Text(Math.Abs(right)), false),
             .. Dimension.Across(xLeft, xRight, line - 48, spacing.Text(geometry.SpacingMetres), false),
             Svg.Line("extension", xRight, line, aside + 6, line),
-            Svg.Line("extension", scale.X(-0.12), y(0), aside + 6, y(0)),
-            Svg.Text("small", scale.X(-0.12) - 4, y(0) + 4, "end", "datum"),
+            Svg.Line("extension", scale.X(0) - 14, y(0), aside + 6, y(0)),
+            Svg.Text("small", aside, y(0) + 13, "middle", "datum"),
             .. Dimension.Down(aside, line, y(0), height.Text(Math.Abs(geometry.HeightMetres))),
             Svg.Circle("hole", xLeft, line, 4.5),
             Svg.Circle("hole", xRight, line, 4.5),
@@ -92,5 +92,5 @@ internal static class FrameFront
     }
 
     private static string Words(Study study, FrameGeometry geometry) =>
-        string.Join(" ", DrillingSection.Of(study, geometry).Lines) + " Dimensions are true to scale with each other.";
+        DrillingSection.Of(study, geometry).Lines[0] + $" The propeller turns {StudyWords.Turns(study.Machine.Propeller.Rotation)}.";
 }

@@ -31,7 +31,7 @@ internal static class PhasesPicture
         double X(double residual) => (Left + Right) / 2 + residual / Math.Max(largest, 0.1) * ((Right - Left) / 2 - ForFigure);
         var axis = PlotAxis.Around("residual torque [N·m]", [-largest, largest], steps: 6);
         var ticks = axis.Ticks.Where(tick => Math.Abs(tick) <= largest * 1.001).ToList();
-        return Svg.Picture("phases", Width, height, "Residual torque in each phase", Words(designs),
+        return Svg.Picture("phases-picture", Width, height, "Residual torque in each phase", Words(designs),
         [
             .. Key(designs),
             .. ticks.Select(tick => Svg.Line(tick == 0 ? "zero" : "grid", X(tick), top - 2, X(tick), height - 32)),

@@ -7,7 +7,7 @@ namespace FrameOpt.Reports;
 internal static class RpmPicture
 {
     private const double Height = 300;
-    private const int EveryPoint = 6;
+    private const int EveryPoint = 12;
 
     /// <summary>The phases that the picture marks, in the order of their numbers.</summary>
     public static IReadOnlyList<PhaseResult> Marked(DesignEvaluation design) => [.. design.Phases.Where(phase => phase.Phase.Power is not PhasePower.EngineOff)];
@@ -32,7 +32,7 @@ internal static class RpmPicture
         var within = view.Result.Study.Band.WithinNewtonMetres;
         var marked = Marked(view.Evaluation);
         var curve = view.Curve.Where((_, i) => i % EveryPoint == 0).ToList();
-        return Svg.Picture("rpm", Reports.Plot.Width, Height, "Torque against propeller speed", Words(view, marked),
+        return Svg.Picture("rpm-picture", Reports.Plot.Width, Height, "Torque against propeller speed", Words(view, marked),
         [
             .. plot.Frame(),
             Svg.Path("band", string.Concat(view.Result.Bands.Select(band => plot.Box(band.FromRpm, band.ToRpm, -within, within)))),
@@ -50,6 +50,6 @@ internal static class RpmPicture
         var bands = string.Join(" and ", view.Result.Bands.Select(band => FormattableString.Invariant($"{band.FromRpm:0} to {band.ToRpm:0} rpm")));
         var balanced = bands.Length == 0 ? "no speed is balanced" : $"balanced from {bands}";
         return $"At one airspeed the propeller torque grows with speed, and so does the pull of the residual torque to one side; {balanced}. "
-            + $"{string.Join("; ", marked.Select((phase, p) => $"{p + 1} {phase.Phase.Name} at {Figures.Text(phase[PhaseQuantity.Rpm], "rpm")}: {SideWords.Residual(phase)}"))}.";
+            + $"{string.Join("; ", marked.Select((phase, p) => $"{p + 1} {phase.Phase.Name} at {Figures.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideWords.Moment(phase[PhaseQuantity.Residual])}"))}.";
     }
 }

@@ -2,7 +2,7 @@ namespace FrameOpt.Line;
 
 /// <summary>A line for very many customers: chosen for representatives, then worked out for every customer.</summary>
 /// <param name="Solution">Value, assignment and costs are those of all customers, exactly; the bound is what is proven for the representatives less
-/// <paramref name="ErrorBound"/>.</param>
+/// <paramref name="ErrorBound"/>, or for a mean what their prices prove of all customers, whichever is more.</param>
 /// <param name="RepresentativesValue">The objective over the representatives.</param>
 /// <param name="ErrorBound">By how much the objective of any choice can differ between customers and representatives.</param>
 /// <param name="Aggregation">Who stands for whom.</param>
@@ -23,22 +23,27 @@ public sealed record AggregatedLine(LineSolution Solution, double Representative
         var chosen = LineSearch.Solve(problem, settings);
         int[] servable = [.. Enumerable.Range(0, shares.Length).Where(i => !chosen.Unservable.Contains(aggregation.Cells[i]))];
         var error = servable.Length == 0 ? 0 : aggregation.ErrorBound(problem.Objective, shares);
-        var (assigned, costs) = Assign(shares.Length, candidates, row, [.. chosen.Chosen]);
+        var prices = problem.Objective is LineObjective.Mean && chosen.Feasible ? new RepresentativePrices(problem, chosen, new LineClock(settings)) : null;
+        var (assigned, costs) = Assign(shares, aggregation, row, [.. chosen.Chosen], prices);
         var exact = LineAnswer.Of(problem.Objective, shares, servable, assigned, costs, 0, chosen.Stop);
-        var bound = Math.Min(Math.Max(0, chosen.Bound - error), exact.Value);
+        var bound = Math.Min(Math.Max(prices?.Bound ?? 0, chosen.Bound - error), exact.Value);
         var rough = chosen.Proven && exact.Feasible && exact.Value - bound > LineSearch.Tolerance * exact.Value;
         return new AggregatedLine(exact with { Bound = bound, Stop = rough ? LineStop.Representatives : chosen.Stop }, chosen.Value, error, aggregation);
     }
 
-    private static (int[] Assigned, double[] Costs) Assign(int customers, int candidates, CostRow row, int[] chosen)
+    /// <summary>The exact cost of every customer; tells the prices of each.</summary>
+    private static (int[] Assigned, double[] Costs) Assign(
+        double[] shares, LineAggregation aggregation, CostRow row, int[] chosen, RepresentativePrices? prices)
     {
-        var own = new double[candidates];
-        var (assigned, costs) = (new int[customers], new double[customers]);
-        for (var i = 0; i < customers; i++)
+        var own = new double[aggregation.Costs[0].Length];
+        var (assigned, costs) = (new int[shares.Length], new double[shares.Length]);
+        for (var i = 0; i < shares.Length; i++)
         {
             row(i, own);
             assigned[i] = LineAnswer.Assign(own, chosen);
             costs[i] = assigned[i] < 0 ? double.PositiveInfinity : own[assigned[i]];
+            if (assigned[i] >= 0)
+                prices?.Add(own, shares[i], costs[i], aggregation.Cells[i]);
         }
 
         return (assigned, costs);

@@ -47,7 +47,8 @@ public static class LineSearch
         if (!othersProven)
             bound = Math.Min(bound, LineValue.Of(problem.Objective, [.. servable.Select(i => problem.Shares[i])], [.. servable.Select(i => problem.Costs[i].Min())]));
         var proven = value - bound <= Tolerance * value;
-        return LineAnswer.Of(problem, servable, chosen, proven ? value : bound, proven ? LineStop.Proven : clock.Stop ?? LineStop.TimeLimit);
+        var solution = LineAnswer.Of(problem, servable, chosen, bound, proven ? LineStop.Proven : clock.Stop ?? LineStop.TimeLimit);
+        return proven ? solution with { Bound = solution.Value } : solution;
     }
 
     /// <summary>A choice that serves everybody (value 0), or the one found to leave out the fewest customers.</summary>

@@ -2,8 +2,7 @@ namespace FrameOpt.Model;
 
 /// <summary>Steps 1 to 3 of the balance: how the body swings in pitch, what the risers carry, and the roll and yaw moments on it.
 /// None of it depends on the hang-point spacing, and only the moments on the offset.</summary>
-/// <param name="PitchSine">sin(theta), theta the swing of the body, nose up +.</param>
-/// <param name="PitchCosine">cos(theta).</param>
+/// <param name="PitchRadians">theta, nose up +.</param>
 /// <param name="RiserLoadNewtons">F.</param>
 /// <param name="LeanSine">sin(eps), eps the lean of the lines.</param>
 /// <param name="LeanCosine">cos(eps).</param>
@@ -19,8 +18,7 @@ namespace FrameOpt.Model;
 /// <param name="Failure">Why there is no such equilibrium, or none.</param>
 /// <remarks>Source: statics of a rigid body hung from a line of two points; axes x forward, y right, z down (ISO 1151).</remarks>
 public readonly record struct HungBody(
-    double PitchSine,
-    double PitchCosine,
+    double PitchRadians,
     double RiserLoadNewtons,
     double LeanSine,
     double LeanCosine,
@@ -35,9 +33,6 @@ public readonly record struct HungBody(
     OffsetLine YawMoment,
     FailureKind Failure)
 {
-    /// <summary>theta, nose up +.</summary>
-    public double PitchRadians => Math.Atan2(PitchSine, PitchCosine);
-
     /// <summary>eps, the lean of the lines: hang points forward of the wing +.</summary>
     public double LineLeanRadians => Math.Atan2(LeanSine, LeanCosine);
 
@@ -70,7 +65,7 @@ public readonly record struct HungBody(
         var rest = Math.Sqrt((stiffness - M) * (stiffness + M));
         double sin = (A * M - B * rest) / square, cos = (A * rest + B * M) / square;
         if (!(cos > 0))
-            return new HungBody { Failure = FailureKind.TurnedOver, PitchSine = sin, PitchCosine = cos };
+            return new HungBody { Failure = FailureKind.TurnedOver, PitchRadians = Math.Atan2(sin, cos) };
 
         double tx = thrust.Forward * cos + thrust.Down * sin, ty = thrust.Right, tz = thrust.Down * cos - thrust.Forward * sin;
         double Xp = xp * cos + zp * sin, Zp = zp * cos - xp * sin, Zc = h * cos - xc * sin;
@@ -85,14 +80,13 @@ public readonly record struct HungBody(
         var gyro = machine.Propeller.ReactionSign * machine.Propeller.PolarInertia * 2 * Math.PI * point.Rpm / 60 * phase.PitchRateRadiansPerSecond;
         var R0 = new OffsetLine(
             sigmaQ * tx + W * cg.RightMetres + T * (design.HubRightMetres * tz - Zp * ty) + gyro * tz,
-            -(W + T * tz));
+            -Fv);
         var N = new OffsetLine(
             T * (Xp * ty - design.HubRightMetres * tx) + drag.RightMetres * D + sigmaQ * tz - gyro * tx,
-            T * tx - D);
+            Fx);
         var F = Math.Sqrt(Fv * Fv + Fx * Fx);
         return new HungBody(
-            sin,
-            cos,
+            Math.Atan2(sin, cos),
             F,
             Fx / F,
             Fv / F,

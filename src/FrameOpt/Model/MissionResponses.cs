@@ -77,17 +77,14 @@ public static class MissionResponses
 
     private static double PitchSwing(MissionRow row)
     {
-        // Less than 90 degrees either way, so the pitches are in the order of their sines.
-        int lowest = 0, highest = 0;
-        for (var p = 1; p < row.Bodies.Length; p++)
+        double lowest = double.PositiveInfinity, highest = double.NegativeInfinity;
+        foreach (ref readonly var body in row.Bodies)
         {
-            if (row.Bodies[p].PitchSine < row.Bodies[lowest].PitchSine)
-                lowest = p;
-            if (row.Bodies[p].PitchSine > row.Bodies[highest].PitchSine)
-                highest = p;
+            lowest = Math.Min(lowest, body.PitchRadians);
+            highest = Math.Max(highest, body.PitchRadians);
         }
 
-        return (row.Bodies[highest].PitchRadians - row.Bodies[lowest].PitchRadians) * 180 / Math.PI;
+        return (highest - lowest) * 180 / Math.PI;
     }
 
     private static void TwistMarginWorst(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)

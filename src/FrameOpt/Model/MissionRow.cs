@@ -69,12 +69,13 @@ public sealed class MissionRow
     public void FindFailures(ReadOnlySpan<double> offsets, Span<ushort> codes)
     {
         codes.Clear();
+        var halfSpacing = Geometry.SpacingMetres / 2;
         for (var p = 0; p < balances.Length; p++)
         {
             var yaw = balances[p].WingYawMoment;
             var roll = balances[p].WingRollMoment;
             var mostYaw = balances[p].YawStiffness;
-            var mostRoll = bodies[p].RiserLoadNewtons / 2 * Geometry.SpacingMetres;
+            var mostRoll = bodies[p].RiserLoadNewtons * halfSpacing;
 
             // The size of a straight quantity is largest at an end of the row: when both ends hold, all do.
             if (Holds(yaw, mostYaw, offsets) && Holds(roll, mostRoll, offsets))

@@ -46,22 +46,20 @@ public readonly record struct RollYawBalance(
         if (!(determinant > 0))
             return new RollYawBalance { Failure = FailureKind.Unstable };
 
-        // Cramer's rule for phi and psi_b, once with the moments at no offset and once with their change for each metre.
+        // Cramer's rule for phi and psi_b, straight in the offset because the moments are.
         var inverse = 1 / determinant;
-        double r = body.RollMoment.AtZero + Kphi * cos * gamma, n = body.YawMoment.AtZero - Kphi * sin * gamma;
-        double dr = body.RollMoment.PerMetre, dn = body.YawMoment.PerMetre;
-        double phi = inverse * (m22 * r - m12 * n), dphi = inverse * (m22 * dr - m12 * dn);
-        double psi = inverse * (m11 * n - m21 * r), dpsi = inverse * (m11 * dn - m21 * dr);
+        OffsetLine r = body.RollMoment + Kphi * cos * gamma, n = body.YawMoment - Kphi * sin * gamma;
+        OffsetLine phi = inverse * (m22 * r - m12 * n), psi = inverse * (m11 * n - m21 * r);
 
         // kappa: the same system with a roll moment of one on the right and nothing else.
         double phiOne = m22 * inverse, psiOne = -m21 * inverse;
         var kappa = Kphi * (aPhi * phiOne + aPsi * psiOne) + yawLeverage * Kpsi * (sin * phiOne + cos * psiOne);
         return new RollYawBalance(
-            new OffsetLine(phi, dphi),
-            new OffsetLine(psi, dpsi),
-            new OffsetLine(alpha * phi + beta * psi + gamma, alpha * dphi + beta * dpsi),
-            new OffsetLine(Kphi * (aPhi * phi + aPsi * psi - gamma), Kphi * (aPhi * dphi + aPsi * dpsi)),
-            new OffsetLine(Kpsi * (sin * phi + cos * psi), Kpsi * (sin * dphi + cos * dpsi)),
+            phi,
+            psi,
+            alpha * phi + beta * psi + gamma,
+            Kphi * (aPhi * phi + aPsi * psi - gamma),
+            Kpsi * (sin * phi + cos * psi),
             kappa,
             Kpsi,
             FailureKind.None);

@@ -12,7 +12,7 @@ public class CheckCommandTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Done, terminal.Run("check", Repository.Study(name)));
-        Assert.Contains("a valid study of ", terminal.Output);
+        Assert.Contains("a valid study", terminal.Output);
         Assert.Contains("Invented scenario", File.ReadAllText(Repository.Study(name)), StringComparison.OrdinalIgnoreCase);
         Assert.Contains("Invented scenario", File.ReadAllText(Path.Combine(Repository.Root, "studies", name, "README.md")), StringComparison.OrdinalIgnoreCase);
     }

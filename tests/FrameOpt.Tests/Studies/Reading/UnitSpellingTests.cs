@@ -28,6 +28,8 @@ public class UnitSpellingTests
         { "a share", "", 1 }, { "a share", "%", 0.01 },
         { "a plain number", "", 1 },
         { "a time", "s", 1 },
+        { "a time", "min", 60 },
+        { "a time", "h", 3600 },
     };
 
     [Theory]

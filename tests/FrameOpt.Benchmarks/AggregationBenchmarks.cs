@@ -1,0 +1,24 @@
+using BenchmarkDotNet.Attributes;
+using FrameOpt.Line;
+using FrameOpt.Tests.Line;
+
+namespace FrameOpt.Benchmarks;
+
+/// <summary>Three variants of 2,000 candidates for 100,000 customers by way of representatives; the costs are worked out anew each of the three times.</summary>
+[MemoryDiagnoser]
+public class AggregationBenchmarks
+{
+    private readonly double[] shares = LineSamples.Shares(100_000);
+
+    [Params(200, 1000)]
+    public int Representatives { get; set; }
+
+    [Benchmark]
+    public double RelativeGap()
+    {
+        var line = AggregatedLine.Solve(shares, 2000, (customer, costs) => LineSamples.FrameRow(customer, 1, costs),
+            (costs, counts) => new LineProblem(costs, counts, 3, new LineObjective.Mean()), Representatives, new LineSettings());
+        Console.WriteLine($"// value {line.Solution.Value:G6}, bound {line.Solution.Bound:G6}, error bound {line.ErrorBound:G4}");
+        return line.Solution.Gap / line.Solution.Value;
+    }
+}
