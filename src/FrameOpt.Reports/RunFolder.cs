@@ -34,7 +34,8 @@ public static class RunFolder
     /// <summary>Why results may not go there, in words, or null when they may. To be asked before the run, not after it.</summary>
     /// <param name="path">Where they should go.</param>
     /// <param name="replace">True when an older result there may be lost.</param>
-    public static string? Refusal(string path, bool replace)
+    /// <param name="marker">The file by which a folder of such results is known.</param>
+    public static string? Refusal(string path, bool replace, string marker = RunFile)
     {
         if (File.Exists(path))
             return $"{path} is a file, not a folder for results";
@@ -43,9 +44,9 @@ public static class RunFolder
         if (!replace)
             return $"{path} exists already; choose another folder or say --replace";
         var isEmpty = !Directory.EnumerateFileSystemEntries(path).Any();
-        return isEmpty || File.Exists(Path.Combine(path, RunFile))
+        return isEmpty || File.Exists(Path.Combine(path, marker))
             ? null
-            : $"{path} holds no {RunFile}, so it is not a folder of results and is not replaced; choose another folder";
+            : $"{path} holds no {marker}, so it is not a folder of results and is not replaced; choose another folder";
     }
 
     /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a plan.</summary>
@@ -73,7 +74,8 @@ public static class RunFolder
         });
     }
 
-    private static void WriteFile(string folder, string name, Action<Stream> write)
+    /// <summary>Writes one file of a folder.</summary>
+    internal static void WriteFile(string folder, string name, Action<Stream> write)
     {
         using var stream = File.Create(Path.Combine(folder, name));
         write(stream);
