@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports;
@@ -21,7 +22,9 @@ internal static class CustomerColumns
             new($"{cost}{unit}", format, line => line.Served.Cost),
             new($"made_to_measure{unit}", format, line => line.Served.OwnCost),
             new($"regret{unit}", format, line => line.Served.Regret),
-            new("effort_worst", Figures.NumberFormat(""), line => line.Served.EffortWorst),
+            .. setting.Goal is { Maximise: false, Response: Response.OfMission { Quantity: MissionQuantity.EffortWorst } }
+                ? Array.Empty<CustomerColumn>()
+                : [new("effort_worst", Figures.NumberFormat(""), line => line.Served.EffortWorst)],
             .. GeometryFields.Of(study).Select(field => new CustomerColumn(
                 $"own_{field.Header}", GeometryField.NumberFormat, line => line.Served.Own is { } own ? field.Value(own) : double.NaN)),
         ];

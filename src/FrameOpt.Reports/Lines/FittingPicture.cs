@@ -8,9 +8,9 @@ namespace FrameOpt.Reports;
 /// <summary>The fitting chart as a drawing: pilot mass down, engines across, a letter and a hole in every cell.</summary>
 internal static class FittingPicture
 {
-    private const double Left = 112;
+    private const double Left = 104;
     private const double Least = 640;
-    private const double CellWidth = 150;
+    private const double CellWidth = 158;
     private const double LineHeight = 17;
     private const double CellHeight = 36;
     private const double HeadHeight = 26;
@@ -33,8 +33,8 @@ internal static class FittingPicture
         .fit-cell { stroke: #000; stroke-width: .8; }
         svg .fit-letter { font-size: 22px; font-weight: bold; fill: #000; stroke: none; }
         svg .fit-hole { font-size: 14px; fill: #000; stroke: none; }
-        svg .fit-small { font-size: 12px; font-weight: bold; fill: #000; stroke: none; }
-        svg .fit-head { font-size: 15px; font-weight: bold; }
+        svg .fit-small { font-size: 11px; font-weight: bold; fill: #000; stroke: none; }
+        svg .fit-head { font-size: 14px; font-weight: bold; }
         svg .fit-title { font-size: 20px; font-weight: bold; }
         svg .fit-words { font-size: 12.5px; }
 
@@ -108,9 +108,17 @@ internal static class FittingPicture
         {
             var (span, top) = (spans[s], y + s * each);
             yield return Svg.Rectangle($"{FittingLook.Class(span.Geometry)} fit-cell", x, top, width, each);
-            if (spans.Count > 1 || span.Geometry < 0)
+            if (spans.Count > 1)
             {
-                yield return Svg.Text("fit-small", x + width / 2, top + each / 2 + 4.5, "middle", FittingWords.Cell(result, span, spans.Count > 1));
+                yield return Svg.Text("fit-small", x + 8, top + each / 2 + 4, "start", FittingWords.Cell(result, span, true));
+                continue;
+            }
+
+            if (span.Geometry < 0)
+            {
+                var parts = ProductLineWords.None.Split(": ");
+                yield return Svg.Text("fit-small", x + width / 2, top + each / 2 - 3, "middle", $"{parts[0]}:");
+                yield return Svg.Text("fit-small", x + width / 2, top + each / 2 + 11, "middle", parts[1]);
                 continue;
             }
 

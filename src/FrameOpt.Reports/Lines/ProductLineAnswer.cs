@@ -35,7 +35,7 @@ public static class ProductLineAnswer
                 .. result.Geometries.Count < result.Setting.Count && result.Solution.Feasible ? [$"{ProductLineWords.Geometries(result.Geometries.Count)} do as well as {result.Setting.Count}."] : Array.Empty<string>(),
             ],
             new AnswerTable(
-                ["geometry", "LEFT hang point", "RIGHT hang point", "both holes moved", .. further.Select(factor => factor.Name.Replace('_', ' ')), "customers", "share"],
+                ["geometry", "LEFT hang point", "RIGHT hang point", "holes moved", .. further.Select(ProductLineWords.Short), "customers", "share"],
                 [.. result.Geometries.Select(geometry =>
                 {
                     var (left, right) = ProductLineWords.Drill(study, geometry.Design);
@@ -63,11 +63,12 @@ public static class ProductLineAnswer
             $"Who is served worst ({ProductLineWords.Cost(setting)}), and what would serve them",
             [],
             new AnswerTable(
-                ["customer", "pilot, outfit", "gets", "left with", "made to measure", "which would be"],
+                ["customer", "pilot, outfit", "gets", "left with", "made to measure", "that would be"],
                 [.. worst.Select(served => (IReadOnlyList<string>)
                 [
                     ProductLineWords.Name(setting, served.Row), ProductLineWords.Outfit(setting, served.Row), ProductLineWords.Letter(result, served.Geometry),
-                    ProductLineWords.Amount(setting, served.Cost), ProductLineWords.Amount(setting, served.OwnCost), ProductLineWords.Design(result.Study, served.Own!.Value),
+                    ProductLineWords.Amount(setting, served.Cost), ProductLineWords.Amount(setting, served.OwnCost),
+                    served.Regret > 0 ? ProductLineWords.Design(result.Study, served.Own!.Value) : "this one",
                 ])]));
     }
 

@@ -51,10 +51,20 @@ internal static class ProductLineWords
     public static string Design(Study study, FrameGeometry design) => string.Join(
         ", ",
         [
-            $"holes {Hole(study, design)}",
+            Hole(study, design),
             .. study.Factors.Where(factor => factor is { Input: GeometryInput.HangPointSpacing, IsSwept: true }).Concat(Further(study))
-                .Select(factor => $"{factor.Name.Replace('_', ' ')} {factor.Unit.Text(design[factor.Input])}"),
+                .Select(factor => $"{Short(factor)} {factor.Unit.Text(design[factor.Input])}"),
         ]);
+
+    /// <summary>A factor in a word or two.</summary>
+    public static string Short(StudyFactor factor) => factor.Input switch
+    {
+        GeometryInput.HangPointSpacing => "spacing",
+        GeometryInput.SuspensionHeight => "height",
+        GeometryInput.ThrustLineAngle => "thrust angle",
+        GeometryInput.ThrustLineTilt => "tilt",
+        _ => factor.Name.Replace('_', ' '),
+    };
 
     /// <summary>Customers that nothing tells apart, by the name of the first.</summary>
     public static string Name(LineSetting setting, LineRow row)
@@ -68,14 +78,16 @@ internal static class ProductLineWords
         string.Join(", ", [Invariant($"{row.PilotMassKilograms:0.#} kg"), .. setting.Outfits[row.Outfit].Choices]);
 
     /// <summary>"A up to 77 kg, B from 78 kg".</summary>
-    public static string Spans(LineResult result, IReadOnlyList<FittingSpan> spans)
+    public static string Spans(LineResult result, IReadOnlyList<FittingSpan> spans) => string.Join(", ", spans.Select((span, s) =>
     {
-        if (spans.Count == 1)
-            return $"{Letter(result, spans[0].Geometry)} for every mass of the chart";
-        return string.Join(", ", spans.Select((span, s) => s == 0 ? Invariant($"{Letter(result, span.Geometry)} up to {span.ToKilograms} kg")
-            : s == spans.Count - 1 ? Invariant($"{Letter(result, span.Geometry)} from {span.FromKilograms} kg")
-            : Invariant($"{Letter(result, span.Geometry)} from {span.FromKilograms} to {span.ToKilograms} kg")));
-    }
+        var letter = span.Geometry < 0 ? "none" : Letter(result, span.Geometry);
+        var masses = spans.Count == 1 ? "for every mass of the chart"
+            : s == 0 ? Invariant($"up to {span.ToKilograms} kg")
+            : s == spans.Count - 1 ? Invariant($"from {span.FromKilograms} kg")
+            : span.FromKilograms == span.ToKilograms ? Invariant($"at {span.FromKilograms} kg")
+            : Invariant($"from {span.FromKilograms} to {span.ToKilograms} kg");
+        return $"{letter} {masses}{(span.Geometry < 0 ? " (measure and make)" : "")}";
+    }));
 
     /// <summary>The letter of a geometry, or that there is none.</summary>
     public static string Letter(LineResult result, int geometry) => geometry < 0 ? None : result.Geometries[geometry].Letter.ToString();

@@ -8,6 +8,7 @@ internal sealed class LineChoices(LineSetting setting, IReadOnlyList<LineRow> ro
     private const int MostRows = 2_000;
     private const long MostCosts = 12_000_000;
     private const int Representatives = 400;
+    private const int Explained = 5;
 
     private readonly double[] shares = [.. rows.Select(row => row.Share)];
     private readonly int[]? groups = candidates.Groups(setting.Common);
@@ -28,7 +29,11 @@ internal sealed class LineChoices(LineSetting setting, IReadOnlyList<LineRow> ro
         return new LineChoice(line.Solution, line, Unserved(representatives!, line.Solution));
     }
 
-    private IReadOnlyList<string> Unserved(LineProblem problem, LineSolution solution) => [.. LineWords.Unserved(problem, solution, [.. rows.Select(Name)])];
+    private IReadOnlyList<string> Unserved(LineProblem problem, LineSolution solution) =>
+    [
+        .. LineWords.Unserved(problem, solution, [.. rows.Select(Name)]),
+        .. solution.Unservable.Take(Explained).Select(row => $"{Name(rows[row])}: {LineReason.Of(setting.Outfits[rows[row].Outfit], rows[row].PilotMassKilograms, candidates)}."),
+    ];
 
     private string Name(LineRow row)
     {
