@@ -12,7 +12,7 @@ public sealed partial class PageText
     {
     }
 
-    private PageText(string raw)
+    public PageText(string raw)
     {
         Raw = raw;
         Scripts = [.. ScriptElements().Matches(raw).Select(match => match.Groups["text"].Value)];

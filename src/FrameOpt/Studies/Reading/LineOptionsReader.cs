@@ -14,7 +14,7 @@ internal static class LineOptionsReader
     /// <summary>An option with what each choice changes.</summary>
     internal sealed record Read(LineOption Option, IReadOnlyList<Node.Entry> Changes);
 
-    /// <summary>The options that are written rightly.</summary>
+    /// <summary>The options, as far as they have choices.</summary>
     public static IReadOnlyList<Read> Options(Section line)
     {
         var read = new List<Read>();
@@ -24,8 +24,15 @@ internal static class LineOptionsReader
                 line.Findings.Mistake(option.Key, $"An option cannot be named `{option.Key.Text}`: customers have a key of that name.", "Choose another name, for example `engine`.");
             else if (option.Value is not Node.Map { Entries.Count: > 0 } choices)
                 line.Findings.Mistake(option.Key, $"The option `{option.Key.Found}` has no choices.", $"Write under it each choice and what it changes, for example {Example}.");
-            else if (choices.Entries.All(choice => IsRight(line, option.Key.Text, choice)))
+            else
                 read.Add(new Read(new LineOption(option.Key.Text, [.. choices.Entries.Select(choice => choice.Key.Text)]), choices.Entries));
+        }
+
+        // A wrong choice is a choice all the same: the customers who have it make no second mistake.
+        foreach (var option in read)
+        {
+            foreach (var choice in option.Changes)
+                Check(line, option.Option.Name, choice);
         }
 
         if (read.Aggregate(1.0, (product, option) => product * option.Changes.Count) > MostOutfits)
@@ -56,13 +63,12 @@ internal static class LineOptionsReader
         return outfits;
     }
 
-    private static bool IsRight(Section line, string option, Node.Entry choice)
+    private static void Check(Section line, string option, Node.Entry choice)
     {
-        var before = line.Findings.Count;
         if (choice.Value is not Node.Map { Entries.Count: > 0 } change)
         {
             line.Findings.Mistake(choice.Key, $"The choice `{choice.Key.Found}` of {option} changes nothing.", "Write under it the keys that are different, as in a variant.");
-            return false;
+            return;
         }
 
         foreach (var entry in change.Entries.Where(entry => !changeable.Contains(entry.Key.Text)))
@@ -71,16 +77,13 @@ internal static class LineOptionsReader
                 ? $"Did you mean `{near}`?"
                 : $"It may change {string.Join(", ", changeable)}; all else is the same for the whole line.");
         }
-
-        return line.Findings.Count == before;
     }
 
-    private static Study? TryOut(Section line, Node.Map root, Study study, Node.Entry change, string prefix)
+    private static void TryOut(Section line, Node.Map root, Study study, Node.Entry change, string prefix)
     {
         var findings = new Findings(line.Findings.File, line.Findings.Folder);
-        var read = WholeStudyReader.Read(VariantReader.Apply(root, change, findings), study.Hash, findings);
+        WholeStudyReader.Read(VariantReader.Apply(root, change, findings), study.Hash, findings);
         line.Findings.TakeNew(findings, prefix);
-        return read;
     }
 
     private static LineOutfit? Outfit(Section line, Node.Map root, Study study, IReadOnlyList<Node.Entry> choices, string? pilot)
