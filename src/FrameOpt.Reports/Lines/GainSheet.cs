@@ -17,6 +17,6 @@ internal static class GainSheet
         page.Table(
             [("geometries", "0"), (Header("value"), format), (Header("gain of the last"), format), (Header("proven bound"), format), ("how sure", "General")],
             [.. result.Curve.Select(point => (IReadOnlyList<object>)
-                [(double)point.Count, point.Solution.Value, point.Gain ?? double.NaN, point.Solution.Bound, ProductLineProof.Short(setting, point.Solution)])]);
+                [(double)point.Count, point.Solution.Value, point.Gain ?? double.NaN, point.Solution.Bound, ProductLineProof.Short(point.Solution)])]);
     }
 }

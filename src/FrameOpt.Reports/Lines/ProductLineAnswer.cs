@@ -93,7 +93,7 @@ public static class ProductLineAnswer
             [.. result.Curve.Select(point => (IReadOnlyList<string>)
             [
                 Invariant($"{point.Count}"), point.Solution.Feasible ? ProductLineWords.Amount(setting, point.Solution.Value) : "-",
-                point.Gain is { } gain && point.Solution.Feasible ? ProductLineWords.Amount(setting, gain) : "-", ProductLineProof.Short(setting, point.Solution),
+                point.Gain is { } gain && point.Solution.Feasible ? ProductLineWords.Amount(setting, gain) : "-", ProductLineProof.Short(point.Solution),
             ])]));
     }
 
@@ -110,6 +110,6 @@ public static class ProductLineAnswer
         var effort = worst > 1 ? Invariant($" CAUTION: effort up to {worst:0.00}: somebody cannot hold it; see customers.csv.") : "";
         var alone = solution.Unservable.Count > 0 ? $" Nothing serves {Figures.Count(solution.Unservable.Sum(row => result.Served[row].Row.Customers.Count))} customers: measure and make." : "";
         return ($"{stopped}Make {ProductLineWords.Geometries(result.Geometries.Count)}, {letters}: {ProductLineWords.Value(setting)} {ProductLineWords.Amount(setting, solution.Value)}, "
-            + $"{ProductLineProof.Short(setting, solution)}.{alone}{effort}", effort.Length > 0 || alone.Length > 0 || !result.IsComplete);
+            + $"{ProductLineProof.Short(solution)}.{alone}{effort}", effort.Length > 0 || alone.Length > 0 || !result.IsComplete);
     }
 }

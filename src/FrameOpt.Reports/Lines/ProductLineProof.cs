@@ -1,6 +1,5 @@
 using FrameOpt.Line;
 using FrameOpt.Studies;
-using static System.FormattableString;
 
 namespace FrameOpt.Reports;
 
@@ -8,11 +7,11 @@ namespace FrameOpt.Reports;
 internal static class ProductLineProof
 {
     /// <summary>"proven best", or how far it can be from it, for a table.</summary>
-    public static string Short(LineSetting setting, LineSolution solution) => solution switch
+    public static string Short(LineSolution solution) => solution switch
     {
         { Feasible: false } => "leaves customers out",
         { Proven: true } => "proven best",
-        _ => $"at most {ProductLineWords.Amount(setting, solution.Gap)} above the best",
+        _ => $"at most {Figures.Significant(100 * solution.Gap / solution.Value, 2)} % above the best",
     };
 
     /// <summary>Sentences.</summary>
@@ -25,16 +24,18 @@ internal static class ProductLineProof
         {
             yield return solution.Proven
                 ? $"Proven best: no other choice of {ProductLineWords.Geometries(setting.Count)} out of these candidates has a smaller {ProductLineWords.Value(setting)}. Gap 0."
-                : $"NOT PROVEN BEST: {Why(solution.Stop)}. No choice can be below {ProductLineWords.Amount(setting, solution.Bound)}: "
-                    + Invariant($"the gap is {ProductLineWords.Amount(setting, solution.Gap)}, {100 * solution.Gap / solution.Value:0.#} % of the value.");
+                : $"NOT PROVEN BEST: {Why(solution.Stop)}. No choice can be below {Fine(setting, solution.Bound)}: "
+                    + $"the gap is {Fine(setting, solution.Gap)}, {Figures.Significant(100 * solution.Gap / solution.Value, 2)} % of the value.";
         }
 
         if (result.Aggregated is { } line)
         {
             yield return $"Chosen for {Figures.Count(line.Aggregation.Representatives.Count)} customers that stand for all, then worked out for every one: "
-                + $"for no choice do the two differ by more than {ProductLineWords.Amount(setting, line.ErrorBound)}.";
+                + $"for no choice do the two differ by more than {Fine(setting, line.ErrorBound)}.";
         }
     }
+
+    private static string Fine(LineSetting setting, double amount) => $"{Figures.Significant(amount, 3)} {setting.Goal.Response.Unit}".TrimEnd();
 
     private static string Why(LineStop stop) => stop switch
     {

@@ -5,7 +5,7 @@ namespace FrameOpt.Studies;
 /// <summary>Chooses the best line of any number of geometries: for every row of customers, or for representatives where there are too many.</summary>
 internal sealed class LineChoices(LineSetting setting, IReadOnlyList<LineRow> rows, LineCandidates candidates, LineCostTable table, CancellationToken cancel)
 {
-    private const int MostRows = 2_000;
+    private const int MostRows = 5_000;
     private const long MostCosts = 12_000_000;
     private const int Representatives = 400;
     private const int Explained = 5;

@@ -15,7 +15,7 @@ public sealed record LineSample(
 {
     private const double ScaleKilograms = 0.1;
 
-    /// <summary>The customers. Masses are to a tenth of a kilogram, as a scale reads, so that many customers are alike and need be worked out once only.</summary>
+    /// <summary>The customers. Masses are to a tenth of a kilogram, as a scale reads, so that many customers are alike.</summary>
     public IReadOnlyList<LineCustomer> Draw()
     {
         var random = new Pcg32(Seed);

@@ -73,7 +73,7 @@ internal sealed class LineCustomerTable
         var kilograms = massUnit!.ToBase(parsed.Value);
         if (!LineCustomersReader.Mass.Holds(kilograms))
             findings.Mistake(at, $"{where}the pilot's mass {text} is not {LineCustomersReader.Mass.Words}.", "Check the unit in the header.");
-        return kilograms;
+        return Math.Round(kilograms, LineCustomersReader.MassDecimals);
     }
 
     private double Share((long Line, string[] Cells) row, string where)

@@ -6,6 +6,9 @@ internal static class LineCustomersReader
     /// <summary>Largest number of customers.</summary>
     public const int Most = 200_000;
 
+    /// <summary>Decimals of a kilogram to which pilot masses are taken, as a scale reads: many customers are then alike, and those need be worked out once only.</summary>
+    public const int MassDecimals = 1;
+
     /// <summary>Pilots lighter or heavier are slips of a unit.</summary>
     public static readonly Bound Mass = Bound.Between(20, 250, "20 kg", "250 kg");
 
@@ -70,7 +73,7 @@ internal static class LineCustomersReader
             outfit = outfit * option.Choices.Count + Math.Max(0, section.Text(option.Name) is { } text ? Choice(option, text, section.At(option.Name), "", section.Findings) : 0);
         return new LineCustomer(
             section.Text("name")?.Trim() ?? FormattableString.Invariant($"customer {index + 1}"),
-            section.Number("pilot_mass", Dimension.Mass, Mass),
+            Math.Round(section.Number("pilot_mass", Dimension.Mass, Mass), MassDecimals),
             outfit,
             section.Has("count") ? section.Whole("count", 1, 1, 1_000_000) : section.Optional("share", Dimension.Share, Bound.Above0(1_000_000, "1000000")) ?? 1);
     }
