@@ -54,7 +54,22 @@ public static class Convergence
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-42}{string.Concat(shares.Select(list => $"{100 * list.Order().ElementAt(Seeds / 2),8:0.00} %"))}"));
     }
 
-    private static double Volume(FrontPoints front)
+    /// <summary>The front of everything a search evaluates up to so many designs, on one thread.</summary>
+    public static FrontPoints Front(ISearch search, Problem problem, long evaluations)
+    {
+        var front = new FrontBuilder(problem.Goals.Count, threads: 1);
+        foreach (var batch in search.Run(problem, threads: 1))
+        {
+            front.Add(batch.Objectives, batch.Usable, batch.Designs.Count, batch.Designs.FirstNumber);
+            if (batch.Designs.FirstNumber + batch.Designs.Count >= evaluations)
+                break;
+        }
+
+        return front.Result();
+    }
+
+    /// <summary>The hypervolume to 1.1 in every objective.</summary>
+    public static double Volume(FrontPoints front)
     {
         var objectives = front.Columns.Length;
         var values = new double[front.Ids.Length * objectives];

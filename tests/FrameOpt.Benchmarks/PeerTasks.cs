@@ -1,13 +1,14 @@
 using System.Diagnostics;
 using System.Globalization;
 using FrameOpt.Search;
+using FrameOpt.Tests.Search;
 
 namespace FrameOpt.Benchmarks;
 
 /// <summary>Our side of the comparison with other libraries; peers/compare.sh runs both sides.</summary>
 public static class PeerTasks
 {
-    private const int FewestRuns = 3;
+    private const int FewestRuns = 9;
     private const double SecondsEach = 0.5;
 
     /// <summary>Writes into a folder what the peer needs (tasks.txt and the points), then times every task and writes ours.txt.</summary>
@@ -30,6 +31,8 @@ public static class PeerTasks
             tasks.Add(OnSphere("volume", 1000, objectives, (points, reference) => Hypervolume.Of(points, reference)));
         foreach (var objectives in new[] { 2, 3, 4 })
             tasks.Add(OnSphere("least", 100, objectives, (points, reference) => Hypervolume.LeastContributor(points, reference)));
+        foreach (var (name, population, generations) in new[] { ("zdt1", 100, 250), ("zdt3", 100, 250), ("dtlz2", 100, 250), ("zdt1", 1000, 100) })
+            tasks.Add(Searched(name, population, generations));
         return tasks;
     }
 
@@ -38,6 +41,19 @@ public static class PeerTasks
         var sort = new NonDominatedSort();
         var ranks = new int[points.Length / objectives];
         return new PeerTask("sort", name, points, objectives, () => sort.Rank(points, objectives, ranks));
+    }
+
+    /// <summary>Every run has the next seed; the check is the mean hypervolume so far, of the front of everything evaluated.</summary>
+    private static PeerTask Searched(string name, int population, int generations)
+    {
+        var problem = name switch { "zdt1" => KnownProblems.Zdt1(), "zdt3" => KnownProblems.Zdt3(), _ => KnownProblems.Dtlz2(3, 12) };
+        var volumes = new List<double>();
+        return new PeerTask("nsga2", $"{name}-{population}-{generations}", [], problem.Goals.Count, () =>
+        {
+            var search = new Nsga2Search(new EvolutionSettings(population, (ulong)volumes.Count + 1));
+            volumes.Add(Convergence.Volume(Convergence.Front(search, problem, (long)population * generations)));
+            return volumes.Average();
+        });
     }
 
     private static PeerTask OnSphere(string kind, int count, int objectives, Func<double[], double[], double> measure)

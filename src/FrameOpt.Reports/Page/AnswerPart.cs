@@ -6,7 +6,10 @@ namespace FrameOpt.Reports;
 internal static class AnswerPart
 {
     public static XElement Of(PageContent content) => content.Follow is not { } follow
-        ? Html.Section("answer", "The answer", Headline(content.Answer.Headline, true), Danger())
+        ? Html.Section(
+            "answer",
+            "The answer",
+            [Headline(content.Answer.Headline, true), Danger(), .. NearestMissSection.Of(content.Result).SelectMany(section => (XElement[])[Html.Heading(section.Title), Html.Words(section)])])
         : Html.Section(
             "answer",
             "The answer",

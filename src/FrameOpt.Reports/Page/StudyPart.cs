@@ -13,7 +13,7 @@ internal static class StudyPart
             Html.Heading("Cautions"),
             Html.List([.. CautionsSection.Of(content.Result).Lines, .. Cautions.Safety.Except([Cautions.Danger, Cautions.TestFirst])]),
             Html.Heading("What the model leaves out"),
-            Html.List(Cautions.ModelLimits),
+            Html.List(Cautions.ModelLimits.Except(Cautions.FirstPage)),
             Html.Heading("Standards"),
             Html.List(Cautions.Standards));
         yield return Html.Section("study", "The study as understood", [.. StudyDescription.Of(content.Study).GroupBy(row => row.Group).SelectMany(group => (XElement[])

@@ -18,7 +18,7 @@ internal static class Dimension
     /// <param name="isOutsideLeft">Where it stands when it is too long: left of the line, or right.</param>
     public static IEnumerable<XElement> Across(double from, double to, double y, string text, bool isOutsideLeft)
     {
-        var fits = Svg.Width(text) + 6 <= to - from;
+        var fits = Svg.Width(text) + 10 <= to - from;
         var (x, anchor) = fits ? ((from + to) / 2, "middle") : isOutsideLeft ? (from - 4, "end") : (to + 4, "start");
         yield return Svg.Line("measure", from, y, to, y);
         yield return Mark.At("arrow", LeftArrow, from, y);

@@ -17,7 +17,7 @@ public class RunCommandTests
         Assert.Contains("With the engine off the RIGHT scale reads more", terminal.Output);
         Assert.Equal("", terminal.Error);
         Assert.Equal(
-            ["designs.csv", "results.xlsx", "run.json", "timings.json"],
+            ["designs.csv", "report.html", "results.xlsx", "run.json", "timings.json"],
             Directory.GetFiles(folder["a"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.DoesNotContain('\u001b', terminal.Output);
     }

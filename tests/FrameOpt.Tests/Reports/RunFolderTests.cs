@@ -14,7 +14,7 @@ public sealed class RunFolderTests : IDisposable
     public void A_run_writes_all_its_files_and_nothing_beside_them()
     {
         RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false);
-        Assert.Equal(["designs.csv", "results.xlsx", "run.json", "timings.json"], Names(Target));
+        Assert.Equal(["designs.csv", "report.html", "results.xlsx", "run.json", "timings.json"], Names(Target));
         Assert.Equal(["one"], Names(Path.Combine(root, "results")));
     }
 
@@ -28,7 +28,7 @@ public sealed class RunFolderTests : IDisposable
         Assert.True(File.Exists(Path.Combine(Target, "mark")));
 
         RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: true);
-        Assert.Equal(["designs.csv", "results.xlsx", "run.json", "timings.json"], Names(Target));
+        Assert.Equal(["designs.csv", "report.html", "results.xlsx", "run.json", "timings.json"], Names(Target));
         Assert.Equal(["one"], Names(Path.Combine(root, "results")));
     }
 

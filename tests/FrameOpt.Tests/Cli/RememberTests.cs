@@ -1,0 +1,48 @@
+using FrameOpt.Cli;
+
+namespace FrameOpt.Tests.Cli;
+
+/// <summary>run --remember: a search that was stopped goes on where it was.</summary>
+public class RememberTests
+{
+    private static readonly string text = Tests.Studies.Reading.WorkedStudy.With(
+        "search: { method: exhaustive }", "plan: { kind: central composite }\nsearch: { method: NSGA-II, population: 30, start: plan, polish: true, stop: { evaluations: 900 } }");
+
+    [Fact]
+    public void A_stopped_run_goes_on_and_its_files_are_those_of_a_run_never_stopped()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder["study.yaml"], text);
+        string[] run = ["run", folder["study.yaml"], "--replace", "--remember", folder["evaluations.csv"], "--out"];
+        Assert.Equal(ExitCode.Done, new TestTerminal().Run("run", folder["study.yaml"], "--out", folder["whole"]));
+        var asked = 0;
+        Assert.Equal(ExitCode.Stopped, new TestTerminal().Run(() => ++asked > 6, [.. run, folder["resumed"]]));
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Done, terminal.Run([.. run, folder["resumed"]]));
+        Assert.Contains("evaluations are known from", terminal.Error);
+        foreach (var name in new[] { "run.json", "designs.csv", "results.xlsx", "report.html" })
+            Assert.Equal(File.ReadAllBytes(Path.Combine(folder["whole"], name)), File.ReadAllBytes(Path.Combine(folder["resumed"], name)));
+    }
+
+    [Fact]
+    public void Evaluations_of_a_changed_study_are_refused_before_anything_runs()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder["study.yaml"], text);
+        new TestTerminal().Run("run", folder["study.yaml"], "--out", folder["a"], "--remember", folder["evaluations.csv"]);
+        File.WriteAllText(folder["study.yaml"], text.Replace("seed: 1", "seed: 2").Replace("mass: 78 kg", "mass: 79 kg"));
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Mistake, terminal.Run("run", folder["study.yaml"], "--out", folder["b"], "--remember", folder["evaluations.csv"]));
+        Assert.Contains("of another study, variant or version", terminal.Error);
+        Assert.False(Directory.Exists(folder["b"]));
+    }
+
+    [Fact]
+    public void An_exhaustive_search_has_nothing_to_remember()
+    {
+        using var folder = new TemporaryFolder();
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Mistake, terminal.Run("run", Repository.Study("custom-match"), "--out", folder["a"], "--remember", folder["evaluations.csv"]));
+        Assert.Contains("--remember is for evolutionary searches", terminal.Error);
+    }
+}
