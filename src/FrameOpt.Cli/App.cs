@@ -49,6 +49,7 @@ public static class App
             CheckCommand.Build(terminal),
             PlanCommand.Build(terminal),
             CompareCommand.Build(terminal),
+            LineCommand.Build(terminal),
             NewCommand.Build(terminal),
             CompletionCommand.Build(terminal),
         };

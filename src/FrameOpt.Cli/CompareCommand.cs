@@ -38,7 +38,7 @@ internal static class CompareCommand
 
     private static int Run(IReadOnlyList<string> designs, string? folder, bool replace, Terminal terminal)
     {
-        var comparison = ComparisonReader.Read(designs, RunCommand.Version, out var refusals);
+        var comparison = ComparisonReader.Read(designs, Made.Version, out var refusals);
         var refused = folder is null ? null : ComparisonFolder.Refusal(folder, replace);
         if (comparison is null || refused is not null)
         {

@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.Reflection;
-using System.Runtime.InteropServices;
 using FrameOpt.Reports;
 using FrameOpt.Studies;
 using Spectre.Console;
@@ -14,30 +12,13 @@ internal static class RunCommand
     {
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
-        var folder = new Option<string?>("--out") { Description = "Folder for the results; results/<time>-<study> beside the study when not given.", HelpName = "folder" };
-        var replace = new Option<bool>("--replace") { Description = "Put the results in the place of older ones in that folder." };
-        var threads = new Option<int>("--threads")
-        {
-            Description = "Worker threads; the results do not depend on it.",
-            HelpName = "number",
-            DefaultValueFactory = _ => Environment.ProcessorCount,
-        };
+        var (folder, replace, threads) = (OutOptions.Folder(), OutOptions.Replace(), OutOptions.Threads());
         var all = new Option<bool>("--all") { Description = "Write every evaluated design too, as evaluations.csv." };
         var remember = new Option<string?>("--remember")
         {
             Description = "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: after a stop the same command goes on.",
             HelpName = "file",
         };
-        threads.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > 1024)
-                result.AddError($"--threads wants a number from 1 to 1024, not {number}.");
-        });
-        folder.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && string.IsNullOrWhiteSpace(result.Tokens[0].Value))
-                result.AddError("--out wants the name of a folder, as --out results/monday; leave it out for a new folder beside the study.");
-        });
         var command = new CommandWithExamples(
             "run",
             "Run a study: search, rank, write the workbook and the other files, print the answer.",
@@ -102,8 +83,8 @@ internal static class RunCommand
         {
             var isStopped = Follow(runner, study, evaluations, terminal);
             var result = runner.Result();
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), Version, (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
-            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds, MachineWords);
+            var info = new RunInfo(Path.GetFileName(request.StudyPath), Made.Version, (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
+            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds, Made.MachineWords);
             RunFolder.Write(RunReport.Of(result, info), timings, folder, request.Replace, evaluations);
             return new Outcome(result, isStopped);
         }
@@ -125,7 +106,7 @@ internal static class RunCommand
         {
             try
             {
-                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {Version}";
+                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {Made.Version}";
                 if (EvaluationMemory.Open(path, identity, study.Factors.Count, out refusal) is { } memory)
                 {
                     if (memory.Known > 0)
@@ -144,45 +125,16 @@ internal static class RunCommand
         return null;
     }
 
-    internal static string Version =>
-        typeof(Study).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
-
-    private static string MachineWords =>
-        $"{RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}, {Environment.ProcessorCount} processors";
-
     /// <summary>Steps through the run, showing progress on a terminal; true when the user stopped it.</summary>
     private static bool Follow(StudyRunner runner, Study study, string? evaluations, Terminal terminal)
     {
         using var table = evaluations is null ? null : OpenTable(study, evaluations);
-        if (!terminal.Error.Profile.Capabilities.Interactive)
-            return Step(runner, table, terminal, _ => { });
-        return terminal.Error.Progress()
-            .AutoClear(true)
-            .Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn())
-            .Start(context =>
-            {
-                ProgressTask? task = null;
-                return Step(runner, table, terminal, step =>
-                {
-                    if (task?.Description != step.Stage)
-                        task = context.AddTask(step.Stage, maxValue: step.Total);
-                    task.Value = step.Done;
-                });
-            });
-    }
-
-    private static bool Step(StudyRunner runner, EvaluationTable? table, Terminal terminal, Action<RunProgress> show)
-    {
-        foreach (var step in runner.Steps())
+        return Following.Of(runner.Steps(), terminal, step =>
         {
             if (step.Batch is { } batch)
                 table?.Append(batch);
-            show(step);
-            if (terminal.StopAsked())
-                return true;
-        }
-
-        return false;
+            return terminal.StopAsked();
+        });
     }
 
     private static EvaluationTable OpenTable(Study study, string file)

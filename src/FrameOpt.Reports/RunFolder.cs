@@ -62,7 +62,8 @@ public static class RunFolder
         });
     }
 
-    private static void WriteFile(string folder, string name, Action<Stream> write)
+    /// <summary>Writes one file of a folder.</summary>
+    internal static void WriteFile(string folder, string name, Action<Stream> write)
     {
         using var stream = File.Create(Path.Combine(folder, name));
         write(stream);

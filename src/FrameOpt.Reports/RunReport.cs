@@ -7,8 +7,11 @@ namespace FrameOpt.Reports;
 /// <param name="Result">The answer.</param>
 /// <param name="Info">Where and with what it was made.</param>
 /// <param name="FrontEvaluations">Every design of the front, fully evaluated, in the order of <see cref="StudyResult.Front"/>.</param>
-public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<DesignEvaluation> FrontEvaluations)
+public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<DesignEvaluation> FrontEvaluations) : IReportSource
 {
+    /// <summary>As understood.</summary>
+    public Study Study => Result.Study;
+
     /// <summary>Evaluates the whole front.</summary>
     public static RunReport Of(StudyResult result, RunInfo info) =>
         new(result, info, [.. result.Front.Select(design => result.Mission.Evaluate(design.Geometry))]);

@@ -16,6 +16,7 @@ public static class StudyDescription
         .. study.Objectives.Select((objective, i) => new DescriptionRow("Objectives", StudyWords.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
         .. study.Limits.Select(limit => new DescriptionRow("Limits", limit.Text, limit.Response.Entry.Meaning)),
         .. Settings(study),
+        .. ProductLineDescription.Of(study),
     ];
 
     private static IEnumerable<DescriptionRow> WingRows(Wing wing)

@@ -13,7 +13,7 @@ internal sealed class TablePage
     /// <param name="report">The run, for the page header.</param>
     /// <param name="name">Of the sheet, and its title.</param>
     /// <param name="widths">Of the columns, in characters.</param>
-    public TablePage(XLWorkbook book, RunReport report, string name, IReadOnlyList<double> widths)
+    public TablePage(XLWorkbook book, IReportSource report, string name, IReadOnlyList<double> widths)
     {
         sheet = book.AddWorksheet(name);
         this.widths = widths;

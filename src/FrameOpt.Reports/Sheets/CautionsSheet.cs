@@ -5,13 +5,13 @@ namespace FrameOpt.Reports;
 /// <summary>Safety, the limits of the model, and the standards to consult.</summary>
 internal static class CautionsSheet
 {
-    public static void Add(XLWorkbook book, RunReport report) => TextSheet.Add(
+    public static void Add(XLWorkbook book, IReportSource report) => TextSheet.Add(
         book,
         "Cautions",
         report,
         [("about", 20), ("caution", 120)],
         [
-            .. Rows("this study", report.Result.Study.Warnings),
+            .. Rows("this study", report.Study.Warnings),
             .. Rows("safety", Cautions.Safety),
             .. Rows("limits of the model", Cautions.ModelLimits),
             .. Rows("standards", Cautions.Standards),

@@ -10,7 +10,7 @@ internal static class CoreProperties
     private static readonly XNamespace dc = "http://purl.org/dc/elements/1.1/";
 
     /// <summary>Puts them in the place of those that ClosedXML dates.</summary>
-    public static void Write(SpreadsheetDocument document, RunReport report)
+    public static void Write(SpreadsheetDocument document, IReportSource report)
     {
         if (document.CoreFilePropertiesPart is { } dated)
             document.DeletePart(dated);
@@ -23,6 +23,6 @@ internal static class CoreProperties
             new XAttribute(XNamespace.Xmlns + "cp", cp),
             new XAttribute(XNamespace.Xmlns + "dc", dc),
             new XElement(dc + "creator", $"FrameOpt {report.Info.ToolVersion}"),
-            new XElement(dc + "title", PlainText.Clean(report.Result.Study.FullTitle))).Save(stream, SaveOptions.DisableFormatting);
+            new XElement(dc + "title", PlainText.Clean(report.Study.FullTitle))).Save(stream, SaveOptions.DisableFormatting);
     }
 }

@@ -101,16 +101,16 @@ internal static class SheetStyle
     }
 
     /// <summary>A4 landscape, as many pages wide as said, numbered, named by study.</summary>
-    public static void Print(IXLWorksheet sheet, RunReport report, int pagesWide)
+    public static void Print(IXLWorksheet sheet, IReportSource report, int pagesWide)
     {
         var page = sheet.PageSetup;
         page.PaperSize = XLPaperSize.A4Paper;
         page.PageOrientation = XLPageOrientation.Landscape;
         page.FitToPages(pagesWide, 0);
         page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.7).SetBottom(0.7).SetHeader(0.3).SetFooter(0.3);
-        page.Header.Left.AddText(InHeader(report.Result.Study.FullTitle));
+        page.Header.Left.AddText(InHeader(report.Study.FullTitle));
         page.Header.Right.AddText(XLHFPredefinedText.SheetName);
-        page.Footer.Left.AddText(InHeader($"FrameOpt {report.Info.ToolVersion}, {report.Info.StudyFileName}, {report.Result.Study.Hash[..8]}"));
+        page.Footer.Left.AddText(InHeader($"FrameOpt {report.Info.ToolVersion}, {report.Info.StudyFileName}, {report.Study.Hash[..8]}"));
         page.Footer.Right.AddText("page ");
         page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
         page.Footer.Right.AddText(" of ");

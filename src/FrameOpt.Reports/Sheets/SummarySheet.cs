@@ -10,7 +10,7 @@ internal static class SummarySheet
     private const double OtherWidth = 19;
     private const double FullWidth = FirstWidth + (Columns - 1) * OtherWidth;
 
-    public static void Add(XLWorkbook book, RunReport report, Answer answer)
+    public static void Add(XLWorkbook book, IReportSource report, Answer answer)
     {
         var sheet = book.AddWorksheet("Summary");
         sheet.ShowGridLines = false;

@@ -38,6 +38,9 @@ public sealed record Study(
     /// <summary>A plan to learn which factors matter, or null.</summary>
     public PlanSetting? Plan { get; init; }
 
+    /// <summary>The product line asked for, or null.</summary>
+    public LineSetting? Line { get; init; }
+
     /// <summary>Name of the variant this is; empty for the file as it stands.</summary>
     public string Variant { get; init; } = "";
 

@@ -102,7 +102,8 @@ public sealed class StudyProblem
         }
     }
 
-    private static void Fill(MissionRow row, Response response, bool magnitude, ReadOnlySpan<double> offsets, Span<double> values)
+    /// <summary>Fills one response over a row of offsets, its size where that counts.</summary>
+    internal static void Fill(MissionRow row, Response response, bool magnitude, ReadOnlySpan<double> offsets, Span<double> values)
     {
         switch (response)
         {

@@ -21,6 +21,9 @@ internal sealed class Findings(string file, string? folder = null)
 
     public bool HasMistakes => mistakes.Count > 0;
 
+    /// <summary>How many mistakes so far.</summary>
+    public int Count => mistakes.Count;
+
     public IReadOnlyList<Assumption> Assumptions => assumptions;
 
     public IReadOnlyList<string> Warnings => warnings;
@@ -44,6 +47,13 @@ internal sealed class Findings(string file, string? folder = null)
     {
         var known = mistakes.ToHashSet();
         mistakes.AddRange(other.mistakes.Where(mistake => !known.Contains(mistake)).Select(mistake => mistake with { What = prefix + mistake.What }));
+    }
+
+    /// <summary>Takes over the defaults taken elsewhere that are not known yet, saying where.</summary>
+    public void AssumeNew(Findings other, string where)
+    {
+        foreach (var assumption in other.assumptions.Where(assumption => !assumptions.Exists(known => known.Value == assumption.Value && known.What.StartsWith(assumption.What, StringComparison.Ordinal))).ToList())
+            assumptions.Add(assumption with { What = $"{assumption.What} (with {where})" });
     }
 
     /// <summary>A mistake of the file as a whole.</summary>

@@ -13,7 +13,8 @@ internal static class StudyKeys
         May("search", "{ method: exhaustive }"), May("ranking", "{ method: distance to ideal }"),
         May("baseline", "{ hang_point_spacing: 440 mm, ... }"), May("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
         May("balanced_band", "{ phase: cruise, within: 5 N·m }"),
-        May("plan", "{ kind: central composite, centre_runs: 3 }"), May("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }"));
+        May("plan", "{ kind: central composite, centre_runs: 3 }"), May("line", "{ variants: 3, customers: customers.csv }"),
+        May("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }"));
 
     public static readonly SectionKeys Machine = new("machine",
         Must("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]"), Must("hang_line", "{ forward: -60 mm }"),
@@ -94,11 +95,26 @@ internal static class StudyKeys
         Must("kind", "central composite"), May("levels", "3"), May("generators", "[D=ABC]"), May("most_runs", "8"), May("runs", "20"),
         May("axial", "face-centred"), May("centre_runs", "3"), May("model", "quadratic"), May("seed", "1"), May("responses", "[residual_rms, pitch_swing]"));
 
+    public static readonly SectionKeys Line = new("line",
+        Must("variants", "3"), May("up_to", "5"), May("objective", "blend 30 %"), May("response", "residual_rms"), May("maximise", "true"),
+        May("candidates", "grid"), May("common", "frame"), May("hole_pitch", "5 mm"), May("time", "60 s"), May("pilot", "pilot"),
+        May("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }"), Must("customers", "customers.csv"));
+
+    public static readonly SectionKeys LineCustomer = new("line.customers[]",
+        May("name", "school"), Must("pilot_mass", "70 kg"), May("share", "20 %"), May("count", "12"));
+
+    public static readonly SectionKeys LineSample = new("line.customers",
+        Must("sample", "500"), May("seed", "1"), Must("pilot_mass", "{ mean: 85 kg, sd: 12 kg, from: 55 kg, to: 125 kg }"));
+
+    public static readonly SectionKeys LineSampleMass = new("line.customers.pilot_mass",
+        Must("mean", "85 kg"), Must("sd", "12 kg"), Must("from", "55 kg"), Must("to", "125 kg"));
+
     /// <summary>All sections, in the order of a file.</summary>
     public static readonly IReadOnlyList<SectionKeys> All =
     [
         File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, Phase,
         Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, Plan,
+        Line, LineCustomer, LineSample, LineSampleMass,
     ];
 
     private static Key[] Position() => [Must("forward", "20 mm"), Must("right", "0 mm"), Must("up", "120 mm")];

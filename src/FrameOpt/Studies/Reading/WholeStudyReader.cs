@@ -37,7 +37,11 @@ internal static class WholeStudyReader
         var title = Title(study);
         var question = study.Text("question")?.ReplaceLineEndings(" ").Trim() ?? "";
         if (findings.HasMistakes)
+        {
+            LineReader.Read(study, (Node.Map)root, null, responses, needs);
             return null;
+        }
+
         AirspeedWarnings.Look(study, phases, machine!, wing!);
         var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, findings.Assumptions, findings.Warnings, hash)
         {
@@ -49,7 +53,9 @@ internal static class WholeStudyReader
             PlanReader.CheckExists(read, study);
         if (findings.HasMistakes)
             return null;
-        return read with { Search = SearchReader.WithPlan(read) };
+        read = read with { Search = SearchReader.WithPlan(read) };
+        var line = LineReader.Read(study, (Node.Map)root, read, responses, needs);
+        return findings.HasMistakes ? null : read with { Line = line };
     }
 
     private static string Title(Section study)

@@ -27,6 +27,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
         ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
         ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",
+        ["line.customers[]"] = """{ "not": { "required": ["share", "count"] } }""",
         ["limits[]"] = """{ "anyOf": [{ "required": ["at_least"] }, { "required": ["at_most"] }] }""",
     };
 
@@ -130,11 +131,36 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "plan.model" => OneOf("linear", "interactions", "quadratic"),
         "plan.generators" => List(new JsonObject { ["type"] = "string", ["pattern"] = "^[A-Z] *= *-?[A-Z]+$" }, 1),
         "plan.responses" => List(Reference("response"), 1),
+        "line.objective" => new JsonObject { ["anyOf"] = new JsonArray(OneOf("mean", "worst"), new JsonObject { ["type"] = "string", ["pattern"] = $"^(percentile|blend) +{Number} *%?$" }) },
+        "line.response" => Reference("response"),
+        "line.maximise" => new JsonObject { ["type"] = "boolean" },
+        "line.candidates" => OneOf("front", "grid"),
+        "line.common" => OneOf("nothing", "spacing", "frame"),
+        "line.pilot" or "line.customers[].name" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
+        "line.options" => Named(Named(LineChoice())),
+        "line.customers" => new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "string", ["minLength"] = 1 }, List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")) },
         "variants" => Named(Section("", isChange: true)),
         _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
         _ => Reference(Name(DimensionOf(path))),
     };
+
+    /// <summary>What a choice of a line's option may change.</summary>
+    private JsonObject LineChoice()
+    {
+        var properties = new JsonObject();
+        foreach (var key in new[] { "machine", "wing", "mission", "strength", "limits" })
+            properties[key] = Described(key, isChange: true);
+        return new JsonObject { ["type"] = "object", ["properties"] = properties, ["additionalProperties"] = false, ["minProperties"] = 1 };
+    }
+
+    /// <summary>A group that has a key for each option of the line too.</summary>
+    private JsonObject WithOptions(string path)
+    {
+        var section = Section(path, isChange: false);
+        section.Remove("additionalProperties");
+        return section;
+    }
 
     /// <summary>The kind of quantity with which the document's words begin.</summary>
     private Dimension DimensionOf(string path) => Dimension.All

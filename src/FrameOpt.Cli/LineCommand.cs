@@ -1,0 +1,104 @@
+using System.CommandLine;
+using FrameOpt.Reports;
+using FrameOpt.Studies;
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>line: which few fixed geometries to make for many customers.</summary>
+internal static class LineCommand
+{
+    private static readonly TimeSpan listening = TimeSpan.FromMilliseconds(50);
+
+    public static Command Build(Terminal terminal)
+    {
+        var study = StudyArgument.Build();
+        var variant = StudyArgument.Variant();
+        var (folder, replace, threads) = (OutOptions.Folder(), OutOptions.Replace(), OutOptions.Threads());
+        var count = new Option<int?>("--variants") { Description = "How many geometries to make, in the place of the study's own number.", HelpName = "number" };
+        count.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > LineSetting.MostGeometries)
+                result.AddError($"--variants wants a number from 1 to {LineSetting.MostGeometries}, not {number}.");
+        });
+        var command = new CommandWithExamples(
+            "line",
+            "Choose the two or three fixed geometries to make for many customers: who gets which, who is served badly, what one more would buy.",
+            "frameopt line study.yaml",
+            "frameopt line study.yaml --variants 2 --out results/two --replace")
+        {
+            study, variant, folder, replace, threads, count,
+        };
+        command.SetAction(parsed => Run(
+            new Request(parsed.GetRequiredValue(study), parsed.GetValue(variant), parsed.GetValue(folder), parsed.GetValue(replace), parsed.GetValue(threads), parsed.GetValue(count)), terminal));
+        return command;
+    }
+
+    private static int Run(Request request, Terminal terminal)
+    {
+        if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
+            return ExitCode.Mistake;
+        if (study.Line is null)
+        {
+            terminal.Error.WriteLine($"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: customers.csv }}`; docs/line.md says what it takes.");
+            return ExitCode.Mistake;
+        }
+
+        if (request.Count is { } count)
+            study = study with { Line = study.Line with { Count = count, UpTo = Math.Max(count, study.Line.UpTo) } };
+        foreach (var warning in study.Warnings)
+            terminal.Error.WriteLine($"Look again: {warning}");
+        if (request.Folder is { } given && ProductLineFolder.Refusal(given, request.Replace) is { } refusal)
+        {
+            terminal.Error.WriteLine(refusal);
+            return ExitCode.Mistake;
+        }
+
+        return Choose(study, request, terminal);
+    }
+
+    private static int Choose(Study study, Request request, Terminal terminal)
+    {
+        var started = DateTime.UtcNow;
+        using var stop = new CancellationTokenSource();
+        var run = new LineRun(study, request.Threads, stop.Token);
+        using (new Timer(_ => StopWhenAsked(), null, listening, listening))
+            Following.Of(run.Steps(), terminal, _ =>
+            {
+                // The run itself hears the stop, and ends with a choice once it has all costs.
+                StopWhenAsked();
+                return false;
+            });
+        if (run.Result() is not { } result)
+        {
+            terminal.Error.WriteLine(run.WhyNone ?? "Stopped before there was anything to choose from; nothing is written.");
+            return run.WhyNone is null ? ExitCode.Stopped : ExitCode.NothingFeasible;
+        }
+
+        var folder = request.Folder ?? RunFolder.Unused(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        try
+        {
+            var info = new RunInfo(Path.GetFileName(request.StudyPath), Made.Version, 0);
+            ProductLineFolder.Write(new ProductLineReport(result, info), new ProductLineTimings(started, request.Threads, run.Timings, Made.MachineWords), folder, request.Replace);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine($"The results could not be written to {folder}: {problem.Message}");
+            return ExitCode.Mistake;
+        }
+
+        Screen.Answer(terminal.Out, ProductLineAnswer.Of(result));
+        terminal.Out.WriteLine();
+        terminal.Out.WriteLine($"Written to {folder}: line.xlsx, line.html, fitting-chart.svg, customers.csv, line.json, timings.json");
+        return stop.IsCancellationRequested ? ExitCode.Stopped : result.Solution.Feasible ? ExitCode.Done : ExitCode.NothingFeasible;
+
+        bool StopWhenAsked()
+        {
+            if (!stop.IsCancellationRequested && terminal.StopAsked())
+                stop.Cancel();
+            return stop.IsCancellationRequested;
+        }
+    }
+
+    private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, int? Count);
+}

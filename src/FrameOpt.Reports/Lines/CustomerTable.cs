@@ -1,0 +1,26 @@
+using CsvHelper;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports;
+
+/// <summary>customers.csv: who gets which geometry, and what would have suited them best.</summary>
+public static class CustomerTable
+{
+    /// <summary>Writes one row for each customer, UTF-8, units in the header, plain decimal numbers, nothing where there is no number.</summary>
+    /// <param name="result">Of the line.</param>
+    /// <param name="stream">Left open.</param>
+    public static void Write(LineResult result, Stream stream)
+    {
+        using var csv = CsvWriter.Create(stream, CsvWriterOptions.Default with { NewLine = "\n" }, leaveOpen: true);
+        var columns = CustomerColumns.Of(result);
+        foreach (var column in columns)
+            csv.WriteField(PlainText.InCsv(column.Header));
+        csv.EndRecord();
+        foreach (var line in CustomerLine.Of(result))
+        {
+            foreach (var column in columns)
+                csv.WriteField(column.Value(line) switch { double number => double.IsFinite(number) ? PlainNumber.Text(number) : "", var text => PlainText.InCsv((string)text) });
+            csv.EndRecord();
+        }
+    }
+}
