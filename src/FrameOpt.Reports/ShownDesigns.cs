@@ -3,12 +3,18 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports;
 
-/// <summary>Which designs of the front a person is shown: thinned by the objectives' resolutions, then the best by rank, and of a large front its corners too.</summary>
+/// <summary>Which designs of the front a person is shown: thinned by the objectives' resolutions, then the best by rank.</summary>
 public static class ShownDesigns
 {
-    /// <summary>Indices in the front, best first, at most <see cref="Workbook.MostDesigns"/>: of more, the last give way to the knee and to the best of each
-    /// objective, so that no picture hides how far the front goes.</summary>
+    /// <summary>Indices in the front, best first, at most <see cref="Workbook.MostDesigns"/>.</summary>
     public static IReadOnlyList<int> Of(StudyResult result)
+    {
+        var thinned = Thinned(result);
+        return thinned.Count <= Workbook.MostDesigns ? thinned : [.. thinned.Take(Workbook.MostDesigns)];
+    }
+
+    /// <summary>The same for the page: of a larger front the last give way to the knee and to the best of each objective, so that no picture hides how far it goes.</summary>
+    public static IReadOnlyList<int> WithCorners(StudyResult result)
     {
         var thinned = Thinned(result);
         if (thinned.Count <= Workbook.MostDesigns)
@@ -24,7 +30,7 @@ public static class ShownDesigns
         var thinned = Thinned(result).Count;
         var all = Figures.Count(result.Front.Count);
         var which = thinned > Workbook.MostDesigns
-            ? $"{Figures.Count(Workbook.MostDesigns)} of the {all} designs on the front: the best by rank, the knee and the best of each objective. Other weights may have their first among those left out: run the study again with them"
+            ? $"The best {Figures.Count(Workbook.MostDesigns)} by rank of the {all} designs on the front"
             : thinned == result.Front.Count ? $"All {all} designs on the front, best first" : $"{Figures.Count(thinned)} of the {all} designs on the front, best first";
         var unlike = thinned == result.Front.Count ? "" : ", thinned: of designs that the study's resolutions do not tell apart only the best ranked is shown";
         return thinned == result.Front.Count && thinned <= Workbook.MostDesigns ? $"{which}." : $"{which}{unlike}; designs.csv holds all.";

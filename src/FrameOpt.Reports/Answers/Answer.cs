@@ -21,6 +21,7 @@ public sealed record Answer(
                 PhasesSection.Of(result, result.Chosen),
                 CostSection.Of(result, result.Chosen),
                 DrillingSection.Of(result.Study, result.Chosen.Geometry),
+                .. RoundingSection.Of(result, result.Chosen),
                 HangCheckSection.Of(result.Study, result.Chosen.Geometry),
                 .. LeverageSection.Of(result),
                 BandSection.Of(result, result.Chosen),

@@ -27,7 +27,7 @@ internal sealed record DesignView(FrontDesign? Place, DesignEvaluation Evaluatio
             return result.NearestMiss is { } miss ? [new(null, miss.Evaluation, result, [])] : [];
         var models = result.Scenarios.Select(scenario => Model(result, scenario)).ToList();
         var bands = new BalancedBands(result.Mission, result.Study.Band.PhaseIndex);
-        return [.. ShownDesigns.Of(result).AsParallel().AsOrdered().Select((index, place) => place == 0
+        return [.. ShownDesigns.WithCorners(result).AsParallel().AsOrdered().Select((index, place) => place == 0
             ? new DesignView(result.Front[0], chosen, result, bands.Curve(chosen.Geometry)) { Best = chosen }
             : Another(result, result.Front[index], report.FrontEvaluations[index], models, bands) with { Best = chosen })];
     }

@@ -16,6 +16,9 @@ internal static class FrontPart
             "front",
             "The front: designs that no other beats",
             Html.Paragraph(ShownDesigns.Words(content.Result)),
+            content.Result.Front.Count > Workbook.MostDesigns
+                ? Html.Paragraph("The last of these gave way to the knee and to the best of each objective. With other weights the first of the whole front may be among those left out: run the study again with them.")
+                : null,
             Html.Paragraph("Along the front nothing can be made better without making something else worse."),
             Key(content.Result),
             Html.Block("pictures", Pairs(content, follow)),
@@ -26,7 +29,7 @@ internal static class FrontPart
 
     private static IEnumerable<XElement> Pairs(PageContent content, Follow follow)
     {
-        var shown = ShownDesigns.Of(content.Result);
+        var shown = ShownDesigns.WithCorners(content.Result);
         var objectives = content.Study.Objectives.Count;
         for (var across = 0; across < objectives; across++)
         {

@@ -49,6 +49,7 @@ public static class ReportPage
         AnswerPart.Of(content),
         PhasesPart.Of(content),
         LeveragePart.Of(content),
+        Rounding(content),
         .. GroundPart.Of(content),
         BandPart.Of(content),
         .. CostPart.Of(content),
@@ -59,6 +60,11 @@ public static class ReportPage
         .. StudyPart.Of(content),
         ReproducePart.Of(content),
     ];
+
+    private static XElement? Rounding(PageContent content) =>
+        content is { IsFeasible: true, Follow: { } follow } && RoundingSection.Of(content.Result, content.Result.Chosen!).FirstOrDefault() is { } section
+            ? Html.Section("rounded", section.Title, follow.Part(view => Html.Words(RoundingSection.Of(content.Result, view.Evaluation).First())))
+            : null;
 
     /// <summary>The list of the parts of a page.</summary>
     internal static XElement Contents(XElement main) => new(
