@@ -35,7 +35,7 @@ internal static class ComparisonTables
             Row("right hang point", comparison, column => DrillingSection.Place(DrillingDimensions.RightMetres(column.Geometry), Spacing(column))),
             .. comparison.Columns.SelectMany(column => column.Run.Factors).DistinctBy(factor => factor.Input).OrderBy(factor => factor.Input).Select(factor =>
                 Row(factor.Name.Replace('_', ' '), comparison, column => GeometryWords.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor, column.Geometry[factor.Input]))),
-            Row("propeller", comparison, column => $"{StudyWords.Turns(column.Run.Machine.Propeller.Rotation)} seen from behind"),
+            Row("propeller turns", comparison, column => StudyWords.Turns(column.Run.Machine.Propeller.Rotation)),
         ]);
 
     /// <summary>The phases of all missions, each once.</summary>

@@ -11,8 +11,16 @@ internal static class StudyTree
     /// <summary>Keys told in other words than their own.</summary>
     private static readonly Dictionary<string, string> words = new()
     {
-        ["at"] = "position", ["forward"] = "fore and aft", ["right"] = "sideways", ["up"] = "height", ["body"] = "leans with the pilot", ["carried"] = "share of the weight on the risers",
-        ["bench"] = "coefficients", ["fraction"] = "speed", ["airspeed"] = "speed", ["lines"] = "line length",
+        ["at"] = "position",
+        ["forward"] = "fore and aft",
+        ["right"] = "sideways",
+        ["up"] = "height",
+        ["body"] = "leans with the pilot",
+        ["carried"] = "share of the weight on the risers",
+        ["bench"] = "coefficients",
+        ["fraction"] = "speed",
+        ["airspeed"] = "speed",
+        ["lines"] = "line length",
     };
 
     public static StudyNode Of(RunPart study) => Node("study", study, "");

@@ -11,12 +11,20 @@ internal static class StudyValueWords
 
     private static readonly Dictionary<string, (string Plus, string Minus)> sides = new()
     {
-        ["forward"] = ("forward of the datum", "behind the datum"), ["hang_line_forward"] = ("forward of the datum", "behind the datum"), ["hub_forward"] = ("forward of the datum", "behind the datum"),
-        ["right"] = ("right of the datum", "left of the datum"), ["hub_right"] = ("right of the datum", "left of the datum"),
-        ["lateral_offset"] = ("to the pilot's right", "to the pilot's left"), ["thrust_line_angle"] = ("to the pilot's right", "to the pilot's left"),
-        ["up"] = ("above the datum", "below the datum"), ["hub_up"] = ("above the datum", "below the datum"), ["suspension_height"] = ("above the datum", "below the datum"),
-        ["tilt"] = ("upward", "downward"), ["thrust_line_tilt"] = ("upward", "downward"),
-        ["temperature_offset"] = ("warmer than the standard day", "colder than the standard day"), ["pitch_rate"] = ("nose up", "nose down"),
+        ["forward"] = ("forward of the datum", "behind the datum"),
+        ["hang_line_forward"] = ("forward of the datum", "behind the datum"),
+        ["hub_forward"] = ("forward of the datum", "behind the datum"),
+        ["right"] = ("right of the datum", "left of the datum"),
+        ["hub_right"] = ("right of the datum", "left of the datum"),
+        ["lateral_offset"] = ("to the pilot's right", "to the pilot's left"),
+        ["thrust_line_angle"] = ("to the pilot's right", "to the pilot's left"),
+        ["up"] = ("above the datum", "below the datum"),
+        ["hub_up"] = ("above the datum", "below the datum"),
+        ["suspension_height"] = ("above the datum", "below the datum"),
+        ["tilt"] = ("upward", "downward"),
+        ["thrust_line_tilt"] = ("upward", "downward"),
+        ["temperature_offset"] = ("warmer than the standard day", "colder than the standard day"),
+        ["pitch_rate"] = ("nose up", "nose down"),
     };
 
     /// <param name="key">Of the value in run.json.</param>
