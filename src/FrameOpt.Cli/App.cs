@@ -48,6 +48,7 @@ public static class App
             EvaluateCommand.Build(terminal),
             CheckCommand.Build(terminal),
             PlanCommand.Build(terminal),
+            CompareCommand.Build(terminal),
             LineCommand.Build(terminal),
             NewCommand.Build(terminal),
             CompletionCommand.Build(terminal),

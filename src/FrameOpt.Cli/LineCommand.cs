@@ -48,7 +48,7 @@ internal static class LineCommand
             study = study with { Line = study.Line with { Count = count, UpTo = Math.Max(count, study.Line.UpTo) } };
         foreach (var warning in study.Warnings)
             terminal.Error.WriteLine($"Look again: {warning}");
-        if (request.Folder is { } given && RunFolder.Refusal(given, request.Replace, ProductLineFolder.Marker) is { } refusal)
+        if (request.Folder is { } given && ProductLineFolder.Refusal(given, request.Replace) is { } refusal)
         {
             terminal.Error.WriteLine(refusal);
             return ExitCode.Mistake;

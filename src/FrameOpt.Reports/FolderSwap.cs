@@ -3,6 +3,24 @@ namespace FrameOpt.Reports;
 /// <summary>Fills a folder out of sight and moves it into place when it is whole.</summary>
 public static class FolderSwap
 {
+    /// <summary>Why a folder may not be written there, in words, or null when it may.</summary>
+    /// <param name="path">Where it should stand.</param>
+    /// <param name="replace">True when an older one there may be lost.</param>
+    /// <param name="mark">The file that every folder of the kind holds: nothing else is replaced.</param>
+    public static string? Refusal(string path, bool replace, string mark)
+    {
+        if (File.Exists(path))
+            return $"{path} is a file, not a folder for results";
+        if (!Directory.Exists(path))
+            return null;
+        if (!replace)
+            return $"{path} exists already; choose another folder or say --replace";
+        var isEmpty = !Directory.EnumerateFileSystemEntries(path).Any();
+        return isEmpty || File.Exists(Path.Combine(path, mark))
+            ? null
+            : $"{path} holds no {mark}, so it is not a folder of results and is not replaced; choose another folder";
+    }
+
     /// <summary>Fills a temporary sibling of the target, then gives it the target's name.</summary>
     /// <param name="target">Must not exist, unless it is to be replaced.</param>
     /// <param name="replace">True to put the new folder in the old one's place; the old one is deleted only when the new one stands.</param>

@@ -3,7 +3,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports;
 
-/// <summary>One column of the table of the front, the same in the workbook, in designs.csv and in run.json.</summary>
+/// <summary>One column of the table of the front, the same in the workbook, in designs.csv and in run.json, which has more.</summary>
 /// <param name="Name">As files for other programs write it.</param>
 /// <param name="Unit">Of its values; empty for a plain number.</param>
 /// <param name="NumberFormat">How a spreadsheet shows it.</param>

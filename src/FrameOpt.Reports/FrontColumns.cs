@@ -9,6 +9,20 @@ public static class FrontColumns
     /// <summary>Place, geometry in the user's units, drilling dimensions, objectives, then every mission response that is no objective.</summary>
     public static IReadOnlyList<FrontColumn> Of(Study study) => [.. Places(study), .. Geometry(study), .. Objectives(study), .. Responses(study)];
 
+    /// <summary>What run.json holds: those, and residual, lean and effort of every phase, so that designs can be compared from their folders alone.</summary>
+    public static IReadOnlyList<FrontColumn> WithPhases(Study study)
+    {
+        var columns = Of(study);
+        return [.. columns, .. Phases(study).Where(phase => columns.All(column => column.Name != phase.Name))];
+    }
+
+    private static IEnumerable<FrontColumn> Phases(Study study) => study.Mission.SelectMany((phase, p) =>
+        ((PhaseQuantity[])[PhaseQuantity.Residual, PhaseQuantity.Lean, PhaseQuantity.Effort]).Select(quantity => new FrontColumn(
+            $"{ResponseCatalogue.Of(quantity).Name}[{phase.Name}]",
+            ResponseCatalogue.Of(quantity).Unit,
+            Figures.NumberFormat(ResponseCatalogue.Of(quantity).Unit),
+            (_, evaluation) => evaluation.Phases[p][quantity])));
+
     private static IEnumerable<FrontColumn> Places(Study study) =>
     [
         new("rank", "", "0", (design, _) => design.Rank),

@@ -7,8 +7,11 @@ namespace FrameOpt.Reports;
 public static class GeometryWords
 {
     /// <summary>Every factor of the study, in its order.</summary>
-    public static string Of(Study study, FrameGeometry geometry) =>
-        string.Join("; ", study.Factors.Select(factor => Of(factor, geometry[factor.Input])));
+    public static string Of(Study study, FrameGeometry geometry) => Of(study.Factors, geometry);
+
+    /// <summary>Every factor, in its order.</summary>
+    public static string Of(IReadOnlyList<StudyFactor> factors, FrameGeometry geometry) =>
+        string.Join("; ", factors.Select(factor => Of(factor, geometry[factor.Input])));
 
     /// <summary>One factor at one level, its sign in words.</summary>
     /// <param name="factor">Which, with its unit.</param>

@@ -6,7 +6,8 @@ namespace FrameOpt.Reports;
 /// <summary>The folder a run writes: plain files, all of them or none.</summary>
 public static class RunFolder
 {
-    private const string RunFile = "run.json";
+    /// <summary>The file by which a folder of results is known.</summary>
+    public const string RunFile = "run.json";
 
     /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain letters.</summary>
     /// <param name="studyPath">Of the study file.</param>
@@ -34,20 +35,7 @@ public static class RunFolder
     /// <summary>Why results may not go there, in words, or null when they may. To be asked before the run, not after it.</summary>
     /// <param name="path">Where they should go.</param>
     /// <param name="replace">True when an older result there may be lost.</param>
-    /// <param name="marker">The file by which a folder of such results is known.</param>
-    public static string? Refusal(string path, bool replace, string marker = RunFile)
-    {
-        if (File.Exists(path))
-            return $"{path} is a file, not a folder for results";
-        if (!Directory.Exists(path))
-            return null;
-        if (!replace)
-            return $"{path} exists already; choose another folder or say --replace";
-        var isEmpty = !Directory.EnumerateFileSystemEntries(path).Any();
-        return isEmpty || File.Exists(Path.Combine(path, marker))
-            ? null
-            : $"{path} holds no {marker}, so it is not a folder of results and is not replaced; choose another folder";
-    }
+    public static string? Refusal(string path, bool replace) => FolderSwap.Refusal(path, replace, RunFile);
 
     /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a plan.</summary>
     /// <param name="report">The run.</param>

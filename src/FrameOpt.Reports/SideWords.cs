@@ -9,10 +9,14 @@ public static class SideWords
     public static string Side(double value) => value < 0 ? "left" : "right";
 
     /// <summary>A residual torque and what it does: "3.7 N·m, steers right".</summary>
-    public static string Residual(PhaseResult phase)
+    public static string Residual(PhaseResult phase) => Residual(phase[PhaseQuantity.Residual]);
+
+    /// <summary>The same of the torque alone.</summary>
+    public static string Residual(double newtonMetres)
     {
-        var size = Figures.Text(Math.Abs(phase[PhaseQuantity.Residual]), "N·m");
-        return phase.Steers == "straight" ? $"{size}, flies straight" : $"{size}, steers {phase.Steers}";
+        var size = Figures.Text(Math.Abs(newtonMetres), "N·m");
+        var steers = PhaseResult.SteersWith(newtonMetres);
+        return steers == "straight" ? $"{size}, flies straight" : $"{size}, steers {steers}";
     }
 
     /// <summary>A moment or a residual without the verb: "3.7 N·m right".</summary>

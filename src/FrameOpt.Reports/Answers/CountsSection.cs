@@ -14,7 +14,7 @@ internal static class CountsSection
         [
             $"{Figures.Count(counts.Evaluated)} designs evaluated, {StudyWords.Among(result.Study)}: {Figures.Count(counts.Failed)} cannot fly, "
                 + $"{Figures.Count(counts.OutsideLimits)} break a limit, {Figures.Count(counts.Feasible)} are feasible, {Figures.Count(result.Front.Count)} of them on the front.",
-            $"{(result.IsComplete ? "Complete" : "NOT COMPLETE")}: {result.StopReason}.",
+            $"{(!result.IsComplete ? "NOT COMPLETE" : result.Study.Search is SearchSetting.Exhaustive ? "Complete" : "Ended")}: {result.StopReason}.",
             .. counts.FailedBy.Take(ReasonsShown).Select(reason => $"Cannot fly: {reason.Reason} ({Figures.Count(reason.Count)} designs)."),
         ];
         return new AnswerSection("Counts", lines);

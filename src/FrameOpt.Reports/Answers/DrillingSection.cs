@@ -6,15 +6,17 @@ namespace FrameOpt.Reports;
 /// <summary>Where the hang points go, measured from the plane of symmetry, seen from behind.</summary>
 internal static class DrillingSection
 {
-    public static AnswerSection Of(Study study, FrameGeometry geometry)
+    public static AnswerSection Of(Study study, FrameGeometry geometry) => Of(study.Machine, study.Factors, geometry);
+
+    public static AnswerSection Of(Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry)
     {
-        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
-        var rotation = study.Machine.Propeller.Rotation;
+        var unit = factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var rotation = machine.Propeller.Rotation;
         return new AnswerSection("Where to drill, seen from behind (the pilot's right is on your right)",
         [
             $"LEFT hang point {Place(-DrillingDimensions.LeftMetres(geometry), unit)}; "
                 + $"RIGHT hang point {Place(DrillingDimensions.RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.",
-            $"{GeometryWords.Of(study, geometry)}.{TurnedAxle(geometry)}",
+            $"{GeometryWords.Of(factors, geometry)}.{TurnedAxle(geometry)}",
             $"Propeller {StudyWords.Turns(rotation)} seen from behind: under power its reaction pushes the {(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
         ]);
     }
@@ -28,7 +30,8 @@ internal static class DrillingSection
             + $"the thrust then pushes forward and to the {side}.";
     }
 
-    private static string Place(double rightMetres, DisplayUnit unit)
+    /// <summary>"207 mm to the left", in millimetres too where the unit is another.</summary>
+    public static string Place(double rightMetres, DisplayUnit unit)
     {
         var size = Math.Abs(rightMetres);
         var inMillimetres = unit.Symbol == "mm" ? "" : FormattableString.Invariant($" ({1000 * size:0.0} mm)");

@@ -29,7 +29,7 @@ internal static class LimitsSection
         {
             var level = geometry[factor.Input];
             // A continuous factor comes near its end without touching it.
-            var near = factor.IsContinuous ? factor.RangeSi / 500 : 0;
+            var near = factor.IsContinuous ? factor.RangeSi / 100 : 0;
             if (level - factor.LevelsSi[0] <= near || factor.LevelsSi[^1] - level <= near)
             {
                 var end = level - factor.LevelsSi[0] <= near ? "lower" : "upper";

@@ -46,7 +46,7 @@ internal static class ChartBlocks
     /// <summary>Residual and torque of the best compromise over the propeller's speed.</summary>
     public static ChartBlock Curve(StudyResult result) => new(
         [DataColumn.OfNumbers("propeller speed [rpm]", "0"), DataColumn.OfNumbers("residual [N·m], right +", "0.00"), DataColumn.OfNumbers("propeller torque [N·m]", "0.00")],
-        [.. BalancedBands.Curve(result.Mission, result.Chosen!.Geometry, result.Study.Band.PhaseIndex)
+        [.. new BalancedBands(result.Mission, result.Study.Band.PhaseIndex).Curve(result.Chosen!.Geometry)
             .Select(point => (object[])[point.Rpm, point.ResidualNewtonMetres, point.TorqueNewtonMetres])]);
 
     /// <summary>The outline of each balanced band, a blank row between two.</summary>

@@ -114,7 +114,7 @@ public static class RunJson
     /// <summary>The front as columns and rows, one design on a line: thousands of designs would drown in repeated names and units.</summary>
     private static void Front(Utf8JsonWriter json, RunReport report)
     {
-        var columns = FrontColumns.Of(report.Result.Study);
+        var columns = FrontColumns.WithPhases(report.Result.Study);
         json.WriteStartObject("front");
         json.Objects("columns", columns, column =>
         {

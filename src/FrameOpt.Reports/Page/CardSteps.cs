@@ -6,12 +6,15 @@ namespace FrameOpt.Reports;
 /// <summary>The first tests of a design in the order of their danger. Figures are the model's; what to do and when to stop is common practice, no published source.</summary>
 internal static class CardSteps
 {
+    /// <summary>N·m. Below it the model's sign of the turn may be wrong.</summary>
+    private const double LittleResidual = 3;
+
     public static IEnumerable<CardStep> Of(Study study, DesignEvaluation design) =>
         [Rotation(study), Hang(study, design.Geometry), TiedDown(study), .. InOrder(design).Select(phase => Flight(study, phase))];
 
     private static CardStep Rotation(Study study) => new(
         "Rotation",
-        "Engine off. Turn the propeller by hand the way the starter turns it, and look from behind.",
+        "Engine off, ignition off and the spark plug's cap pulled off. Standing clear of the disc, turn the propeller by hand the way the starter turns it, and look from behind.",
         $"It turns {StudyWords.Turns(study.Machine.Propeller.Rotation)}, seen from behind.",
         "Do not start the engine if it turns the other way: this design is then the wrong one.",
         ["turns, seen from behind", "checked by"]);
@@ -30,20 +33,21 @@ internal static class CardSteps
 
     private static CardStep TiedDown(Study study) => new(
         "Tied-down run",
-        "Frame firmly tied, fire extinguisher at hand, nobody near the plane of the propeller. Bring the power up slowly to full and down again.",
-        $"Under power the reaction pushes the {(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, more with more power.",
-        "Shut down if the other side goes down, if the frame bends, rubs or comes near the propeller, if anything loosens, or at any new vibration.",
-        ["side that goes down", "full-power rpm", "remarks"]);
+        "Frame firmly tied, fire extinguisher at hand, nobody near the plane of the propeller, helmet on. Bring the power up slowly to full and down again.",
+        $"Under power the reaction pushes the {(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, more with more power: the strap on the other side tightens.",
+        "Shut down if the other side is pulled down, if the frame bends, rubs or comes near the propeller, if anything loosens, or at any new vibration.",
+        ["side pulled down", "full-power rpm", "remarks"]);
 
-    /// <summary>What leaves the ground first, then level flight, then more power, the engine off last.</summary>
+    /// <summary>What leaves the ground first, then level flight, more power, the engine off; accelerated flight last.</summary>
     private static IEnumerable<PhaseResult> InOrder(DesignEvaluation design) => design.Phases.OrderBy(result => result.Phase switch
     {
         { CarriedShare: < 1 } => 0,
-        { Power: PhasePower.Level } => 1,
+        { Power: PhasePower.Level, Speed: FlightSpeed.AtFraction { Fraction: 0 } } => 1,
         { Power: PhasePower.AtRpm } => 2,
         { Power: PhasePower.Climb } => 3,
         { Power: PhasePower.FullThrottle } => 4,
-        _ => 5,
+        { Power: PhasePower.EngineOff } => 5,
+        _ => 6,
     });
 
     private static CardStep Flight(Study study, PhaseResult result)
@@ -55,20 +59,39 @@ internal static class CardSteps
             $"Flight: {result.Phase.Name}",
             $"{unheld}{How(result.Phase)}",
             $"{rpm}{Figures.Text(result[PhaseQuantity.Airspeed], "m/s")}. Hands up: {SideWords.Residual(result)}. Held straight by: {SideWords.Lean(result[PhaseQuantity.Lean])} "
-                + $"(effort {Figures.Text(result[PhaseQuantity.Effort], "")} of {Figures.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).",
+                + $"(effort {Figures.Text(result[PhaseQuantity.Effort], "")} of {Figures.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).{Angles(result)}",
             isOff
                 ? "Land if leaning alone does not hold it straight. Do not trim one side faster."
-                : "Power off and land if it turns to the other side than expected, if leaning alone does not hold it straight, or if the risers begin to twist.",
+                : Stop(result),
             [isOff ? "airspeed" : "rpm", "turns to", "lean or brake needed", "remarks"]);
     }
 
+    private static string Stop(PhaseResult result)
+    {
+        var turns = Math.Abs(result[PhaseQuantity.Residual]) < LittleResidual
+            ? "if it turns by more than a gentle lean holds, to either side"
+            : "if it turns to the other side than expected";
+        return result.Phase.CarriedShare < 1
+            ? $"Before lift-off: close the throttle and stop {turns} or does not run straight. After it: ease the throttle, do not cut it, hold it straight and land ahead; as the power goes, the turn goes over to the other side."
+            : $"Ease the power off and land {turns}, if leaning alone does not hold it straight, or if the risers begin to twist.";
+    }
+
+    /// <summary>What the angles of the body do to the figures, where they are large.</summary>
+    private static string Angles(PhaseResult result) => Math.Abs(result[PhaseQuantity.BodyYaw]) > Cautions.LargestSmallAngleDegrees
+        ? $" CAUTION: the body yaws {Figures.Text(Math.Abs(result[PhaseQuantity.BodyYaw]), "deg")} to the {SideWords.Side(result[PhaseQuantity.BodyYaw])}; figures beyond {Figures.Text(Cautions.LargestSmallAngleDegrees, "deg")} are rough."
+        : "";
+
     private static string How(Phase phase) => phase switch
     {
-        { CarriedShare: < 1 } => "Smooth, steady wind, wide open field. Raise the power step by step while running; lift off only when it runs straight.",
+        { CarriedShare: < 1 } => "Helmet and reserve on, buckles and risers checked with the pilot in. Smooth, steady wind, wide open field. Raise the power step by step while running; lift off with no more than it takes, and only when it runs straight. The figures are for the power of this phase.",
         { Power: PhasePower.EngineOff } => "With height to spare over a field to land on, close the throttle slowly and stop the engine.",
-        { Power: PhasePower.Level } => "Smooth air, height to spare. Fly level, hands up, and let it settle.",
+        { Power: PhasePower.Level } => $"Smooth air, height to spare. Fly level{Accelerated(phase)}, hands up, and let it settle.",
         _ => "Smooth air, height to spare, well after lift-off. Raise the power slowly, hand ready to close the throttle.",
     };
+
+    private static string Accelerated(Phase phase) => phase.Speed is FlightSpeed.AtFraction { Fraction: > 0 and var fraction }
+        ? FormattableString.Invariant($" with the speed system at {100 * fraction:0.#} % of its travel, brought in slowly")
+        : "";
 
     private static DisplayUnit Spacing(Study study) => study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
 }

@@ -26,24 +26,26 @@ internal sealed record DesignView(FrontDesign? Place, DesignEvaluation Evaluatio
         if (result.Chosen is not { } chosen)
             return result.NearestMiss is { } miss ? [new(null, miss.Evaluation, result, [])] : [];
         var models = result.Scenarios.Select(scenario => Model(result, scenario)).ToList();
+        var bands = new BalancedBands(result.Mission, result.Study.Band.PhaseIndex);
         return [.. ShownDesigns.Of(result).AsParallel().AsOrdered().Select((index, place) => place == 0
-            ? new DesignView(result.Front[0], chosen, result, Residuals(result, chosen)) { Best = chosen }
-            : Another(result, result.Front[index], report.FrontEvaluations[index], models) with { Best = chosen })];
+            ? new DesignView(result.Front[0], chosen, result, bands.Curve(chosen.Geometry)) { Best = chosen }
+            : Another(result, result.Front[index], report.FrontEvaluations[index], models, bands) with { Best = chosen })];
     }
 
-    private static DesignView Another(StudyResult result, FrontDesign place, DesignEvaluation evaluation, IReadOnlyList<MissionModel> models) => new(
-        place,
-        evaluation,
-        result with
-        {
-            Chosen = evaluation,
-            Scenarios = [.. result.Scenarios.Select((scenario, s) => scenario with { Chosen = models[s].Evaluate(evaluation.Geometry) })],
-            Bands = BalancedBands.Find(result.Mission, evaluation.Geometry, result.Study.Band.PhaseIndex, result.Study.Band.WithinNewtonMetres),
-        },
-        Residuals(result, evaluation));
-
-    private static IReadOnlyList<ResidualPoint> Residuals(StudyResult result, DesignEvaluation evaluation) =>
-        BalancedBands.Curve(result.Mission, evaluation.Geometry, result.Study.Band.PhaseIndex);
+    private static DesignView Another(StudyResult result, FrontDesign place, DesignEvaluation evaluation, IReadOnlyList<MissionModel> models, BalancedBands bands)
+    {
+        var curve = bands.Curve(evaluation.Geometry);
+        return new DesignView(
+            place,
+            evaluation,
+            result with
+            {
+                Chosen = evaluation,
+                Scenarios = [.. result.Scenarios.Select((scenario, s) => scenario with { Chosen = models[s].Evaluate(evaluation.Geometry) })],
+                Bands = bands.Find(evaluation.Geometry, curve, result.Study.Band.WithinNewtonMetres),
+            },
+            curve);
+    }
 
     private static MissionModel Model(StudyResult result, LeverageScenario scenario) =>
         double.TryParse(scenario.Label, NumberStyles.Float, CultureInfo.InvariantCulture, out var leverage) ? result.Mission.WithYawLeverage(leverage) : result.Mission;

@@ -17,49 +17,81 @@ internal sealed class Follow(IReadOnlyList<DesignView> views)
 
     /// <summary>The part for the first design, marked where it differs for others.</summary>
     /// <param name="part">Of one design. Elements stand in the same order for all; a list may be longer for some.</param>
-    public XElement Part(Func<DesignView, XElement> part) => Merge([.. views.Select(part)]);
+    public XElement Part(Func<DesignView, XElement> part)
+    {
+        var variants = new XElement[views.Count];
+        Parallel.For(0, variants.Length, i => variants[i] = part(views[i]));
+        return Merge(variants);
+    }
 
-    private XElement Merge(IReadOnlyList<XElement> variants)
+    private XElement Merge(XElement[] variants)
     {
         var first = variants[0];
-        if (variants.Any(variant => variant.Name != first.Name))
+        if (Array.Exists(variants, variant => variant.Name != first.Name))
             throw new InvalidOperationException($"a part of the page is a {first.Name} for one design and not for another");
         var merged = new XElement(first.Name);
         var marks = new List<string>();
-        foreach (var name in variants.SelectMany(variant => variant.Attributes()).Select(attribute => attribute.Name).Distinct())
+        foreach (var name in AttributeNames(variants))
         {
-            IReadOnlyList<string?> values = [.. variants.Select(variant => variant.Attribute(name)?.Value)];
-            if (values[0] is { } value)
+            var value = first.Attribute(name)?.Value;
+            if (value is not null)
                 merged.SetAttributeValue(name, value);
-            if (values.Any(other => other != values[0]))
-                marks.Add($"{name.LocalName}:{Add(values)}");
+            if (Array.Exists(variants, variant => variant.Attribute(name)?.Value != value))
+                marks.Add($"{name.LocalName}:{Add(Array.ConvertAll(variants, variant => variant.Attribute(name)?.Value))}");
         }
 
         if (marks.Count > 0)
             merged.SetAttributeValue("data-a", string.Join(' ', marks));
-        if (variants.All(variant => !variant.HasElements))
-            Words(merged, [.. variants.Select(variant => variant.Value)]);
+        if (Array.TrueForAll(variants, variant => !variant.HasElements))
+            Words(merged, Array.ConvertAll(variants, variant => variant.Value));
         else
             merged.Add(Children(variants));
         return merged;
     }
 
-    private void Words(XElement merged, IReadOnlyList<string> texts)
+    /// <summary>The names that any variant has, in the order they are met.</summary>
+    private static List<XName> AttributeNames(XElement[] variants)
+    {
+        var names = new List<XName>();
+        foreach (var variant in variants)
+        {
+            for (var attribute = variant.FirstAttribute; attribute is not null; attribute = attribute.NextAttribute)
+            {
+                if (!names.Contains(attribute.Name))
+                    names.Add(attribute.Name);
+            }
+        }
+
+        return names;
+    }
+
+    private void Words(XElement merged, string[] texts)
     {
         if (texts[0].Length > 0)
             merged.Add(texts[0]);
-        if (texts.Any(text => text != texts[0]))
+        if (Array.Exists(texts, text => text != texts[0]))
             merged.SetAttributeValue("data-t", Add(texts));
     }
 
-    private IEnumerable<XElement> Children(IReadOnlyList<XElement> variants)
+    private IEnumerable<XElement> Children(XElement[] variants)
     {
-        if (variants.Any(variant => variant.Nodes().OfType<XText>().Any()))
+        if (Array.Exists(variants, HasText))
             throw new InvalidOperationException("a part of the page that follows the design mixes words and elements");
-        var children = variants.Select(variant => variant.Elements().ToList()).ToList();
-        var longest = children.MaxBy(list => list.Count)!;
-        for (var c = 0; c < longest.Count; c++)
-            yield return Merge([.. children.Select(list => c < list.Count ? list[c] : Absent(longest[c]))]);
+        var children = Array.ConvertAll(variants, variant => variant.Elements().ToArray());
+        var longest = children.MaxBy(list => list.Length)!;
+        for (var c = 0; c < longest.Length; c++)
+            yield return Merge(Array.ConvertAll(children, list => c < list.Length ? list[c] : Absent(longest[c])));
+    }
+
+    private static bool HasText(XElement element)
+    {
+        for (var node = element.FirstNode; node is not null; node = node.NextNode)
+        {
+            if (node is XText)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Stands where another design has one more: hidden, and of the same shape.</summary>

@@ -60,7 +60,8 @@ public static class ReportPage
         ReproducePart.Of(content),
     ];
 
-    private static XElement Contents(XElement main) => new(
+    /// <summary>The list of the parts of a page.</summary>
+    internal static XElement Contents(XElement main) => new(
         "nav",
         new XAttribute("aria-label", "Contents"),
         new XElement("ol", main.Elements("section").Select(section => new XElement(
@@ -70,9 +71,9 @@ public static class ReportPage
     private static string Policy(string style, string script) =>
         $"default-src 'none'; style-src '{Hash(style)}'; script-src '{Hash(script)}'; base-uri 'none'; form-action 'none'";
 
-    private static string Hash(string text) => $"sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}";
+    internal static string Hash(string text) => $"sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}";
 
-    private static string Resource(string name)
+    internal static string Resource(string name)
     {
         using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(name)!;
         using var reader = new StreamReader(stream, Encoding.UTF8);

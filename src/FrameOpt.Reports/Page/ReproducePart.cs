@@ -19,8 +19,11 @@ internal static class ReproducePart
             Html.Words(CountsSection.Of(content.Result)));
     }
 
-    private static string Command(Study study, RunInfo info) =>
-        $"frameopt run {Quoted(info.StudyFileName)}{(study.Variant.Length > 0 ? $" --variant {Quoted(study.Variant)}" : "")}";
+    private static string Command(Study study, RunInfo info) => Command(info.StudyFileName, study.Variant);
+
+    /// <summary>The line of the shell that runs a study.</summary>
+    public static string Command(string studyFile, string variant) =>
+        $"frameopt run {Quoted(studyFile)}{(variant.Length > 0 ? $" --variant {Quoted(variant)}" : "")}";
 
     private static IEnumerable<(string What, string Value)> Facts(Study study, RunInfo info)
     {
@@ -34,6 +37,7 @@ internal static class ReproducePart
         yield return ("in the same folder", "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
     }
 
-    private static string Quoted(string text) =>
+    /// <summary>As one word of a shell.</summary>
+    public static string Quoted(string text) =>
         text.All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_') ? text : $"'{text.Replace("'", "'\\''", StringComparison.Ordinal)}'";
 }

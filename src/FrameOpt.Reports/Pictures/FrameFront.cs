@@ -10,20 +10,23 @@ internal static class FrameFront
     private const double Head = 34;
     private const double Foot = 40;
 
-    public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale)
+    public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale) => Of("frame-front", study.Machine, study.Factors, geometry, scale);
+
+    /// <summary>The picture of one of several frames on a page.</summary>
+    public static XElement Of(string id, Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale)
     {
         var height = Head + (scale.HighestUp - scale.LowestUp) * scale.PerMetre + Foot;
         double Y(double up) => Head + (scale.HighestUp - up) * scale.PerMetre;
-        return Svg.Picture("frame-front", FrameScale.Width, height, "The frame seen from behind", Words(study, geometry),
+        return Svg.Picture(id, FrameScale.Width, height, "The frame seen from behind", Words(machine, factors, geometry),
         [
             Svg.Text("note", 6, 13, "start", "SEEN FROM BEHIND"),
-            Svg.Text("note", FrameScale.Width - 6, 13, "end", $"propeller turns {StudyWords.Turns(study.Machine.Propeller.Rotation)}"),
-            .. Propeller(study.Machine.Propeller, geometry, scale, Y),
+            Svg.Text("note", FrameScale.Width - 6, 13, "end", $"propeller turns {StudyWords.Turns(machine.Propeller.Rotation)}"),
+            .. Propeller(machine.Propeller, geometry, scale, Y),
             Svg.Line("symmetry", scale.X(0), Head - 14, scale.X(0), height - 34),
             Svg.Text("small", scale.X(0), height - 22, "middle", "plane of symmetry"),
-            .. Reaction(study.Machine.Propeller.Rotation, Y(geometry.HubUpMetres)),
-            .. Centre(study.Machine, scale, Y),
-            .. HangLine(study, geometry, scale, Y),
+            .. Reaction(machine.Propeller.Rotation, Y(geometry.HubUpMetres)),
+            .. Centre(machine, scale, Y),
+            .. HangLine(factors, geometry, scale, Y),
             Svg.Text("name", 6, height - 6, "start", "◀ pilot's LEFT"),
             Svg.Text("name", FrameScale.Width - 6, height - 6, "end", "pilot's RIGHT ▶"),
         ]);
@@ -65,11 +68,11 @@ internal static class FrameFront
         yield return Svg.Text("small", scale.X(centre.RightMetres) - 11, y(centre.UpMetres) + 14, "end", "centre of gravity");
     }
 
-    private static IEnumerable<XElement> HangLine(Study study, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
+    private static IEnumerable<XElement> HangLine(IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
     {
-        var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
-        var height = study.Factors.First(factor => factor.Input == GeometryInput.SuspensionHeight).Unit;
-        var offset = study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
+        var spacing = factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var height = factors.First(factor => factor.Input == GeometryInput.SuspensionHeight).Unit;
+        var offset = factors.First(factor => factor.Input == GeometryInput.LateralOffset);
         var (right, left) = (DrillingDimensions.RightMetres(geometry), DrillingDimensions.LeftMetres(geometry));
         var (xLeft, xRight, line) = (scale.X(-left), scale.X(right), y(geometry.HeightMetres));
         var aside = Math.Max(xRight + 30, scale.X(0) + 98);
@@ -91,6 +94,6 @@ internal static class FrameFront
         ];
     }
 
-    private static string Words(Study study, FrameGeometry geometry) =>
-        DrillingSection.Of(study, geometry).Lines[0] + $" The propeller turns {StudyWords.Turns(study.Machine.Propeller.Rotation)}.";
+    private static string Words(Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry) =>
+        DrillingSection.Of(machine, factors, geometry).Lines[0] + $" The propeller turns {StudyWords.Turns(machine.Propeller.Rotation)}.";
 }

@@ -6,34 +6,64 @@ namespace FrameOpt.Model;
 /// the propeller's curve covers at that airspeed and, with an engine described, the rpm of its table. Whether the engine could give the torque is
 /// not asked: the band is a property of the geometry. Without an upper end the range stops where the tips reach 340 m/s, about the speed of sound.
 /// </remarks>
-public static class BalancedBands
+public sealed class BalancedBands
 {
     private const int Steps = 240;
-    private const int Halvings = 40;
+
+    /// <summary>A step of the scan, some 10 rpm, halved so often is far below 0.1 rpm.</summary>
+    private const int Halvings = 20;
+
     private const double TipSpeedMetresPerSecond = 340;
 
-    /// <summary>The ranges of propeller speed in which the residual stays within a limit, from low to high; empty when there are none.</summary>
+    private readonly MissionModel mission;
+    private readonly Machine machine;
+    private readonly Phase phase;
+    private readonly (double Rpm, MissionModel Flight)[] scan;
+
+    /// <summary>Makes the speeds ready; what they need does not depend on the design.</summary>
     /// <param name="mission">The model.</param>
-    /// <param name="geometry">The design.</param>
     /// <param name="phaseIndex">The phase, from 0.</param>
-    /// <param name="withinNewtonMetres">Largest residual torque either way, N·m, above 0.</param>
-    /// <remarks>Found on <see cref="Curve"/> and between two of its points where the residual changes sign, so a band narrower than a step that
-    /// touches the limit without crossing zero is missed; ends by halving, far below 0.1 rpm.</remarks>
-    public static IReadOnlyList<BalancedBand> Find(MissionModel mission, FrameGeometry geometry, int phaseIndex, double withinNewtonMetres)
+    public BalancedBands(MissionModel mission, int phaseIndex)
     {
-        var flight = new FlightAtRpm(mission, geometry, phaseIndex);
-        bool Inside(double rpm) => Math.Abs(flight.At(rpm).ResidualNewtonMetres) <= withinNewtonMetres;
-        var rpms = WithSignChanges(flight, Scan(flight));
+        this.mission = mission;
+        machine = mission.Machine with { Engine = null };
+        phase = mission.Phases[phaseIndex] with { PitchRateRadiansPerSecond = 0 };
+        var (low, high) = Range(mission, phaseIndex);
+        scan = low < high
+            ? [.. Enumerable.Range(0, Steps + 1).Select(i => low + (high - low) * i / Steps).Select(rpm => (rpm, Flight(rpm)))]
+            : [];
+    }
+
+    /// <summary>Residual and torque at 241 propeller speeds evenly over the range; empty when the range is.</summary>
+    /// <param name="geometry">The design.</param>
+    public IReadOnlyList<ResidualPoint> Curve(FrameGeometry geometry) => [.. scan.Select(at => At(at.Rpm, at.Flight, geometry))];
+
+    /// <summary>The ranges of propeller speed in which the residual stays within a limit, from low to high; empty when there are none.</summary>
+    /// <param name="geometry">The design.</param>
+    /// <param name="withinNewtonMetres">Largest residual torque either way, N·m, above 0.</param>
+    public IReadOnlyList<BalancedBand> Find(FrameGeometry geometry, double withinNewtonMetres) => Find(geometry, Curve(geometry), withinNewtonMetres);
+
+    /// <summary>The same, from a curve at hand.</summary>
+    /// <param name="geometry">The design.</param>
+    /// <param name="curve">Its <see cref="Curve"/>.</param>
+    /// <param name="withinNewtonMetres">Largest residual torque either way, N·m, above 0.</param>
+    /// <remarks>Found on the curve and between two of its points where the residual changes sign, so a band narrower than a step that
+    /// touches the limit without crossing zero is missed; ends by halving, far below 0.1 rpm.</remarks>
+    public IReadOnlyList<BalancedBand> Find(FrameGeometry geometry, IReadOnlyList<ResidualPoint> curve, double withinNewtonMetres)
+    {
+        double Residual(double rpm) => At(rpm, Flight(rpm), geometry).ResidualNewtonMetres;
+        bool Inside(double rpm) => Math.Abs(Residual(rpm)) <= withinNewtonMetres;
+        var points = WithSignChanges(Residual, curve);
         var bands = new List<BalancedBand>();
         double? from = null;
-        for (var i = 0; i < rpms.Count; i++)
+        for (var i = 0; i < points.Count; i++)
         {
-            var inside = Inside(rpms[i]);
+            var inside = Math.Abs(points[i].Residual) <= withinNewtonMetres;
             if (inside && from is null)
-                from = i == 0 ? rpms[0] : Edge(Inside, rpms[i], rpms[i - 1]);
-            if (from is { } start && (!inside || i == rpms.Count - 1))
+                from = i == 0 ? points[0].Rpm : Edge(Inside, points[i].Rpm, points[i - 1].Rpm);
+            if (from is { } start && (!inside || i == points.Count - 1))
             {
-                bands.Add(new BalancedBand(start, inside ? rpms[i] : Edge(Inside, rpms[i - 1], rpms[i])));
+                bands.Add(new BalancedBand(start, inside ? points[i].Rpm : Edge(Inside, points[i - 1].Rpm, points[i].Rpm)));
                 from = null;
             }
         }
@@ -41,37 +71,22 @@ public static class BalancedBands
         return bands;
     }
 
-    /// <summary>Residual and torque at 241 propeller speeds evenly over the range; empty when the range is.</summary>
-    /// <param name="mission">The model.</param>
-    /// <param name="geometry">The design.</param>
-    /// <param name="phaseIndex">The phase, from 0.</param>
-    public static IReadOnlyList<ResidualPoint> Curve(MissionModel mission, FrameGeometry geometry, int phaseIndex) =>
-        Scan(new FlightAtRpm(mission, geometry, phaseIndex));
-
-    private static IReadOnlyList<ResidualPoint> Scan(FlightAtRpm flight)
-    {
-        var (low, high) = flight.Range;
-        return low < high
-            ? [.. Enumerable.Range(0, Steps + 1).Select(i => flight.At(low + (high - low) * i / Steps))]
-            : [];
-    }
-
     /// <summary>The speeds of the scan, and between two of opposite sign the one where the residual is zero: a band may be narrower than a step.</summary>
-    private static List<double> WithSignChanges(FlightAtRpm flight, IReadOnlyList<ResidualPoint> scan)
+    private static List<(double Rpm, double Residual)> WithSignChanges(Func<double, double> residual, IReadOnlyList<ResidualPoint> curve)
     {
-        var rpms = new List<double>();
-        for (var i = 0; i < scan.Count; i++)
+        var points = new List<(double, double)>();
+        for (var i = 0; i < curve.Count; i++)
         {
-            if (i > 0 && scan[i - 1].ResidualNewtonMetres * scan[i].ResidualNewtonMetres < 0)
+            if (i > 0 && curve[i - 1].ResidualNewtonMetres * curve[i].ResidualNewtonMetres < 0)
             {
-                var sign = Math.Sign(scan[i - 1].ResidualNewtonMetres);
-                rpms.Add(Edge(rpm => flight.At(rpm).ResidualNewtonMetres * sign > 0, scan[i - 1].Rpm, scan[i].Rpm));
+                var sign = Math.Sign(curve[i - 1].ResidualNewtonMetres);
+                points.Add((Edge(rpm => residual(rpm) * sign > 0, curve[i - 1].Rpm, curve[i].Rpm), 0));
             }
 
-            rpms.Add(scan[i].Rpm);
+            points.Add((curve[i].Rpm, curve[i].ResidualNewtonMetres));
         }
 
-        return rpms;
+        return points;
     }
 
     /// <summary>The last speed on the way from one that meets a condition to one that does not.</summary>
@@ -89,34 +104,26 @@ public static class BalancedBands
         return yes;
     }
 
-    /// <summary>The design flown at the phase's airspeed and any propeller speed.</summary>
-    private sealed class FlightAtRpm(MissionModel mission, FrameGeometry geometry, int phaseIndex)
+    private static (double Low, double High) Range(MissionModel mission, int phaseIndex)
     {
-        private readonly Machine machine = mission.Machine with { Engine = null };
-        private readonly Phase phase = mission.Phases[phaseIndex] with { PitchRateRadiansPerSecond = 0 };
+        var propeller = mission.Machine.Propeller;
+        var perRatio = 60 * mission.Conditions[phaseIndex].AirspeedMetresPerSecond / propeller.DiameterMetres;
+        var low = perRatio / propeller.Curve.LargestAdvanceRatio;
+        var high = Math.Min(
+            perRatio / propeller.Curve.SmallestAdvanceRatio, 60 * TipSpeedMetresPerSecond / (Math.PI * propeller.DiameterMetres));
+        return mission.Machine.Engine is { } engine
+            ? (Math.Max(low, engine.CrankTorque.Smallest / engine.Reduction), Math.Min(high, engine.CrankTorque.Largest / engine.Reduction))
+            : (low, high);
+    }
 
-        public (double Low, double High) Range
-        {
-            get
-            {
-                var propeller = mission.Machine.Propeller;
-                var perRatio = 60 * mission.Conditions[phaseIndex].AirspeedMetresPerSecond / propeller.DiameterMetres;
-                var low = perRatio / propeller.Curve.LargestAdvanceRatio;
-                var high = Math.Min(
-                    perRatio / propeller.Curve.SmallestAdvanceRatio, 60 * TipSpeedMetresPerSecond / (Math.PI * propeller.DiameterMetres));
-                return mission.Machine.Engine is { } engine
-                    ? (Math.Max(low, engine.CrankTorque.Smallest / engine.Reduction), Math.Min(high, engine.CrankTorque.Largest / engine.Reduction))
-                    : (low, high);
-            }
-        }
+    /// <summary>The phase's airspeed at any propeller speed.</summary>
+    private MissionModel Flight(double rpm) => new(machine, mission.Wing, [phase with { Power = new PhasePower.AtRpm(rpm) }], ResponseReferences.None);
 
-        public ResidualPoint At(double rpm)
-        {
-            var flight = new MissionModel(machine, mission.Wing, [phase with { Power = new PhasePower.AtRpm(rpm) }], ResponseReferences.None);
-            var design = flight.Evaluate(geometry);
-            return design.Failure is null
-                ? new ResidualPoint(rpm, design.Phases[0][PhaseQuantity.Residual], design.Phases[0][PhaseQuantity.Torque])
-                : new ResidualPoint(rpm, double.NaN, double.NaN);
-        }
+    private static ResidualPoint At(double rpm, MissionModel flight, FrameGeometry geometry)
+    {
+        var design = flight.Evaluate(geometry);
+        return design.Failure is null
+            ? new ResidualPoint(rpm, design.Phases[0][PhaseQuantity.Residual], design.Phases[0][PhaseQuantity.Torque])
+            : new ResidualPoint(rpm, double.NaN, double.NaN);
     }
 }

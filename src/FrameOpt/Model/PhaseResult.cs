@@ -12,6 +12,9 @@ public sealed record PhaseResult(Phase Phase, IReadOnlyList<double> Values)
     public double this[PhaseQuantity quantity] => Values[(int)quantity];
 
     /// <summary>Which way it turns: left, right, or straight within <see cref="StraightWithinNewtonMetres"/>.</summary>
-    public string Steers => Math.Abs(this[PhaseQuantity.Residual]) <= StraightWithinNewtonMetres ? "straight"
-        : this[PhaseQuantity.Residual] > 0 ? "right" : "left";
+    public string Steers => SteersWith(this[PhaseQuantity.Residual]);
+
+    /// <summary>Which way a residual torque turns: left, right, or straight within <see cref="StraightWithinNewtonMetres"/>.</summary>
+    public static string SteersWith(double residualNewtonMetres) => Math.Abs(residualNewtonMetres) <= StraightWithinNewtonMetres ? "straight"
+        : residualNewtonMetres > 0 ? "right" : "left";
 }

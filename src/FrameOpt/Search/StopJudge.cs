@@ -51,11 +51,11 @@ public sealed class StopJudge
         if (HasStalled())
         {
             return string.Create(CultureInfo.InvariantCulture,
-                $"stalled: the last {rules.Stall!.Evaluations} designs made the front's hypervolume grow by less than {100 * rules.Stall.Growth:0.###} %");
+                $"stalled: the last {rules.Stall!.Evaluations:N0} designs made the front's hypervolume grow by less than {100 * rules.Stall.Growth:0.###} %");
         }
 
         if (evaluated >= rules.Evaluations)
-            return string.Create(CultureInfo.InvariantCulture, $"{evaluated} designs were evaluated, as many as the study allows");
+            return string.Create(CultureInfo.InvariantCulture, $"{evaluated:N0} designs were evaluated, as many as were to be");
         return elapsed >= rules.Time ? string.Create(CultureInfo.InvariantCulture, $"the time of {rules.Time.Value.TotalSeconds:0.###} s was over") : null;
     }
 

@@ -120,6 +120,8 @@ public sealed class SearchRun
         reason ??= "every design of the grid was evaluated";
         if (setting.Polish && !judge.IsTargetReached && Tally.Usable > 0)
         {
+            var searched = Tally.Evaluated;
+            var end = "no step helped any more";
             var polishing = new StopJudge(setting.Stop with { Stall = null }, front.Result, Tally.Evaluated);
             foreach (var batch in new Polish(ToPolish(polished)).Run(Problem, threads))
             {
@@ -128,12 +130,14 @@ public sealed class SearchRun
                 batch.Judge();
                 TakeOwn(batch);
                 yield return batch;
-                if (polishing.ReasonAfter(batch, clock.Elapsed) is { } end)
+                if (polishing.ReasonAfter(batch, clock.Elapsed) is { } stop)
                 {
-                    reason = end;
+                    end = stop;
                     break;
                 }
             }
+
+            reason = string.Create(CultureInfo.InvariantCulture, $"the search ended with {searched:N0} designs ({reason}), the polish after {Tally.Evaluated - searched:N0} more ({end})");
         }
 
         StopReason = reason;

@@ -99,7 +99,7 @@ public sealed class StudyRunner
             chosen,
             study.Baseline is { } baseline ? main.Mission.Evaluate(baseline) : null,
             chosen is null ? [] : Scenarios(front, chosen),
-            chosen is null ? [] : BalancedBands.Find(main.Mission, chosen.Geometry, study.Band.PhaseIndex, study.Band.WithinNewtonMetres),
+            chosen is null ? [] : new BalancedBands(main.Mission, study.Band.PhaseIndex).Find(chosen.Geometry, study.Band.WithinNewtonMetres),
             front.Count > 0 || main.Tally.NearestMiss < 0 ? null : Nearest())
         {
             Plan = study.Plan is null ? null : PlanAnswer.Of(study, main.Mission, threads),

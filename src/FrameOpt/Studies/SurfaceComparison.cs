@@ -32,7 +32,7 @@ public static class SurfaceComparison
         var index = plan.Factors.ToList().IndexOf(factor);
         return index < 0
             ? factor
-            : factor with { LevelsSi = [.. Enumerable.Range(0, levels).Select(i => plan.Scales[index].Natural(-1 + 2.0 * i / (levels - 1)))] };
+            : factor with { IsContinuous = false, LevelsSi = [.. Enumerable.Range(0, levels).Select(i => plan.Scales[index].Natural(-1 + 2.0 * i / (levels - 1)))] };
     }
 
     private static void Add(EvaluatedBatch batch, StudyProblem problem, StudyPlan plan, IReadOnlyList<RegressionFit?> fits, Sum[] sums)

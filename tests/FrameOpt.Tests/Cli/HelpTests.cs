@@ -9,6 +9,7 @@ public class HelpTests
     [InlineData("check", "frameopt check study.yaml")]
     [InlineData("evaluate", "frameopt evaluate study.yaml --set lateral_offset='25 mm'")]
     [InlineData("new", "frameopt new custom-match")]
+    [InlineData("compare", "frameopt compare results/monday results/tuesday")]
     [InlineData("line", "frameopt line study.yaml")]
     [InlineData("completion", "eval \"$(frameopt completion bash)\"")]
     [InlineData("", "frameopt new custom-match")]
@@ -26,7 +27,7 @@ public class HelpTests
     {
         var root = new TestTerminal();
         root.Run("--help");
-        foreach (var command in new[] { "run", "check", "evaluate", "line", "new", "completion" })
+        foreach (var command in new[] { "run", "check", "evaluate", "compare", "line", "new", "completion" })
         {
             Assert.Matches($@"(?m)^  {command}\b.*  \w", root.Output);
             var terminal = new TestTerminal();

@@ -15,6 +15,7 @@ public class ShellTests
     [InlineData("frameopt new r", "rationale")]
     [InlineData("frameopt completion z", "zsh")]
     [InlineData("frameopt check beside", "beside-me.yaml")]
+    [InlineData("frameopt compare beside", "beside-me.yaml")]
     public void Bash_completes_what_is_typed(string typed, string completed)
     {
         if (!File.Exists("/bin/bash"))

@@ -23,9 +23,9 @@ public class BalancedBandsTests
             {
                 var geometry = WorkedMachine.Geometry(440, offset, height, 0);
                 var phase = WorkedMachine.Phases[index];
-                var curve = BalancedBands.Curve(WorkedMachine.Mission, geometry, index);
+                var curve = new BalancedBands(WorkedMachine.Mission, index).Curve(geometry);
                 var (low, high) = (curve[0].Rpm, curve[^1].Rpm);
-                var bands = BalancedBands.Find(WorkedMachine.Mission, geometry, index, limit);
+                var bands = new BalancedBands(WorkedMachine.Mission, index).Find(geometry, limit);
                 foreach (var band in bands)
                 {
                     Assert.True(low <= band.FromRpm && band.FromRpm <= band.ToRpm && band.ToRpm <= high);
@@ -55,7 +55,7 @@ public class BalancedBandsTests
     public void Cruise_of_the_worked_balance_lies_in_the_band_of_its_own_residual()
     {
         var geometry = WorkedMachine.Geometry(440, 25, 150, 0);
-        bool Within(double limit) => BalancedBands.Find(WorkedMachine.Mission, geometry, Cruise, limit)
+        bool Within(double limit) => new BalancedBands(WorkedMachine.Mission, Cruise).Find(geometry, limit)
             .Any(band => band.FromRpm <= 1644.967 && 1644.967 <= band.ToRpm);
         Assert.True(Within(3.6594));
         Assert.False(Within(3.6592));
@@ -67,7 +67,7 @@ public class BalancedBandsTests
     [Fact]
     public void Band_of_a_body_that_cannot_roll_is_where_torque_and_weight_differ_by_the_limit()
     {
-        var bands = BalancedBands.Find(Stiff(largestRatio: 2, engine: null), StiffGeometry, 0, 5);
+        var bands = new BalancedBands(Stiff(largestRatio: 2, engine: null), 0).Find(StiffGeometry, 5);
         var band = Assert.Single(bands);
         Check.Close(60 * 11.5239, band.FromRpm, absolute: 0.01, because: "six printed digits");
         Check.Close(60 * 20.2259, band.ToRpm, absolute: 0.01, because: "six printed digits");
@@ -77,7 +77,7 @@ public class BalancedBandsTests
     [Fact]
     public void Band_narrower_than_a_step_of_the_scan_is_found()
     {
-        var band = Assert.Single(BalancedBands.Find(Stiff(largestRatio: 2, engine: null), StiffGeometry, 0, 0.001));
+        var band = Assert.Single(new BalancedBands(Stiff(largestRatio: 2, engine: null), 0).Find(StiffGeometry, 0.001));
         Check.Close(60 * Math.Sqrt(9.80665 / 0.0361947), (band.FromRpm + band.ToRpm) / 2, absolute: 0.01, because: "six printed digits");
         Check.Close(0.1007, band.ToRpm - band.FromRpm, absolute: 1e-4, because: "four printed digits");
     }
@@ -88,24 +88,24 @@ public class BalancedBandsTests
     {
         var weak = new Engine(new LinearTable([1000, 3000], [0.1, 0.1]), 2.5, 1);
         var mission = Stiff(largestRatio: 0.5, weak);
-        var band = Assert.Single(BalancedBands.Find(mission, StiffGeometry, 0, 1000));
+        var band = Assert.Single(new BalancedBands(mission, 0).Find(StiffGeometry, 1000));
         Check.Close(923.0769, band.FromRpm, absolute: 0.001, because: "printed digits");
         Check.Close(1200, band.ToRpm, absolute: 1e-6, because: "arithmetic only");
-        Assert.Equal(241, BalancedBands.Curve(mission, StiffGeometry, 0).Count);
+        Assert.Equal(241, new BalancedBands(mission, 0).Curve(StiffGeometry).Count);
     }
 
     // Without a smallest advance ratio and without an engine the tips set the end: 340 m/s over pi x 1.3 m is 4995 rpm.
     [Fact]
     public void Curve_ends_where_the_tips_reach_the_speed_of_sound() => Check.Close(
-        4995.0, BalancedBands.Curve(Stiff(largestRatio: 0.5, engine: null), StiffGeometry, 0)[^1].Rpm, absolute: 0.5, because: "four printed digits");
+        4995.0, new BalancedBands(Stiff(largestRatio: 0.5, engine: null), 0).Curve(StiffGeometry)[^1].Rpm, absolute: 0.5, because: "four printed digits");
 
     // The engine's table ends at 800 rpm of the propeller, below the 923 rpm at which its curve begins.
     [Fact]
     public void No_band_is_found_where_engine_and_propeller_have_no_speed_in_common()
     {
         var mission = Stiff(largestRatio: 0.5, new Engine(new LinearTable([1000, 2000], [20, 20]), 2.5, 1));
-        Assert.Empty(BalancedBands.Find(mission, StiffGeometry, 0, 1000));
-        Assert.Empty(BalancedBands.Curve(mission, StiffGeometry, 0));
+        Assert.Empty(new BalancedBands(mission, 0).Find(StiffGeometry, 1000));
+        Assert.Empty(new BalancedBands(mission, 0).Curve(StiffGeometry));
     }
 
     // Risers 22 mm apart hold 980.665 x 0.011 = 10.8 N·m of roll: beyond it one is slack and the band ends there.
@@ -113,9 +113,9 @@ public class BalancedBandsTests
     public void Rpm_at_which_the_design_cannot_fly_is_outside_every_band()
     {
         var geometry = StiffGeometry with { SpacingMetres = 0.022 };
-        var band = Assert.Single(BalancedBands.Find(Stiff(largestRatio: 2, engine: null), geometry, 0, 1000));
+        var band = Assert.Single(new BalancedBands(Stiff(largestRatio: 2, engine: null), 0).Find(geometry, 1000));
         Check.Close(60 * Math.Sqrt((980.665 * 0.011 + 9.80665) / 0.0361947), band.ToRpm, absolute: 0.01, because: "six printed digits");
-        Assert.True(double.IsNaN(BalancedBands.Curve(Stiff(largestRatio: 2, engine: null), geometry, 0)[^1].ResidualNewtonMetres));
+        Assert.True(double.IsNaN(new BalancedBands(Stiff(largestRatio: 2, engine: null), 0).Curve(geometry)[^1].ResidualNewtonMetres));
     }
 
     private static FrameGeometry StiffGeometry { get; } = FrameGeometry.On(Stiff(1, null).Machine, 0.44, 0.010, 0.15, 0);

@@ -12,6 +12,7 @@ public sealed partial class PageText
     {
     }
 
+    /// <summary>Any page of the program.</summary>
     public PageText(string raw)
     {
         Raw = raw;

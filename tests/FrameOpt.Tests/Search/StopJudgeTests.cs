@@ -9,7 +9,7 @@ public class StopJudgeTests
     {
         var judge = new StopJudge(new StopRules(20), () => Front((0, 0)));
         Assert.Null(judge.ReasonAfter(Batch((1, 2), 10), TimeSpan.Zero));
-        Assert.Equal("20 designs were evaluated, as many as the study allows", judge.ReasonAfter(Batch((1, 2), 10), TimeSpan.Zero));
+        Assert.Equal("20 designs were evaluated, as many as were to be", judge.ReasonAfter(Batch((1, 2), 10), TimeSpan.Zero));
     }
 
     [Fact]

@@ -10,6 +10,9 @@ internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IRea
 {
     private const long LargestBytes = 50_000_000;
 
+    /// <summary>Lines of a wrong length that are told one by one.</summary>
+    private const int MostUneven = 3;
+
     /// <summary>The table in a file, or null after a mistake.</summary>
     /// <param name="at">Where the study names it.</param>
     /// <param name="name">As written, relative to the study's folder.</param>
@@ -18,12 +21,19 @@ internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IRea
     {
         if (FileBeside.Bytes(at, name, LargestBytes, findings) is not { } bytes)
             return null;
+        if (bytes.AsSpan().StartsWith("PK"u8) || bytes.AsSpan().TrimStart("\uFEFF \r\n"u8).StartsWith("{"u8))
+        {
+            findings.Mistake(at, $"The file {name} is not a CSV file.", "Name a table saved as CSV, such as the designs.csv of a run.");
+            return null;
+        }
+
         try
         {
             var options = CsvReaderOptions.Default with { HasHeader = false, TrackLineNumbers = true, TrimWhitespace = true };
             using var csv = CsvReader.Create(bytes, options);
             IReadOnlyList<string>? headers = null;
             var rows = new List<(long, string[])>();
+            var uneven = 0;
             while (csv.Read())
             {
                 string[] cells = [.. Enumerable.Range(0, csv.FieldCount).Select(csv.GetString)];
@@ -31,11 +41,13 @@ internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IRea
                     headers = cells;
                 else if (cells.Length == headers.Count)
                     rows.Add((csv.LineNumber, cells));
-                else
+                else if (++uneven <= MostUneven)
                     findings.Mistake(at, $"Line {csv.LineNumber} of {name} has {cells.Length} cells; its first line has {headers.Count}.", "Give every line as many, or quote text that holds a separator.");
             }
 
-            if (headers is not null && rows.Count > 0)
+            if (uneven > MostUneven)
+                findings.Mistake(at, $"{uneven - MostUneven} more lines of {name} have another number of cells than its first line.", "Check that the file is a table and was saved with one separator.");
+            if (headers is not null && (rows.Count > 0 || uneven > 0))
                 return new CsvTable(name, headers, rows);
             findings.Mistake(at, $"The file {name} has no rows.", "Its first line names the columns, and each line after it is one row.");
         }

@@ -8,7 +8,7 @@ internal static class GridReader
     /// <summary>Largest grid an exhaustive search takes.</summary>
     public const long LargestGrid = 2_000_000_000;
 
-    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, SearchSetting search, Wing? wing, int phases)
+    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, SearchSetting? search, Wing? wing, int phases)
     {
         if (factors.Count == 0)
             return;

@@ -17,7 +17,8 @@ internal static class SearchReader
         ["NSGA-III"] = SearchMethod.NsgaIII,
     };
 
-    public static SearchSetting Read(Section study, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    /// <summary>The search, or null after a mistake in its method.</summary>
+    public static SearchSetting? Read(Section study, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
     {
         if (!study.Has("search"))
         {
@@ -27,7 +28,7 @@ internal static class SearchReader
 
         var search = study.Child("search", StudyKeys.Search);
         if (search?.Choice("method", [Exhaustive, .. methods.Keys]) is not { } method)
-            return new SearchSetting.Exhaustive();
+            return null;
         if (method != Exhaustive)
             return Evolutionary(study, search, methods[method], factors, objectives, responses);
         foreach (var key in new[] { "population", "seed", "start", "polish", "stop" }.Where(search.Has))
@@ -48,8 +49,10 @@ internal static class SearchReader
         var (start, words) = StartReader.Read(search, factors);
         if (words == StartReader.Plan && !study.Has("plan"))
             search.Findings.Mistake(search.At("start"), "The study has no plan to begin from.", "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
-        return new SearchSetting.Evolutionary(
-            method, search.Whole("population", 100, 2, MostPopulation), (ulong)search.Whole("seed", 1, 0, int.MaxValue), Stop(search, objectives, responses))
+        var stop = Stop(search, objectives, responses);
+        if (start.Count > stop.Evaluations / 2)
+            search.Findings.Warn(search.At("start"), $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: raise search.stop.evaluations, or begin from fewer.");
+        return new SearchSetting.Evolutionary(method, search.Whole("population", 100, 2, MostPopulation), (ulong)search.Whole("seed", 1, 0, int.MaxValue), stop)
         {
             Polish = search.Has("polish") && search.IsTrue("polish"),
             Start = start,

@@ -103,6 +103,13 @@ internal sealed class Section
     {
         if (!Has(key))
             return assumed;
+        if (Value(key) is Node.Scalar { Text: var text } && text.Length > 0 && text.All(letter => char.IsAsciiDigit(letter) || ",.' _".Contains(letter)) && !text.All(char.IsAsciiDigit)
+            && text.Split(',', '.', '\'', ' ', '_') is [{ Length: > 0 and <= 3 }, .. var groups] && groups.All(group => group.Length == 3))
+        {
+            Findings.Mistake(At(key), $"{Named(key)} is a whole number, written without grouping.", $"Write {string.Concat(text.Where(char.IsAsciiDigit))}.");
+            return assumed;
+        }
+
         var value = Number(key, Dimension.Number, Bound.Between(least, most, $"{least}", $"{most}"));
         if (double.IsNaN(value))
             return assumed;

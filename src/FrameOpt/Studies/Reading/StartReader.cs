@@ -10,6 +10,9 @@ internal static class StartReader
 
     private const int MostDesigns = 100_000;
 
+    /// <summary>m or rad: what the rounding of a table may put beside the end of a range.</summary>
+    private const double Dust = 1e-9;
+
     /// <summary>Designs with a value for every factor in its order, and where they are from; those of a plan are filled in later.</summary>
     public static (IReadOnlyList<IReadOnlyList<double>> Designs, string Words) Read(Section search, IReadOnlyList<StudyFactor> factors)
     {
@@ -19,7 +22,20 @@ internal static class StartReader
             return ([], Plan);
         if (CsvTable.Read(search.At("start"), start.Trim(), search.Findings) is not { } table)
             return ([], start);
-        return (Designs(search, table, factors), start.Trim());
+        var designs = Designs(search, table, factors);
+        Warn(search, table, factors, designs);
+        return (designs, start.Trim());
+    }
+
+    /// <summary>Says what of the file is not used as it stands.</summary>
+    private static void Warn(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors, IReadOnlyList<IReadOnlyList<double>> designs)
+    {
+        var others = FactorNames.All.Where(name => table.Headers.Any(header => header.Split(' ', 2)[0] == name) && factors.All(factor => factor.Name != name)).ToList();
+        if (others.Count > 0)
+            search.Findings.Warn(search.At("start"), $"{table.Name} has columns of {string.Join(", ", others)}, which are no factors here: they are not used, so its designs are others in this study.");
+        var outside = designs.Count(design => design.Zip(factors).Any(pair => pair.First < pair.Second.LevelsSi[0] - Dust || pair.First > pair.Second.LevelsSi[^1] + Dust));
+        if (outside > 0)
+            search.Findings.Warn(search.At("start"), $"{outside} of the {designs.Count} designs of {table.Name} lie outside the factors' ranges; they are moved to the nearest end.");
     }
 
     private static IReadOnlyList<IReadOnlyList<double>> Designs(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors)

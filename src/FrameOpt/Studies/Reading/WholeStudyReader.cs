@@ -46,7 +46,7 @@ internal static class WholeStudyReader
         var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, findings.Assumptions, findings.Warnings, hash)
         {
             Plan = plan,
-            Search = search,
+            Search = search!,
             Files = findings.Files,
         };
         if (plan is not null)

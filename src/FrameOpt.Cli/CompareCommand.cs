@@ -1,0 +1,77 @@
+using System.CommandLine;
+using FrameOpt.Reports;
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>compare: designs of runs side by side, and how their studies differ.</summary>
+internal static class CompareCommand
+{
+    private const int MostDifferences = 40;
+
+    public static Command Build(Terminal terminal)
+    {
+        var designs = new Argument<string[]>("folders")
+        {
+            Description = $"Two to {ComparisonReader.MostDesigns} folders that run wrote. A colon and a number take another design than the best: results/monday:3 is the third in the ranking.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var folder = new Option<string?>("--out") { Description = "Folder for comparison.html and comparison.csv; nothing is written when not given.", HelpName = "folder" };
+        var replace = new Option<bool>("--replace") { Description = "Put the comparison in the place of an older one in that folder." };
+        folder.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && string.IsNullOrWhiteSpace(result.Tokens[0].Value))
+                result.AddError("--out wants the name of a folder, as --out results/compared; leave it out to see the comparison only.");
+        });
+        var command = new CommandWithExamples(
+            "compare",
+            "Put designs of two or more runs side by side, with the difference of the studies in words.",
+            "frameopt compare results/monday results/tuesday",
+            "frameopt compare results/monday results/monday:2 results/monday:3",
+            "frameopt compare results/full results/empty --out results/compared")
+        {
+            designs, folder, replace,
+        };
+        command.SetAction(parsed => Run(parsed.GetValue(designs) ?? [], parsed.GetValue(folder), parsed.GetValue(replace), terminal));
+        return command;
+    }
+
+    private static int Run(IReadOnlyList<string> designs, string? folder, bool replace, Terminal terminal)
+    {
+        var comparison = ComparisonReader.Read(designs, Made.Version, out var refusals);
+        var refused = folder is null ? null : ComparisonFolder.Refusal(folder, replace);
+        if (comparison is null || refused is not null)
+        {
+            foreach (var refusal in refusals.Concat(refused is null ? [] : [refused]))
+                terminal.Error.WriteLine(refusal);
+            return ExitCode.Mistake;
+        }
+
+        if (folder is not null && !Written(comparison, folder, replace, terminal))
+            return ExitCode.Mistake;
+        terminal.Out.Write(new Text(comparison.Title, new Style(decoration: Decoration.Bold)));
+        terminal.Out.WriteLine();
+        Screen.Sections(terminal.Out, ComparisonSections.Of(comparison, MostDifferences));
+        if (folder is not null)
+        {
+            terminal.Out.WriteLine();
+            terminal.Out.WriteLine($"Written to {folder}: comparison.html, comparison.csv");
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static bool Written(Comparison comparison, string folder, bool replace, Terminal terminal)
+    {
+        try
+        {
+            ComparisonFolder.Write(comparison, folder, replace);
+            return true;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine($"The comparison could not be written to {folder}: {problem.Message}");
+            return false;
+        }
+    }
+}

@@ -1,0 +1,70 @@
+using System.Text.Json;
+using FrameOpt.Cli;
+
+namespace FrameOpt.Tests.Cli;
+
+public sealed class CompareCommandTests : IDisposable
+{
+    private readonly TemporaryFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public void Two_variants_of_a_shipped_study_are_compared_and_written()
+    {
+        var study = Repository.Study("full-and-empty");
+        Run("run", study, "--variant", "full tank", "--out", folder["full"]);
+        Run("run", study, "--variant", "empty tank", "--out", folder["empty"]);
+        var output = Run("compare", folder["full"], folder["empty"], "--out", folder["compared"]);
+        // From the study file: 12 l and 0.5 l of 0.74 kg/l; weights 0.4 and 0.6 against 0.2 and 0.8.
+        Assert.Contains("machine: fuel mass 8.88 kg -> 0.37 kg", output);
+        Assert.Contains("mission: climb weight 0.4 -> 0.2", output);
+        Assert.Contains("mission: cruise weight 0.6 -> 0.8", output);
+        Assert.Contains("NOT THE SAME QUESTION: B has another machine, another mission than A.", output);
+        Assert.Contains("<svg", File.ReadAllText(Path.Combine(folder["compared"], "comparison.html")));
+        var chosen = Chosen(folder["full"]).GetProperty("mission").GetProperty("residual_rms").GetProperty("value").GetRawText();
+        Assert.Contains($"mission,residual_rms,N·m,{chosen},", File.ReadAllText(Path.Combine(folder["compared"], "comparison.csv")));
+        Assert.Contains("--replace", Refused("compare", folder["full"], folder["empty"], "--out", folder["compared"]));
+        Run("compare", folder["full"], folder["full"] + ":2", "--out", folder["compared"], "--replace");
+        Assert.Contains("holds no comparison.html", Refused("compare", folder["full"], folder["empty"], "--out", folder["full"], "--replace"));
+    }
+
+    [Fact]
+    public void Long_differences_end_on_the_screen_and_go_on_in_the_page()
+    {
+        Run("run", Repository.Study("full-and-empty"), "--out", folder["one"]);
+        Run("run", Repository.Study("custom-match"), "--out", folder["other"]);
+        var output = Run("compare", folder["one"], folder["other"], folder["one"], "--out", folder["compared"]);
+        // Three designs, two of them of one run.
+        Assert.Contains("A and C are designs of one run.", File.ReadAllText(Path.Combine(folder["compared"], "comparison.html")));
+        var told = output.Split('\n').SkipWhile(line => !line.StartsWith("How the studies differ", StringComparison.Ordinal)).Skip(1).TakeWhile(line => line.Trim().Length > 0).ToList();
+        Assert.InRange(told.Count, 30, 41);
+        Assert.Contains(told, line => line.Contains("propeller turns counter-clockwise -> clockwise", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_cannot_be_compared_is_refused_with_its_reasons()
+    {
+        Assert.Contains("two to 6 designs", Refused("compare"));
+        var refused = Refused("compare", folder["nowhere"], folder["neither"]);
+        Assert.Contains("nowhere: there is no such folder", refused);
+        Assert.Contains("neither: there is no such folder", refused);
+    }
+
+    private static string Run(params string[] args)
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Done, terminal.Run(args));
+        return terminal.Output;
+    }
+
+    private static string Refused(params string[] args)
+    {
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Mistake, terminal.Run(args));
+        Assert.Equal("", terminal.Output);
+        return terminal.Error;
+    }
+
+    private static JsonElement Chosen(string folder) => JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "run.json"))).RootElement.GetProperty("chosen");
+}
