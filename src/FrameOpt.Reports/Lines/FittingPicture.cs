@@ -10,7 +10,7 @@ internal static class FittingPicture
 {
     private const double Left = 104;
     private const double Least = 640;
-    private const double CellWidth = 158;
+    private const double CellWidth = 176;
     private const double LineHeight = 17;
     private const double CellHeight = 36;
     private const double HeadHeight = 26;
@@ -34,6 +34,8 @@ internal static class FittingPicture
         svg .fit-letter { font-size: 22px; font-weight: bold; fill: #000; stroke: none; }
         svg .fit-hole { font-size: 14px; fill: #000; stroke: none; }
         svg .fit-small { font-size: 11px; font-weight: bold; fill: #000; stroke: none; }
+        svg .fit-medium { font-size: 15px; font-weight: bold; fill: #000; stroke: none; }
+        svg .fit-fine { font-size: 11px; fill: #000; stroke: none; }
         svg .fit-head { font-size: 14px; font-weight: bold; }
         svg .fit-title { font-size: 20px; font-weight: bold; }
         svg .fit-words { font-size: 12.5px; }
@@ -110,7 +112,9 @@ internal static class FittingPicture
             yield return Svg.Rectangle($"{FittingLook.Class(span.Geometry)} fit-cell", x, top, width, each);
             if (spans.Count > 1)
             {
-                yield return Svg.Text("fit-small", x + 8, top + each / 2 + 4, "start", FittingWords.Cell(result, span, true));
+                yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingWords.Masses(span));
+                yield return Svg.Text("fit-medium", x + 88, top + each / 2 + 5, "start", span.Geometry < 0 ? "none" : ProductLineWords.Letter(result, span.Geometry));
+                yield return Svg.Text("fit-fine", x + 104, top + each / 2 + 4, "start", FittingWords.Hole(result, span));
                 continue;
             }
 

@@ -7,9 +7,9 @@ namespace FrameOpt.Reports;
 internal static class FittingSheet
 {
     private const double FirstWidth = 17;
-    private const double ColumnWidth = 26;
+    private const double ColumnWidth = 25;
     private const int FewestColumns = 5;
-    private const int RowPoints = 34;
+    private const int RowPoints = 40;
 
     public static void Add(XLWorkbook book, ProductLineReport report)
     {
@@ -65,7 +65,7 @@ internal static class FittingSheet
             SheetStyle.Text(cell, string.Join("\n", spans.Select(span => FittingWords.Cell(result, span, spans.Count > 1))));
             if (spans.Count == 1)
                 cell.Style.Fill.SetBackgroundColor(XLColor.FromHtml("#" + FittingLook.Colour(spans[0].Geometry)));
-            cell.Style.Font.SetFontSize(spans is [{ Geometry: >= 0 }] ? 14 : SheetStyle.TextPoints);
+            cell.Style.Font.SetFontSize(spans is [{ Geometry: >= 0 }] ? 16 : SheetStyle.TextPoints);
         }
 
         var range = sheet.Range(row, 1, row, columns.Count + 1);

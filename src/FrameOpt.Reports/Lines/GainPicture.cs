@@ -17,12 +17,12 @@ internal static class GainPicture
         var setting = result.Setting;
         var unit = setting.Goal.Response.Unit;
         var plot = new Plot(
-            new PlotAxis("geometries", "", points[0].Count - 0.5, points[^1].Count + 0.5, 1),
+            new PlotAxis("geometries", "", points[0].Count - 1, points[^1].Count + 1, 1),
             PlotAxis.Around(unit.Length > 0 ? $"value [{unit}]" : "value", [0, .. points.Select(point => point.Solution.Value)], ProductLineWords.Value(setting)),
             Height);
         return Svg.Picture("gain-curve", Plot.Width, Height, "What each further geometry buys", Words(result, points.Select(point => (point.Count, point.Solution.Value))),
         [
-            .. plot.Frame().Where(element => (string?)element.Attribute("class") != "tick" || !element.Value.EndsWith(".5", StringComparison.Ordinal)),
+            .. plot.Frame(),
             Svg.Curve("line-1", points.Select(point => (plot.X(point.Count), plot.Y(point.Solution.Value)))),
             .. points.Select(point => Mark.At(point.Count == setting.Count ? "best" : "ranked", Mark.Diamond, plot.X(point.Count), plot.Y(point.Solution.Value))),
             .. points.Select(point => Svg.Text("name", plot.X(point.Count), plot.Y(point.Solution.Value) - 9, "middle", FormattableString.Invariant($"{point.Count}"))),

@@ -32,7 +32,7 @@ public static class ProductLineAnswer
             "The geometries to make, seen from behind (the pilot's right is on your right)",
             [
                 $"Hang points are measured from the plane of symmetry. Propeller {StudyWords.Turns(study.Machine.Propeller.Rotation)} seen from behind.",
-                .. result.Geometries.Count < result.Setting.Count && result.Solution.Feasible ? [$"{ProductLineWords.Geometries(result.Geometries.Count)} do as well as {result.Setting.Count}."] : Array.Empty<string>(),
+                .. result.Geometries.Count < result.Setting.Count && result.Solution is { Feasible: true, Proven: true } ? [$"More than {ProductLineWords.Geometries(result.Geometries.Count)} would gain nothing."] : Array.Empty<string>(),
             ],
             new AnswerTable(
                 ["geometry", "LEFT hang point", "RIGHT hang point", "holes moved", .. further.Select(ProductLineWords.Short), "customers", "share"],

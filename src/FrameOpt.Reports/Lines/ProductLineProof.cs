@@ -11,7 +11,8 @@ internal static class ProductLineProof
     {
         { Feasible: false } => "leaves customers out",
         { Proven: true } => "proven best",
-        _ => $"at most {Figures.Significant(100 * solution.Gap / solution.Value, 2)} % above the best",
+        { Bound: > 0 } => $"at most {Figures.Significant(100 * solution.Gap / solution.Bound, 2)} % above the best",
+        _ => "not proven best",
     };
 
     /// <summary>Sentences.</summary>

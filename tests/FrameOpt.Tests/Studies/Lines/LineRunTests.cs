@@ -63,6 +63,37 @@ public class LineRunTests
     }
 
     [Fact]
+    public void A_run_told_to_stop_gives_the_line_asked_for_with_its_gap_and_no_others()
+    {
+        using var stop = new CancellationTokenSource();
+        var run = new LineRun(LineStudy.Read("up_to: 5"), 2, stop.Token);
+        foreach (var step in run.Steps())
+        {
+            if (step.Stage == "the best 2 geometries")
+                stop.Cancel();
+        }
+
+        var result = run.Result()!;
+        Assert.False(result.IsComplete);
+        Assert.Equal(2, Assert.Single(result.Curve).Count);
+        Assert.Equal(LineStop.Cancelled, result.Solution.Stop);
+        Assert.InRange(result.Solution.Gap, 0, result.Solution.Value);
+        Assert.Null(result.OneMore);
+        Assert.All(result.Served, served => Assert.True(double.IsFinite(served.Cost)));
+    }
+
+    [Fact]
+    public void A_run_told_to_stop_before_the_costs_are_known_gives_nothing()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        var run = new LineRun(LineStudy.Read(), 2, stop.Token);
+        Assert.Empty(run.Steps());
+        Assert.Null(run.Result());
+        Assert.Null(run.WhyNone);
+    }
+
+    [Fact]
     public void More_geometries_never_serve_worse_and_gains_add_up()
     {
         var curve = shipped.Value.Curve;
