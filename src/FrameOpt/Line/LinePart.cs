@@ -25,6 +25,9 @@ internal sealed class LinePart
     /// <summary>What each customer pays at least.</summary>
     public double[] RowMinima { get; }
 
+    /// <summary>The largest cost allowed.</summary>
+    public double Largest => costs.Max(row => row.Where(double.IsFinite).DefaultIfEmpty(0).Max());
+
     public double Cost(int customer, int column) => costs[customer][column];
 
     /// <summary>What each customer pays when the columns are chosen.</summary>

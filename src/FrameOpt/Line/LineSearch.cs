@@ -8,6 +8,9 @@ public static class LineSearch
     /// <summary>A choice whose value cannot be bettered by more than this part of it counts as proven best.</summary>
     internal const double Tolerance = 1e-9;
 
+    /// <summary>Bounds are sums of costs: where the value is next to nothing beside them, their rounding is all that is left to prove.</summary>
+    private const double Rounding = 1e-13;
+
     /// <summary>The best choice that can be found within the settings.</summary>
     public static LineSolution Solve(LineProblem problem, LineSettings settings)
     {
@@ -46,7 +49,8 @@ public static class LineSearch
 
         if (!othersProven)
             bound = Math.Min(bound, LineValue.Of(problem.Objective, [.. servable.Select(i => problem.Shares[i])], [.. servable.Select(i => problem.Costs[i].Min())]));
-        var proven = value - bound <= Tolerance * value;
+        var largest = feasible.Max(pair => pair.Part.Largest);
+        var proven = value - bound <= (Tolerance * value) + (Rounding * largest);
         var solution = LineAnswer.Of(problem, servable, chosen, bound, proven ? LineStop.Proven : clock.Stop ?? LineStop.TimeLimit);
         return proven ? solution with { Bound = solution.Value } : solution;
     }
