@@ -3,10 +3,12 @@ namespace FrameOpt.Line;
 /// <summary>The best choice of columns so far, and what a choice must stay below to be of use.</summary>
 internal sealed class MedianIncumbent
 {
+    /// <summary>What a better choice must gain at least, as a part of the value; well below what counts as proven.</summary>
+    private const double Tolerance = 1e-10;
+
     private readonly MedianProblem problem;
     private readonly double beat;
     private readonly double enough;
-    private readonly double tolerance;
 
     /// <param name="problem">What is being solved.</param>
     /// <param name="start">A first choice.</param>
@@ -16,7 +18,6 @@ internal sealed class MedianIncumbent
     {
         (this.problem, this.beat, this.enough) = (problem, beat, enough);
         (Chosen, Value) = (start, problem.Value(start));
-        tolerance = 1e-10 * Target;
     }
 
     public int[] Chosen { get; private set; }
@@ -27,7 +28,7 @@ internal sealed class MedianIncumbent
     public double Target => Math.Min(Value, beat);
 
     /// <summary>A choice not below this is of no use.</summary>
-    public double Cut => Math.Min(Target - tolerance, Math.BitIncrement(enough));
+    public double Cut => Math.Min(Target * (1 - Tolerance), Math.BitIncrement(enough));
 
     /// <summary>Whether it is a question of yes or no.</summary>
     public bool Asks => double.IsFinite(enough);
