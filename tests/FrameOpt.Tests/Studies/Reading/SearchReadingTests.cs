@@ -50,6 +50,23 @@ public class SearchReadingTests
         Assert.Null(WorkedStudy.Right(text).GridSize);
     }
 
+    [Fact]
+    public void A_method_misspelt_is_one_mistake_whatever_the_factors() =>
+        Assert.Contains("has no choice `NSGA3`", WorkedStudy.OneMistake(evolved.Replace("nsga-ii", "NSGA3").Replace("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }")).What);
+
+    [Fact]
+    public void Designs_outside_the_ranges_and_columns_not_used_are_warned_of()
+    {
+        var warnings = Beside("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg],hub_up [mm]\n440,200,150,0,90\n").Study!.Warnings;
+        Assert.Contains(warnings, warning => warning.Contains("1 of the 1 designs of designs.csv lie outside"));
+        Assert.Contains(warnings, warning => warning.Contains("columns of hub_up"));
+    }
+
+    [Theory]
+    [InlineData("{ \"tool\": \"FrameOpt\" }")]
+    [InlineData("PK\u0003\u0004")]
+    public void A_file_that_is_no_table_is_one_mistake(string content) => Assert.Equal("The file designs.csv is not a CSV file.", Assert.Single(Beside(content).Mistakes).What);
+
     [Theory]
     [InlineData("{ method: exhaustive, seed: 1 }", "takes no seed")]
     [InlineData("{ method: NSGA-IV }", "has no choice")]
@@ -59,6 +76,8 @@ public class SearchReadingTests
     [InlineData("{ method: NSGA-II, stop: { stall: { growth: 1 % } } }", "evaluations is missing")]
     [InlineData("{ method: NSGA-II, stop: { target: { residual_worst: 3 N·m } } }", "is not an objective")]
     [InlineData("{ method: NSGA-II, stop: { target: { residual_rms: 3 kg } } }", "wants a torque")]
+    [InlineData("{ method: NSGA-II, stop: { evaluations: 20.000 } }", "written without grouping")]
+    [InlineData("{ method: NSGA-II, population: 1'000 }", "written without grouping")]
     [InlineData("{ method: NSGA-II, start: plan }", "has no plan")]
     [InlineData("{ method: NSGA-II, start: designs.csv }", "was not read from a folder")]
     [InlineData("{ method: NSGA-II, polish: perhaps }", "has no choice")]
