@@ -5,28 +5,11 @@ namespace FrameOpt.Reports;
 /// <summary>comparison.html: one file that needs nothing else and no script, for the screen, the phone and paper.</summary>
 public static class ComparisonPage
 {
-
     /// <summary>The page as text; the same for the same runs.</summary>
     public static string Of(Comparison comparison)
     {
-        var style = ReportPage.Resource("page.css") + ReportPage.Resource("comparison.css");
-        var main = new XElement("main", Parts(comparison));
-        main.Element("section")!.AddAfterSelf(ReportPage.Contents(main));
-        return HtmlText.Page(new XElement(
-            "html",
-            new XAttribute("lang", "en"),
-            new XElement(
-                "head",
-                new XElement("meta", new XAttribute("charset", "utf-8")),
-                new XElement(
-                    "meta",
-                    new XAttribute("http-equiv", "Content-Security-Policy"),
-                    new XAttribute("content", $"default-src 'none'; style-src '{ReportPage.Hash(style)}'; base-uri 'none'; form-action 'none'")),
-                new XElement("meta", new XAttribute("name", "viewport"), new XAttribute("content", "width=device-width, initial-scale=1")),
-                new XElement("meta", new XAttribute("name", "color-scheme"), new XAttribute("content", "light dark")),
-                new XElement("title", $"{comparison.Title} - FrameOpt comparison"),
-                new XElement("style", style)),
-            new XElement("body", Head(comparison), main, new XElement("footer", Html.Paragraph($"{Cautions.Danger} {Cautions.TestFirst} {Cautions.NotValidated}")))));
+        var style = PageShell.Resource("page.css") + PageShell.Resource("comparison.css");
+        return PageShell.Of($"{comparison.Title} - FrameOpt comparison", style, script: null, [Head(comparison), PageShell.Main(Parts(comparison)), PageShell.Foot()]);
     }
 
     private static XElement Head(Comparison comparison) => new(

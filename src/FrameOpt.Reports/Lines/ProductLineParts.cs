@@ -38,8 +38,8 @@ internal static class ProductLineParts
             yield return Html.Section("worst", "Who is served worst, and what would serve them", Html.Paragraph(Worst(result)), Html.Words(worst));
         yield return Html.Section("gain", "What one more would buy", GainPicture.Of(result) is { } curve ? Html.Figure(curve, ProductLineWords.Value(result.Setting)) : null, Html.Words(ProductLineAnswer.Gain(result)));
         yield return Html.Section("sure", "How sure this is", [.. ProductLineProof.Of(result).Concat(result.Unserved).Select(Html.Paragraph)]);
-        yield return CautionsPart(answer);
-        yield return Assumptions(result.Study);
+        yield return StudyPart.CautionsOf(answer.Sections[^1].Lines);
+        yield return StudyPart.Assumptions(result.Study);
         yield return Reproduce(report);
     }
 
@@ -72,27 +72,6 @@ internal static class ProductLineParts
             yield return Html.Figure(frame, $"Geometry {geometry.Letter}, drawn on the study's own machine. {string.Join(" ", DrillingSection.Of(result.Study, geometry.Design).Lines.Take(1))}");
         }
     }
-
-    private static XElement CautionsPart(Answer answer) => Html.Section(
-        "cautions",
-        "Cautions and limits of the model",
-        Html.Heading("Cautions"),
-        Html.List([.. answer.Sections[^1].Lines, .. Cautions.Safety.Except([Cautions.Danger, Cautions.TestFirst])]),
-        Html.Heading("What the model leaves out"),
-        Html.List(Cautions.ModelLimits),
-        Html.Heading("Standards"),
-        Html.List(Cautions.Standards));
-
-    private static XElement Assumptions(Study study) => Html.Section(
-        "assumptions",
-        "Assumptions and sources",
-        Html.Heading("What this study does not give"),
-        study.Assumptions.Count == 0 ? Html.Paragraph("Nothing: the study gives every value.") : Table("Assumed for this study", study.Assumptions),
-        Html.Heading("What the model takes for granted in every study"),
-        Table("Taken for granted", StandingAssumptions.All));
-
-    private static XElement Table(string name, IEnumerable<Assumption> assumptions) =>
-        Html.Table(name, ["what", "value", "source"], assumptions.Select(row => (IReadOnlyList<string>)[row.What, row.Value, row.Source]));
 
     private static XElement Reproduce(ProductLineReport report)
     {
