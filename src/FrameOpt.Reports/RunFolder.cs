@@ -50,12 +50,23 @@ public static class RunFolder
             throw new IOException(reason);
         FolderSwap.Write(path, replace, folder =>
         {
-            WriteFile(folder, RunFile, stream => RunJson.Write(report, stream));
-            WriteFile(folder, "designs.csv", stream => DesignTable.Write(report, stream));
-            if (report.Result.Plan is { } plan)
-                WriteFile(folder, "plan.csv", stream => PlanTable.Write(plan, stream));
-            WriteFile(folder, "results.xlsx", stream => Workbook.Write(report, stream));
-            WriteFile(folder, "report.html", stream => ReportPage.Write(report, stream));
+            // The page and the workbook take longest and need nothing of each other.
+            var page = Task.Run(() => WriteFile(folder, "report.html", stream => ReportPage.Write(report, stream)));
+            try
+            {
+                WriteFile(folder, RunFile, stream => RunJson.Write(report, stream));
+                WriteFile(folder, "designs.csv", stream => DesignTable.Write(report, stream));
+                if (report.Result.Plan is { } plan)
+                    WriteFile(folder, "plan.csv", stream => PlanTable.Write(plan, stream));
+                WriteFile(folder, "results.xlsx", stream => Workbook.Write(report, stream));
+            }
+            finally
+            {
+                // Whatever became of the others, nothing may write into the folder after this.
+                Task.WaitAny(page);
+            }
+
+            page.GetAwaiter().GetResult();
             WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
             if (evaluations is not null)
                 File.Move(evaluations, Path.Combine(folder, "evaluations.csv"));
