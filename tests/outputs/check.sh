@@ -1,0 +1,80 @@
+#!/usr/bin/env bash
+# Holds every file and every answer FrameOpt makes of the shipped studies against recorded checksums, at one thread and at two.
+#
+#   tests/outputs/check.sh PROGRAM [FOLDER]     compares; FOLDER keeps what was made, to look at a difference
+#   tests/outputs/check.sh --record PROGRAM     records the checksums anew, after a change that is meant to be seen
+#
+# PROGRAM is a built FrameOpt.Cli. The last bits of sines and logarithms come from the system's mathematical library, so checksums recorded on
+# another kind of machine are not compared; one thread and two always are.
+set -euo pipefail
+record=no
+if [ "$1" = --record ]; then record=yes; shift; fi
+program=$(realpath "$1")
+made=${2:-}
+cd "$(dirname "$0")/../.."
+root=$(pwd -P)
+recorded=tests/outputs/checksums.txt
+if [ -z "$made" ]; then
+    made=$(mktemp -d)
+    trap 'rm -rf "$made"' EXIT
+fi
+mkdir -p "$made"
+made=$(realpath "$made")
+export NO_COLOR=1
+
+machine() {
+    local vectors=sse
+    if grep -qw fma /proc/cpuinfo 2>/dev/null; then vectors=fma; fi
+    echo "# $(uname -m) $vectors $(getconf GNU_LIBC_VERSION 2>/dev/null || uname -s)"
+}
+
+# One command: its files in a folder of that name, its answer in a text beside it. Exit codes other than 0 are part of the answer.
+answer() {
+    local name=$1 code=0
+    shift
+    "$program" "$@" > "$name.txt" 2> "$name.errors.txt" || code=$?
+    echo "exit code $code" >> "$name.txt"
+    sed -i "s|$made/[12]|FOLDER|g; s|$root/||g" "$name.txt" "$name.errors.txt"
+}
+
+all() {
+    local threads=$1 studies=$root/studies study name
+    rm -rf "${made:?}/$threads"
+    mkdir -p "$made/$threads"
+    cd "$made/$threads"
+    for study in "$studies"/*/study.yaml; do
+        name=$(basename "$(dirname "$study")")
+        answer "check-$name" check "$study"
+        answer "evaluate-$name" evaluate "$study" --json
+        answer "run-$name" run "$study" --threads "$threads" --out "$made/$threads/run-$name"
+    done
+    answer evaluate-table evaluate "$studies/custom-match/study.yaml" --set lateral_offset='-25 mm'
+    answer run-full run "$studies/full-and-empty/study.yaml" --variant 'full tank' --threads "$threads" --all --out "$made/$threads/run-full"
+    answer run-evolution run "$studies/fine-grid/study.yaml" --variant 'by evolution' --threads "$threads" --out "$made/$threads/run-evolution"
+    answer plan plan "$studies/rationale/study.yaml" --csv "$made/$threads/plan.csv"
+    answer compare compare run-custom-match run-custom-match:2 run-full --out "$made/$threads/compare"
+    answer line line "$studies/product-line/study.yaml" --threads "$threads" --out "$made/$threads/line"
+    answer mistakes check "$root/tests/FrameOpt.Tests/References/twenty-mistakes.yaml"
+    cd - > /dev/null
+    # Times differ from run to run by nature.
+    find "$made/$threads" -name timings.json -delete
+}
+
+sums() { (cd "$made/$1" && find . -type f | LC_ALL=C sort | xargs sha256sum | sed 's|  \./|  |'); }
+
+for threads in 1 2; do all "$threads"; done
+if ! diff <(sums 1) <(sums 2); then
+    echo "One thread and two do not give the same bytes: see the files above." >&2
+    exit 1
+fi
+if [ "$record" = yes ]; then
+    { machine; sums 1; } > "$recorded"
+    echo "Recorded $(sums 1 | wc -l) checksums in $recorded."
+elif [ "$(head -1 "$recorded")" != "$(machine)" ]; then
+    echo "$(sums 1 | wc -l) files: the same at one thread and at two. Not compared with $recorded: that is of another kind of machine ($(head -1 "$recorded"))."
+elif diff <(tail -n +2 "$recorded") <(sums 1); then
+    echo "$(sums 1 | wc -l) files: the same at one thread and at two, and the same as recorded."
+else
+    echo "Not the same as recorded: see the files above. If the change is meant, record them anew: tests/outputs/check.sh --record PROGRAM" >&2
+    exit 1
+fi
