@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

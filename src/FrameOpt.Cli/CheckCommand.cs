@@ -1,6 +1,8 @@
 using System.CommandLine;
-using FrameOpt.Reports;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
 
 namespace FrameOpt.Cli;
 
@@ -7,4 +9,23 @@ internal sealed class CommandWithExamples(string name, string description, param
 {
     /// <summary>Each a whole line of the shell.</summary>
     public IReadOnlyList<string> Examples => examples;
+}
+
+/// <summary>The usual help, then examples.</summary>
+internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLineAction
+{
+    private static readonly string[] first = ["frameopt new custom-match", "frameopt check study.yaml", "frameopt run study.yaml"];
+
+    public override bool ClearsParseErrors => true;
+
+    public override int Invoke(ParseResult parseResult)
+    {
+        var code = usual.Invoke(parseResult);
+        var output = parseResult.InvocationConfiguration.Output;
+        output.WriteLine("Examples:");
+        foreach (var example in parseResult.CommandResult.Command is CommandWithExamples command ? command.Examples : first)
+            output.WriteLine($"  {example}");
+        output.WriteLine();
+        return code;
+    }
 }

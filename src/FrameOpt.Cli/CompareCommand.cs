@@ -1,5 +1,6 @@
 using System.CommandLine;
-using FrameOpt.Reports;
+using FrameOpt.Reports.Compare;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

@@ -1,7 +1,14 @@
 using System.CommandLine;
 using FrameOpt.Model;
-using FrameOpt.Reports;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Text;
+using FrameOpt.Running;
+using FrameOpt.Search;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -91,7 +98,7 @@ internal static class EvaluateCommand
     private static string[] LimitRow(StudyLimit limit, DesignEvaluation evaluation)
     {
         var value = limit.ValueOf(evaluation);
-        return [limit.Text, Digits(value), limit.Response.Unit, limit.AsBound.Allows(value) ? "kept" : "BROKEN"];
+        return [limit.Text, Digits(value), limit.Response.Unit, limit.AsConstraint.Allows(value) ? "kept" : "BROKEN"];
     }
 
     private static string Digits(double value) => Figures.Significant(value, 6);

@@ -1,3 +1,5 @@
+using FrameOpt.StudyFile.Syntax;
+
 namespace FrameOpt.Cli;
 
 /// <summary>What the program tells the shell.</summary>

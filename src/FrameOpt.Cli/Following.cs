@@ -1,4 +1,4 @@
-using FrameOpt.Studies;
+using FrameOpt.Running;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

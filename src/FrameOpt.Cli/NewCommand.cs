@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

@@ -1,6 +1,9 @@
 using System.CommandLine;
-using FrameOpt.Reports;
-using FrameOpt.Studies;
+using FrameOpt.Plans;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Files;
+using FrameOpt.Running;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

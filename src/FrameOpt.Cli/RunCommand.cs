@@ -1,6 +1,11 @@
 using System.CommandLine;
-using FrameOpt.Reports;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Page;
+using FrameOpt.Reports.Text;
+using FrameOpt.Running;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -69,7 +74,7 @@ internal static class RunCommand
             return ExitCode.Mistake;
         }
 
-        Screen.Answer(terminal.Out, Answer.Of(outcome.Result));
+        Screen.Answer(terminal.Out, RunAnswer.Of(outcome.Result));
         terminal.Out.WriteLine();
         terminal.Out.WriteLine($"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
         return outcome.IsStopped ? ExitCode.Stopped : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Done;

@@ -1,6 +1,6 @@
 using System.Text;
-using FrameOpt.Reports;
-using FrameOpt.Studies;
+using FrameOpt.Reports.Answer;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
@@ -11,7 +11,7 @@ internal static class Screen
 {
     private const int WidestName = 34;
 
-    public static void Answer(IAnsiConsole console, Answer answer)
+    public static void Answer(IAnsiConsole console, RunAnswer answer)
     {
         console.WriteLine();
         console.Write(new Text(answer.Title, new Style(decoration: Decoration.Bold)));

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile;
 
 namespace FrameOpt.Cli;
 

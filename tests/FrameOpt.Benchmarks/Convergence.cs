@@ -1,6 +1,10 @@
 using System.Globalization;
+using FrameOpt.Running;
 using FrameOpt.Search;
+using FrameOpt.Search.Evolution;
+using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile;
 using FrameOpt.Tests.Search;
 
 namespace FrameOpt.Benchmarks;

@@ -1,5 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using FrameOpt.Search;
+using FrameOpt.Search.Evolution;
+using FrameOpt.Search.Fronts;
 using FrameOpt.Tests.Search;
 
 namespace FrameOpt.Benchmarks;

@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Attributes;
+using FrameOpt.Running;
 using FrameOpt.Search;
-using FrameOpt.Studies;
-using FrameOpt.Tests.Studies;
+using FrameOpt.Tests.Running;
 
 namespace FrameOpt.Benchmarks;
 

@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Attributes;
-using FrameOpt.Line;
-using FrameOpt.Tests.Line;
+using FrameOpt.ProductLine;
+using FrameOpt.ProductLine.PMedian;
+using FrameOpt.Tests.ProductLine;
 
 namespace FrameOpt.Benchmarks;
 

@@ -1,8 +1,10 @@
 using BenchmarkDotNet.Attributes;
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.Tests.Studies;
+using FrameOpt.Tests.Running;
 
 namespace FrameOpt.Benchmarks;
 

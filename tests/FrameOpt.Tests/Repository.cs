@@ -1,3 +1,5 @@
+using FrameOpt.Studies;
+
 namespace FrameOpt.Tests;
 
 /// <summary>The checkout the tests run from.</summary>

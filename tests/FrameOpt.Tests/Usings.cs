@@ -1,1 +1,3 @@
 global using Xunit;
+
+

@@ -1,6 +1,12 @@
 using System.Xml.Linq;
+using FrameOpt.Model;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Graphics;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>The answer first: what to drill, drawn and in words, or why there is nothing to drill.</summary>
 internal static class AnswerPart

@@ -1,6 +1,12 @@
 using System.Xml.Linq;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Graphics;
+using FrameOpt.Reports.Text;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>Where on the throttle the design is balanced.</summary>
 internal static class BandPart
@@ -30,6 +36,6 @@ internal static class BandPart
     {
         yield return "Curves are for the airspeed above; each phase is marked at its own airspeed and weight, so it need not lie on the curve.";
         foreach (var (phase, number) in RpmPicture.Marked(view.Evaluation).Select((phase, p) => (phase, p + 1)))
-            yield return $"{number} {phase.Phase.Name}: {Figures.Text(phase[Model.PhaseQuantity.Rpm], "rpm")}, {SideWords.Residual(phase)}";
+            yield return $"{number} {phase.Phase.Name}: {Figures.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideWords.Residual(phase)}";
     }
 }

@@ -1,6 +1,9 @@
 using System.Xml.Linq;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>The test card: to print, take along and fill in.</summary>
 internal static class CardPart

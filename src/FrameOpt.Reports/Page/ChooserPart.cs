@@ -1,6 +1,6 @@
 using System.Xml.Linq;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>The bar that chooses the design shown; there only where the page's script runs.</summary>
 internal static class ChooserPart

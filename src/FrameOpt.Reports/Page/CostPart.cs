@@ -1,8 +1,12 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>What the design gives up elsewhere: with the engine off, against others, at its limits.</summary>
 internal static class CostPart

@@ -1,7 +1,9 @@
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>A design of the front in the cells of a table.</summary>
 internal static class DesignCells

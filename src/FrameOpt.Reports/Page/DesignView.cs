@@ -1,8 +1,10 @@
 using System.Globalization;
-using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>One design that the page can show, with everything it says of it.</summary>
 /// <param name="Place">Its place on the front, or null for the nearest miss.</param>

@@ -1,7 +1,13 @@
 using System.Xml.Linq;
-using FrameOpt.Studies;
+using FrameOpt.Model.Mission;
+using FrameOpt.Plans;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Graphics;
+using FrameOpt.Reports.Text;
+using FrameOpt.Running;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>Which factors matter, alone and in pairs, where the study has a plan.</summary>
 internal static class EffectsPart

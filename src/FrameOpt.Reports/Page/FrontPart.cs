@@ -1,7 +1,15 @@
 using System.Xml.Linq;
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Graphics;
+using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook;
+using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>The designs that nothing else beats, two objectives at a time, and their order.</summary>
 internal static class FrontPart
@@ -16,7 +24,7 @@ internal static class FrontPart
             "front",
             "The front: designs that no other beats",
             Html.Paragraph(ShownDesigns.Words(content.Result)),
-            content.Result.Front.Count > Workbook.MostDesigns
+            content.Result.Front.Count > ShownDesigns.MostDesigns
                 ? Html.Paragraph("The last of these gave way to the knee and to the best of each objective. With other weights the first of the whole front may be among those left out: run the study again with them.")
                 : null,
             Html.Paragraph("Along the front nothing can be made better without making something else worse."),

@@ -1,7 +1,12 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>What to see on the ground before any flight.</summary>
 internal static class GroundPart

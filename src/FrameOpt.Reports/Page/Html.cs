@@ -1,6 +1,8 @@
 using System.Xml.Linq;
+using FrameOpt.Reports.Answer;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>Pieces of HTML.</summary>
 internal static class Html

@@ -1,7 +1,8 @@
 using System.Text;
 using System.Xml.Linq;
+using FrameOpt.Reports.Text;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>Writes a tree as HTML: the one place where text is escaped.</summary>
 internal static class HtmlText

@@ -1,6 +1,9 @@
 using System.Xml.Linq;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>The same design where the yaw leverage is otherwise.</summary>
 internal static class LeveragePart

@@ -1,8 +1,12 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using FrameOpt.Analysis;
+using FrameOpt.Reports.Text;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Studies;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>The designs that can be shown, as the page's script reads them.</summary>
 internal static class PageData

@@ -2,8 +2,9 @@ using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
 using System.Xml.Linq;
+using FrameOpt.Reports.Text;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>What every page of the program has about its own content: head, policy, contents, foot.</summary>
 internal static class PageShell

@@ -1,7 +1,10 @@
 using System.Xml.Linq;
-using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Graphics;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>What the design leaves to the pilot in each phase, in words and beside other designs.</summary>
 internal static class PhasesPart

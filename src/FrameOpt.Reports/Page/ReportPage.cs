@@ -1,7 +1,9 @@
 using System.Text;
 using System.Xml.Linq;
+using FrameOpt.Reports.Answer;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>report.html: one file that needs nothing else, for the screen, the phone and paper.</summary>
 public static class ReportPage

@@ -1,7 +1,10 @@
 using System.Xml.Linq;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>How to get the same figures again, and how the search went.</summary>
 internal static class ReproducePart

@@ -1,7 +1,10 @@
 using System.Xml.Linq;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>What the answer rests on: the study as understood, what was assumed, and what the model leaves out.</summary>
 internal static class StudyPart

@@ -1,6 +1,10 @@
 using System.Xml.Linq;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Studies;
 
-namespace FrameOpt.Reports;
+namespace FrameOpt.Reports.Page;
 
 /// <summary>The head of the page: what was asked, and the block that identifies the run.</summary>
 internal static class TitlePart

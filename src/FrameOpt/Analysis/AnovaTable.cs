@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>An analysis of variance. Sums of squares are in the square of the response's unit, about the mean (about 0 for a model without constant).</summary>
@@ -77,4 +79,30 @@ public sealed class AnovaTable
 
     /// <summary>Over a denominator that may be 0: infinite then, or 0 when there is nothing above it either.</summary>
     internal static double Ratio(double above, double below) => above == 0 ? 0 : above / below;
+}
+
+/// <summary>One line of an analysis of variance. Sums of squares are in the square of the response's unit.</summary>
+/// <param name="Source">The effect or model term.</param>
+/// <param name="Degrees">Degrees of freedom.</param>
+/// <param name="SequentialSumOfSquares">Of this line after those above it; the lines add up to the model's.</param>
+/// <param name="AdjustedSumOfSquares">Of this line after every other that does not contain it; the same whatever the order of lines and the units
+/// of factors.</param>
+/// <param name="ContributionPercent">The adjusted sum as a part of the total, %. Adds up to 100 with the residual's in an orthogonal plan only.</param>
+/// <param name="F">Adjusted mean square over the residual's, infinite for an exact fit; null where nothing can be tested.</param>
+/// <param name="P">Probability of a larger F by chance alone; null where nothing can be tested.</param>
+public sealed record VarianceLine(string Source, int Degrees, double SequentialSumOfSquares, double AdjustedSumOfSquares,
+    double ContributionPercent, double? F, double? P);
+
+/// <summary>Sums of squares of one source before they are tested.</summary>
+internal sealed record LineSums(string Source, int Degrees, double Sequential, double Adjusted);
+
+/// <summary>Where the differences between runs come from: it decides whether anything can be tested.</summary>
+public enum ErrorKind
+{
+    /// <summary>Runs that were measured: the same design run again gives another number, so that effects can be tested against that error.</summary>
+    Measured,
+
+    /// <summary>Runs of a computed model: the same design gives the same number, so that there is no error to test against.
+    /// Standard errors, F ratios, p-values and intervals are null; contributions and the cross-validated error stand in their place.</summary>
+    Deterministic,
 }

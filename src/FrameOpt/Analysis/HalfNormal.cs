@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>The half-normal plot: effects that are only error lie on a line through the origin, real ones to its right.</summary>
@@ -11,3 +13,9 @@ public static class HalfNormal
         [.. effects.Select((effect, index) => (Size: Math.Abs(effect), Index: index)).OrderBy(point => point.Size)
             .Select((point, i) => new HalfNormalPoint(point.Index, point.Size, Quantile.Normal(0.5 + ((i + 0.5) / (2 * effects.Count)))))];
 }
+
+/// <summary>One point of a half-normal plot.</summary>
+/// <param name="Index">Which effect of those given.</param>
+/// <param name="Size">Its size without sign, in the response's unit.</param>
+/// <param name="Quantile">Where it would stand among normal errors, in standard deviations.</param>
+public readonly record struct HalfNormalPoint(int Index, double Size, double Quantile);

@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>The residual of measured runs parted in two: how repeated runs differ, and what the model misses beyond that.</summary>

@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>Lenth's margins for effects of measured runs without repeats, in the response's unit.</summary>

@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using FrameOpt.Plans;
 
 namespace FrameOpt.Analysis;

@@ -1,3 +1,6 @@
+using FrameOpt.Model.Propulsion;
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model;
 
 /// <summary>

@@ -1,3 +1,5 @@
+using FrameOpt.Model.Mission;
+
 namespace FrameOpt.Model;
 
 /// <summary>A failure and the phase it happens in.</summary>
@@ -15,4 +17,59 @@ public readonly record struct FlightFailure(FailureKind Kind, int PhaseIndex)
 
     /// <summary>The failure a <see cref="Code"/> stands for.</summary>
     public static FlightFailure FromCode(ushort code) => new((FailureKind)(code % Kinds), code / Kinds);
+}
+
+/// <summary>Why a design cannot fly in a phase. Words: <see cref="FailureWords"/>.</summary>
+public enum FailureKind
+{
+    /// <summary>It can.</summary>
+    None,
+
+    /// <summary>The airspeed lies outside the wing's polar where a glide ratio is needed.</summary>
+    SpeedOutsidePolar,
+
+    /// <summary>The propeller's table starts at too large an advance ratio for the thrust needed.</summary>
+    ThrustAbovePropeller,
+
+    /// <summary>The propeller's table ends at too small an advance ratio for the thrust needed.</summary>
+    ThrustBelowPropeller,
+
+    /// <summary>A given propeller speed lies outside the propeller's table at this airspeed.</summary>
+    RpmOutsidePropeller,
+
+    /// <summary>The engine turns slower or faster than its table covers.</summary>
+    RpmOutsideEngine,
+
+    /// <summary>The phase needs more torque than the engine gives.</summary>
+    EngineTooWeak,
+
+    /// <summary>At full throttle the tables of propeller and engine have no speed in common.</summary>
+    NoFullThrottleBalance,
+
+    /// <summary>At full throttle the propeller takes less than the engine gives, up to the last speed that both tables cover.</summary>
+    PropellerTooLight,
+
+    /// <summary>At full throttle the propeller takes more than the engine gives, from the first speed that both tables cover.</summary>
+    PropellerTooHeavy,
+
+    /// <summary>The pitching moment of the thrust is more than the hung weight can balance.</summary>
+    NoPitchEquilibrium,
+
+    /// <summary>Upright the body tips over: it comes to rest only more than 90 degrees over, as when hung below its centre of gravity.</summary>
+    TurnedOver,
+
+    /// <summary>The thrust carries all the weight: no load is left in the risers.</summary>
+    NoRiserLoad,
+
+    /// <summary>The hang points are as far apart as the lines of the two half-wings.</summary>
+    SpacingBeyondLines,
+
+    /// <summary>The body is not stable in roll and yaw under the hang points.</summary>
+    Unstable,
+
+    /// <summary>The yaw moment is more than the two risers can hold: they twist.</summary>
+    RiserTwist,
+
+    /// <summary>The roll moment lifts all load off one riser.</summary>
+    SlackRiser,
 }

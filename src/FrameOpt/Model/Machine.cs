@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model;
 
 /// <summary>Everything below the risers that is not the design.</summary>
@@ -36,3 +38,28 @@ public sealed record Machine(
         return new FramePoint(forward / total, right / total, up / total);
     }
 }
+
+/// <summary>One mass hung below the hang points.</summary>
+/// <param name="Name">The study's own word for it.</param>
+/// <param name="MassKilograms">Above zero, in kg.</param>
+/// <param name="At">Its centre of gravity.</param>
+/// <param name="IsBody">True for what leans with the pilot when weight is shifted.</param>
+public sealed record MassItem(string Name, double MassKilograms, FramePoint At, bool IsBody);
+
+/// <summary>What the pilot's body can do and the air holds against it.</summary>
+/// <param name="LeanMetres">Largest sideways shift of the body's centre of gravity by weight shift.</param>
+/// <param name="DragAreaSquareMetres">Drag area (drag over dynamic pressure) of pilot and frame.</param>
+/// <param name="DragCentre">Where that drag acts.</param>
+public sealed record Pilot(double LeanMetres, double DragAreaSquareMetres, FramePoint DragCentre);
+
+/// <summary>The engine and its reduction drive.</summary>
+/// <param name="CrankTorque">Full-throttle torque at the crank in N·m against crank speed in rpm, at sea-level standard density.</param>
+/// <param name="Reduction">Crank speed over propeller speed, above zero.</param>
+/// <param name="Efficiency">Of the drive, above 0 to 1.</param>
+public sealed record Engine(LinearTable CrankTorque, double Reduction, double Efficiency);
+
+/// <summary>A point on the frame, in metres from a datum the builder chooses. Only differences of position matter.</summary>
+/// <param name="ForwardMetres">Towards where the pilot looks.</param>
+/// <param name="RightMetres">Towards the pilot's right.</param>
+/// <param name="UpMetres">Upward with the pilot standing.</param>
+public readonly record struct FramePoint(double ForwardMetres, double RightMetres, double UpMetres);

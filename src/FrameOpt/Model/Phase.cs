@@ -1,3 +1,5 @@
+using FrameOpt.Plans.Classical;
+
 namespace FrameOpt.Model;
 
 /// <summary>One steady phase of a mission.</summary>
@@ -20,3 +22,42 @@ public sealed record Phase(
     double LoadFactor = 1,
     double CarriedShare = 1,
     double PitchRateRadiansPerSecond = 0);
+
+/// <summary>What the engine does in a phase.</summary>
+public abstract record PhasePower
+{
+    private PhasePower()
+    {
+    }
+
+    /// <summary>Just enough thrust for level flight.</summary>
+    public sealed record Level : PhasePower;
+
+    /// <summary>Enough thrust to climb.</summary>
+    /// <param name="MetresPerSecond">Rate of climb.</param>
+    public sealed record Climb(double MetresPerSecond) : PhasePower;
+
+    /// <summary>All the engine gives.</summary>
+    public sealed record FullThrottle : PhasePower;
+
+    /// <summary>A given propeller speed.</summary>
+    /// <param name="PropellerRpm">In rpm of the propeller, not the crank.</param>
+    public sealed record AtRpm(double PropellerRpm) : PhasePower;
+
+    /// <summary>Engine off: no thrust, no torque; the stopped propeller's drag is part of the measured polar.</summary>
+    public sealed record EngineOff : PhasePower;
+}
+
+/// <summary>How a phase's airspeed is given.</summary>
+public abstract record FlightSpeed
+{
+    private FlightSpeed()
+    {
+    }
+
+    /// <summary>A fraction of the speed range at the phase's own mass, load factor and density: 0 trim, 1 fully accelerated.</summary>
+    public sealed record AtFraction(double Fraction) : FlightSpeed;
+
+    /// <summary>A true airspeed in m/s.</summary>
+    public sealed record AtAirspeed(double MetresPerSecond) : FlightSpeed;
+}

@@ -1,3 +1,5 @@
+using FrameOpt.Plans.Classical;
+
 namespace FrameOpt.Model;
 
 /// <summary>What a phase fixes before any design is chosen.</summary>

@@ -18,3 +18,13 @@ public sealed record Propeller(
     /// <summary>The sign of the reaction torque on the frame: +1 right side down, -1 left side down.</summary>
     public double ReactionSign => Rotation == Rotation.CounterClockwise ? 1 : -1;
 }
+
+/// <summary>Which way the propeller turns, seen from behind.</summary>
+public enum Rotation
+{
+    /// <summary>Clockwise seen from behind: the reaction pushes the left side down.</summary>
+    Clockwise,
+
+    /// <summary>Counter-clockwise seen from behind: the reaction pushes the right side down.</summary>
+    CounterClockwise,
+}

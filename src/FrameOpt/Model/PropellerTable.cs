@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model;
 
 /// <summary>A measured propeller: rows of coefficients, linear between rows, no value outside them.</summary>
@@ -43,3 +45,9 @@ public sealed record PropellerTable : PropellerCurve
     /// <inheritdoc/>
     public override double AdvanceRatioForThrust(double k) => thrust.FallsBelowSquare(k);
 }
+
+/// <summary>One row of a propeller table: coefficients at one advance ratio, all dimensionless.</summary>
+/// <param name="AdvanceRatio">J = V/(n D), 0 or more.</param>
+/// <param name="ThrustCoefficient">CT = T/(rho n² D⁴); negative where the propeller brakes.</param>
+/// <param name="PowerCoefficient">CP = P/(rho n³ D⁵); negative where the air drives the propeller.</param>
+public readonly record struct PropellerRow(double AdvanceRatio, double ThrustCoefficient, double PowerCoefficient);

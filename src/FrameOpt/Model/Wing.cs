@@ -1,3 +1,6 @@
+using FrameOpt.Numerics;
+using FrameOpt.Plans.Classical;
+
 namespace FrameOpt.Model;
 
 /// <summary>The wing as the model sees it.</summary>
@@ -20,3 +23,44 @@ public sealed record Wing(
     RiserCoupling RiserCoupling,
     double RollRestoring,
     YawLeverage YawLeverage);
+
+/// <summary>A wing's polar: straight lines between two or more measured points.</summary>
+/// <param name="ReferenceMassKilograms">All-up mass it was measured at.</param>
+/// <param name="ReferenceDensity">Air density it was measured at, kg/m³.</param>
+/// <param name="Points">From trim to fully accelerated, fraction and airspeed both increasing.</param>
+public sealed record Polar(double ReferenceMassKilograms, double ReferenceDensity, IReadOnlyList<PolarPoint> Points)
+{
+    /// <summary>Airspeed in m/s at reference conditions against fraction.</summary>
+    public LinearTable AirspeedAtFraction { get; } = new(
+        [.. Points.Select(p => p.Fraction)], [.. Points.Select(p => p.AirspeedMetresPerSecond)]);
+
+    /// <summary>Glide ratio against fraction.</summary>
+    public LinearTable GlideAtFraction { get; } = new(
+        [.. Points.Select(p => p.Fraction)], [.. Points.Select(p => p.GlideRatio)]);
+
+    /// <summary>Fraction against airspeed in m/s at reference conditions.</summary>
+    public LinearTable FractionAtAirspeed { get; } = new(
+        [.. Points.Select(p => p.AirspeedMetresPerSecond)], [.. Points.Select(p => p.Fraction)]);
+}
+
+/// <summary>One measured point of a wing's polar.</summary>
+/// <param name="Fraction">Of the speed range: 0 trim, 1 fully accelerated.</param>
+/// <param name="AirspeedMetresPerSecond">At the polar's reference mass and density.</param>
+/// <param name="GlideRatio">Distance over height lost, engine off.</param>
+public sealed record PolarPoint(double Fraction, double AirspeedMetresPerSecond, double GlideRatio);
+
+/// <summary>How strongly the risers couple the roll of the body to the wing.</summary>
+public abstract record RiserCoupling
+{
+    private RiserCoupling()
+    {
+    }
+
+    /// <summary>A measured coupling length, which grows with the square of the spacing.</summary>
+    /// <param name="LengthMetres">c_phi at the reference spacing.</param>
+    /// <param name="AtSpacingMetres">The hang-point spacing it was measured at.</param>
+    public sealed record Measured(double LengthMetres, double AtSpacingMetres) : RiserCoupling;
+
+    /// <summary>From the geometry of two straight lines to a rigid wing, at the design's own spacing: an assumption.</summary>
+    public sealed record FromLines : RiserCoupling;
+}

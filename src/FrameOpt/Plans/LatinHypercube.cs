@@ -1,3 +1,6 @@
+using FrameOpt.Numerics;
+using FrameOpt.Search.Evolution;
+
 namespace FrameOpt.Plans;
 
 /// <summary>As many levels of every factor as there are runs, each level used once.</summary>
@@ -32,5 +35,112 @@ public static class LatinHypercube
         PlanArguments.AtLeast(1, starts, "number of starts");
         return Enumerable.Range(0, starts).Select(_ => new HypercubeSpread(Random(factors, runs, random)))
             .MinBy(spread => spread.Crowding())!.Runs;
+    }
+}
+
+/// <summary>Spreads the runs of a Latin hypercube: exchanges the levels of a factor between two runs for as long as that makes them less crowded.</summary>
+/// <remarks>Source: M. D. Morris and T. J. Mitchell 1995, Exploratory designs for computational experiments, J. Stat. Plan. Inference 43:381-402: the sum over
+/// all pairs of distance to the power -p, here p = 50, so that the closest pairs decide (from memory).</remarks>
+internal sealed class HypercubeSpread
+{
+    private readonly int[,] squaredDistances;
+
+    /// <summary>Spreads some runs; their levels are changed in place.</summary>
+    public HypercubeSpread(int[][] runs)
+    {
+        Runs = runs;
+        squaredDistances = new int[runs.Length, runs.Length];
+        for (var i = 0; i < runs.Length; i++)
+        {
+            for (var j = 0; j < runs.Length; j++)
+                squaredDistances[i, j] = runs[i].Zip(runs[j], (a, b) => (a - b) * (a - b)).Sum();
+        }
+
+        while (Pass())
+        {
+        }
+    }
+
+    /// <summary>The runs: one level a factor each.</summary>
+    public int[][] Runs { get; }
+
+    /// <summary>The sum over all pairs of runs.</summary>
+    public double Crowding()
+    {
+        var sum = 0.0;
+        for (var i = 0; i < Runs.Length; i++)
+        {
+            for (var j = 0; j < i; j++)
+                sum += Closeness(squaredDistances[i, j]);
+        }
+
+        return sum;
+    }
+
+    private bool Pass()
+    {
+        var helped = false;
+        for (var first = 0; first < Runs.Length; first++)
+        {
+            for (var second = first + 1; second < Runs.Length; second++)
+            {
+                for (var f = 0; f < Runs[0].Length; f++)
+                {
+                    if (Gain(first, second, f) <= 1e-9)
+                        continue;
+                    Exchange(first, second, f);
+                    helped = true;
+                }
+            }
+        }
+
+        return helped;
+    }
+
+    /// <summary>What share of the crowding of two runs by all others falls away when they exchange their levels of a factor; their own distance stays.</summary>
+    private double Gain(int first, int second, int factor)
+    {
+        var (before, after) = (0.0, 0.0);
+        for (var other = 0; other < Runs.Length; other++)
+        {
+            if (other == first || other == second)
+                continue;
+            var (change, toFirst, toSecond) = (Change(first, second, factor, other), squaredDistances[first, other], squaredDistances[second, other]);
+            before += Closeness(toFirst) + Closeness(toSecond);
+            after += Closeness(toFirst + change) + Closeness(toSecond - change);
+        }
+
+        return before == 0 ? 0 : 1 - (after / before);
+    }
+
+    private void Exchange(int first, int second, int factor)
+    {
+        for (var other = 0; other < Runs.Length; other++)
+        {
+            if (other == first || other == second)
+                continue;
+            var change = Change(first, second, factor, other);
+            squaredDistances[first, other] = squaredDistances[other, first] += change;
+            squaredDistances[second, other] = squaredDistances[other, second] -= change;
+        }
+
+        (Runs[first][factor], Runs[second][factor]) = (Runs[second][factor], Runs[first][factor]);
+    }
+
+    /// <summary>How the squared distance of the first run to another changes when it takes the level of the second; that of the second changes by the opposite.</summary>
+    private int Change(int first, int second, int factor, int other)
+    {
+        var (toFirst, toSecond) = (Runs[first][factor] - Runs[other][factor], Runs[second][factor] - Runs[other][factor]);
+        return (toSecond * toSecond) - (toFirst * toFirst);
+    }
+
+    /// <summary>Distance to the power -50: its square to the power -25.</summary>
+    private static double Closeness(int squaredDistance)
+    {
+        var inverse = 1.0 / squaredDistance;
+        var to8 = inverse * inverse;
+        to8 *= to8;
+        to8 *= to8;
+        return to8 * to8 * to8 * inverse;
     }
 }

@@ -1,3 +1,6 @@
+using FrameOpt.Numerics;
+using FrameOpt.StudyFile.Values;
+
 namespace FrameOpt.Plans;
 
 /// <summary>A set of runs in coded units.</summary>
@@ -38,4 +41,39 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
     /// <summary>Runs at the middle, not yet numbered.</summary>
     internal static IEnumerable<PlanRun> Centres(int factors, int count, int block = 1) =>
         Enumerable.Range(0, count).Select(_ => new PlanRun(0, PointKind.Centre, block, new double[factors]));
+}
+
+/// <summary>One run of a plan.</summary>
+/// <param name="Number">From 1, in the plan's standard order.</param>
+/// <param name="Kind">What the run is in its plan.</param>
+/// <param name="Block">From 1; runs of one block are made under like conditions.</param>
+/// <param name="Coded">One value a factor: -1 at the low end, +1 at the high end; axial runs may lie outside.</param>
+public sealed record PlanRun(int Number, PointKind Kind, int Block, double[] Coded);
+
+/// <summary>What a run is in its plan.</summary>
+public enum PointKind
+{
+    /// <summary>A combination of levels of a factorial, or of its fraction.</summary>
+    Factorial,
+
+    /// <summary>On the axis of one factor, all others at their middle.</summary>
+    Axial,
+
+    /// <summary>All factors at their middle.</summary>
+    Centre,
+
+    /// <summary>Some factors at their ends, the others at their middle.</summary>
+    Edge,
+
+    /// <summary>All factors at an end but one, which is at its middle (definitive screening).</summary>
+    Screening,
+
+    /// <summary>Chosen by an optimality criterion.</summary>
+    Optimal,
+
+    /// <summary>Demanded by the user, or already run.</summary>
+    Given,
+
+    /// <summary>A point of a space-filling plan.</summary>
+    SpaceFilling,
 }

@@ -1,3 +1,4 @@
+using FrameOpt.StudyFile.Values;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans;

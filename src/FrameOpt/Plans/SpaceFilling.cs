@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Plans;
 
 /// <summary>Plans that spread their runs over the whole cube and presume no model.</summary>

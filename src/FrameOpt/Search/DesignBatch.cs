@@ -1,3 +1,5 @@
+using FrameOpt.StudyFile.Values;
+
 namespace FrameOpt.Search;
 
 /// <summary>Designs in rows: within a row only one factor, the row factor, changes.</summary>

@@ -10,7 +10,7 @@ public sealed class EvaluatedBatch
         Problem = problem;
         Designs = designs;
         Objectives = Columns(problem.Goals.Count, designs.Count);
-        Bounded = Columns(problem.Bounds.Count, designs.Count);
+        Bounded = Columns(problem.Constraints.Count, designs.Count);
         Failures = new ushort[designs.Count];
         Usable = new byte[designs.Count];
     }
@@ -39,7 +39,7 @@ public sealed class EvaluatedBatch
     /// <summary>Finds the usable designs and counts the others by reason.</summary>
     public void Judge()
     {
-        var tally = new Tally(Problem.Bounds.Count) { Evaluated = Designs.Count };
+        var tally = new Tally(Problem.Constraints.Count) { Evaluated = Designs.Count };
         Tally = tally;
         if (Bounded.Length == 0 && Failures.AsSpan(0, Designs.Count).IndexOfAnyExcept((ushort)0) < 0)
         {
@@ -60,7 +60,7 @@ public sealed class EvaluatedBatch
             var miss = 0.0;
             for (var b = 0; b < Bounded.Length; b++)
             {
-                var bound = Problem.Bounds[b];
+                var bound = Problem.Constraints[b];
                 var value = Bounded[b][i];
                 if (bound.Allows(value))
                     continue;

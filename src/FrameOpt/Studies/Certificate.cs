@@ -1,4 +1,4 @@
-using FrameOpt.Search;
+using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Studies;
 

@@ -1,4 +1,7 @@
-using FrameOpt.Line;
+using FrameOpt.Model;
+using FrameOpt.ProductLine;
+using FrameOpt.Running;
+using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Studies;
 
@@ -35,4 +38,39 @@ public sealed record LineResult(
 
     /// <summary>The rows left with the largest cost, the worst first; those that no candidate at all is allowed for are not among them.</summary>
     public IReadOnlyList<LineServed> WorstServed(int count) => [.. Served.Where(served => served.Own is not null).OrderByDescending(served => served.Cost).Take(count)];
+}
+
+/// <summary>One of the geometries a line makes.</summary>
+/// <param name="Letter">A, B, C ..., from the one for the lightest pilots on.</param>
+/// <param name="Candidate">Its number among the candidates.</param>
+/// <param name="Design">As built on the study's own machine.</param>
+/// <param name="Customers">How many customers get it.</param>
+/// <param name="Share">Their part of all shares, 0 to 1.</param>
+public sealed record LineGeometry(char Letter, int Candidate, FrameGeometry Design, int Customers, double Share);
+
+/// <summary>What a row of customers gets, and what it would get made to measure.</summary>
+/// <param name="Row">Who.</param>
+/// <param name="Geometry">Index of the geometry they get; -1 when none is allowed for them.</param>
+/// <param name="Cost">In the response's unit; infinite when none is allowed.</param>
+/// <param name="EffortWorst">The largest effort of all phases with it; not a number when none is allowed.</param>
+/// <param name="Own">The candidate that suits them best, as built on the study's own machine; null when no candidate is allowed for them.</param>
+/// <param name="OwnCost">With that candidate; infinite when there is none.</param>
+/// <param name="Regret">Cost less own cost: 0 or more; infinite when only the line leaves them out.</param>
+public sealed record LineServed(LineRow Row, int Geometry, double Cost, double EffortWorst, FrameGeometry? Own, double OwnCost, double Regret);
+
+/// <summary>Customers that nothing tells apart: one outfit, one pilot mass.</summary>
+/// <param name="Outfit">Which.</param>
+/// <param name="PilotMassKilograms">Of each.</param>
+/// <param name="Share">Of all of them together.</param>
+/// <param name="Customers">Their numbers, ascending.</param>
+public sealed record LineRow(int Outfit, double PilotMassKilograms, double Share, IReadOnlyList<int> Customers)
+{
+    /// <summary>All rows of some customers, by outfit and then by pilot mass.</summary>
+    public static IReadOnlyList<LineRow> Of(IReadOnlyList<LineCustomer> customers) =>
+    [
+        .. Enumerable.Range(0, customers.Count)
+            .GroupBy(c => (customers[c].Outfit, customers[c].PilotMassKilograms))
+            .OrderBy(alike => alike.Key)
+            .Select(alike => new LineRow(alike.Key.Outfit, alike.Key.PilotMassKilograms, alike.Sum(c => customers[c].Share), [.. alike])),
+    ];
 }

@@ -1,4 +1,6 @@
-using FrameOpt.Line;
+using FrameOpt.Model;
+using FrameOpt.ProductLine;
+using FrameOpt.Search;
 
 namespace FrameOpt.Studies;
 
@@ -33,3 +35,55 @@ public sealed record LineSetting(
     /// <summary>Where the customers are from, in words.</summary>
     public string CustomersWords { get; init; } = "";
 }
+
+/// <summary>What all geometries of a line must have alike.</summary>
+public enum LineCommon
+{
+    /// <summary>Nothing: any may go together.</summary>
+    Nothing,
+
+    /// <summary>One hang-point spacing.</summary>
+    Spacing,
+
+    /// <summary>One frame: everything but the lateral offset, so that only the holes differ.</summary>
+    Frame,
+}
+
+/// <summary>Something the customers of a line choose: an engine, a wing.</summary>
+/// <param name="Name">As the study writes it.</param>
+/// <param name="Choices">Their names, one or more.</param>
+public sealed record LineOption(string Name, IReadOnlyList<string> Choices);
+
+/// <summary>One choice of every option of a line: a machine and a wing, whatever the pilot weighs.</summary>
+/// <param name="Choices">Names, in the order of the options.</param>
+/// <param name="Study">The study with those choices.</param>
+/// <param name="Pilot">The mass that is the pilot's.</param>
+public sealed record LineOutfit(IReadOnlyList<string> Choices, Study Study, string Pilot)
+{
+    /// <summary>The choices in one line; "as in the study" where there is nothing to choose.</summary>
+    public string Words => Choices.Count == 0 ? "as in the study" : string.Join(", ", Choices);
+
+    /// <summary>The study of a customer with this outfit.</summary>
+    /// <param name="pilotKilograms">Above 0.</param>
+    public Study For(double pilotKilograms)
+    {
+        var machine = Study.Machine;
+        return Study with
+        {
+            // A new machine, not a copy: its mass and centre of gravity are of these masses.
+            Machine = new Machine(
+                [.. machine.Masses.Select(item => item.Name == Pilot ? item with { MassKilograms = pilotKilograms } : item)],
+                machine.HangLineForwardMetres,
+                machine.Propeller,
+                machine.Engine,
+                machine.Pilot),
+        };
+    }
+}
+
+/// <summary>One customer of a line, or several alike.</summary>
+/// <param name="Name">To know it by.</param>
+/// <param name="PilotMassKilograms">Of the pilot's body, above 0.</param>
+/// <param name="Outfit">Which of the outfits of <see cref="LineSetting"/>.</param>
+/// <param name="Share">How much it counts, above 0: a share or a number of pieces.</param>
+public sealed record LineCustomer(string Name, double PilotMassKilograms, int Outfit, double Share);

@@ -1,5 +1,7 @@
-using FrameOpt.Model;
-using FrameOpt.Plans;
+using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
+using FrameOpt.Plans.Classical;
+using FrameOpt.Plans.Optimal;
 
 namespace FrameOpt.Studies;
 
@@ -46,4 +48,20 @@ public abstract record PlanSetting
     /// <param name="Runs">How many.</param>
     /// <param name="Seed">The same seed gives the same plan.</param>
     public sealed record Optimal(OptimalCriterion Criterion, SurfaceModel Model, int Runs, ulong Seed) : PlanSetting;
+}
+
+/// <summary>The terms of a fitted surface.</summary>
+public enum SurfaceModel
+{
+    /// <summary>Each factor on its own.</summary>
+    Linear,
+
+    /// <summary>And every product of two.</summary>
+    Interactions,
+
+    /// <summary>Each factor and its square.</summary>
+    LinearAndSquares,
+
+    /// <summary>Each factor, every product of two, every square.</summary>
+    Quadratic,
 }

@@ -1,4 +1,5 @@
-using FrameOpt.Search;
+using FrameOpt.Search.Local;
+using FrameOpt.Search.Stopping;
 
 namespace FrameOpt.Studies;
 
@@ -28,4 +29,14 @@ public abstract record SearchSetting
         /// <summary>Where they are from, in words; empty when there are none.</summary>
         public string StartWords { get; init; } = "";
     }
+}
+
+/// <summary>An evolutionary search a study may ask for.</summary>
+public enum SearchMethod
+{
+    /// <summary>Non-dominated sorting with crowding, for two objectives, good enough for three.</summary>
+    NsgaII,
+
+    /// <summary>By reference directions, for three objectives and more.</summary>
+    NsgaIII,
 }

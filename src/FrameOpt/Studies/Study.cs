@@ -1,4 +1,6 @@
+using FrameOpt.Analysis;
 using FrameOpt.Model;
+using FrameOpt.Plans;
 
 namespace FrameOpt.Studies;
 
@@ -66,3 +68,24 @@ public sealed record Study(
         }
     }
 }
+
+/// <summary>Something the answer rests on that the study did not state.</summary>
+/// <param name="What">In words.</param>
+/// <param name="Value">With its unit.</param>
+/// <param name="Source">A published source, or the word assumption with its range.</param>
+public sealed record Assumption(string What, string Value, string Source);
+
+/// <summary>A file beside the study that it reads.</summary>
+/// <param name="Name">As the study writes it.</param>
+/// <param name="Hash">SHA-256 of its bytes, lower-case hexadecimal.</param>
+public sealed record StudyFileUsed(string Name, string Hash);
+
+/// <summary>The band of propeller speed in which a design is called balanced.</summary>
+/// <param name="PhaseIndex">The phase whose airspeed it is reckoned at.</param>
+/// <param name="WithinNewtonMetres">Largest residual torque called balanced.</param>
+public sealed record BandSetting(int PhaseIndex, double WithinNewtonMetres);
+
+/// <summary>What the hang-point load and arm moment are reckoned for. Figures only: strength is for certified tests.</summary>
+/// <param name="LimitLoadFactor">Times the steady load.</param>
+/// <param name="OverhangMetres">From the frame to the hang point.</param>
+public sealed record StrengthSetting(double LimitLoadFactor, double OverhangMetres);

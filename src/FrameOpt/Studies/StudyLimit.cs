@@ -1,5 +1,6 @@
-using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Search;
+using FrameOpt.StudyFile.Values;
 using static System.FormattableString;
 
 namespace FrameOpt.Studies;
@@ -26,7 +27,7 @@ public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLea
     }
 
     /// <summary>The same for a search.</summary>
-    public Bound AsBound => new(Response.Name, AtLeast ?? double.NegativeInfinity, AtMost ?? double.PositiveInfinity);
+    public Constraint AsConstraint => new(Response.Name, AtLeast ?? double.NegativeInfinity, AtMost ?? double.PositiveInfinity);
 
     /// <summary>What a design that flies has of it, in the response's unit; the size where the size is bounded.</summary>
     public double ValueOf(DesignEvaluation evaluation) =>

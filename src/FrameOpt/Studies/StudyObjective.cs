@@ -1,4 +1,4 @@
-using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 
 namespace FrameOpt.Studies;
 

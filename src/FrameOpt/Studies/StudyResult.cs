@@ -1,4 +1,8 @@
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Plans;
+using FrameOpt.Running;
+using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Studies;
 
@@ -35,3 +39,53 @@ public sealed record StudyResult(
     /// <summary>How good the front of an evolutionary search is; null for an exhaustive one, whose front is exact, and for one that found nothing.</summary>
     public Certificate? Certificate { get; init; }
 }
+
+/// <summary>A design that no other feasible design beats, with its place in the ranking.</summary>
+/// <param name="Rank">From 1; equal scores share a rank.</param>
+/// <param name="Number">Its number in the grid, from 0.</param>
+/// <param name="Geometry">The design.</param>
+/// <param name="Objectives">In the study's order and each response's unit; sizes where an objective counts size.</param>
+/// <param name="Score">Distance to the ideal (less is better) or TOPSIS closeness (more is better).</param>
+/// <param name="IsKnee">True for the one design furthest from the plane through the best of each objective.</param>
+public sealed record FrontDesign(
+    int Rank,
+    long Number,
+    FrameGeometry Geometry,
+    IReadOnlyList<double> Objectives,
+    double Score,
+    bool IsKnee);
+
+/// <summary>The same study at another yaw leverage, the least certain number of the model.</summary>
+/// <param name="Label">"0.2", "1.6", or "as in the study" with where its value comes from.</param>
+/// <param name="Chosen">The run's best compromise, evaluated at this leverage.</param>
+/// <param name="Best">The design that would have been best at this leverage, or null when nothing is feasible or its search was not run to the end.</param>
+/// <param name="BestEvaluation">That design at this leverage.</param>
+public sealed record LeverageScenario(
+    string Label,
+    DesignEvaluation Chosen,
+    FrontDesign? Best,
+    DesignEvaluation? BestEvaluation);
+
+/// <summary>When nothing is feasible: the design that comes closest, and the limits that stop it.</summary>
+/// <param name="Number">Its number in the grid, from 0.</param>
+/// <param name="Evaluation">What the model says of it.</param>
+/// <param name="BrokenLimits">Every limit it breaks, the one it misses by most first, in words with figures.</param>
+public sealed record NearestMiss(long Number, DesignEvaluation Evaluation, IReadOnlyList<string> BrokenLimits);
+
+/// <summary>How many designs went where.</summary>
+/// <param name="Evaluated">All designs evaluated.</param>
+/// <param name="Failed">Those that cannot fly in some phase.</param>
+/// <param name="OutsideLimits">Those that can fly but break a limit.</param>
+/// <param name="Feasible">The rest.</param>
+/// <param name="FailedBy">Why, in words, most frequent first.</param>
+/// <param name="OutsideBy">For each limit in the study's order, how many of those that can fly break it.</param>
+public sealed record RunCounts(
+    long Evaluated,
+    long Failed,
+    long OutsideLimits,
+    long Feasible,
+    IReadOnlyList<ReasonCount> FailedBy,
+    IReadOnlyList<ReasonCount> OutsideBy);
+
+/// <summary>A reason in words and how many designs it stopped.</summary>
+public sealed record ReasonCount(string Reason, long Count);

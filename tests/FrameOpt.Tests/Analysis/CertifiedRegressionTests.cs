@@ -1,5 +1,6 @@
 using FrameOpt.Analysis;
 using FrameOpt.Plans;
+using FrameOpt.Tests.Plans;
 using Xunit.Abstractions;
 
 namespace FrameOpt.Tests.Analysis;

@@ -1,5 +1,7 @@
 using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
+using FrameOpt.Tests.Plans;
 
 namespace FrameOpt.Tests.Analysis;
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using FrameOpt.Analysis;
+using FrameOpt.Tests.Plans;
 
 namespace FrameOpt.Tests.Analysis;
 

@@ -1,6 +1,8 @@
 using CsCheck;
 using FrameOpt.Analysis;
+using FrameOpt.Numerics;
 using FrameOpt.Plans;
+using FrameOpt.Tests.Plans;
 using MathNet.Numerics.LinearRegression;
 
 namespace FrameOpt.Tests.Analysis;

@@ -1,5 +1,6 @@
 using CsCheck;
 using FrameOpt.Analysis;
+using FrameOpt.Numerics;
 using FrameOpt.Plans;
 
 namespace FrameOpt.Tests.Analysis;

@@ -1,6 +1,8 @@
 using CsCheck;
 using FrameOpt.Analysis;
+using FrameOpt.Numerics;
 using FrameOpt.Plans;
+using FrameOpt.Tests.Plans;
 
 namespace FrameOpt.Tests.Analysis;
 

@@ -1,5 +1,7 @@
 using FrameOpt.Analysis;
+using FrameOpt.Numerics;
 using FrameOpt.Plans;
+using FrameOpt.Tests.Plans;
 
 namespace FrameOpt.Tests.Analysis;
 

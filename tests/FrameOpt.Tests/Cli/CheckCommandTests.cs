@@ -1,4 +1,7 @@
 using FrameOpt.Cli;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 
@@ -46,7 +49,7 @@ public class CheckCommandTests
     [InlineData(200, "about 4 minutes")]
     [InlineData(9000, "about 2.5 hours")]
     public void Time_of_a_run_is_told_in_words(double seconds, string words) =>
-        Assert.Equal(words, FrameOpt.Studies.RunEstimate.InWords(seconds));
+        Assert.Equal(words, RunEstimate.InWords(seconds));
 
     [Fact]
     public void A_missing_file_is_a_mistake_in_words()

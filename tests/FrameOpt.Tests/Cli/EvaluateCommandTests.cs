@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text.Json;
 using FrameOpt.Cli;
-using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

@@ -1,4 +1,5 @@
 using FrameOpt.Cli;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

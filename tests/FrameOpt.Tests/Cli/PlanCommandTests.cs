@@ -1,4 +1,6 @@
 using FrameOpt.Cli;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

@@ -1,11 +1,16 @@
 using FrameOpt.Cli;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.Tests.Reports;
+using FrameOpt.Tests.Running;
+using FrameOpt.Tests.StudyFile;
 
 namespace FrameOpt.Tests.Cli;
 
 /// <summary>run --remember: a search that was stopped goes on where it was.</summary>
 public class RememberTests
 {
-    private static readonly string text = Tests.Studies.Reading.WorkedStudy.With(
+    private static readonly string text = WorkedStudyText.With(
         "search: { method: exhaustive }", "plan: { kind: central composite }\nsearch: { method: NSGA-II, population: 30, start: plan, polish: true, stop: { evaluations: 900 } }")
         .Replace("lateral_offset:     { from: 0 mm, to: 60 mm, step: 1 mm }", "lateral_offset:     { from: 0 mm, to: 60 mm }");
 

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using FrameOpt.Cli;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

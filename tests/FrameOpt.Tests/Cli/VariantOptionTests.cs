@@ -1,7 +1,9 @@
 using System.Text.Json;
 using ClosedXML.Excel;
 using FrameOpt.Cli;
-using FrameOpt.Reports;
+using FrameOpt.Reports.Files;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

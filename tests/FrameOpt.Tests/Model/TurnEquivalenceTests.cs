@@ -1,5 +1,6 @@
 using CsCheck;
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 
 namespace FrameOpt.Tests.Model;
 

@@ -1,3 +1,5 @@
+using FrameOpt.StudyFile.Values;
+
 namespace FrameOpt.Tests.Model;
 
 /// <summary>A plain vector in the computation axes: x forward, y right, z down.</summary>

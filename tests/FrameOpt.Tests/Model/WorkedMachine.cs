@@ -1,4 +1,6 @@
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
 
 namespace FrameOpt.Tests.Model;
 

@@ -1,4 +1,6 @@
+using FrameOpt.Numerics;
 using FrameOpt.Plans;
+using FrameOpt.Plans.Classical;
 
 namespace FrameOpt.Tests.Plans;
 

@@ -1,4 +1,5 @@
 using FrameOpt.Plans;
+using FrameOpt.Plans.Classical;
 
 namespace FrameOpt.Tests.Plans;
 

@@ -1,5 +1,6 @@
-using FrameOpt.Model;
-using FrameOpt.Reports;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 
@@ -9,15 +10,15 @@ namespace FrameOpt.Tests.Reports;
 public class AnswerTests
 {
     private static string Words(StudyResult result, string title) =>
-        string.Join("\n", Answer.Of(result).Sections.Single(section => section.Title.StartsWith(title, StringComparison.Ordinal)).Lines);
+        string.Join("\n", RunAnswer.Of(result).Sections.Single(section => section.Title.StartsWith(title, StringComparison.Ordinal)).Lines);
 
     private static AnswerTable Table(StudyResult result, string title) =>
-        Answer.Of(result).Sections.Single(section => section.Title.StartsWith(title, StringComparison.Ordinal)).Table!;
+        RunAnswer.Of(result).Sections.Single(section => section.Title.StartsWith(title, StringComparison.Ordinal)).Table!;
 
     [Fact]
     public void The_first_line_names_the_best_compromise_in_the_users_units_with_signs_in_words()
     {
-        var answer = Answer.Of(ReportFixture.Report().Result);
+        var answer = RunAnswer.Of(ReportFixture.Report().Result);
         Assert.False(answer.IsWarning);
         Assert.StartsWith("Best compromise of the 12 designs", answer.Headline);
         Assert.Contains("hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead", answer.Headline);
@@ -36,14 +37,14 @@ public class AnswerTests
     public void A_phase_that_cannot_be_held_comes_first_even_with_the_engine_off()
     {
         var result = ReportFixture.Report().Result;
-        var answer = Answer.Of(result with { Chosen = result.Chosen!.With(4, PhaseQuantity.Effort, 1.25) });
+        var answer = RunAnswer.Of(result with { Chosen = result.Chosen!.With(4, PhaseQuantity.Effort, 1.25) });
         Assert.True(answer.IsWarning);
         Assert.StartsWith("THE PILOT CANNOT HOLD IT in glide (effort 1.25)", answer.Headline);
     }
 
     [Fact]
     public void A_run_cut_short_says_so_first() =>
-        Assert.StartsWith("STOPPED EARLY", Answer.Of(ReportFixture.Report().Result with { IsComplete = false, StopReason = "stopped by hand" }).Headline);
+        Assert.StartsWith("STOPPED EARLY", RunAnswer.Of(ReportFixture.Report().Result with { IsComplete = false, StopReason = "stopped by hand" }).Headline);
 
     [Fact]
     public void Drilling_dimensions_are_measured_from_the_plane_of_symmetry()
@@ -139,7 +140,7 @@ public class AnswerTests
     [Fact]
     public void When_nothing_can_fly_no_empty_table_of_limits_is_shown()
     {
-        Assert.DoesNotContain(Answer.Of(ReportFixture.NothingFeasible(null)).Sections, section => section.Title == "Limits");
+        Assert.DoesNotContain(RunAnswer.Of(ReportFixture.NothingFeasible(null)).Sections, section => section.Title == "Limits");
         Assert.DoesNotContain("every sign", Words(ReportFixture.Report().Result, "Before flight"));
     }
 
@@ -162,7 +163,7 @@ public class AnswerTests
     public void When_nothing_is_feasible_the_nearest_miss_and_its_limit_come_first()
     {
         var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0], ["effort_worst 0.84 where at most 0.6 is allowed", "pitch_swing 9 deg where at most 8 deg is allowed"]);
-        var answer = Answer.Of(ReportFixture.NothingFeasible(miss));
+        var answer = RunAnswer.Of(ReportFixture.NothingFeasible(miss));
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
         Assert.Contains("What stops it: effort_worst 0.84 where at most 0.6 is allowed; and pitch_swing 9 deg where at most 8 deg is allowed.", answer.Headline);
@@ -170,7 +171,7 @@ public class AnswerTests
 
     [Fact]
     public void When_nothing_can_fly_the_most_frequent_reason_comes_first() =>
-        Assert.Contains("launch: the risers twist (1,200 designs)", Answer.Of(ReportFixture.NothingFeasible(null)).Headline);
+        Assert.Contains("launch: the risers twist (1,200 designs)", RunAnswer.Of(ReportFixture.NothingFeasible(null)).Headline);
 
     [Fact]
     public void A_baseline_that_cannot_fly_is_named_with_its_reason()

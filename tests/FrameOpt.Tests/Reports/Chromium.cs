@@ -7,3 +7,13 @@ public static class Chromium
         .SelectMany(folder => ((string[])["chromium", "chromium-browser"]).Select(name => System.IO.Path.Combine(folder, name)))
         .FirstOrDefault(File.Exists);
 }
+
+/// <summary>A test that needs Chromium; it says so and is skipped where there is none.</summary>
+public sealed class ChromiumFactAttribute : FactAttribute
+{
+    public ChromiumFactAttribute()
+    {
+        if (Chromium.Path is null)
+            Skip = "Chromium is not installed, so nothing here can open a page";
+    }
+}

@@ -1,9 +1,11 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using FrameOpt.Model;
-using FrameOpt.Reports;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Files.Json;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile;
 
 namespace FrameOpt.Tests.Reports;
 

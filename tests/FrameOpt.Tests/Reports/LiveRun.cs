@@ -1,8 +1,11 @@
-using FrameOpt.Model;
-using FrameOpt.Reports;
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
-using FrameOpt.Tests.Studies;
+using FrameOpt.Tests.Running;
+using FrameOpt.Tests.StudyFile;
 
 namespace FrameOpt.Tests.Reports;
 

@@ -1,7 +1,8 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using FrameOpt.Reports;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Page;
 
 namespace FrameOpt.Tests.Reports;
 

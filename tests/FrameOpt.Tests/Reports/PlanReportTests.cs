@@ -1,6 +1,11 @@
 using System.Text.Json;
+using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
-using FrameOpt.Reports;
+using FrameOpt.Plans.Classical;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Files.Json;
+using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Tests.Reports;
@@ -112,7 +117,7 @@ public class PlanReportTests
         Assert.Equal(Runs, runs.GetArrayLength());
         var first = Answer.Plan.Designs[0];
         var value = runs[0].GetProperty("responses").GetProperty("residual_rms");
-        Check.Close(composite.Value.Result.Mission.Evaluate(first)[FrameOpt.Model.MissionQuantity.ResidualRms], value.GetProperty("value").GetDouble(), relative: 1e-12, because: "the model alone");
+        Check.Close(composite.Value.Result.Mission.Evaluate(first)[MissionQuantity.ResidualRms], value.GetProperty("value").GetDouble(), relative: 1e-12, because: "the model alone");
         Assert.Equal("N·m", value.GetProperty("unit").GetString());
         Assert.Equal("mm", runs[0].GetProperty("design").GetProperty("lateral_offset").GetProperty("unit").GetString());
         Assert.Equal(-1, runs[0].GetProperty("coded").GetProperty("lateral_offset").GetDouble());
@@ -138,7 +143,7 @@ public class PlanReportTests
     [Fact]
     public void The_answer_names_the_terms_of_largest_share_and_the_largest_error()
     {
-        var section = FrameOpt.Reports.Answer.Of(composite.Value.Result).Sections.Single(section => section.Title == "Which factors matter");
+        var section = RunAnswer.Of(composite.Value.Result).Sections.Single(section => section.Title == "Which factors matter");
         Assert.Contains("25 runs", section.Lines[0]);
         for (var r = 0; r < Answer.Surfaces.Count; r++)
         {

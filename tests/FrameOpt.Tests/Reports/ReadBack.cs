@@ -3,7 +3,9 @@ using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
 using DocumentFormat.OpenXml.Validation;
 using ExcelDataReader;
-using FrameOpt.Reports;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Workbook;
+using FrameOpt.Reports.Workbook.Cells;
 using Charts = DocumentFormat.OpenXml.Drawing.Charts;
 using Drawing = DocumentFormat.OpenXml.Drawing;
 
@@ -38,7 +40,7 @@ public sealed class ReadBack
     public static byte[] Written(RunReport report)
     {
         using var stream = new MemoryStream();
-        FrameOpt.Reports.Workbook.Write(report, stream);
+        RunWorkbook.Write(report, stream);
         return stream.ToArray();
     }
 

@@ -1,5 +1,7 @@
 using FrameOpt.Model;
-using FrameOpt.Reports;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 

@@ -1,4 +1,4 @@
-using FrameOpt.Reports;
+using FrameOpt.Reports.Files;
 
 namespace FrameOpt.Tests.Reports;
 

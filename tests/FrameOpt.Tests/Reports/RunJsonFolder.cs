@@ -1,5 +1,8 @@
 using System.Text.Json.Nodes;
-using FrameOpt.Reports;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Compare;
+using FrameOpt.Reports.Files.Json;
+using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Reports;
 

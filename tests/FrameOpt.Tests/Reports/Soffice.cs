@@ -2,7 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
-using FrameOpt.Reports;
+using FrameOpt.Reports.Workbook;
 
 namespace FrameOpt.Tests.Reports;
 
@@ -71,5 +71,15 @@ public static class Soffice
             string text => new CellValue(text),
             _ => new CellValue(Convert.ToDouble(value, CultureInfo.InvariantCulture)),
         };
+    }
+}
+
+/// <summary>A test that needs LibreOffice; it says so and is skipped where there is none.</summary>
+public sealed class SofficeFactAttribute : FactAttribute
+{
+    public SofficeFactAttribute()
+    {
+        if (Soffice.Path is null)
+            Skip = "LibreOffice (soffice) is not installed, so nothing here can recompute a workbook";
     }
 }

@@ -1,4 +1,6 @@
 using FrameOpt.Search;
+using FrameOpt.StudyFile.Values;
+using FrameOpt.Tests.Analysis;
 
 namespace FrameOpt.Tests.Search;
 
@@ -19,14 +21,14 @@ internal static class ContractProblems
     {
         ["continuous"] = KnownProblems.Zdt1(5),
         ["four objectives"] = KnownProblems.Dtlz2(4, 6),
-        ["mixed"] = TestProblem.Of(mixedFactors, 3, [new Bound("sum", double.NegativeInfinity, 30)], Spread, x => x[0] > 1.5 ? (ushort)3 : (ushort)0),
-        ["small grid"] = TestProblem.Of(smallFactors, 2, [new Bound("sum", 8, 14)], Spread),
+        ["mixed"] = TestProblem.Of(mixedFactors, 3, [new Constraint("sum", double.NegativeInfinity, 30)], Spread, x => x[0] > 1.5 ? (ushort)3 : (ushort)0),
+        ["small grid"] = TestProblem.Of(smallFactors, 2, [new Constraint("sum", 8, 14)], Spread),
         ["one continuous factor"] = TestProblem.Of(TestProblem.Continuous(1, 0, 1), 2, [], Spread),
         ["one stepped factor"] = TestProblem.Of([new Factor.Stepped("a", [1, 2, 3, 4, 5, 6, 7, 8, 9])], 2, [], Spread),
         ["two designs"] = TestProblem.Of([new Factor.Choice("a", [1, 2])], 2, [], Spread),
         ["one design"] = TestProblem.Of([new Factor.Stepped("a", [1])], 2, [], Spread),
-        ["all outside"] = TestProblem.Of(TestProblem.Continuous(3, 0, 1), 2, [new Bound("sum", 4, 5)], Spread),
-        ["limits that are not numbers"] = TestProblem.Of(TestProblem.Continuous(3, 0, 1), 2, [new Bound("sum", 4, 5)], (x, f, g) =>
+        ["all outside"] = TestProblem.Of(TestProblem.Continuous(3, 0, 1), 2, [new Constraint("sum", 4, 5)], Spread),
+        ["limits that are not numbers"] = TestProblem.Of(TestProblem.Continuous(3, 0, 1), 2, [new Constraint("sum", 4, 5)], (x, f, g) =>
         {
             Spread(x, f, g);
             g[0] = double.NaN;

@@ -1,5 +1,5 @@
 using CsCheck;
-using FrameOpt.Search;
+using FrameOpt.Search.Evolution;
 
 namespace FrameOpt.Tests.Search;
 

@@ -1,4 +1,6 @@
 using FrameOpt.Search;
+using FrameOpt.Search.Evolution;
+using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Tests.Search;
 
@@ -65,7 +67,7 @@ public sealed class EvolutionFloorsTests
         double[] ranges = [222.97 - 10.1, 217.74 + 2.61];
         foreach (var seed in Enumerable.Range(1, Seeds))
         {
-            var front = SearchRun.Of(Nsga2((ulong)seed), problem, 10_000).FrontValues().ToArray();
+            var front = EvaluatedRun.Of(Nsga2((ulong)seed), problem, 10_000).FrontValues().ToArray();
             var farthest = targets.Max(target => front.Min(point => Math.Max(Math.Abs(point[0] - target[0]) / ranges[0], Math.Abs(point[1] - target[1]) / ranges[1])));
             Assert.True(farthest < 0.03, $"seed {seed} leaves a gap of {farthest:P1} of the range");
         }
@@ -77,7 +79,7 @@ public sealed class EvolutionFloorsTests
     {
         foreach (var seed in Enumerable.Range(1, Seeds))
         {
-            var front = SearchRun.Of(Nsga2((ulong)seed), KnownProblems.Kursawe(), 10_000).Front;
+            var front = EvaluatedRun.Of(Nsga2((ulong)seed), KnownProblems.Kursawe(), 10_000).Front;
             Check.Close(-20, front.Columns[0].Min(), relative: 0.005, because: "a share of the best value");
             Check.Close(-11.627286837, front.Columns[1].Min(), relative: 0.005, because: "a share of the best value");
         }
@@ -91,7 +93,7 @@ public sealed class EvolutionFloorsTests
 
     private static void Floors(Func<ulong, ISearch> search, Problem problem, int evaluations, double[] reference, double median, double worst)
     {
-        double[] volumes = [.. Enumerable.Range(1, Seeds).Select(seed => SearchRun.Of(search((ulong)seed), problem, evaluations).Volume(reference)).Order()];
+        double[] volumes = [.. Enumerable.Range(1, Seeds).Select(seed => EvaluatedRun.Of(search((ulong)seed), problem, evaluations).Volume(reference)).Order()];
         var all = string.Join(", ", volumes.Select(volume => volume.ToString("F5")));
         Assert.True(volumes[Seeds / 2] >= median, $"median below {median}: {all}");
         Assert.True(volumes[0] >= worst, $"worst below {worst}: {all}");

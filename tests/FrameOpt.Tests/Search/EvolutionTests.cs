@@ -1,4 +1,6 @@
 using FrameOpt.Search;
+using FrameOpt.Search.Evolution;
+using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Tests.Search;
 
@@ -10,7 +12,7 @@ public sealed class EvolutionTests
         Factor[] factors = [new Factor.Continuous("a", 0, 1), new Factor.Stepped("b", [1, 2, 4]), new Factor.Choice("c", [9, 7])];
         var problem = TestProblem.Of(factors, 2, [], (x, f, _) => (f[0], f[1]) = (x[0], -x[0] - x[1]));
         var settings = new EvolutionSettings(6, 1) { Start = [[0.5, 3.4, 7], [-1, 1, 9], [0.5, 4, 7]] };
-        var designs = SearchRun.Of(new Nsga2Search(settings), problem, 6).Designs;
+        var designs = EvaluatedRun.Of(new Nsga2Search(settings), problem, 6).Designs;
         Assert.Equal([0.5, 4, 7], designs[0]);
         Assert.Equal([0, 1, 9], designs[1]);
         Assert.Equal(6, designs.Count);
@@ -20,7 +22,7 @@ public sealed class EvolutionTests
     public void More_designs_to_begin_with_than_the_population_are_all_evaluated()
     {
         var start = ContractProblems.Scattered(KnownProblems.Zdt1(5), 150).ToArray();
-        var run = SearchRun.Of(new Nsga2Search(new EvolutionSettings(10, 1) { Start = start }), KnownProblems.Zdt1(5), 400);
+        var run = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(10, 1) { Start = start }), KnownProblems.Zdt1(5), 400);
         Assert.Equal(start, run.Designs[..150]);
     }
 
@@ -41,8 +43,8 @@ public sealed class EvolutionTests
     public void A_warm_start_loses_nothing()
     {
         var problem = KnownProblems.Zdt1(10);
-        var first = SearchRun.Of(new Nsga2Search(new EvolutionSettings(50, 1)), problem, 3000);
-        var warm = SearchRun.Of(new Nsga2Search(new EvolutionSettings(50, 2) { Start = [.. first.FrontDesigns()] }), problem, first.Front.Ids.Length);
+        var first = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(50, 1)), problem, 3000);
+        var warm = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(50, 2) { Start = [.. first.FrontDesigns()] }), problem, first.Front.Ids.Length);
         Check.Close(first.Volume(1.1, 1.1), warm.Volume(1.1, 1.1), relative: 1e-12, because: "the same points, rounding only");
     }
 
@@ -56,8 +58,8 @@ public sealed class EvolutionTests
             var others = x[1] * x[1] + (x[2] - 0.4) * (x[2] - 0.4) + (1 - x[3]) * (1 - x[3]);
             (f[0], f[1]) = (x[0] + others, 1 - Math.Sqrt(x[0]) + others);
         });
-        var all = SearchRun.Of(new ExhaustiveSearch(), problem, int.MaxValue).FrontValues().Select(point => (point[0], point[1])).ToHashSet();
-        var some = SearchRun.Of(new Nsga2Search(new EvolutionSettings(20, 1)), problem, 600).FrontValues().Select(point => (point[0], point[1])).ToHashSet();
+        var all = EvaluatedRun.Of(new ExhaustiveSearch(), problem, int.MaxValue).FrontValues().Select(point => (point[0], point[1])).ToHashSet();
+        var some = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(20, 1)), problem, 600).FrontValues().Select(point => (point[0], point[1])).ToHashSet();
         Assert.Subset(all, some.Intersect(all).ToHashSet());
         Assert.True(some.Count(all.Contains) >= all.Count - 1, $"{some.Count(all.Contains)} of {all.Count}");
     }

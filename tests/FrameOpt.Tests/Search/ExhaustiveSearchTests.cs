@@ -1,11 +1,13 @@
 using FrameOpt.Search;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Search;
 
 public class ExhaustiveSearchTests
 {
     // A problem whose evaluation is its design: what comes out says what was put in.
-    private static Problem Echo(int[] levels, int rowFactor, params Bound[] bounds) => new(
+    private static Problem Echo(int[] levels, int rowFactor, params Constraint[] bounds) => new(
         [.. levels.Select((count, f) => new Factor.Stepped($"f{f}", [.. Enumerable.Range(0, count).Select(i => (double)i)]))],
         rowFactor,
         [.. levels.Select((_, f) => new Goal($"f{f}", false))],
@@ -64,7 +66,7 @@ public class ExhaustiveSearchTests
     public void Failures_and_limits_are_counted_and_the_nearest_miss_is_kept()
     {
         var tally = new Tally(1);
-        foreach (var batch in new ExhaustiveSearch().Run(Echo([6, 2, 4], 2, new Bound("f0", 3, double.PositiveInfinity)), 2))
+        foreach (var batch in new ExhaustiveSearch().Run(Echo([6, 2, 4], 2, new Constraint("f0", 3, double.PositiveInfinity)), 2))
             tally.Add(batch.Tally);
         Assert.Equal(48, tally.Evaluated);
         Assert.Equal(12, tally.Failed); // every fourth has its last factor at 1
@@ -79,11 +81,11 @@ public class ExhaustiveSearchTests
     [Fact]
     public void A_value_that_is_not_a_number_keeps_no_limit()
     {
-        var bound = new Bound("x", double.NegativeInfinity, 5);
+        var bound = new Constraint("x", double.NegativeInfinity, 5);
         Assert.False(bound.Allows(double.NaN));
         Assert.Equal(double.PositiveInfinity, bound.Miss(double.NaN));
         Assert.Equal(0, bound.Miss(5));
         Check.Close(0.2, bound.Miss(6), relative: 1e-15, because: "one over five");
-        Check.Close(2, new Bound("x", 0, 5).Miss(-2), relative: 1e-15, because: "a bound of zero is measured in ones");
+        Check.Close(2, new Constraint("x", 0, 5).Miss(-2), relative: 1e-15, because: "a bound of zero is measured in ones");
     }
 }

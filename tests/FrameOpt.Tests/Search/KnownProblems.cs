@@ -1,4 +1,5 @@
 using FrameOpt.Search;
+using FrameOpt.StudyFile.Values;
 using static System.Math;
 
 namespace FrameOpt.Tests.Search;
@@ -59,7 +60,7 @@ internal static class KnownProblems
     public static Problem Bnh() => TestProblem.Of(
         [new Factor.Continuous("x", 0, 5), new Factor.Continuous("y", 0, 3)],
         2,
-        [new Bound("near (5, 0)", double.NegativeInfinity, 25), new Bound("far from (8, -3)", 7.7, double.PositiveInfinity)],
+        [new Constraint("near (5, 0)", double.NegativeInfinity, 25), new Constraint("far from (8, -3)", 7.7, double.PositiveInfinity)],
         (x, f, g) =>
         {
             f[0] = 4 * x[0] * x[0] + 4 * x[1] * x[1];
@@ -71,7 +72,7 @@ internal static class KnownProblems
     public static Problem Srn() => TestProblem.Of(
         TestProblem.Continuous(2, -20, 20),
         2,
-        [new Bound("circle", double.NegativeInfinity, 225), new Bound("line", double.NegativeInfinity, 0)],
+        [new Constraint("circle", double.NegativeInfinity, 225), new Constraint("line", double.NegativeInfinity, 0)],
         (x, f, g) =>
         {
             f[0] = 2 + (x[0] - 2) * (x[0] - 2) + (x[1] - 1) * (x[1] - 1);
@@ -83,7 +84,7 @@ internal static class KnownProblems
     public static Problem Tnk() => TestProblem.Of(
         TestProblem.Continuous(2, 0, PI),
         2,
-        [new Bound("wavy circle", 0, double.PositiveInfinity), new Bound("disc", double.NegativeInfinity, 0.5)],
+        [new Constraint("wavy circle", 0, double.PositiveInfinity), new Constraint("disc", double.NegativeInfinity, 0.5)],
         (x, f, g) =>
         {
             f[0] = x[0];

@@ -1,4 +1,7 @@
 using FrameOpt.Search;
+using FrameOpt.Search.Evolution;
+using FrameOpt.Search.Local;
+using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Search;
 
@@ -13,8 +16,8 @@ public sealed class PolishTests
         var problem = name == "zdt1" ? KnownProblems.Zdt1(10) : KnownProblems.Dtlz2(3, 7);
         double[] reference = [.. problem.Goals.Select(_ => 1.1)];
         var largest = name == "zdt1" ? 0.8766667 : 1.331 - Math.PI / 6;
-        var before = SearchRun.Of(new Nsga2Search(new EvolutionSettings(20, 1)), problem, 800);
-        var polish = SearchRun.Of(new Polish(new PolishSettings([.. before.FrontDesigns()])), problem, int.MaxValue);
+        var before = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(20, 1)), problem, 800);
+        var polish = EvaluatedRun.Of(new Polish(new PolishSettings([.. before.FrontDesigns()])), problem, int.MaxValue);
         Assert.All(polish.FrontValues(), point => Assert.DoesNotContain(before.FrontValues(), other => SimpleFronts.Dominates(other, point)));
         var missingBefore = largest - before.Volume(reference);
         var missingAfter = largest - polish.Volume(reference);
@@ -24,7 +27,7 @@ public sealed class PolishTests
     [Fact]
     public void The_given_designs_come_first()
     {
-        var run = SearchRun.Of(new Polish(new PolishSettings([[0.5, 0.5, 0.5], [0.5, 0.5, 0.5], [0.25, 2, -1]])), KnownProblems.Zdt1(3), 2);
+        var run = EvaluatedRun.Of(new Polish(new PolishSettings([[0.5, 0.5, 0.5], [0.5, 0.5, 0.5], [0.25, 2, -1]])), KnownProblems.Zdt1(3), 2);
         Assert.Equal([0.5, 0.5, 0.5], run.Designs[0]);
         Assert.Equal([0.25, 1, 0], run.Designs[1]);
     }
@@ -38,20 +41,20 @@ public sealed class PolishTests
             f[0] = (x[0] - 0.3) * (x[0] - 0.3);
             f[1] = f[0] + 1;
         });
-        var run = SearchRun.Of(new Polish(new PolishSettings([[0.9]]) { LastStep = 0.001 }), problem, int.MaxValue);
+        var run = EvaluatedRun.Of(new Polish(new PolishSettings([[0.9]]) { LastStep = 0.001 }), problem, int.MaxValue);
         Check.Close(0.3, run.FrontDesigns().First()[0], absolute: 0.001, because: "the last step");
     }
 
     [Fact]
     public void A_design_outside_its_limits_is_led_inside()
     {
-        var problem = TestProblem.Of(TestProblem.Continuous(2, 0, 1), 2, [new Bound("sum", 1.2, double.PositiveInfinity)], (x, f, g) =>
+        var problem = TestProblem.Of(TestProblem.Continuous(2, 0, 1), 2, [new Constraint("sum", 1.2, double.PositiveInfinity)], (x, f, g) =>
         {
             f[0] = x[0];
             f[1] = x[1];
             g[0] = x[0] + x[1];
         });
-        var run = SearchRun.Of(new Polish(new PolishSettings([[0.1, 0.3]])), problem, int.MaxValue);
+        var run = EvaluatedRun.Of(new Polish(new PolishSettings([[0.1, 0.3]])), problem, int.MaxValue);
         Assert.Contains(run.FrontValues(), point => point.Sum() < 1.21);
     }
 
@@ -60,7 +63,7 @@ public sealed class PolishTests
     {
         Factor[] factors = [new Factor.Stepped("level", [0, 1, 2, 5, 9]), new Factor.Choice("option", [3, 1, 2])];
         var problem = TestProblem.Of(factors, 2, [], (x, f, _) => (f[0], f[1]) = (x[0] + x[1], x[0] - x[1]));
-        var run = SearchRun.Of(new Polish(new PolishSettings([[5, 1]])), problem, int.MaxValue);
+        var run = EvaluatedRun.Of(new Polish(new PolishSettings([[5, 1]])), problem, int.MaxValue);
         Assert.Equal([[5, 1], [2, 1], [9, 1], [1, 1], [0, 1]], run.Designs);
     }
 

@@ -1,4 +1,6 @@
 using FrameOpt.Search;
+using FrameOpt.Search.Evolution;
+using FrameOpt.Search.Local;
 
 namespace FrameOpt.Tests.Search;
 
@@ -48,7 +50,7 @@ public sealed class SearchContractTests
             Assert.Equal(batch.Designs.Count, batch.Tally.Evaluated);
             for (var i = 0; i < batch.Designs.Count; i++)
             {
-                var isUsable = batch.Failures[i] == 0 && problem.Bounds.Select((bound, b) => bound.Allows(batch.Bounded[b][i])).All(kept => kept);
+                var isUsable = batch.Failures[i] == 0 && problem.Constraints.Select((bound, b) => bound.Allows(batch.Bounded[b][i])).All(kept => kept);
                 Assert.Equal(isUsable ? 1 : 0, batch.Usable[i]);
             }
 
@@ -63,7 +65,7 @@ public sealed class SearchContractTests
     public void Every_value_is_one_its_factor_allows(string search, string name)
     {
         var problem = ContractProblems.Named(name);
-        foreach (var design in SearchRun.Of(Search(search, problem), problem, Most).Designs)
+        foreach (var design in EvaluatedRun.Of(Search(search, problem), problem, Most).Designs)
         {
             for (var f = 0; f < design.Length; f++)
             {
@@ -80,7 +82,7 @@ public sealed class SearchContractTests
     public void No_design_comes_twice_and_a_finite_space_comes_to_its_end(string search, string name)
     {
         var problem = ContractProblems.Named(name);
-        var designs = SearchRun.Of(Search(search, problem), problem, Most).Designs;
+        var designs = EvaluatedRun.Of(Search(search, problem), problem, Most).Designs;
         Assert.Equal(designs.Count, designs.Select(design => string.Join(' ', design)).Distinct().Count());
         if (ContractProblems.Count(problem) is { } count && search != "polish")
             Assert.Equal(count, designs.Count);
@@ -91,10 +93,10 @@ public sealed class SearchContractTests
     public void Threads_change_nothing(string search, string name)
     {
         var problem = ContractProblems.Named(name);
-        var one = SearchRun.Of(Search(search, problem), problem, Most, threads: 1);
+        var one = EvaluatedRun.Of(Search(search, problem), problem, Most, threads: 1);
         foreach (var threads in new[] { 2, 7 })
         {
-            var several = SearchRun.Of(Search(search, problem), problem, Most, threads);
+            var several = EvaluatedRun.Of(Search(search, problem), problem, Most, threads);
             Assert.Equal(one.Designs, several.Designs);
             Assert.Equal(one.Objectives, several.Objectives);
             Assert.Equal(one.Usable, several.Usable);
@@ -106,9 +108,9 @@ public sealed class SearchContractTests
     public void The_same_seed_gives_the_same_designs_and_another_seed_others(string search, string name)
     {
         var problem = ContractProblems.Named(name);
-        var first = SearchRun.Of(Search(search, problem, seed: 1), problem, Most).Designs;
-        Assert.Equal(first, SearchRun.Of(Search(search, problem, seed: 1), problem, Most).Designs);
-        Assert.NotEqual(first, SearchRun.Of(Search(search, problem, seed: 2), problem, Most).Designs);
+        var first = EvaluatedRun.Of(Search(search, problem, seed: 1), problem, Most).Designs;
+        Assert.Equal(first, EvaluatedRun.Of(Search(search, problem, seed: 1), problem, Most).Designs);
+        Assert.NotEqual(first, EvaluatedRun.Of(Search(search, problem, seed: 2), problem, Most).Designs);
     }
 
     [Theory]

@@ -1,4 +1,6 @@
 using FrameOpt.Search;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Search.Stopping;
 
 namespace FrameOpt.Tests.Search;
 

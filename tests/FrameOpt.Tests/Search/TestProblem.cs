@@ -1,4 +1,6 @@
+using FrameOpt.Reports.Answer;
 using FrameOpt.Search;
+using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Search;
 
@@ -9,7 +11,7 @@ internal static class TestProblem
     public delegate void Answer(ReadOnlySpan<double> x, Span<double> f, Span<double> g);
 
     /// <summary>A problem all of whose objectives are to be minimised.</summary>
-    public static Problem Of(Factor[] factors, int objectives, Bound[] bounds, Answer answer, Func<double[], ushort>? failure = null) => new(
+    public static Problem Of(Factor[] factors, int objectives, Constraint[] bounds, Answer answer, Func<double[], ushort>? failure = null) => new(
         factors,
         0,
         [.. Enumerable.Range(0, objectives).Select(j => new Goal($"f{j + 1}", Maximise: false))],

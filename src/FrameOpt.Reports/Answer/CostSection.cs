@@ -1,0 +1,68 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Text;
+using FrameOpt.Search;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>What the compromise gives up: against the best of each objective on the front, and against the baseline.</summary>
+internal static class CostSection
+{
+    public static AnswerSection Of(StudyResult result, DesignEvaluation chosen)
+    {
+        var objectives = result.Study.Objectives.Select((objective, i) => ObjectiveRow(result, chosen, objective, i));
+        var others = Enum.GetValues<MissionQuantity>()
+            .Where(quantity => !double.IsNaN(chosen[quantity]) && !IsObjective(result.Study, quantity))
+            .Select(quantity => MissionRow(result, chosen, quantity));
+        string[] headers = ["response", "goal", "this design", "best on the front", .. result.Baseline is null ? [] : new[] { "baseline" }];
+        return new AnswerSection("What it costs elsewhere", [.. Lines(result)], new AnswerTable(headers, [.. objectives, .. others]));
+    }
+
+    private static IEnumerable<string> Lines(StudyResult result)
+    {
+        if (result.Baseline is { } baseline)
+        {
+            yield return $"Baseline: {GeometryWords.Of(result.Study, baseline.Geometry)}"
+                + (baseline.Failure is { } reason ? $". It cannot fly the mission: {reason}." : ".");
+        }
+
+        if (result.DroppedObjectives.Count > 0)
+            yield return $"The same for every design of the front, so left out of the ranking: {string.Join(", ", result.DroppedObjectives)}.";
+    }
+
+    private static string[] ObjectiveRow(StudyResult result, DesignEvaluation chosen, StudyObjective objective, int index)
+    {
+        var onFront = result.Front.Select(design => design.Objectives[index]);
+        var best = objective.Maximise ? onFront.Max() : onFront.Min();
+        string Cell(DesignEvaluation design) =>
+            Figures.Text(objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response], objective.Response.Entry);
+        return
+        [
+            StudyWords.Name(objective.Response, objective.Magnitude),
+            StudyWords.Goal(objective),
+            Cell(chosen),
+            Figures.Text(best, objective.Response.Entry),
+            .. BaselineCell(result, Cell),
+        ];
+    }
+
+    private static string[] MissionRow(StudyResult result, DesignEvaluation chosen, MissionQuantity quantity)
+    {
+        var entry = ResponseCatalogue.Of(quantity);
+        string Cell(DesignEvaluation design) => Figures.Text(design[quantity], entry);
+        return [entry.Name, "", Cell(chosen), "", .. BaselineCell(result, Cell)];
+    }
+
+    private static string[] BaselineCell(StudyResult result, Func<DesignEvaluation, string> cell) => result.Baseline switch
+    {
+        null => [],
+        { Failure: not null } => ["cannot fly"],
+        var baseline => [cell(baseline)],
+    };
+
+    private static bool IsObjective(Study study, MissionQuantity quantity) =>
+        study.Objectives.Any(objective => objective.Response is Response.OfMission mission && mission.Quantity == quantity);
+}

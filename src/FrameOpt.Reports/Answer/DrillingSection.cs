@@ -1,0 +1,41 @@
+using FrameOpt.Model;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>Where the hang points go, measured from the plane of symmetry, seen from behind.</summary>
+internal static class DrillingSection
+{
+    public static AnswerSection Of(Study study, FrameGeometry geometry) => Of(study.Machine, study.Factors, geometry);
+
+    public static AnswerSection Of(Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry)
+    {
+        var unit = factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var rotation = machine.Propeller.Rotation;
+        return new AnswerSection("Where to drill, seen from behind (the pilot's right is on your right)",
+        [
+            $"LEFT hang point {Place(-DrillingDimensions.LeftMetres(geometry), unit)}; "
+                + $"RIGHT hang point {Place(DrillingDimensions.RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.",
+            $"{GeometryWords.Of(factors, geometry)}.{TurnedAxle(geometry)}",
+            $"Propeller {StudyWords.Turns(rotation)} seen from behind: under power its reaction pushes the {(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
+        ]);
+    }
+
+    private static string TurnedAxle(FrameGeometry geometry)
+    {
+        if (geometry.AngleRadians == 0)
+            return "";
+        var side = SideWords.Side(geometry.AngleRadians);
+        return $" To build that angle, turn the propeller's axle so that its front end, on the pilot's side, moves towards the pilot's {side} and its rear end the other way: "
+            + $"the thrust then pushes forward and to the {side}.";
+    }
+
+    /// <summary>"207 mm to the left", in millimetres too where the unit is another.</summary>
+    public static string Place(double rightMetres, DisplayUnit unit)
+    {
+        var size = Math.Abs(rightMetres);
+        var inMillimetres = unit.Symbol == "mm" ? "" : FormattableString.Invariant($" ({1000 * size:0.0} mm)");
+        return $"{unit.Text(size)}{inMillimetres} to the {SideWords.Side(rightMetres)}";
+    }
+}

@@ -1,0 +1,86 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>The same design at other yaw leverages, with the roll and yaw parts the leverage weighs.</summary>
+internal static class LeverageSection
+{
+    public static IEnumerable<AnswerSection> Of(StudyResult result)
+    {
+        if (result.Scenarios.Count == 0)
+            yield break;
+        var offset = result.Study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
+        string[] headers = ["phase", "roll part", "yaw part", .. result.Scenarios.Select(scenario => $"residual, {Heading(scenario)}")];
+        var phases = result.Chosen!.Phases.Select((phase, i) => PhaseRow(result, phase, i));
+        string[] best = ["offset of the best design there", "", "", .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];
+        yield return new AnswerSection(
+            "If the yaw leverage is otherwise: the least certain number",
+            [.. OutsideRange(result), .. result.Scenarios.SelectMany(Warnings), .. WithoutBest(result)],
+            new AnswerTable(headers, [.. phases, best]));
+        yield return new AnswerSection(
+            "The best design at each yaw leverage",
+            [.. result.Scenarios.Where(scenario => scenario.Best is not null)
+                .Select(scenario => $"At {Heading(scenario)}: {GeometryWords.Of(result.Study, scenario.Best!.Geometry)}.")]);
+    }
+
+    private static string[] PhaseRow(StudyResult result, PhaseResult phase, int index) =>
+    [
+        phase.Phase.Name,
+        SideWords.Moment(phase[PhaseQuantity.WingRollMoment]),
+        SideWords.Moment(phase[PhaseQuantity.WingYawMoment]),
+        .. result.Scenarios.Select(scenario => scenario.Chosen.Failure is null
+            ? SideWords.Moment(scenario.Chosen.Phases[index][PhaseQuantity.Residual])
+            : "cannot fly"),
+    ];
+
+    private static string Heading(LeverageScenario scenario)
+    {
+        var used = scenario.Chosen.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
+        var isVaried = used.Count > 0 && used.Max() - used.Min() > 0.005;
+        return isVaried ? $"leverage {Range(used)}, {scenario.Label}" : $"leverage {scenario.Label}";
+    }
+
+    private static string Range(IReadOnlyList<double> used) => FormattableString.Invariant($"{used.Min():0.0#} to {used.Max():0.0#}");
+
+    private static IEnumerable<string> OutsideRange(StudyResult result)
+    {
+        var used = result.Chosen!.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
+        if (used.Min() < YawLeverage.AssumedLowest || used.Max() > YawLeverage.AssumedHighest)
+        {
+            yield return $"The study's own leverage, {Range(used)} over the phases, lies outside {PlainNumber.Text(YawLeverage.AssumedLowest)} to "
+                + $"{PlainNumber.Text(YawLeverage.AssumedHighest)} in {string.Join(", ", result.Chosen.Phases.Where(IsOutside).Select(phase => phase.Phase.Name))}: the other columns do not enclose it there.";
+        }
+    }
+
+    private static bool IsOutside(PhaseResult phase) =>
+        phase[PhaseQuantity.YawLeverage] < YawLeverage.AssumedLowest || phase[PhaseQuantity.YawLeverage] > YawLeverage.AssumedHighest;
+
+    private static string BestOffset(LeverageScenario scenario, StudyFactor offset) => scenario.Best is not { } best ? "not known"
+        : best.Geometry.OffsetMetres == 0 ? "none"
+        : $"{offset.Unit.Text(Math.Abs(best.Geometry.OffsetMetres))} {SideWords.Side(best.Geometry.OffsetMetres)}";
+
+    private static IEnumerable<string> WithoutBest(StudyResult result)
+    {
+        var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(scenario => scenario.Label).ToList();
+        if (labels.Count == 0)
+            yield break;
+        var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > StudyRunner.MostDesignsForScenarioSearch and var designs }
+            ? $"a grid of {Figures.Count(designs)} designs is not searched again for another leverage"
+            : "no design keeps every limit there, or the search for it was stopped before its end";
+        yield return $"The best design at leverage {string.Join(" and ", labels)} is not known: {why}.";
+    }
+
+    private static IEnumerable<string> Warnings(LeverageScenario scenario)
+    {
+        var beyondHold = scenario.Chosen.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).ToList();
+        if (beyondHold.Count > 0)
+        {
+            var phases = string.Join(", ", beyondHold.Select(phase => $"{phase.Phase.Name} (effort {Figures.Text(phase[PhaseQuantity.Effort], "")})"));
+            yield return $"At leverage {scenario.Label} the pilot cannot hold this design in {phases}.";
+        }
+    }
+}

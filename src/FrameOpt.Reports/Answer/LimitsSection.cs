@@ -1,0 +1,61 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>Which limits bind, and what each excluded.</summary>
+internal static class LimitsSection
+{
+    /// <summary>A limit binds when the value lies this near to it, as a share of the bound.</summary>
+    private const double BindsWithinShare = 0.01;
+
+    /// <summary>A bound nearer to 0 than this, in its own unit, is reckoned as this large: of a bound of 0 there is no share.</summary>
+    private const double SmallestBound = 0.01;
+
+    public static AnswerSection Of(StudyResult result)
+    {
+        var design = result.Chosen ?? result.NearestMiss?.Evaluation;
+        IReadOnlyList<string> ends = result.Chosen is { } chosen ? [.. EndsOfRanges(result.Study, chosen.Geometry)] : [];
+        if (result.Study.Limits.Count == 0)
+            return new AnswerSection("Limits", ["The study sets none.", .. ends]);
+        string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs it excludes"];
+        var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.OutsideBy[i].Count));
+        return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. rows]));
+    }
+
+    private static IEnumerable<string> EndsOfRanges(Study study, FrameGeometry geometry)
+    {
+        foreach (var factor in study.Factors.Where(factor => factor.IsSwept))
+        {
+            var level = geometry[factor.Input];
+            // A continuous factor comes near its end without touching it.
+            var near = factor.IsContinuous ? factor.RangeSi / 100 : 0;
+            if (level - factor.LevelsSi[0] <= near || factor.LevelsSi[^1] - level <= near)
+            {
+                var end = level - factor.LevelsSi[0] <= near ? "lower" : "upper";
+                yield return $"{factor.Name} is at the {end} end of its range ({factor.Unit.Text(level)}): a better design may lie beyond it.";
+            }
+        }
+    }
+
+    private static string[] Row(StudyLimit limit, DesignEvaluation? design, long excluded)
+    {
+        var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
+        return [limit.Text, Figures.Text(value, limit.Response.Entry), State(limit, value), Figures.Count(excluded)];
+    }
+
+    private static string State(StudyLimit limit, double value)
+    {
+        if (double.IsNaN(value))
+            return "";
+        if (value < limit.AtLeast || value > limit.AtMost)
+            return "BROKEN";
+        return IsClose(limit.AtLeast, value) || IsClose(limit.AtMost, value) ? "binds" : "met with room";
+    }
+
+    private static bool IsClose(double? bound, double value) =>
+        bound is { } at && Math.Abs(value - at) <= BindsWithinShare * Math.Max(Math.Abs(at), SmallestBound);
+}

@@ -1,0 +1,54 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>What the design leaves to the pilot in each phase.</summary>
+internal static class PhasesSection
+{
+    public static AnswerSection Of(StudyResult result, DesignEvaluation design)
+    {
+        var total = design.Phases.Sum(phase => phase.Phase.Weight);
+        return new AnswerSection("What it leaves in each phase", [.. TwistWarning(design), .. AngleWarnings(design), .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
+    }
+
+    private static IEnumerable<string> TwistWarning(DesignEvaluation design)
+    {
+        var worst = design.Phases.MinBy(phase => phase[PhaseQuantity.TwistMargin])!;
+        var margin = worst[PhaseQuantity.TwistMargin];
+        if (margin < Cautions.SuddenTwistMargin)
+        {
+            yield return $"CAUTION: the twist margin in {worst.Phase.Name} is {Figures.Text(margin, "")}, below {PlainNumber.Text(Cautions.SuddenTwistMargin)}: "
+                + "a sudden torque can carry the risers over.";
+        }
+    }
+
+    private static IEnumerable<string> AngleWarnings(DesignEvaluation design)
+    {
+        foreach (var (name, quantity) in new[] { ("roll", PhaseQuantity.BodyRoll), ("yaw", PhaseQuantity.BodyYaw) })
+        {
+            var worst = design.Phases.MaxBy(phase => Math.Abs(phase[quantity]))!;
+            if (Math.Abs(worst[quantity]) > Cautions.LargestSmallAngleDegrees)
+            {
+                yield return $"CAUTION: the body's {name} in {worst.Phase.Name} is {Figures.Text(Math.Abs(worst[quantity]), "deg")} to the {SideWords.Side(worst[quantity])}: the model takes it as small, "
+                    + $"so beyond {Figures.Text(Cautions.LargestSmallAngleDegrees, "deg")} its figures are rough.";
+            }
+        }
+    }
+
+    private static string Line(PhaseResult phase, double totalWeight) => string.Join(
+        "; ",
+        $"{phase.Phase.Name} ({Share(phase.Phase.Weight, totalWeight)}): {SideWords.Residual(phase)}",
+        SideWords.Lean(phase[PhaseQuantity.Lean]),
+        $"effort {Figures.Text(phase[PhaseQuantity.Effort], "")} of the largest lean{(phase[PhaseQuantity.Effort] > 1 ? " (CANNOT BE HELD)" : "")}",
+        SideWords.LoadDifference(phase[PhaseQuantity.LoadDifference]));
+
+    private static string Share(double weight, double total) =>
+        weight == 0 ? "not weighted" : FormattableString.Invariant($"{100 * weight / total:0.#} % of the mission");
+
+    private static string BaselineWords(StudyResult result, int phaseIndex) => result.Baseline is { Failure: null } baseline
+        ? $"; baseline {SideWords.Residual(baseline.Phases[phaseIndex])}"
+        : "";
+}

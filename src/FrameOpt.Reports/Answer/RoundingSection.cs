@@ -1,0 +1,51 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>What becomes of a design of continuous factors when it is built to whole millimetres and tenths of a degree.</summary>
+internal static class RoundingSection
+{
+    private const double LengthMetres = 0.001;
+    private const double AngleRadians = 0.1 * Math.PI / 180;
+
+    /// <summary>The section; none when every factor has levels, which are taken to be what can be built.</summary>
+    public static IEnumerable<AnswerSection> Of(StudyResult result, DesignEvaluation design)
+    {
+        var continuous = result.Study.Factors.Where(factor => factor.IsContinuous).ToList();
+        if (continuous.Count == 0)
+            yield break;
+        var rounded = result.Mission.Evaluate(Rounded(continuous, design.Geometry));
+        yield return new AnswerSection("Rounded to whole millimetres and tenths of a degree",
+        [
+            $"{GeometryWords.Of(result.Study, rounded.Geometry)}: LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
+                + $"{Millimetres(DrillingDimensions.RightMetres(rounded.Geometry))} from the plane of symmetry.",
+            rounded.Failure is { } failure
+                ? $"IT CANNOT FLY: {failure}. Build to the figures above, or choose another."
+                : $"It leaves {string.Join(", ", result.Study.Objectives.Select(objective => Change(objective, design, rounded)))}. {Limits(result.Study, rounded)}",
+        ]);
+    }
+
+    private static FrameGeometry Rounded(IEnumerable<StudyFactor> factors, FrameGeometry geometry) => factors.Aggregate(geometry, (built, factor) =>
+    {
+        var step = FactorNames.IsAngle(factor.Input) ? AngleRadians : LengthMetres;
+        return built.With(factor.Input, Math.Clamp(Math.Round(geometry[factor.Input] / step) * step, factor.LevelsSi[0], factor.LevelsSi[^1]));
+    });
+
+    private static string Change(StudyObjective objective, DesignEvaluation before, DesignEvaluation after)
+    {
+        var unit = objective.Response.Unit;
+        double Value(DesignEvaluation design) => objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response];
+        return $"{StudyWords.Name(objective.Response, objective.Magnitude)} {Figures.Text(Value(after), unit)} (exactly built {Figures.Text(Value(before), unit)})";
+    }
+
+    private static string Limits(Study study, DesignEvaluation rounded)
+    {
+        var broken = study.Limits.Where(limit => !limit.AsConstraint.Allows(limit.ValueOf(rounded))).Select(limit => limit.Text).ToList();
+        return broken.Count == 0 ? "It keeps every limit." : $"IT BREAKS {string.Join(" and ", broken)}.";
+    }
+
+    private static string Millimetres(double metres) => FormattableString.Invariant($"{1000 * metres:0.#} mm");
+}

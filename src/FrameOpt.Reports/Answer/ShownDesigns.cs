@@ -1,0 +1,62 @@
+using FrameOpt.Analysis;
+using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>Which designs of the front a person is shown: thinned by the objectives' resolutions, then the best by rank.</summary>
+public static class ShownDesigns
+{
+    /// <summary>How many designs of the front, best first, the workbook and the page hold; designs.csv holds all.</summary>
+    public const int MostDesigns = 500;
+
+    /// <summary>Indices in the front, best first, at most <see cref="MostDesigns"/>.</summary>
+    public static IReadOnlyList<int> Of(StudyResult result)
+    {
+        var thinned = Thinned(result);
+        return thinned.Count <= MostDesigns ? thinned : [.. thinned.Take(MostDesigns)];
+    }
+
+    /// <summary>The same for the page: of a larger front the last give way to the knee and to the best of each objective, so that no picture hides how far it goes.</summary>
+    public static IReadOnlyList<int> WithCorners(StudyResult result)
+    {
+        var thinned = Thinned(result);
+        if (thinned.Count <= MostDesigns)
+            return thinned;
+        var corners = Corners(result).ToHashSet();
+        var best = thinned.Take(MostDesigns).Where(index => !corners.Contains(index)).Take(MostDesigns - corners.Count);
+        return [.. best.Concat(corners).Order()];
+    }
+
+    /// <summary>What was left out, and where it is, in words.</summary>
+    public static string Words(StudyResult result)
+    {
+        var thinned = Thinned(result).Count;
+        var all = Figures.Count(result.Front.Count);
+        var which = thinned > MostDesigns
+            ? $"The best {Figures.Count(MostDesigns)} by rank of the {all} designs on the front"
+            : thinned == result.Front.Count ? $"All {all} designs on the front, best first" : $"{Figures.Count(thinned)} of the {all} designs on the front, best first";
+        var unlike = thinned == result.Front.Count ? "" : ", thinned: of designs that the study's resolutions do not tell apart only the best ranked is shown";
+        return thinned == result.Front.Count && thinned <= MostDesigns ? $"{which}." : $"{which}{unlike}; designs.csv holds all.";
+    }
+
+    private static IEnumerable<int> Corners(StudyResult result)
+    {
+        var front = result.Front;
+        for (var i = 0; i < front.Count; i++)
+        {
+            if (front[i].IsKnee)
+                yield return i;
+        }
+
+        foreach (var (o, objective) in result.Study.Objectives.Index())
+        {
+            yield return Enumerable.Range(0, front.Count).MinBy(i => objective.Maximise ? -front[i].Objectives[o] : front[i].Objectives[o]);
+        }
+    }
+
+    private static IReadOnlyList<int> Thinned(StudyResult result) =>
+        Thinning.Shown([.. result.Front.Select(design => design.Objectives)], [.. result.Study.Objectives.Select(objective => objective.Resolution)]);
+}

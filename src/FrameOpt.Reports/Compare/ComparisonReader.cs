@@ -1,0 +1,52 @@
+namespace FrameOpt.Reports.Compare;
+
+/// <summary>Reads what is to be compared.</summary>
+public static class ComparisonReader
+{
+    /// <summary>So many designs are told apart side by side.</summary>
+    public const int MostDesigns = 6;
+
+    /// <summary>Reads every design, or says all that stands against it.</summary>
+    /// <param name="arguments">Folders of runs, each with ":" and a place in the ranking behind it when another than the first is meant.</param>
+    /// <param name="version">Of this program.</param>
+    /// <param name="refusals">In words; empty when all could be read.</param>
+    /// <returns>The comparison, or null.</returns>
+    public static Comparison? Read(IReadOnlyList<string> arguments, string version, out IReadOnlyList<string> refusals)
+    {
+        refusals = [];
+        if (arguments.Count is < 2 or > MostDesigns)
+        {
+            refusals = [$"compare takes two to {MostDesigns} designs, as in: compare results/monday results/tuesday. Two designs of one run are results/monday results/monday:2. {arguments.Count} {(arguments.Count == 1 ? "was" : "were")} given."];
+            return null;
+        }
+
+        var columns = new List<ComparedColumn>();
+        var against = new List<string>();
+        var runs = new Dictionary<string, RunFile>();
+        try
+        {
+            foreach (var (i, argument) in arguments.Select(ComparedArgument.Of).Index())
+            {
+                if (!runs.TryGetValue(argument.Folder, out var run) && (run = RunFile.Open(argument.Folder, version, out var refusal)) is null)
+                {
+                    against.Add(refusal);
+                    continue;
+                }
+
+                runs[argument.Folder] = run;
+                if (run.Column(argument.Place, $"{(char)('A' + i)}", out var missing) is { } column)
+                    columns.Add(column);
+                else
+                    against.Add(missing);
+            }
+        }
+        finally
+        {
+            foreach (var run in runs.Values)
+                run.Dispose();
+        }
+
+        refusals = [.. against.Distinct()];
+        return refusals.Count == 0 ? new Comparison(columns) : null;
+    }
+}

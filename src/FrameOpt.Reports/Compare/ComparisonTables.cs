@@ -1,0 +1,78 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Compare;
+
+/// <summary>The figures of a comparison, a column for each design.</summary>
+internal static class ComparisonTables
+{
+    private const string Absent = "not in its mission";
+
+    /// <summary>Residual, lean and effort of every phase of any mission.</summary>
+    public static AnswerTable Phases(Comparison comparison) => new(
+        Headers(comparison, "phase"),
+        [.. PhaseNames(comparison).SelectMany(phase => (IReadOnlyList<string>[])
+        [
+            Row(phase, comparison, column => Cell(column, phase, found => SideWords.Residual(found.ResidualNewtonMetres), Absent)),
+            Row($"{phase}: to hold it", comparison, column => Cell(column, phase, found => SideWords.Lean(found.LeanMillimetres))),
+            Row($"{phase}: effort", comparison, column => Cell(column, phase, found => Figures.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
+        ])]);
+
+    /// <summary>Every response of the missions; the last column says which is better, or which is lower where they are not the same measure.</summary>
+    public static AnswerTable Mission(Comparison comparison) => new(
+        [.. Headers(comparison, "response of the mission"), "which"],
+        [.. Enum.GetValues<MissionQuantity>().Where(quantity => comparison.Columns.Any(column => !double.IsNaN(column.Mission[(int)quantity]))).Select(quantity => (IReadOnlyList<string>)
+        [
+            .. Row(ResponseCatalogue.Of(quantity).Name.Replace('_', ' '), comparison, column => Figures.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity))),
+            Which(comparison, quantity),
+        ])]);
+
+    /// <summary>Where the holes go and every factor in words.</summary>
+    public static AnswerTable Drilling(Comparison comparison) => new(
+        Headers(comparison, "dimension"),
+        [
+            Row("left hang point", comparison, column => DrillingSection.Place(-DrillingDimensions.LeftMetres(column.Geometry), Spacing(column))),
+            Row("right hang point", comparison, column => DrillingSection.Place(DrillingDimensions.RightMetres(column.Geometry), Spacing(column))),
+            .. comparison.Columns.SelectMany(column => column.Run.Factors).DistinctBy(factor => factor.Input).OrderBy(factor => factor.Input).Select(factor =>
+                Row(factor.Name.Replace('_', ' '), comparison, column => GeometryWords.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor, column.Geometry[factor.Input]))),
+            Row("propeller turns", comparison, column => StudyWords.Turns(column.Run.Machine.Propeller.Rotation)),
+        ]);
+
+    /// <summary>The phases of all missions, each once.</summary>
+    public static IReadOnlyList<string> PhaseNames(Comparison comparison) => [.. comparison.Columns.SelectMany(column => column.Phases).Select(phase => phase.Name).Distinct()];
+
+    private static IReadOnlyList<string> Headers(Comparison comparison, string first) => [first, .. comparison.Columns.Select(column => column.Name)];
+
+    private static IReadOnlyList<string> Row(string name, Comparison comparison, Func<ComparedColumn, string> cell) => [name, .. comparison.Columns.Select(cell)];
+
+    private static string Cell(ComparedColumn column, string phase, Func<ComparedPhase, string> words, string otherwise = "") =>
+        column.Phases.FirstOrDefault(own => own.Name == phase) is { } found ? words(found) : otherwise;
+
+    private static DisplayUnit Spacing(ComparedColumn column) => column.Run.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+
+    private static string Which(Comparison comparison, MissionQuantity quantity)
+    {
+        var isHigherBetter = quantity is MissionQuantity.TwistMarginWorst or MissionQuantity.TorqueMarginWorst;
+        // A margin without bound and a response without basis are both null in run.json: neither is judged.
+        if (comparison.Columns.Any(column => double.IsNaN(column.Mission[(int)quantity])))
+            return "not to be judged";
+        string Shown(ComparedColumn column) => Figures.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity));
+        var best = isHigherBetter ? comparison.Columns.MaxBy(column => column.Mission[(int)quantity])! : comparison.Columns.MinBy(column => column.Mission[(int)quantity])!;
+        var equal = comparison.Columns.Where(column => Shown(column) == Shown(best)).ToList();
+        if (equal.Count == comparison.Columns.Count)
+            return "alike";
+        var isFair = quantity != MissionQuantity.DistanceFromBaseline && comparison.Differences.All(differences => Fairness.Holds(differences, quantity));
+        var word = (isFair, comparison.Columns.Count > 2, isHigherBetter) switch
+        {
+            (true, false, _) => "better",
+            (true, true, _) => "best",
+            (false, false, var higher) => higher ? "higher" : "lower",
+            (false, true, var higher) => higher ? "highest" : "lowest",
+        };
+        return $"{string.Join(" and ", equal.Select(column => column.Letter))} {word}";
+    }
+}

@@ -1,0 +1,102 @@
+using System.Text.Json;
+using FrameOpt.Search.Evolution;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Compare;
+
+/// <summary>The study of a run.json as a tree of values in words.</summary>
+internal static class StudyTree
+{
+    /// <summary>Keys whose own name would only repeat what their parts say.</summary>
+    private static readonly string[] silent = ["masses", "rows"];
+
+    /// <summary>Keys told in other words than their own.</summary>
+    private static readonly Dictionary<string, string> words = new()
+    {
+        ["at"] = "position",
+        ["forward"] = "fore and aft",
+        ["right"] = "sideways",
+        ["up"] = "height",
+        ["body"] = "leans with the pilot",
+        ["carried"] = "share of the weight on the risers",
+        ["bench"] = "coefficients",
+        ["fraction"] = "speed",
+        ["airspeed"] = "speed",
+        ["lines"] = "line length",
+    };
+
+    public static StudyNode Of(RunPart study) => Node("study", study, "");
+
+    /// <param name="key">As the file has it; decides unit and side words.</param>
+    /// <param name="part">The value.</param>
+    /// <param name="unit">Of plain numbers in it.</param>
+    private static StudyNode Node(string key, RunPart part, string unit)
+    {
+        var isPolar = part.Where.Contains("> polar >", StringComparison.Ordinal);
+        var name = silent.Contains(key) ? "" : !isPolar && words.TryGetValue(key, out var other) ? other : RunPart.Cleaned(key).Replace('_', ' ');
+        return part.Element.ValueKind switch
+        {
+            JsonValueKind.Object when part.Holds("value") || part.Holds("levels") => Value(name, key, part, unit),
+            JsonValueKind.Object => Group(name, part.Members.Where(member => !IsLabel(part, member.Name)).Select(member => Node(member.Name, member.Part, UnitOf(part)))),
+            JsonValueKind.Array when part.Items.All(item => item.Holds("name") || item.Holds("response")) => Group(name, Named(part.Items)),
+            JsonValueKind.Array => Table(name, part.Items.Select((row, i) => Row($"row {i + 1}", row))),
+            _ => Value(name, key, part, unit),
+        };
+    }
+
+    /// <summary>What names an item, or gives its unit, is no value of its own.</summary>
+    private static bool IsLabel(RunPart part, string key) => key is "name" or "response" || (key == "unit" && part.Holds("response"));
+
+    private static string UnitOf(RunPart part) => part.Holds("unit") ? part["unit"].Text : "";
+
+    private static IEnumerable<StudyNode> Named(IReadOnlyList<RunPart> items)
+    {
+        var seen = new Dictionary<string, int>();
+        foreach (var item in items)
+        {
+            var name = item.Holds("name") ? item["name"].Text : item["response"].Text.Replace('_', ' ');
+            seen[name] = seen.GetValueOrDefault(name) + 1;
+            yield return Node("", item, "") with { Name = seen[name] > 1 ? FormattableString.Invariant($"{name} ({seen[name]})") : name };
+        }
+    }
+
+    private static StudyNode Row(string name, RunPart row) => row.Element.ValueKind == JsonValueKind.Array
+        ? Group(name, row.Items.Zip((string[])["J", "CT", "CP"], (number, column) => Value(column, "", number, "")))
+        : Node("", row, "") with { Name = name };
+
+    private static StudyNode Value(string name, string key, RunPart part, string unit) =>
+        new(name, StudyNodeKind.Value, StudyValueWords.Of(key, part, unit), part.Element.GetRawText(), []);
+
+    private static StudyNode Group(string name, IEnumerable<StudyNode> parts) => With(name, StudyNodeKind.Group, [.. parts]);
+
+    private static StudyNode Table(string name, IEnumerable<StudyNode> rows) => With(name, StudyNodeKind.Table, [.. rows]);
+
+    private static StudyNode With(string name, StudyNodeKind kind, IReadOnlyList<StudyNode> parts) => new(
+        name,
+        kind,
+        parts.Count == 0 ? "none" : string.Join(kind == StudyNodeKind.Table ? "; " : ", ", parts.Select(part => $"{part.Name} {part.Text}".Trim())),
+        string.Join('\n', parts.Select(part => $"{part.Name}\t{part.Exact}")),
+        parts);
+}
+
+/// <summary>A value of a study as understood, or what holds such values, in the words of the field.</summary>
+/// <param name="Name">Beside its neighbours; empty where the names of its parts say enough.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="Text">In words, with units.</param>
+/// <param name="Exact">To the last digit; two values are the same when these are.</param>
+/// <param name="Parts">Of a group or a table, in the study's order.</param>
+public sealed record StudyNode(string Name, StudyNodeKind Kind, string Text, string Exact, IReadOnlyList<StudyNode> Parts);
+
+/// <summary>What a node of a study holds.</summary>
+public enum StudyNodeKind
+{
+    /// <summary>One value.</summary>
+    Value,
+
+    /// <summary>Parts with names.</summary>
+    Group,
+
+    /// <summary>Rows with numbers.</summary>
+    Table,
+}

@@ -1,0 +1,80 @@
+using System.Text.Json;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Files.Json;
+
+/// <summary>One evaluated design as JSON: {design: {factor: {value, unit}}, phases: {phase: {quantity: {value, unit}}}, mission: {response: {value, unit}}}.</summary>
+public static class EvaluationJson
+{
+    /// <summary>Writes one design that was asked for, with the study's limits beside it; a design that cannot fly has empty phases, mission and limits, and its
+    /// reason under "failure".</summary>
+    /// <param name="evaluation">The design.</param>
+    /// <param name="study">Its limits are told kept or broken.</param>
+    /// <param name="values">The inputs of the design.</param>
+    /// <param name="stream">UTF-8; left open.</param>
+    public static void Write(DesignEvaluation evaluation, Study study, IReadOnlyList<DesignValue> values, Stream stream)
+    {
+        using var json = PlainJson.Writer(stream);
+        json.WriteStartObject();
+        json.WriteStartObject("design");
+        foreach (var value in values)
+            json.Quantity(value.Factor.Name, value.Factor.Unit.FromSi(value.Si), value.Factor.Unit.Symbol);
+        json.WriteEndObject();
+        Results(json, evaluation);
+        json.Objects("limits", evaluation.Failure is null ? study.Limits : [], limit =>
+        {
+            var value = limit.ValueOf(evaluation);
+            json.WriteString("limit", limit.Text);
+            json.Quantity("value", value, limit.Response.Unit);
+            json.WriteBoolean("kept", limit.AsConstraint.Allows(value));
+        });
+        json.WriteEndObject();
+    }
+
+    internal static void Write(Utf8JsonWriter json, DesignEvaluation evaluation, Study study)
+    {
+        json.WriteStartObject();
+        json.WritePropertyName("design");
+        Design(json, evaluation.Geometry, study);
+        Results(json, evaluation);
+        json.WriteEndObject();
+    }
+
+    private static void Results(Utf8JsonWriter json, DesignEvaluation evaluation)
+    {
+        json.WriteStartObject("phases");
+        foreach (var phase in evaluation.Phases)
+            Phase(json, phase);
+        json.WriteEndObject();
+        json.WriteStartObject("mission");
+        for (var i = 0; i < evaluation.Mission.Count; i++)
+            json.Quantity(ResponseCatalogue.OfMissions[i].Name, evaluation.Mission[i], ResponseCatalogue.OfMissions[i].Unit);
+        json.WriteEndObject();
+        if (evaluation.Failure is { } reason)
+            json.WriteString("failure", reason);
+    }
+
+    internal static void Design(Utf8JsonWriter json, FrameGeometry geometry, Study study)
+    {
+        json.WriteStartObject();
+        foreach (var factor in study.Factors)
+            json.Quantity(factor.Name, factor.Unit.FromSi(geometry[factor.Input]), factor.Unit.Symbol);
+        json.WriteEndObject();
+    }
+
+    private static void Phase(Utf8JsonWriter json, PhaseResult phase)
+    {
+        json.WriteStartObject(phase.Phase.Name);
+        for (var i = 0; i < phase.Values.Count; i++)
+            json.Quantity(ResponseCatalogue.OfPhases[i].Name, phase.Values[i], ResponseCatalogue.OfPhases[i].Unit);
+        json.WriteStartObject("steers");
+        json.WriteString("value", phase.Steers);
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+}

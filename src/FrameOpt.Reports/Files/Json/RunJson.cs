@@ -1,0 +1,147 @@
+using System.Text;
+using System.Text.Json;
+using FrameOpt.Model.Mission;
+using FrameOpt.Plans;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Tables;
+using FrameOpt.Reports.Text;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Files.Json;
+
+/// <summary>run.json: the study as understood and its answer, the same bytes for the same study, seed, version and CPU architecture.</summary>
+public static class RunJson
+{
+    /// <summary>Writes the whole run.</summary>
+    /// <param name="report">The run.</param>
+    /// <param name="stream">UTF-8; left open.</param>
+    public static void Write(RunReport report, Stream stream)
+    {
+        var result = report.Result;
+        using var json = PlainJson.Writer(stream);
+        json.WriteStartObject();
+        json.WriteString("tool", "FrameOpt");
+        json.WriteString("version", report.Info.ToolVersion);
+        json.WriteString("study_file", report.Info.StudyFileName);
+        json.WriteString("study_sha256", result.Study.Hash);
+        json.WriteNumber("seed", report.Info.Seed);
+        json.WriteString("stop_reason", result.StopReason);
+        json.WriteBoolean("complete", result.IsComplete);
+        Counts(json, result.Counts);
+        json.Maybe("certificate", result.Certificate, certificate => Certificate(json, certificate, result.Study));
+        json.WritePropertyName("study");
+        StudyJson.Write(json, result.Study);
+        json.Maybe("chosen", result.Chosen, chosen => EvaluationJson.Write(json, chosen, result.Study));
+        json.Maybe("baseline", result.Baseline, baseline => EvaluationJson.Write(json, baseline, result.Study));
+        json.Maybe("nearest_miss", result.NearestMiss, miss => Miss(json, miss, result.Study));
+        json.Objects("yaw_leverage_scenarios", result.Scenarios, scenario => Scenario(json, scenario, result.Study));
+        json.Objects("balanced_bands", result.Bands, band => Band(json, band));
+        json.Texts("dropped_objectives", result.DroppedObjectives);
+        if (result.Plan is { } plan)
+        {
+            json.WritePropertyName("plan");
+            PlanJson.Write(json, plan);
+        }
+
+        Front(json, report);
+        json.Objects("assumptions", result.Study.Assumptions.Concat(StandingAssumptions.All), assumption => Assumption(json, assumption));
+        json.Texts("warnings", result.Study.Warnings);
+        json.Texts("cautions", [.. Cautions.Safety, .. Cautions.ModelLimits, .. Cautions.Standards]);
+        json.WriteEndObject();
+    }
+
+    private static void Counts(Utf8JsonWriter json, RunCounts counts)
+    {
+        json.WriteStartObject("counts");
+        json.WriteNumber("evaluated", counts.Evaluated);
+        json.WriteNumber("failed", counts.Failed);
+        json.WriteNumber("outside_limits", counts.OutsideLimits);
+        json.WriteNumber("feasible", counts.Feasible);
+        json.Objects("failed_by", counts.FailedBy, Reason);
+        json.Objects("outside_by", counts.OutsideBy, Reason);
+        json.WriteEndObject();
+
+        void Reason(ReasonCount reason)
+        {
+            json.WriteString("reason", reason.Reason);
+            json.WriteNumber("designs", reason.Count);
+        }
+    }
+
+    private static void Certificate(Utf8JsonWriter json, Certificate certificate, Study study)
+    {
+        json.WriteStartObject();
+        json.WriteString("against", certificate.GridWords);
+        json.WriteBoolean("is_estimate", certificate.IsEstimate);
+        json.WriteNumber("grid_designs", certificate.GridDesigns);
+        json.WriteNumber("exact_front", certificate.ExactFront);
+        json.Plain("hypervolume_share", certificate.Hypervolume.Share);
+        json.WriteNumber("hypervolume_sample_points", certificate.Hypervolume.SamplePoints);
+        json.WriteStartObject("largest_regret");
+        foreach (var (o, objective) in study.Objectives.Index())
+            json.Quantity(objective.Response.Name, certificate.Regrets[o], objective.Response.Unit);
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void Miss(Utf8JsonWriter json, NearestMiss miss, Study study)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("number", miss.Number);
+        json.Texts("broken_limits", miss.BrokenLimits);
+        json.WritePropertyName("evaluation");
+        EvaluationJson.Write(json, miss.Evaluation, study);
+        json.WriteEndObject();
+    }
+
+    private static void Scenario(Utf8JsonWriter json, LeverageScenario scenario, Study study)
+    {
+        json.WriteString("yaw_leverage", scenario.Label);
+        json.WritePropertyName("chosen");
+        EvaluationJson.Write(json, scenario.Chosen, study);
+        json.Maybe("best", scenario.BestEvaluation, best => EvaluationJson.Write(json, best, study));
+    }
+
+    private static void Band(Utf8JsonWriter json, BalancedBand band)
+    {
+        json.Quantity("from", band.FromRpm, "rpm");
+        json.Quantity("to", band.ToRpm, "rpm");
+    }
+
+    private static void Assumption(Utf8JsonWriter json, Assumption assumption)
+    {
+        json.WriteString("what", assumption.What);
+        json.WriteString("value", assumption.Value);
+        json.WriteString("source", assumption.Source);
+    }
+
+    /// <summary>The front as columns and rows, one design on a line: thousands of designs would drown in repeated names and units.</summary>
+    private static void Front(Utf8JsonWriter json, RunReport report)
+    {
+        var columns = FrontColumns.WithPhases(report.Result.Study);
+        json.WriteStartObject("front");
+        json.Objects("columns", columns, column =>
+        {
+            json.WriteString("name", column.Name);
+            json.WriteString("unit", column.Unit);
+        });
+        json.WriteStartArray("rows");
+        var row = new StringBuilder();
+        for (var i = 0; i < report.Result.Front.Count; i++)
+        {
+            row.Clear().Append('[');
+            foreach (var column in columns)
+            {
+                var value = column.Value(report.Result.Front[i], report.FrontEvaluations[i]);
+                row.Append(row.Length > 1 ? "," : "").Append(double.IsFinite(value) ? PlainNumber.Text(value) : "null");
+            }
+
+            json.WriteRawValue(row.Append(']').ToString());
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+}

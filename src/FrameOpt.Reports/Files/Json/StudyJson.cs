@@ -1,0 +1,109 @@
+using System.Text.Json;
+using FrameOpt.Analysis;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Plans.Classical;
+using FrameOpt.Reports.Text;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Files.Json;
+
+/// <summary>A study as understood, every default made explicit.</summary>
+internal static class StudyJson
+{
+    public static void Write(Utf8JsonWriter json, Study study)
+    {
+        json.WriteStartObject();
+        json.WriteString("title", study.Title);
+        json.WriteString("variant", study.Variant);
+        json.WriteString("question", study.Question);
+        MachineJson.Write(json, study.Machine);
+        WingJson.Write(json, study.Wing);
+        json.Objects("mission", study.Mission, phase => Phase(json, phase));
+        json.WriteStartObject("factors");
+        foreach (var factor in study.Factors)
+            Factor(json, factor);
+        json.WriteEndObject();
+        json.Objects("objectives", study.Objectives.Index(), item => Objective(json, item.Item, study.Ranking.Weights[item.Index]));
+        json.Objects("limits", study.Limits, limit => Limit(json, limit));
+        json.WriteString("search", StudyWords.Search(study.Search));
+        json.Objects("files", study.Files, file =>
+        {
+            json.WriteString("name", file.Name);
+            json.WriteString("sha256", file.Hash);
+        });
+        json.WriteString("ranking_method", StudyWords.Method(study.Ranking.Method));
+        json.WritePropertyName("baseline");
+        if (study.Baseline is { } baseline)
+            EvaluationJson.Design(json, baseline, study);
+        else
+            json.WriteNullValue();
+        json.Maybe("strength", study.Strength, strength => Strength(json, strength));
+        json.WriteStartObject("balanced_band");
+        json.WriteString("phase", study.Mission[study.Band.PhaseIndex].Name);
+        json.Quantity("within", study.Band.WithinNewtonMetres, "N·m");
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void Phase(Utf8JsonWriter json, Phase phase)
+    {
+        json.WriteString("name", phase.Name);
+        json.Plain("weight", phase.Weight);
+        json.WriteString("power", StudyWords.Power(phase.Power));
+        switch (phase.Speed)
+        {
+            case FlightSpeed.AtFraction at:
+                json.Plain("fraction", at.Fraction);
+                break;
+            case FlightSpeed.AtAirspeed at:
+                json.Quantity("airspeed", at.MetresPerSecond, "m/s");
+                break;
+        }
+
+        json.Quantity("altitude", phase.AltitudeMetres, "m");
+        json.Quantity("temperature_offset", phase.TemperatureOffsetKelvin, "K");
+        json.Plain("load_factor", phase.LoadFactor);
+        json.Plain("carried", phase.CarriedShare);
+        json.Quantity("pitch_rate", phase.PitchRateRadiansPerSecond, "rad/s");
+    }
+
+    private static void Factor(Utf8JsonWriter json, StudyFactor factor)
+    {
+        json.WriteStartObject(factor.Name);
+        json.WriteString("unit", factor.Unit.Symbol);
+        json.WriteBoolean("any_value_between", factor.IsContinuous);
+        json.WritePropertyName("levels");
+        json.WriteRawValue($"[{string.Join(',', factor.LevelsSi.Select(level => PlainNumber.Text(factor.Unit.FromSi(level))))}]");
+        json.WriteEndObject();
+    }
+
+    private static void Objective(Utf8JsonWriter json, StudyObjective objective, double weight)
+    {
+        json.WriteString("response", objective.Response.Name);
+        json.WriteString("unit", objective.Response.Unit);
+        json.WriteString("goal", StudyWords.Goal(objective));
+        json.WriteBoolean("size_only", objective.Magnitude);
+        json.Plain("resolution", objective.Resolution);
+        json.Plain("weight", weight);
+    }
+
+    private static void Limit(Utf8JsonWriter json, StudyLimit limit)
+    {
+        json.WriteString("response", limit.Response.Name);
+        json.WriteString("unit", limit.Response.Unit);
+        json.WriteBoolean("size_only", limit.Magnitude);
+        json.Plain("at_least", limit.AtLeast ?? double.NaN);
+        json.Plain("at_most", limit.AtMost ?? double.NaN);
+    }
+
+    private static void Strength(Utf8JsonWriter json, StrengthSetting strength)
+    {
+        json.WriteStartObject();
+        json.Plain("limit_load_factor", strength.LimitLoadFactor);
+        json.Quantity("overhang", strength.OverhangMetres, "m");
+        json.WriteEndObject();
+    }
+}

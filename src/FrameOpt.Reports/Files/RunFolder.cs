@@ -1,0 +1,88 @@
+using System.Globalization;
+using FrameOpt.Plans;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Compare;
+using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Page;
+using FrameOpt.Reports.Workbook;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Files;
+
+/// <summary>The folder a run writes: plain files, all of them or none.</summary>
+public static class RunFolder
+{
+    /// <summary>The file by which a folder of results is known.</summary>
+    public const string RunFile = "run.json";
+
+    /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain letters.</summary>
+    /// <param name="studyPath">Of the study file.</param>
+    /// <param name="studyHash">Hexadecimal, 8 characters or more.</param>
+    /// <param name="utc">When the run started.</param>
+    /// <param name="variant">Name of the variant, or nothing.</param>
+    public static string DefaultPath(string studyPath, string studyHash, DateTime utc, string variant = "")
+    {
+        var beside = Path.GetDirectoryName(Path.GetFullPath(studyPath))!;
+        var name = string.Concat(variant.Take(40).Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
+        return Path.Combine(
+            beside, "results", $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}{(name.Length > 0 ? "-" : "")}{name}");
+    }
+
+    /// <summary>The path, or where something stands there the first of path-2, path-3 ... where nothing does: two runs may begin in one second.</summary>
+    /// <param name="path">Where results would go by themselves.</param>
+    public static string Unused(string path)
+    {
+        var unused = path;
+        for (var number = 2; Path.Exists(unused); number++)
+            unused = FormattableString.Invariant($"{path}-{number}");
+        return unused;
+    }
+
+    /// <summary>Why results may not go there, in words, or null when they may. To be asked before the run, not after it.</summary>
+    /// <param name="path">Where they should go.</param>
+    /// <param name="replace">True when an older result there may be lost.</param>
+    public static string? Refusal(string path, bool replace) => FolderSwap.Refusal(path, replace, RunFile);
+
+    /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a plan.</summary>
+    /// <param name="report">The run.</param>
+    /// <param name="timings">Of the run.</param>
+    /// <param name="path">The folder; made with its parents.</param>
+    /// <param name="replace">True to put the new results in the place of older ones.</param>
+    /// <param name="evaluations">A closed file written by <see cref="EvaluationTable"/> on the same disk, to move in as evaluations.csv; or null.</param>
+    /// <exception cref="IOException"><see cref="Refusal"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
+    public static void Write(RunReport report, RunTimings timings, string path, bool replace, string? evaluations = null)
+    {
+        if (Refusal(path, replace) is { } reason)
+            throw new IOException(reason);
+        FolderSwap.Write(path, replace, folder =>
+        {
+            // The page and the workbook take longest and need nothing of each other.
+            var page = Task.Run(() => WriteFile(folder, "report.html", stream => ReportPage.Write(report, stream)));
+            try
+            {
+                WriteFile(folder, RunFile, stream => RunJson.Write(report, stream));
+                WriteFile(folder, "designs.csv", stream => DesignTable.Write(report, stream));
+                if (report.Result.Plan is { } plan)
+                    WriteFile(folder, "plan.csv", stream => PlanTable.Write(plan, stream));
+                WriteFile(folder, "results.xlsx", stream => RunWorkbook.Write(report, stream));
+            }
+            finally
+            {
+                // Whatever became of the others, nothing may write into the folder after this.
+                Task.WaitAny(page);
+            }
+
+            page.GetAwaiter().GetResult();
+            WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
+            if (evaluations is not null)
+                File.Move(evaluations, Path.Combine(folder, "evaluations.csv"));
+        });
+    }
+
+    /// <summary>Writes one file of a folder.</summary>
+    internal static void WriteFile(string folder, string name, Action<Stream> write)
+    {
+        using var stream = File.Create(Path.Combine(folder, name));
+        write(stream);
+    }
+}

@@ -1,0 +1,67 @@
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Tables;
+
+/// <summary>The columns of the table of the front.</summary>
+public static class FrontColumns
+{
+    /// <summary>Place, geometry in the user's units, drilling dimensions, objectives, then every mission response that is no objective.</summary>
+    public static IReadOnlyList<FrontColumn> Of(Study study) => [.. Places(study), .. Geometry(study), .. Objectives(study), .. Responses(study)];
+
+    /// <summary>What run.json holds: those, and residual, lean and effort of every phase, so that designs can be compared from their folders alone.</summary>
+    public static IReadOnlyList<FrontColumn> WithPhases(Study study)
+    {
+        var columns = Of(study);
+        return [.. columns, .. Phases(study).Where(phase => columns.All(column => column.Name != phase.Name))];
+    }
+
+    private static IEnumerable<FrontColumn> Phases(Study study) => study.Mission.SelectMany((phase, p) =>
+        ((PhaseQuantity[])[PhaseQuantity.Residual, PhaseQuantity.Lean, PhaseQuantity.Effort]).Select(quantity => new FrontColumn(
+            $"{ResponseCatalogue.Of(quantity).Name}[{phase.Name}]",
+            ResponseCatalogue.Of(quantity).Unit,
+            Figures.NumberFormat(ResponseCatalogue.Of(quantity).Unit),
+            (_, evaluation) => evaluation.Phases[p][quantity])));
+
+    private static IEnumerable<FrontColumn> Places(Study study) =>
+    [
+        new("rank", "", "0", (design, _) => design.Rank),
+        new("number", "", "0", (design, _) => design.Number),
+        new("knee", "", "\"knee\";\"\";\"\"", (design, _) => design.IsKnee ? 1 : 0),
+        new(study.Ranking.Method == RankingMethod.Topsis ? "closeness" : "distance_to_ideal", "", "0.0000", (design, _) => design.Score),
+    ];
+
+    private static IEnumerable<FrontColumn> Geometry(Study study) => GeometryFields.Of(study)
+        .Select(field => new FrontColumn(field.Name, field.Unit, GeometryField.NumberFormat, (design, _) => field.Value(design.Geometry)));
+
+    private static IEnumerable<FrontColumn> Objectives(Study study) => study.Objectives.Select((objective, i) => new FrontColumn(
+        StudyWords.Name(objective.Response, objective.Magnitude),
+        objective.Response.Unit,
+        Figures.NumberFormat(objective.Response.Unit),
+        (design, _) => design.Objectives[i]));
+
+    private static IEnumerable<FrontColumn> Responses(Study study) => Enum.GetValues<MissionQuantity>()
+        .Where(quantity => !study.Objectives.Any(objective => objective.Response is Response.OfMission mission && mission.Quantity == quantity))
+        .Select(quantity => (Quantity: quantity, Entry: ResponseCatalogue.Of(quantity)))
+        .Select(response => new FrontColumn(
+            response.Entry.Name,
+            response.Entry.Unit,
+            Figures.NumberFormat(response.Entry.Unit),
+            (_, evaluation) => evaluation[response.Quantity]));
+}
+
+/// <summary>One column of the table of the front, the same in the workbook, in designs.csv and in run.json, which has more.</summary>
+/// <param name="Name">As files for other programs write it.</param>
+/// <param name="Unit">Of its values; empty for a plain number.</param>
+/// <param name="NumberFormat">How a spreadsheet shows it.</param>
+/// <param name="Value">Of one design of the front and its evaluation; NaN where there is none.</param>
+public sealed record FrontColumn(
+    string Name, string Unit, string NumberFormat, Func<FrontDesign, DesignEvaluation, double> Value)
+{
+    /// <summary>Name and unit in one text: "lateral_offset [mm]".</summary>
+    public string Header => Unit.Length == 0 ? Name : $"{Name} [{Unit}]";
+}

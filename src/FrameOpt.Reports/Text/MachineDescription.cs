@@ -1,0 +1,50 @@
+using FrameOpt.Model;
+
+namespace FrameOpt.Reports.Text;
+
+/// <summary>The machine in words.</summary>
+internal static class MachineDescription
+{
+    private const string Group = "Machine";
+
+    public static IEnumerable<DescriptionRow> Of(Machine machine) =>
+    [
+        .. machine.Masses.Select(item => new DescriptionRow(Group, item.Name, $"{Plain(item.MassKilograms)} kg; {At(item.At)}{(item.IsBody ? "; leans with the pilot" : "")}")),
+        new(Group, "all that hangs", $"{Plain(Math.Round(machine.MassKilograms, 6))} kg; centre of gravity {At(machine.CentreOfGravity)}"),
+        new(Group, "hang line", ForeAft(machine.HangLineForwardMetres)),
+        .. PropellerRows(machine.Propeller),
+        .. machine.Engine is { } engine ? [EngineRow(engine)] : Array.Empty<DescriptionRow>(),
+        new(Group, "pilot's largest lean", Length(machine.Pilot.LeanMetres)),
+        new(Group, "drag area", $"{Plain(machine.Pilot.DragAreaSquareMetres)} m²; centre {At(machine.Pilot.DragCentre)}"),
+    ];
+
+    private static IEnumerable<DescriptionRow> PropellerRows(Propeller propeller)
+    {
+        yield return new(Group, "propeller", $"diameter {Plain(propeller.DiameterMetres)} m; turns {StudyWords.Turns(propeller.Rotation)} seen from behind");
+        yield return new(Group, "hub", $"{At(propeller.Hub)}; tilted {Plain(Math.Round(Math.Abs(propeller.TiltRadians) * 180 / Math.PI, 6))} deg {(propeller.TiltRadians < 0 ? "downward" : "upward")}");
+        yield return new(Group, "propeller's polar inertia", $"{Plain(propeller.PolarInertia)} kg·m²");
+        yield return new(Group, "propeller's coefficients", propeller.Curve switch
+        {
+            PropellerTable table => "J: CT, CP  " + string.Join("; ", table.Rows.Select(row => $"{Plain(row.AdvanceRatio)}: {Plain(row.ThrustCoefficient)}, {Plain(row.PowerCoefficient)}")),
+            BenchPropeller bench => FormattableString.Invariant(
+                $"from the bench: static CT {bench.StaticThrustCoefficient:0.0000}, static CP {bench.StaticPowerCoefficient:0.0000}, no thrust at J {bench.ZeroThrustAdvanceRatio:0.000}"),
+            _ => throw new InvalidOperationException(),
+        });
+    }
+
+    private static DescriptionRow EngineRow(Engine engine)
+    {
+        var rows = engine.CrankTorque.Arguments.Zip(engine.CrankTorque.Values, (rpm, torque) => $"{Plain(rpm)} rpm {Plain(torque)} N·m");
+        return new(Group, "engine", $"reduction {Plain(engine.Reduction)}; efficiency {Plain(engine.Efficiency)}; full-throttle torque at the crank {string.Join("; ", rows)}");
+    }
+
+    private static string At(FramePoint point) =>
+        $"{ForeAft(point.ForwardMetres)}, {Length(Math.Abs(point.RightMetres))} {SideWords.Side(point.RightMetres)}, "
+        + $"{Length(Math.Abs(point.UpMetres))} {(point.UpMetres < 0 ? "below" : "above")} the datum";
+
+    private static string ForeAft(double metres) => $"{Length(Math.Abs(metres))} {(metres < 0 ? "behind" : "forward")}";
+
+    private static string Length(double metres) => $"{Plain(Math.Round(1000 * metres, 3))} mm";
+
+    private static string Plain(double value) => PlainNumber.Text(value);
+}

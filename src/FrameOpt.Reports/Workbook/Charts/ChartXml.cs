@@ -1,0 +1,125 @@
+using System.Globalization;
+using System.Xml.Linq;
+using FrameOpt.Reports.Text;
+
+namespace FrameOpt.Reports.Workbook.Charts;
+
+/// <summary>Native charts as the parts of a spreadsheet file.</summary>
+/// <remarks>Source: ECMA-376 part 1, chapter 21.2, DrawingML charts.</remarks>
+internal static class ChartXml
+{
+    private const string XAxisId = "111111111";
+    private const string YAxisId = "222222222";
+    /// <summary>Right, left, above, below in turn, so that labels of near points do not lie on each other.</summary>
+    private static readonly string[] labelPlaces = ["r", "l", "t", "b"];
+    private static readonly XNamespace c = "http://schemas.openxmlformats.org/drawingml/2006/chart";
+    private static readonly XNamespace a = "http://schemas.openxmlformats.org/drawingml/2006/main";
+
+    /// <summary>Points across and up.</summary>
+    public static XElement Scatter(string title, ChartAxis x, ChartAxis y, IReadOnlyList<ChartSeries> series) => Space(title,
+        new XElement(c + "scatterChart", Value("scatterStyle", "lineMarker"), Value("varyColors", "0"), series.Select(ScatterSeries), Value("axId", XAxisId), Value("axId", YAxisId)),
+        ValueAxis(x, XAxisId, YAxisId, "b"),
+        ValueAxis(y, YAxisId, XAxisId, "l"));
+
+    /// <summary>Bars side by side for each category.</summary>
+    public static XElement Bars(string title, string categories, ChartAxis y, IReadOnlyList<ChartSeries> series) => Space(title,
+        new XElement(
+            c + "barChart", Value("barDir", "col"), Value("grouping", "clustered"), Value("varyColors", "0"), series.Select(BarSeries), Value("gapWidth", "80"),
+            Value("axId", XAxisId), Value("axId", YAxisId)),
+        new XElement(
+            c + "catAx", Value("axId", XAxisId), new XElement(c + "scaling", Value("orientation", "minMax")), Value("delete", "0"), Value("axPos", "b"), Title(categories, 1000),
+            Value("majorTickMark", "none"), Value("minorTickMark", "none"), Value("tickLblPos", "low"), Value("crossAx", YAxisId), Value("crosses", "autoZero")),
+        ValueAxis(y, YAxisId, XAxisId, "l"));
+
+    private static XElement Space(string title, params XElement[] plot) => new(
+        c + "chartSpace",
+        new XAttribute(XNamespace.Xmlns + "c", c), new XAttribute(XNamespace.Xmlns + "a", a),
+        Value("roundedCorners", "0"),
+        new XElement(
+            c + "chart",
+            Title(title, 1200),
+            Value("autoTitleDeleted", "0"),
+            new XElement(c + "plotArea", new XElement(c + "layout"), plot),
+            new XElement(c + "legend", Value("legendPos", "b"), Value("overlay", "0")),
+            Value("plotVisOnly", "1"),
+            Value("dispBlanksAs", "gap")),
+        new XElement(c + "spPr", Fill("FFFFFF"), new XElement(a + "ln", new XAttribute("w", 9525), Fill("BFBFBF"))),
+        new XElement(c + "txPr", new XElement(a + "bodyPr"), new XElement(a + "lstStyle"), new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", 1000)), new XElement(a + "endParaRPr", new XAttribute("lang", "en-GB")))));
+
+    private static XElement ScatterSeries(ChartSeries series, int index) => new(
+        c + "ser", Head(series, index),
+        new XElement(c + "spPr", Line(series.Look)),
+        Marker(series.Look),
+        Labels(series),
+        new XElement(c + "xVal", Data(series.X)),
+        new XElement(c + "yVal", Data(series.Y)),
+        Value("smooth", "0"));
+
+    private static XElement BarSeries(ChartSeries series, int index) => new(
+        c + "ser", Head(series, index),
+        new XElement(c + "spPr", BarFill(series.Look), new XElement(a + "ln", new XAttribute("w", 9525), Fill(series.Look.Colour))),
+        Value("invertIfNegative", "0"),
+        new XElement(c + "cat", Data(series.X)),
+        new XElement(c + "val", Data(series.Y)));
+
+    private static XElement[] Head(ChartSeries series, int index) =>
+        [Value("idx", Text(index)), Value("order", Text(index)), new XElement(c + "tx", new XElement(c + "v", series.Name))];
+
+    private static XElement Marker(SeriesLook look) => look.Marker is null
+        ? new XElement(c + "marker", Value("symbol", "none"))
+        : new XElement(
+            c + "marker", Value("symbol", look.Marker), Value("size", Text(look.MarkerPoints)),
+            new XElement(c + "spPr", look.Marker == "x" ? new XElement(a + "noFill") : Fill(look.Colour), new XElement(a + "ln", new XAttribute("w", 12700), Fill(look.Marker == "x" ? look.Colour : "FFFFFF"))));
+
+    private static XElement? Labels(ChartSeries series) => series.Labels.Count == 0 ? null : new XElement(
+        c + "dLbls",
+        series.Labels.Select((label, i) => new XElement(
+            c + "dLbl", Value("idx", Text(i)), new XElement(c + "tx", Rich(label, 900)), Value("dLblPos", labelPlaces[i % labelPlaces.Length]),
+            Value("showLegendKey", "0"), Value("showVal", "1"), Value("showCatName", "0"), Value("showSerName", "0"), Value("showPercent", "0"), Value("showBubbleSize", "0"))),
+        Value("showLegendKey", "0"), Value("showVal", "0"), Value("showCatName", "0"), Value("showSerName", "0"), Value("showPercent", "0"), Value("showBubbleSize", "0"));
+
+    private static XElement Line(SeriesLook look) => look.LinePoints == 0
+        ? new XElement(a + "ln", new XAttribute("w", 19050), new XElement(a + "noFill"))
+        : new XElement(a + "ln", new XAttribute("w", Text((int)(12700 * look.LinePoints))), Fill(look.Colour), new XElement(a + "prstDash", new XAttribute("val", look.Dash)));
+
+    private static XElement BarFill(SeriesLook look) => look.Pattern is null ? Fill(look.Colour) : new XElement(
+        a + "pattFill", new XAttribute("prst", look.Pattern),
+        new XElement(a + "fgClr", new XElement(a + "srgbClr", new XAttribute("val", look.Colour))),
+        new XElement(a + "bgClr", new XElement(a + "srgbClr", new XAttribute("val", "FFFFFF"))));
+
+    private static XElement Fill(string colour) => new(a + "solidFill", new XElement(a + "srgbClr", new XAttribute("val", colour)));
+
+    private static XElement Data(ChartColumn column) => column.IsText
+        ? new XElement(c + "strRef", new XElement(c + "f", column.Reference), new XElement(c + "strCache", Points(column)))
+        : new XElement(c + "numRef", new XElement(c + "f", column.Reference), new XElement(c + "numCache", new XElement(c + "formatCode", "General"), Points(column)));
+
+    private static IEnumerable<XElement> Points(ChartColumn column) => column.Values
+        .Select((value, i) => (Index: i, Text: value is double number ? double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : null : (string)value))
+        .Where(point => point.Text is not null)
+        .Select(point => new XElement(c + "pt", new XAttribute("idx", point.Index), new XElement(c + "v", point.Text)))
+        .Prepend(Value("ptCount", Text(column.Values.Count)));
+
+    private static XElement ValueAxis(ChartAxis axis, string id, string crosses, string side) => new(
+        c + "valAx",
+        Value("axId", id),
+        new XElement(c + "scaling", Value("orientation", "minMax"), axis.Range is { } range ? (XElement[])[Value("max", Text(range.To)), Value("min", Text(range.From))] : null),
+        Value("delete", "0"),
+        Value("axPos", side),
+        new XElement(c + "majorGridlines", new XElement(c + "spPr", new XElement(a + "ln", new XAttribute("w", 6350), Fill("D9D9D9")))),
+        Title(axis.Title, 1000),
+        new XElement(c + "numFmt", new XAttribute("formatCode", axis.NumberFormat), new XAttribute("sourceLinked", "0")),
+        Value("majorTickMark", "out"), Value("minorTickMark", "none"), Value("tickLblPos", "low"),
+        Value("crossAx", crosses), Value("crosses", "autoZero"), Value("crossBetween", side == "l" && axis.Range is null && crosses == XAxisId ? "between" : "midCat"));
+
+    private static XElement Title(string text, int size) => new(c + "title", new XElement(c + "tx", Rich(text, size)), Value("overlay", "0"));
+
+    private static XElement Rich(string text, int size) => new(
+        c + "rich", new XElement(a + "bodyPr"), new XElement(a + "lstStyle"),
+        new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", size)), new XElement(a + "r", Run("rPr", size), new XElement(a + "t", PlainText.Clean(text)))));
+
+    private static XElement Run(string name, int size) => new(a + name, name == "rPr" ? new XAttribute("lang", "en-GB") : null, new XAttribute("sz", size), new XAttribute("b", "0"));
+
+    private static XElement Value(string name, string value) => new(c + name, new XAttribute("val", value));
+
+    private static string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+}

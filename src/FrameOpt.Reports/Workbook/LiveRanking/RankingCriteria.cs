@@ -1,0 +1,164 @@
+using ClosedXML.Excel;
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Tables;
+using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook.Cells;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Workbook.LiveRanking;
+
+/// <summary>The block of the sheet Ranking where weights and limits are typed, with the scale that follows.</summary>
+internal static class RankingCriteria
+{
+    private const int NameColumns = 4;
+
+    public static void Add(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, LaterParts later)
+    {
+        Header(sheet, ranked);
+        for (var c = 0; c < ranked.Criteria.Count; c++)
+            Row(sheet, ranked, layout, later, c);
+        var names = sheet.Workbook.NamedRanges;
+        int first = RankingLayout.FirstCriterionRow, last = layout.LastCriterionRow;
+        names.Add("ranking_weights", sheet.Range(first, RankingLayout.WeightColumn, first + layout.Objectives - 1, RankingLayout.WeightColumn));
+        names.Add("ranking_at_least", sheet.Range(first, RankingLayout.AtLeastColumn, last, RankingLayout.AtLeastColumn));
+        names.Add("ranking_at_most", sheet.Range(first, RankingLayout.AtMostColumn, last, RankingLayout.AtMostColumn));
+    }
+
+    private static void Header(IXLWorksheet sheet, RankedDesigns ranked)
+    {
+        string[] headers =
+        [
+            "response [unit]", "", "", "", "goal", "weight", "at least", "at most", "baseline", "best", "worst", "best, whole front", "worst, whole front",
+            "root of sum of squares, whole front", .. LeverageSettings.Labels.Select(label => $"study's baseline, {label}"), "part of all weights",
+            ranked.IsTopsis ? "divisor: root of sum of squares" : "divisor: worst less best",
+        ];
+        for (var c = 0; c < headers.Length; c++)
+            SheetStyle.Text(sheet.Cell(RankingLayout.CriteriaHeaderRow, c + 1), headers[c]);
+        sheet.Range(RankingLayout.CriteriaHeaderRow, 1, RankingLayout.CriteriaHeaderRow, NameColumns).Merge();
+        var header = sheet.Range(RankingLayout.CriteriaHeaderRow, 1, RankingLayout.CriteriaHeaderRow, headers.Length);
+        SheetStyle.TableHeader(header);
+        header.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
+        sheet.Row(RankingLayout.CriteriaHeaderRow).Height = 48;
+    }
+
+    private static void Row(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, LaterParts later, int c)
+    {
+        var criterion = ranked.Criteria[c];
+        var row = RankingLayout.FirstCriterionRow + c;
+        sheet.Range(row, 1, row, NameColumns).Merge();
+        SheetStyle.Text(sheet.Cell(row, 1), criterion.Header);
+        SheetStyle.Text(sheet.Cell(row, RankingLayout.GoalColumn), criterion.Objective is { } objective ? StudyWords.Goal(objective) : "limit only");
+        Bound(sheet.Cell(row, RankingLayout.AtLeastColumn), criterion.AtLeast);
+        Bound(sheet.Cell(row, RankingLayout.AtMostColumn), criterion.AtMost);
+        for (var l = 0; l < ranked.Baseline.Count; l++)
+            Number(sheet.Cell(row, RankingLayout.StudyBaselineColumn + l), criterion.ValueOf(ranked.Baseline[l]), criterion.NumberFormat);
+        Output(sheet, later, row, RankingLayout.BaselineColumn, Baseline(ranked, layout, c), criterion.NumberFormat);
+        if (criterion.Objective is null)
+            return;
+        sheet.Cell(row, RankingLayout.WeightColumn).SetValue(criterion.Weight);
+        sheet.Cell(row, RankingLayout.WeightColumn).Style.NumberFormat.Format = GeometryField.NumberFormat;
+        SheetStyle.Input(sheet.Range(row, RankingLayout.WeightColumn, row, RankingLayout.WeightColumn));
+        sheet.Cell(row, RankingLayout.WeightColumn).DataValidation.Decimal.EqualOrGreaterThan(0);
+        Number(sheet.Cell(row, RankingLayout.WholeBestColumn), ranked.Best[c], criterion.NumberFormat);
+        Number(sheet.Cell(row, RankingLayout.WholeWorstColumn), ranked.Worst[c], criterion.NumberFormat);
+        Number(sheet.Cell(row, RankingLayout.WholeNormColumn), ranked.Norm[c], criterion.NumberFormat);
+        Scale(sheet, ranked, layout, later, c);
+    }
+
+    private static void Scale(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, LaterParts later, int c)
+    {
+        var criterion = ranked.Criteria[c];
+        var row = RankingLayout.FirstCriterionRow + c;
+        string Pick(string ofOthers, int whole) =>
+            $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({layout.Data(layout.ValueColumn(c, 0))}),{CellNames.Fixed(row, whole)},{ofOthers}({layout.Data(layout.ValueColumn(c, 2))}))";
+        var (best, worst) = (CellNames.Fixed(row, RankingLayout.BestColumn), CellNames.Fixed(row, RankingLayout.WorstColumn));
+        Output(sheet, later, row, RankingLayout.BestColumn, new(Pick(criterion.Maximise ? "MAX" : "MIN", RankingLayout.WholeBestColumn), ranked.Best[c]), criterion.NumberFormat);
+        Output(sheet, later, row, RankingLayout.WorstColumn, new(Pick(criterion.Maximise ? "MIN" : "MAX", RankingLayout.WholeWorstColumn), ranked.Worst[c]), criterion.NumberFormat);
+        Output(sheet, later, row, RankingLayout.ShareColumn, new(
+            $"IF(OR(SUM({layout.Weights})<=0,{best}={worst}),0,{CellNames.Fixed(row, RankingLayout.WeightColumn)}/SUM({layout.Weights}))", ranked.Share[c]), "0.000");
+        var divisor = ranked.IsTopsis ? $"SQRT({Pick("SUMSQ", RankingLayout.WholeNormColumn).Replace(CellNames.Fixed(row, RankingLayout.WholeNormColumn), $"{CellNames.Fixed(row, RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
+        var size = ranked.IsTopsis ? ranked.Norm[c] : ranked.Worst[c] - ranked.Best[c];
+        Output(sheet, later, row, RankingLayout.DivisorColumn, new($"IF({best}={worst},1,{divisor})", ranked.Best[c] == ranked.Worst[c] ? 1.0 : size), "0.000");
+    }
+
+    /// <summary>The baseline's value: of the design whose number is typed, else of the study's own at the leverage chosen.</summary>
+    private static Formula Baseline(RankedDesigns ranked, RankingLayout layout, int c)
+    {
+        var row = RankingLayout.FirstCriterionRow + c;
+        var number = CellNames.Fixed(RankingLayout.BaselineRow, RankingLayout.InputColumn);
+        var typed = $"IFERROR(INDEX({layout.Data(layout.PickedColumn(c))},MATCH({number},{layout.Data(1)},0)),\"not in the table\")";
+        var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count).Select(l => CellNames.Fixed(row, RankingLayout.StudyBaselineColumn + l)));
+        var own = ranked.Baseline.Count == 0 ? "\"type a number\"" : $"CHOOSE({RankingLayout.LeverageNumber},{ofEach})";
+        var value = ranked.Criteria[c].ValueOf(ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0] : ranked.Baseline[LeverageSettings.AsInStudy]);
+        return new($"IF({number}=\"\",{own},{typed})", double.IsFinite(value) ? value : "cannot fly");
+    }
+
+    private static void Bound(IXLCell cell, double? bound)
+    {
+        if (bound is { } value)
+            cell.SetValue(value);
+        cell.Style.NumberFormat.Format = GeometryField.NumberFormat;
+        SheetStyle.Input(cell.AsRange());
+    }
+
+    private static void Number(IXLCell cell, double value, string format)
+    {
+        if (double.IsFinite(value))
+            cell.SetValue(value);
+        else
+            SheetStyle.Text(cell, "cannot fly");
+        cell.Style.NumberFormat.Format = format;
+        cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
+    }
+
+    private static void Output(IXLWorksheet sheet, LaterParts later, int row, int column, Formula formula, string format)
+    {
+        SheetStyle.Output(sheet.Cell(row, column), format);
+        later.Formulas.Add(new(RankingLayout.Sheet, row, column, formula));
+    }
+}
+
+/// <summary>A response that the sheet Ranking weighs, limits, or both.</summary>
+/// <param name="Response">Which.</param>
+/// <param name="Magnitude">True when its size counts whatever the sign.</param>
+/// <param name="Objective">As the study has it, or null for a response that is limited only.</param>
+/// <param name="Weight">Of the objective.</param>
+/// <param name="AtLeast">The study's limit, or null; in the response's unit.</param>
+/// <param name="AtMost">The study's limit, or null; in the response's unit.</param>
+internal sealed record RankingCriterion(Response Response, bool Magnitude, StudyObjective? Objective, double Weight, double? AtLeast, double? AtMost)
+{
+    public bool Maximise => Objective?.Maximise == true;
+
+    /// <summary>Name and unit, as in the header of a column.</summary>
+    public string Header => Response.Unit.Length == 0 ? StudyWords.Name(Response, Magnitude) : $"{StudyWords.Name(Response, Magnitude)} [{Response.Unit}]";
+
+    public string NumberFormat => Figures.NumberFormat(Response.Unit);
+
+    /// <summary>NaN for a design that cannot fly.</summary>
+    public double ValueOf(DesignEvaluation evaluation) => evaluation.Failure is not null ? double.NaN
+        : Magnitude ? Math.Abs(evaluation[Response])
+        : evaluation[Response];
+
+    /// <summary>The study's objectives in their order, then what it limits besides.</summary>
+    public static IReadOnlyList<RankingCriterion> Of(Study study)
+    {
+        var criteria = study.Objectives
+            .Select((objective, i) => new RankingCriterion(objective.Response, objective.Magnitude, objective, study.Ranking.Weights[i], null, null))
+            .ToList();
+        foreach (var limit in study.Limits)
+        {
+            var at = criteria.FindIndex(criterion => criterion.Response == limit.Response && criterion.Magnitude == limit.Magnitude);
+            if (at < 0)
+                criteria.Add(new RankingCriterion(limit.Response, limit.Magnitude, null, 0, limit.AtLeast, limit.AtMost));
+            else
+                criteria[at] = criteria[at] with { AtLeast = Tighter(criteria[at].AtLeast, limit.AtLeast, Math.Max), AtMost = Tighter(criteria[at].AtMost, limit.AtMost, Math.Min) };
+        }
+
+        return criteria;
+    }
+
+    private static double? Tighter(double? one, double? other, Func<double, double, double> pick) => one is { } a && other is { } b ? pick(a, b) : one ?? other;
+}

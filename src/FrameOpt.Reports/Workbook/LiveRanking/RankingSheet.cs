@@ -1,0 +1,96 @@
+using ClosedXML.Excel;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook.Cells;
+using FrameOpt.Search.Fronts;
+
+namespace FrameOpt.Reports.Workbook.LiveRanking;
+
+/// <summary>The live ranking: weights, limits, baseline and yaw leverage to type, and the designs in the order that follows.</summary>
+internal static class RankingSheet
+{
+    private const int NameColumns = 4;
+    private const int MostRowsFrozen = 18;
+    private const double NarrowWidth = 8;
+    private const double ColumnWidth = 13;
+
+    public static void Add(XLWorkbook book, RunReport report, RankedDesigns ranked, RankingLayout layout, LaterParts later)
+    {
+        var sheet = book.AddWorksheet(RankingLayout.Sheet);
+        var columns = RankingTable.Columns(ranked, layout);
+        var width = Math.Max(columns.Count + 1, RankingLayout.DivisorColumn);
+        for (var c = 1; c <= width; c++)
+            sheet.Column(c).Width = c <= NameColumns ? NarrowWidth : ColumnWidth;
+        for (var c = 0; c < columns.Count; c++)
+            sheet.Column(c + 2).Style.NumberFormat.Format = columns[c].NumberFormat;
+        Notes(sheet, report, ranked);
+        Switches(sheet, ranked, layout, later);
+        RankingCriteria.Add(sheet, ranked, layout, later);
+        later.Tables.Add(RankingTable.Add(sheet, columns, ranked, layout));
+        sheet.SheetView.Freeze(layout.TableHeaderRow <= MostRowsFrozen ? layout.TableHeaderRow : 0, NameColumns);
+        sheet.PageSetup.SetRowsToRepeatAtTop(layout.TableHeaderRow, layout.TableHeaderRow);
+        SheetStyle.Print(sheet, report, pagesWide: 1);
+        sheet.PageSetup.PrintAreas.Add(1, 1, layout.TableHeaderRow + ranked.Designs.Count, width);
+    }
+
+    private static void Notes(IXLWorksheet sheet, RunReport report, RankedDesigns ranked)
+    {
+        const int across = 16;
+        const double characters = NameColumns * NarrowWidth + (across - NameColumns) * ColumnWidth;
+        var held = report.Result.Front.Count > ranked.Designs.Count
+            ? $"the best {Figures.Count(ranked.Designs.Count)} of the {Figures.Count(report.Result.Front.Count)} designs on the front"
+            : $"all {Figures.Count(ranked.Designs.Count)} designs on the front";
+        SheetStyle.Paragraph(
+            sheet.Range(1, 1, 1, across),
+            $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order recompute. "
+                + "A design outside a limit you type gets no rank. Equal scores share a rank.",
+            characters);
+        SheetStyle.Paragraph(
+            sheet.Range(2, 1, 2, across),
+            $"Score: {(ranked.IsTopsis ? "TOPSIS closeness, more is better" : "distance to the ideal, less is better")} (docs/ranking.md). As in the study, best and worst are those of the whole front, so the ranks are the run's; "
+                + "at another leverage they are those of the designs held here, which are not the best designs for that leverage: another front would be.",
+            characters);
+    }
+
+    private static void Switches(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, LaterParts later)
+    {
+        var labels = LeverageSettings.Labels;
+        Label(sheet, RankingLayout.LeverageRow, "Yaw leverage");
+        var leverage = sheet.Range(RankingLayout.LeverageRow, RankingLayout.InputColumn, RankingLayout.LeverageRow, RankingLayout.InputColumn + 1);
+        leverage.Merge();
+        SheetStyle.Text(leverage.FirstCell(), labels[LeverageSettings.AsInStudy]);
+        SheetStyle.Input(leverage);
+        leverage.FirstCell().DataValidation.List($"\"{string.Join(',', labels)}\"");
+        SheetStyle.Beside(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.AtLeastColumn), "setting no.");
+        later.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn, new Formula(
+            $"MATCH({CellNames.Fixed(RankingLayout.LeverageRow, RankingLayout.InputColumn)},{{{string.Join(',', labels.Select(label => $"\"{label}\""))}}},0)",
+            LeverageSettings.AsInStudy + 1.0)));
+        SheetStyle.Output(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn), "0");
+
+        Label(sheet, RankingLayout.BaselineRow, "Baseline: number of a design");
+        var baseline = sheet.Range(RankingLayout.BaselineRow, RankingLayout.InputColumn, RankingLayout.BaselineRow, RankingLayout.InputColumn + 1);
+        baseline.Merge();
+        if (ranked.Baseline.Count == 0)
+            baseline.FirstCell().SetValue(ranked.Designs[0].Number);
+        SheetStyle.Input(baseline);
+        SheetStyle.Beside(
+            sheet.Cell(RankingLayout.BaselineRow, RankingLayout.AtLeastColumn),
+            ranked.Baseline.Count == 0 ? "a number of the table below" : "a number of the table below; empty: the study's baseline");
+        var ranks = layout.Data(layout.RankColumn);
+        var all = Figures.Count(ranked.Designs.Count);
+        later.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.MessageRow, 1, new Formula(
+            $"IF(SUM({layout.Weights})<=0,\"Give at least one weight above 0: no design has a rank.\",COUNT({ranks})&\" of {all} designs keep the limits; the rest have no rank.\")",
+            $"{ranked.Designs.Count} of {all} designs keep the limits; the rest have no rank.")));
+        sheet.Cell(RankingLayout.MessageRow, 1).Style.Font.SetBold();
+        sheet.Workbook.NamedRanges.Add("ranking_yaw_leverage", leverage.FirstCell().AsRange());
+        sheet.Workbook.NamedRanges.Add("ranking_baseline_number", baseline.FirstCell().AsRange());
+    }
+
+    private static void Label(IXLWorksheet sheet, int row, string text)
+    {
+        var range = sheet.Range(row, 1, row, NameColumns);
+        range.Merge();
+        SheetStyle.Text(range.FirstCell(), text);
+        range.Style.Font.SetBold();
+    }
+}

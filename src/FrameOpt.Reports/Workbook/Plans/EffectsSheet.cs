@@ -1,0 +1,90 @@
+using ClosedXML.Excel;
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Plans;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook.Cells;
+using FrameOpt.Reports.Workbook.Charts;
+using FrameOpt.Running;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Reports.Workbook.Plans;
+
+/// <summary>For each response which terms matter, and what each factor does alone.</summary>
+internal static class EffectsSheet
+{
+    public const string Name = "Effects";
+    private const double FirstWidth = 42;
+    private const double OtherWidth = 13;
+    private const int MostCharted = 5;
+    private const int RowsToAChart = 23;
+    private const int ColumnsToAChart = 7;
+    private static readonly double[] levels = [-1, -0.5, 0, 0.5, 1];
+
+    public static void Add(XLWorkbook book, RunReport report, PlanAnswer answer, LaterParts later)
+    {
+        var plan = answer.Plan;
+        var tables = Math.Max(4, 1 + plan.Factors.Count);
+        var page = new TablePage(
+            book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsToAChart)]);
+        page.Lines([
+            "Coefficients are in coded units: what the response gains by that term when its factors go from the middle to the high end. "
+                + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose terms are uncorrelated (variance inflation 1).",
+            .. PlanSections.NotInSurface(plan),
+        ]);
+        for (var r = 0; r < answer.Surfaces.Count; r++)
+        {
+            var surface = answer.Surfaces[r];
+            page.Heading(PlanWords.WithUnit(surface.Response), newPage: r > 0);
+            if (surface.Fit is not { } fit)
+            {
+                page.Lines(["Too few runs can fly to fit a surface."]);
+                continue;
+            }
+
+            var top = page.Row;
+            var terms = Terms(page, plan, surface, fit);
+            page.Row++;
+            var mains = Mains(page, plan, surface, fit);
+            if (r >= MostCharted)
+                continue;
+            var (title, column) = (PlanWords.WithUnit(surface.Response), tables + 2);
+            later.Charts.Add(new PlacedChart(Name, top, column, $"Shares of {title}", PlanCharts.Shares(surface.Response, terms)));
+            later.Charts.Add(new PlacedChart(Name, top + RowsToAChart, column, $"Main effects on {title}", PlanCharts.Mains(plan, surface.Response, mains)));
+            page.Row = Math.Max(page.Row, top + 2 * RowsToAChart);
+        }
+    }
+
+    /// <summary>The terms by share; the constant comes last, so that the others are a piece for the chart.</summary>
+    private static PlacedTable Terms(TablePage page, StudyPlan plan, FittedSurface surface, RegressionFit fit)
+    {
+        var names = plan.Factors.Select(PlanWords.Name).ToList();
+        var inflations = fit.Coefficients.ToDictionary(coefficient => coefficient.Term.Name, coefficient => coefficient.VarianceInflation);
+        return page.Table(
+            [("term", "@"), (PlanWords.WithUnit("coefficient, coded", surface.Response), "0.0000"), ("share of variation [%]", "0.00"), ("variance inflation", "0.00")],
+            [.. PlanSections.Terms(fit).OrderBy(row => row.Term.Order == 0).Select(row => (IReadOnlyList<object>)
+            [
+                row.Term.Order == 0 ? "constant: the middle of the cube" : row.Term.NamedWith(names),
+                row.Coefficient,
+                row.Share ?? double.NaN,
+                inflations[row.Term.Name] ?? double.NaN,
+            ])]);
+    }
+
+    private static PlacedTable Mains(TablePage page, StudyPlan plan, FittedSurface surface, RegressionFit fit)
+    {
+        var format = Figures.NumberFormat(surface.Response.Unit);
+        page.Lines([$"What the surface gives for {PlanWords.WithUnit(surface.Response)} when one factor moves and all others are at their middle:"]);
+        return page.Table(
+            [("coded value", "0.0"), .. plan.Factors.Select(factor => ((object)PlanWords.Name(factor), format))],
+            [.. levels.Select(level => (IReadOnlyList<object>)[level, .. plan.Factors.Select((_, f) => (object)Alone(plan, fit, f, level))])]);
+    }
+
+    private static double Alone(StudyPlan plan, RegressionFit fit, int factor, double level)
+    {
+        var coded = new double[plan.Factors.Count];
+        coded[factor] = level;
+        return fit.Predict(coded);
+    }
+}

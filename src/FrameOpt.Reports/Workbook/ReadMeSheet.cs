@@ -1,0 +1,76 @@
+using ClosedXML.Excel;
+using FrameOpt.Plans;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook.Cells;
+using FrameOpt.Reports.Workbook.Charts;
+using FrameOpt.Reports.Workbook.LiveRanking;
+using FrameOpt.Reports.Workbook.Plans;
+using FrameOpt.Reports.Workbook.WhatIf;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Workbook;
+
+/// <summary>What the workbook holds and how to use it, in plain words.</summary>
+internal static class ReadMeSheet
+{
+    public const string Name = "Read me";
+
+    public static void Add(XLWorkbook book, RunReport report) =>
+        TextSheet.Add(book, Name, report, [("what", 26), ("in plain words", 120)], Rows(report));
+
+    private static IEnumerable<string[]> Rows(RunReport report)
+    {
+        var result = report.Result;
+        yield return ["this workbook", $"{result.Study.FullTitle}. Written by FrameOpt {report.Info.ToolVersion} from {report.Info.StudyFileName}, SHA-256 {result.Study.Hash}. The same study gives the same workbook."];
+        yield return ["before you build", $"{Cautions.Danger} {Cautions.TestFirst} Read the sheets Summary, Assumptions and Cautions first."];
+        if (result.Front.Count > 0)
+        {
+            yield return ["to change the weights", "Go to the sheet Ranking and type into the framed blue cells of the column weight. Only their proportions matter. Score, rank and order recompute at once."];
+            yield return ["to tighten a limit", "On the sheet Ranking type into the columns at least and at most; empty a cell to have no limit. A limit looser than the study's brings back no design: the run kept only those within it. Run the study again for that."];
+            yield return ["to try another yaw leverage", "On the sheet Ranking choose it from the list. It is the least certain number of the model: see whether the choice holds."];
+            yield return ["to try another design", "On the sheet What if type spacing, lateral offset, suspension height and thrust-line angle."];
+        }
+
+        foreach (var (sheet, words) in Sheets(result.Front.Count > 0, result.Plan is not null))
+            yield return [$"sheet {sheet}", words];
+        yield return ["signs and units", "The unit stands in every header; dimensions are in the units of the study file. Offsets, angles, moments and residuals: to the pilot's right is +. Left and right are the pilot's, seen from behind."];
+        yield return ["how much it holds", Limits(report)];
+        yield return ["if figures stay as they are", "Your spreadsheet program may be set to recompute by hand only: in most programs F9 recomputes."];
+    }
+
+    private static IEnumerable<(string Sheet, string Words)> Sheets(bool hasFront, bool hasPlan)
+    {
+        yield return ("Summary", "the answer: what to drill, what it leaves in each phase, what it costs elsewhere, what to check before flight.");
+        if (hasFront)
+        {
+            yield return (RankingLayout.Sheet, "live: weights, limits, baseline and yaw leverage to type, and the designs in the order that follows.");
+            yield return (WhatIfLayout.Sheet, "live: any one design to type, and what it leaves in every phase.");
+            yield return (ChartSheets.SheetName, "the front from two sides, the residual torque of each phase, torque and residual against propeller speed. Native charts: click and change them.");
+            yield return ("Front", "the designs that nothing else beats, ranked, to sort and filter.");
+            yield return ("Phases", "every phase of each of those designs.");
+        }
+
+        if (hasPlan)
+        {
+            yield return (PlanSheet.Name, "the runs of the study's plan, what the model gives for each, and what such a plan can tell apart.");
+            yield return (EffectsSheet.Name, "for each response which factors matter, alone and in pairs, and how it moves with each.");
+            yield return (SurfaceSheet.Name, "for each response a simple formula fitted to those runs, how far it is from the model, and a map of it.");
+        }
+
+        yield return ("Machine and mission", "the study as the tool understood it.");
+        yield return ("Assumptions", "what the answer rests on that the study did not state, with sources.");
+        yield return ("Cautions", "safety, and what the model leaves out.");
+        if (hasFront)
+        {
+            yield return (RankingLayout.DataSheetName, "the figures and formulas behind the sheet Ranking.");
+            yield return (WhatIfLayout.DataSheetName, "the table behind the sheet What if.");
+            yield return (ChartSheets.DataSheetName, "the figures behind the charts.");
+        }
+    }
+
+    private static string Limits(RunReport report) =>
+        $"At most the best {Figures.Count(ShownDesigns.MostDesigns)} designs by rank of a front of any size (this run: {Figures.Count(report.Result.Front.Count)}; designs.csv holds all); "
+        + "tested with fronts up to 5,000 designs, 1 to 20 phases, 2 to 5 objectives, titles in any script and names of 300 characters. Charts show the first three objectives.";
+}

@@ -1,0 +1,18 @@
+using ClosedXML.Excel;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Workbook.Cells;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Workbook.WhatIf;
+
+/// <summary>The sheet What if and the table behind it.</summary>
+internal static class WhatIfSheets
+{
+    public static void Add(XLWorkbook book, RunReport report, LaterParts later)
+    {
+        var table = new WhatIfTable(report.Result);
+        var layout = new WhatIfLayout(table, report.Result.Study.Mission.Count);
+        WhatIfSheet.Add(book, report, table, layout, later);
+        later.DataSheets.Add(end => WhatIfDataSheet.Add(end, report, table, layout));
+    }
+}

@@ -1,0 +1,32 @@
+namespace FrameOpt.Model.Balance;
+
+/// <summary>How the two risers hold the body against the wing, for each newton they carry.</summary>
+public static class RiserStiffness
+{
+    /// <summary>c_phi in metres at a spacing: roll stiffness over riser load.</summary>
+    /// <returns>NaN when the spacing reaches the line spread and the lines no longer spread outwards.</returns>
+    /// <remarks>Source: measured length scaled with s²; else a rigid wing on two line centroids,
+    /// c = L s² / (b_top - s)² + s b_top / 4 L (own two-line geometry: an assumption, range 0.1 to 0.4 m).</remarks>
+    public static double RollMetres(Wing wing, double spacingMetres)
+    {
+        switch (wing.RiserCoupling)
+        {
+            case RiserCoupling.Measured measured:
+                var ratio = spacingMetres / measured.AtSpacingMetres;
+                return measured.LengthMetres * ratio * ratio;
+            case RiserCoupling.FromLines:
+                var spread = wing.LineSpreadMetres - spacingMetres;
+                return spread > 0
+                    ? wing.LineLengthMetres * spacingMetres * spacingMetres / (spread * spread)
+                        + spacingMetres * wing.LineSpreadMetres / (4 * wing.LineLengthMetres)
+                    : double.NaN;
+            default:
+                throw new InvalidOperationException();
+        }
+    }
+
+    /// <summary>Yaw stiffness over riser load, m/rad: a body on two lines.</summary>
+    /// <remarks>Source: bifilar suspension, K = W d1 d2 / 4 h for small angles.</remarks>
+    public static double YawMetres(Wing wing, double spacingMetres) =>
+        spacingMetres * wing.LineSpreadMetres / (4 * wing.LineLengthMetres);
+}

@@ -1,0 +1,69 @@
+using FrameOpt.Numerics;
+
+namespace FrameOpt.Model.Balance;
+
+/// <summary>Steps 4 and 5 of the balance at one spacing: what the risers hold and what reaches the wing, straight in the offset.</summary>
+/// <param name="BodyRoll">phi, rad, right side down +.</param>
+/// <param name="BodyYaw">psi_b, rad, nose right +.</param>
+/// <param name="WingBank">Phi, rad, right +.</param>
+/// <param name="WingRollMoment">M_w, N·m.</param>
+/// <param name="WingYawMoment">N_w, N·m.</param>
+/// <param name="PendulumShare">kappa: change of the residual for each N·m of roll moment on the body.</param>
+/// <param name="YawStiffness">K_psi, N·m/rad.</param>
+/// <param name="Failure">Why there is no stable balance, or none.</param>
+public readonly record struct RollYawBalance(
+    OffsetLine BodyRoll,
+    OffsetLine BodyYaw,
+    OffsetLine WingBank,
+    OffsetLine WingRollMoment,
+    OffsetLine WingYawMoment,
+    double PendulumShare,
+    double YawStiffness,
+    FailureKind Failure)
+{
+    /// <summary>Solves the 3 x 3 system of roll, yaw and bank.</summary>
+    /// <param name="body">Steps 1 to 3.</param>
+    /// <param name="rollMetres">Roll stiffness over riser load, c_phi at the spacing.</param>
+    /// <param name="yawMetres">Yaw stiffness over riser load at the spacing.</param>
+    /// <param name="yawLeverage">Gamma.</param>
+    /// <remarks>Source: statics, small angles; with no thrust, drag and lean it is the minimum of the energy
+    /// (K_phi (phi - Phi)² + W Z_c phi²) / 2, so that M_w = R0 K_phi / (K_phi + W Z_c).</remarks>
+    public static RollYawBalance Of(in HungBody body, double rollMetres, double yawMetres, double yawLeverage)
+    {
+        if (double.IsNaN(rollMetres))
+            return new RollYawBalance { Failure = FailureKind.SpacingBeyondLines };
+        double Kphi = body.RiserLoadNewtons * rollMetres, Kpsi = body.RiserLoadNewtons * yawMetres;
+        double sin = body.LeanSine, cos = body.LeanCosine;
+
+        // The third row gives the bank: Phi = alpha phi + beta psi_b + gamma.
+        double alpha = body.BankPerRoll, beta = body.BankPerYaw, gamma = body.BankAlone;
+
+        // Roll and twist against the wing: a = aPhi phi + aPsi psi_b - gamma, k = sin phi + cos psi_b.
+        double aPhi = cos - alpha, aPsi = -sin - beta;
+        var m11 = body.PendulumNewtonMetres + Kphi * cos * aPhi + Kpsi * sin * sin;
+        var m12 = body.DragDownNewtonMetres + Kphi * cos * aPsi + Kpsi * sin * cos;
+        var m21 = body.DragDownNewtonMetres - body.ThrustPitchNewtonMetres - Kphi * sin * aPhi + Kpsi * cos * sin;
+        var m22 = -body.DragForwardNewtonMetres - Kphi * sin * aPsi + Kpsi * cos * cos;
+        var determinant = m11 * m22 - m12 * m21;
+        if (!(determinant > 0))
+            return new RollYawBalance { Failure = FailureKind.Unstable };
+
+        // Cramer's rule for phi and psi_b, straight in the offset because the moments are.
+        var inverse = 1 / determinant;
+        OffsetLine r = body.RollMoment + Kphi * cos * gamma, n = body.YawMoment - Kphi * sin * gamma;
+        OffsetLine phi = inverse * (m22 * r - m12 * n), psi = inverse * (m11 * n - m21 * r);
+
+        // kappa: the same system with a roll moment of one on the right and nothing else.
+        double phiOne = m22 * inverse, psiOne = -m21 * inverse;
+        var kappa = Kphi * (aPhi * phiOne + aPsi * psiOne) + yawLeverage * Kpsi * (sin * phiOne + cos * psiOne);
+        return new RollYawBalance(
+            phi,
+            psi,
+            alpha * phi + beta * psi + gamma,
+            Kphi * (aPhi * phi + aPsi * psi - gamma),
+            Kpsi * (sin * phi + cos * psi),
+            kappa,
+            Kpsi,
+            FailureKind.None);
+    }
+}

@@ -1,0 +1,26 @@
+namespace FrameOpt.Model.Mission;
+
+/// <summary>What two scales read when frame and pilot hang, engine off, from a rigid beam by two equal parallel straps.</summary>
+/// <param name="RightNewtons">The scale on the pilot's right.</param>
+/// <param name="LeftNewtons">The scale on the pilot's left.</param>
+/// <param name="PerFiveMillimetresNewtons">How far the difference moves for 5 mm of unequal strap length, about.</param>
+public sealed record HangCheck(double RightNewtons, double LeftNewtons, double PerFiveMillimetresNewtons)
+{
+    /// <summary>Right less left.</summary>
+    public double DifferenceNewtons => RightNewtons - LeftNewtons;
+
+    /// <summary>What both scales add up to: all that hangs.</summary>
+    public double TotalNewtons => RightNewtons + LeftNewtons;
+
+    /// <summary>The readings to expect: half the weight each, more or less the moment of the offset over the spacing.</summary>
+    /// <remarks>Source: statics of a bar on two supports; the strap warning is W h d / s² each way for a length difference d.</remarks>
+    public static HangCheck Of(Machine machine, FrameGeometry geometry)
+    {
+        var weight = machine.MassKilograms * Constants.StandardGravity;
+        var arm = machine.CentreOfGravity.RightMetres - geometry.OffsetMetres;
+        var half = weight * arm / geometry.SpacingMetres;
+        var height = geometry.HeightMetres - machine.CentreOfGravity.UpMetres;
+        var strap = 2 * weight * height * 0.005 / (geometry.SpacingMetres * geometry.SpacingMetres);
+        return new HangCheck(weight / 2 + half, weight / 2 - half, strap);
+    }
+}

@@ -1,0 +1,82 @@
+using FrameOpt.Model.Propulsion;
+
+namespace FrameOpt.Model.Mission;
+
+/// <summary>The model over a whole mission: one machine, one wing, several phases, any frame geometry.</summary>
+public sealed class MissionModel
+{
+    /// <summary>What no design changes is computed here.</summary>
+    /// <param name="machine">Everything below the risers.</param>
+    /// <param name="wing">The wing.</param>
+    /// <param name="phases">The mission, in order.</param>
+    /// <param name="references">What some responses are reckoned against.</param>
+    public MissionModel(Machine machine, Wing wing, IReadOnlyList<Phase> phases, ResponseReferences references)
+    {
+        (Machine, Wing, Phases, References) = (machine, wing, phases, references);
+        Conditions = [.. phases.Select(phase => PhaseConditions.Of(phase, machine, wing))];
+        Operating = [.. phases.Select((phase, p) => new Operating(phase, Conditions[p], machine))];
+    }
+
+    /// <summary>Everything below the risers.</summary>
+    public Machine Machine { get; }
+
+    /// <summary>The wing.</summary>
+    public Wing Wing { get; }
+
+    /// <summary>The mission.</summary>
+    public IReadOnlyList<Phase> Phases { get; }
+
+    /// <summary>What some responses are reckoned against.</summary>
+    public ResponseReferences References { get; }
+
+    /// <summary>What each phase fixes before any design is chosen.</summary>
+    public IReadOnlyList<PhaseConditions> Conditions { get; }
+
+    /// <summary>What each phase asks of propeller and engine.</summary>
+    public IReadOnlyList<Operating> Operating { get; }
+
+    /// <summary>The same model with one yaw leverage in every phase.</summary>
+    /// <param name="yawLeverage">Gamma, 0 or more.</param>
+    public MissionModel WithYawLeverage(double yawLeverage) =>
+        new(Machine, Wing with { YawLeverage = new YawLeverage.Constant(yawLeverage) }, Phases, References);
+
+    /// <summary>Everything the model says of one design.</summary>
+    public DesignEvaluation Evaluate(FrameGeometry geometry)
+    {
+        var row = new MissionRow(this);
+        ReadOnlySpan<double> offset = [geometry.OffsetMetres];
+        var failure = row.Prepare(geometry);
+        if (failure.Kind == FailureKind.None)
+        {
+            Span<ushort> code = stackalloc ushort[1];
+            row.FindFailures(offset, code);
+            failure = FlightFailure.FromCode(code[0]);
+        }
+
+        if (failure.Kind != FailureKind.None)
+            return new DesignEvaluation(geometry, [], [], FailureWords.Describe(row, failure));
+
+        Span<double> value = stackalloc double[1];
+        var results = new PhaseResult[Phases.Count];
+        for (var p = 0; p < Phases.Count; p++)
+        {
+            var values = new double[ResponseCatalogue.OfPhases.Count];
+            for (var q = 0; q < values.Length; q++)
+            {
+                PhaseResponses.Fill(row, (PhaseQuantity)q, p, offset, value);
+                values[q] = value[0];
+            }
+
+            results[p] = new PhaseResult(Phases[p], values);
+        }
+
+        var mission = new double[ResponseCatalogue.OfMissions.Count];
+        for (var q = 0; q < mission.Length; q++)
+        {
+            MissionResponses.Fill(row, (MissionQuantity)q, offset, value);
+            mission[q] = value[0];
+        }
+
+        return new DesignEvaluation(geometry, results, mission, null);
+    }
+}

@@ -1,0 +1,134 @@
+using FrameOpt.Model.Balance;
+using FrameOpt.Model.Propulsion;
+using FrameOpt.Numerics;
+
+namespace FrameOpt.Model.Mission;
+
+/// <summary>The mission over a row of designs that differ in lateral offset only: everything the row shares is computed once,
+/// and what the last row already computed is kept. For one thread at a time.</summary>
+public sealed class MissionRow
+{
+    private readonly Phase[] phases;
+    private readonly PhaseConditions[] conditions;
+    private readonly Operating[] operating;
+    private readonly OperatingPoint[] points;
+    private readonly HungBody[] bodies;
+    private readonly RollYawBalance[] balances;
+    private FrameGeometry? last;
+    private ThrustDirection thrust;
+    private FlightFailure lastFailure;
+
+    /// <summary>A row of a mission, not yet prepared.</summary>
+    public MissionRow(MissionModel mission)
+    {
+        Mission = mission;
+        phases = [.. mission.Phases];
+        conditions = [.. mission.Conditions];
+        operating = [.. mission.Operating];
+        points = new OperatingPoint[phases.Length];
+        bodies = new HungBody[phases.Length];
+        balances = new RollYawBalance[phases.Length];
+    }
+
+    /// <summary>The model.</summary>
+    public MissionModel Mission { get; }
+
+    /// <summary>The geometry the row was prepared for; its offset is not used.</summary>
+    public FrameGeometry Geometry => last ?? throw new InvalidOperationException("prepare the row first");
+
+    /// <summary>The mission's phases.</summary>
+    public ReadOnlySpan<Phase> Phases => phases;
+
+    /// <summary>What each phase fixes before any design is chosen.</summary>
+    public ReadOnlySpan<PhaseConditions> Conditions => conditions;
+
+    /// <summary>The operating point of each phase.</summary>
+    public ReadOnlySpan<OperatingPoint> Points => points;
+
+    /// <summary>Pitch, riser load and moments of each phase.</summary>
+    public ReadOnlySpan<HungBody> Bodies => bodies;
+
+    /// <summary>What the risers hold in each phase.</summary>
+    public ReadOnlySpan<RollYawBalance> Balances => balances;
+
+    /// <summary>Computes what all designs of the row share.</summary>
+    /// <param name="geometry">The design; its offset is not read.</param>
+    /// <returns>The first failure that every design of the row has, or none.</returns>
+    public FlightFailure Prepare(in FrameGeometry geometry)
+    {
+        var turned = last is not { } old || old.AngleRadians != geometry.AngleRadians || old.TiltRadians != geometry.TiltRadians;
+        var moved = turned || !SamePlace(last!.Value, geometry);
+        var spread = moved || last!.Value.SpacingMetres != geometry.SpacingMetres;
+        last = geometry;
+        if (turned)
+            thrust = ThrustDirection.Of(geometry);
+        if (spread)
+            lastFailure = Compute(geometry, turned, moved);
+        return lastFailure;
+    }
+
+    /// <summary>Finds the designs of the row that cannot fly, phase by phase.</summary>
+    /// <param name="offsets">Lateral offsets in m, increasing.</param>
+    /// <param name="codes">Receives the <see cref="FlightFailure.Code"/> of each, 0 for those that fly.</param>
+    public void FindFailures(ReadOnlySpan<double> offsets, Span<ushort> codes)
+    {
+        codes.Clear();
+        var halfSpacing = Geometry.SpacingMetres / 2;
+        for (var p = 0; p < balances.Length; p++)
+        {
+            var yaw = balances[p].WingYawMoment;
+            var roll = balances[p].WingRollMoment;
+            var mostYaw = balances[p].YawStiffness;
+            var mostRoll = bodies[p].RiserLoadNewtons * halfSpacing;
+
+            // The size of a straight quantity is largest at an end of the row: when both ends hold, all do.
+            if (Holds(yaw, mostYaw, offsets) && Holds(roll, mostRoll, offsets))
+                continue;
+            for (var i = 0; i < offsets.Length; i++)
+            {
+                if (codes[i] != 0)
+                    continue;
+                if (Math.Abs(yaw.At(offsets[i])) > mostYaw)
+                    codes[i] = new FlightFailure(FailureKind.RiserTwist, p).Code;
+                else if (Math.Abs(roll.At(offsets[i])) > mostRoll)
+                    codes[i] = new FlightFailure(FailureKind.SlackRiser, p).Code;
+            }
+        }
+    }
+
+    private static bool Holds(OffsetLine line, double most, ReadOnlySpan<double> offsets) =>
+        Math.Abs(line.At(offsets[0])) <= most && Math.Abs(line.At(offsets[^1])) <= most;
+
+    private static bool SamePlace(in FrameGeometry a, in FrameGeometry b) =>
+        a.HeightMetres == b.HeightMetres && a.HubForwardMetres == b.HubForwardMetres && a.HubRightMetres == b.HubRightMetres
+        && a.HubUpMetres == b.HubUpMetres && a.HangLineForwardMetres == b.HangLineForwardMetres;
+
+    private FlightFailure Compute(in FrameGeometry geometry, bool turned, bool moved)
+    {
+        var rollMetres = RiserStiffness.RollMetres(Mission.Wing, geometry.SpacingMetres);
+        var yawMetres = RiserStiffness.YawMetres(Mission.Wing, geometry.SpacingMetres);
+        var first = FlightFailure.None;
+        for (var p = 0; p < points.Length; p++)
+        {
+            var failure = ComputePhase(p, geometry, turned, moved, rollMetres, yawMetres);
+            if (failure != FailureKind.None && first.Kind == FailureKind.None)
+                first = new FlightFailure(failure, p);
+        }
+
+        return first;
+    }
+
+    private FailureKind ComputePhase(int p, in FrameGeometry geometry, bool turned, bool moved, double rollMetres, double yawMetres)
+    {
+        if (turned)
+            points[p] = operating[p].For(thrust);
+        if (points[p].Failure != FailureKind.None)
+            return points[p].Failure;
+        if (moved)
+            bodies[p] = HungBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry, thrust);
+        if (bodies[p].Failure != FailureKind.None)
+            return bodies[p].Failure;
+        balances[p] = RollYawBalance.Of(bodies[p], rollMetres, yawMetres, conditions[p].YawLeverage);
+        return balances[p].Failure;
+    }
+}

@@ -1,0 +1,83 @@
+using System.Numerics;
+using FrameOpt.Search;
+
+namespace FrameOpt.Plans.Classical;
+
+/// <summary>Two-level plans of part of the runs of a full factorial.</summary>
+public static class FractionalFactorial
+{
+    private const int MostFactors = 15;
+
+    /// <summary>The fraction that generators give. Factors are spoken of by letter: A is the first, and I is left out.</summary>
+    /// <param name="factors">The names, 2 to 15.</param>
+    /// <param name="generators">Such as "D=ABC"; the right side holds only factors that have no generator themselves.</param>
+    /// <exception cref="ArgumentException">A generator that cannot be read, or that sets two factors alike.</exception>
+    public static FractionalPlan Build(IReadOnlyList<string> factors, IReadOnlyList<string> generators)
+    {
+        PlanArguments.Factors(factors, "two-level fraction", 2, MostFactors);
+        return Build(factors, [.. generators.Select(text => Generator.Parse(text, factors.Count))]);
+    }
+
+    /// <summary>The fraction of least aberration in at most some number of runs: the largest power of two of them that is of use, and among those fractions
+    /// the one with the fewest short words.</summary>
+    /// <param name="factors">The names, 2 to 11.</param>
+    /// <param name="mostRuns">At most this many; counted up to 128 for a fraction.</param>
+    /// <exception cref="ArgumentException">Too few runs for so many factors, or more than 11 factors.</exception>
+    /// <remarks>Source: A. Fries and W. G. Hunter 1980, Minimum aberration 2^(k-p) designs, Technometrics 22:601-608 (from memory).</remarks>
+    public static FractionalPlan InAtMost(IReadOnlyList<string> factors, int mostRuns)
+    {
+        PlanArguments.Factors(factors, "fraction of least aberration", 2, MinimumAberration.MostFactors);
+        PlanArguments.AtLeast(factors.Count + 1, mostRuns, $"number of runs for {factors.Count} factors");
+        var basic = Math.Min(factors.Count, BitOperations.Log2((uint)mostRuns));
+        if (basic < factors.Count)
+            basic = Math.Min(basic, MinimumAberration.MostBasic);
+        if (1 << basic <= factors.Count)
+            throw new ArgumentException($"{factors.Count} factors need {2 << basic} runs; a two-level fraction has 4, 8, 16, 32, 64 or 128");
+        return Build(factors, MinimumAberration.Generators(factors.Count, basic));
+    }
+
+    private static FractionalPlan Build(IReadOnlyList<string> factors, IReadOnlyList<Generator> generators)
+    {
+        Refuse(generators, factors.Count);
+        var added = generators.ToDictionary(generator => generator.Factor, generator => generator.Product);
+        var basic = Enumerable.Range(0, factors.Count).Where(f => !added.ContainsKey(f)).ToArray();
+        var kind = generators.Count == 0 ? "full factorial" : $"two-level fraction ({string.Join(", ", generators)})";
+        var runs = CodedLevels.Corners(basic.Length).Select(corner => Filled(corner, basic, added, factors.Count));
+        return new FractionalPlan(
+            Plan.Numbered(kind, factors, Plan.Points(PointKind.Factorial, runs)), new Fraction(factors.Count, generators));
+    }
+
+    private static double[] Filled(double[] corner, int[] basic, Dictionary<int, EffectWord> added, int factors)
+    {
+        var point = new double[factors];
+        for (var b = 0; b < basic.Length; b++)
+            point[basic[b]] = corner[b];
+        foreach (var (factor, product) in added)
+            point[factor] = product.At(point);
+        return point;
+    }
+
+    private static void Refuse(IReadOnlyList<Generator> generators, int factors)
+    {
+        for (var g = 0; g < generators.Count; g++)
+        {
+            foreach (var other in generators.Where((_, index) => index != g))
+            {
+                if (other.Factor == generators[g].Factor)
+                    throw new ArgumentException($"{EffectWord.Letters[other.Factor]} has two generators, {generators[g]} and {other}; leave one out");
+                if ((generators[g].Product.Factors >> other.Factor & 1) == 1)
+                    throw new ArgumentException($"{generators[g]} uses {EffectWord.Letters[other.Factor]}, which has a generator itself; use only the other factors");
+                if (other.Product.Factors == generators[g].Product.Factors)
+                    throw new ArgumentException($"{generators[g]} and {other} would never let the two factors differ; give them different products");
+            }
+        }
+
+        if (generators.Count >= factors - 1)
+            throw new ArgumentException("at least two factors must have no generator");
+    }
+}
+
+/// <summary>A two-level fraction: its runs, and what they can and cannot tell apart.</summary>
+/// <param name="Plan">The runs.</param>
+/// <param name="Fraction">Defining relation, resolution, aliases.</param>
+public sealed record FractionalPlan(Plan Plan, Fraction Fraction);

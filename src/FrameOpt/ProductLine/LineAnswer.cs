@@ -1,0 +1,49 @@
+using FrameOpt.ProductLine.PMedian;
+using FrameOpt.Search;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.ProductLine;
+
+/// <summary>Makes a solution of a choice: who gets what.</summary>
+internal static class LineAnswer
+{
+    /// <param name="problem">The whole.</param>
+    /// <param name="servable">Customers that some candidate is allowed for.</param>
+    /// <param name="chosen">Candidates; may be none.</param>
+    /// <param name="bound">Proven.</param>
+    /// <param name="stop">Why the search ended.</param>
+    public static LineSolution Of(LineProblem problem, int[] servable, int[] chosen, double bound, LineStop stop)
+    {
+        int[] assigned = [.. problem.Costs.Select(row => Assign(row, chosen))];
+        double[] costs = [.. assigned.Select((candidate, i) => candidate < 0 ? double.PositiveInfinity : problem.Costs[i][candidate])];
+        return Of(problem.Objective, problem.Shares, servable, assigned, costs, bound, stop);
+    }
+
+    /// <summary>From what each customer gets and pays.</summary>
+    public static LineSolution Of(
+        LineObjective objective, double[] shares, int[] servable, int[] assigned, double[] costs, double bound, LineStop stop) => new()
+        {
+            Chosen = [.. assigned.Where(candidate => candidate >= 0).Distinct().Order()],
+            Assigned = assigned,
+            CustomerCosts = costs,
+            Value = servable.Length == 0 ? double.PositiveInfinity
+                : LineValue.Of(objective, [.. servable.Select(i => shares[i])], [.. servable.Select(i => costs[i])]),
+            Bound = bound,
+            Stop = stop,
+            Unservable = [.. Enumerable.Range(0, assigned.Length).Except(servable)],
+            LeftOut = [.. servable.Where(i => assigned[i] < 0)],
+        };
+
+    /// <summary>The chosen candidate of least cost, of equal ones the lowest; -1 when none is allowed.</summary>
+    public static int Assign(ReadOnlySpan<double> costs, int[] chosen)
+    {
+        var best = -1;
+        foreach (var candidate in chosen.Order())
+        {
+            if (costs[candidate] < (best < 0 ? double.PositiveInfinity : costs[best]))
+                best = candidate;
+        }
+
+        return best;
+    }
+}

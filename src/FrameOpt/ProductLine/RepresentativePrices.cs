@@ -1,0 +1,63 @@
+using FrameOpt.ProductLine.PMedian;
+using FrameOpt.Search;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.ProductLine;
+
+/// <summary>A bound on the mean cost of all customers from the prices of their representatives. Any prices give a true bound
+/// (<see cref="MedianBound"/>); prices that suit the representatives, moved by what each customer's cost differs, give a close one.</summary>
+internal sealed class RepresentativePrices
+{
+    private const int Steps = 500;
+    private readonly LineProblem problem;
+    private readonly double[] margins;
+    private readonly double[] worth;
+    private double prices;
+    private double shares;
+
+    /// <param name="problem">Of the representatives.</param>
+    /// <param name="solution">Their line, all served.</param>
+    /// <param name="clock">When to stop improving prices.</param>
+    public RepresentativePrices(LineProblem problem, LineSolution solution, LineClock clock)
+    {
+        this.problem = problem;
+        int[] servable = [.. Enumerable.Range(0, problem.Costs.Length).Except(solution.Unservable)];
+        int[] all = [.. Enumerable.Range(0, problem.Candidates)];
+        var part = new LinePart([.. servable.Select(i => problem.Costs[i])], [.. servable.Select(i => problem.Shares[i])], problem.Count, all);
+        var mean = part.Mean();
+        var open = new double[servable.Length];
+        Array.Fill(open, mean.Unserved);
+        double[] start = [.. servable.Select((i, row) => part.Shares[row] * solution.CustomerCosts[i])];
+        var incumbent = new MedianIncumbent(mean, [.. solution.Chosen], double.PositiveInfinity, double.PositiveInfinity);
+        var bound = new MedianBound(mean, incumbent, [], open, all, start);
+        bound.Improve(Steps, clock);
+        margins = new double[problem.Costs.Length];
+        for (var row = 0; row < servable.Length; row++)
+            margins[servable[row]] = (bound.Prices[row] - start[row]) / part.Shares[row];
+        worth = new double[problem.Candidates];
+    }
+
+    /// <summary>The bound for all customers added so far.</summary>
+    public double Bound
+    {
+        get
+        {
+            var groups = Enumerable.Range(0, worth.Length).GroupBy(candidate => problem.Groups?[candidate] ?? 0);
+            return (prices + groups.Min(group => group.Select(candidate => worth[candidate]).Order().Take(problem.Count).Sum())) / shares;
+        }
+    }
+
+    /// <summary>Adds a customer.</summary>
+    /// <param name="costs">For every candidate.</param>
+    /// <param name="share">How much it counts.</param>
+    /// <param name="cost">With the line.</param>
+    /// <param name="representative">Who stands for it.</param>
+    public void Add(ReadOnlySpan<double> costs, double share, double cost, int representative)
+    {
+        var price = Math.Max(0, cost + margins[representative]);
+        prices += share * price;
+        shares += share;
+        for (var candidate = 0; candidate < costs.Length; candidate++)
+            worth[candidate] += share * Math.Min(0, costs[candidate] - price);
+    }
+}

@@ -1,0 +1,102 @@
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Running;
+
+/// <summary>Which geometry suits which pilot mass and outfit, worked out for every whole kilogram.</summary>
+/// <param name="ColumnOption">The option the columns are for; empty when there is none.</param>
+/// <param name="LightestKilograms">Of the chart, a multiple of <paramref name="BandKilograms"/>.</param>
+/// <param name="HeaviestKilograms">The last whole kilogram of the last band.</param>
+/// <param name="BandKilograms">Of a row of the chart.</param>
+/// <param name="Blocks">One for each combination of the further options that makes a difference.</param>
+public sealed record FittingChart(string ColumnOption, int LightestKilograms, int HeaviestKilograms, int BandKilograms, IReadOnlyList<FittingBlock> Blocks)
+{
+    private const int Band = 5;
+
+    /// <summary>First and last mass of each row, from the lightest on.</summary>
+    public IEnumerable<(int From, int To)> Bands => Enumerable.Range(0, (HeaviestKilograms - LightestKilograms + 1) / BandKilograms)
+        .Select(band => (LightestKilograms + band * BandKilograms, LightestKilograms + (band + 1) * BandKilograms - 1));
+
+    /// <summary>The chart of a line.</summary>
+    /// <param name="setting">Its options and outfits.</param>
+    /// <param name="chosen">The geometries, ascending by candidate number.</param>
+    /// <param name="letters">For each of them its index among the line's geometries.</param>
+    /// <param name="lightest">Customer, in kg.</param>
+    /// <param name="heaviest">Customer, in kg.</param>
+    /// <param name="threads">1 or more.</param>
+    public static FittingChart Of(LineSetting setting, LineCandidates chosen, IReadOnlyList<int> letters, double lightest, double heaviest, int threads)
+    {
+        var from = (int)Math.Floor(lightest / Band) * Band;
+        var to = ((int)Math.Floor(heaviest / Band) + 1) * Band - 1;
+        var columns = new IReadOnlyList<FittingSpan>[setting.Outfits.Count];
+        var costs = new LineCosts(setting, chosen);
+        Parallel.For(0, columns.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, outfit => columns[outfit] = Spans(costs, setting.Outfits[outfit], letters, from, to));
+        return new FittingChart(setting.Options.Count > 0 ? setting.Options[0].Name : "", from, to, Band, Arrange(setting, columns));
+    }
+
+    private static List<FittingSpan> Spans(LineCosts costs, LineOutfit outfit, IReadOnlyList<int> letters, int from, int to)
+    {
+        var spans = new List<FittingSpan>();
+        var own = new double[letters.Count];
+        for (var kilograms = from; kilograms <= to; kilograms++)
+        {
+            var best = -1;
+            if (own.Length > 0)
+            {
+                costs.Fill(outfit, kilograms, own);
+                best = Array.IndexOf(own, own.Min());
+            }
+
+            var geometry = best < 0 || double.IsInfinity(own[best]) ? -1 : letters[best];
+            if (spans.Count > 0 && spans[^1].Geometry == geometry)
+                spans[^1] = spans[^1] with { ToKilograms = kilograms };
+            else
+                spans.Add(new FittingSpan(kilograms, kilograms, geometry));
+        }
+
+        return spans;
+    }
+
+    /// <summary>Leaves out the further options that make no difference, and makes a block of each combination of the others.</summary>
+    private static List<FittingBlock> Arrange(LineSetting setting, IReadOnlyList<FittingSpan>[] columns)
+    {
+        var matter = Enumerable.Range(1, Math.Max(0, setting.Options.Count - 1)).Where(option => Matters(setting, columns, option)).ToList();
+        string Title(int outfit) => string.Join(", ", matter.Select(option => $"{setting.Options[option].Name} {setting.Outfits[outfit].Choices[option]}"));
+        return
+        [
+            .. Enumerable.Range(0, columns.Length).GroupBy(Title).Select(block => new FittingBlock(block.Key,
+            [
+                .. block.GroupBy(outfit => setting.Options.Count == 0 ? "every customer" : setting.Outfits[outfit].Choices[0])
+                    .Select(column => new FittingColumn(column.Key, columns[column.First()])),
+            ])),
+        ];
+    }
+
+    private static bool Matters(LineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) => Enumerable.Range(0, columns.Length)
+        .GroupBy(outfit => string.Join('\n', setting.Outfits[outfit].Choices.Where((_, other) => other != option)))
+        .Any(alike => alike.Any(outfit => !columns[outfit].SequenceEqual(columns[alike.First()])));
+}
+
+/// <summary>Columns of the fitting chart that have the further choices alike.</summary>
+/// <param name="Title">Those choices; empty when the geometry depends on none.</param>
+/// <param name="Columns">One for each choice of the first option.</param>
+public sealed record FittingBlock(string Title, IReadOnlyList<FittingColumn> Columns);
+
+/// <summary>A column of the fitting chart.</summary>
+/// <param name="Name">The choice it is for.</param>
+/// <param name="Spans">From the lightest pilot to the heaviest, without gaps.</param>
+public sealed record FittingColumn(string Name, IReadOnlyList<FittingSpan> Spans);
+
+/// <summary>Pilot masses, in whole kilograms, that one geometry suits best.</summary>
+/// <param name="FromKilograms">The first.</param>
+/// <param name="ToKilograms">The last.</param>
+/// <param name="Geometry">Its index; -1 when none is allowed.</param>
+public sealed record FittingSpan(int FromKilograms, int ToKilograms, int Geometry)
+{
+    /// <summary>The part of a column between two masses.</summary>
+    public static IReadOnlyList<FittingSpan> Between(IReadOnlyList<FittingSpan> spans, int from, int to) =>
+    [
+        .. spans.Where(span => span.FromKilograms <= to && span.ToKilograms >= from)
+            .Select(span => span with { FromKilograms = Math.Max(from, span.FromKilograms), ToKilograms = Math.Min(to, span.ToKilograms) }),
+    ];
+}

@@ -1,0 +1,181 @@
+using System.Diagnostics;
+using System.Globalization;
+using FrameOpt.Analysis;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Search;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Search.Local;
+using FrameOpt.Search.Stopping;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Running;
+
+/// <summary>One pass of a search over a study with one model: keeps the front, the counts and where the designs are, not the evaluations.</summary>
+public sealed class SearchRun
+{
+    /// <summary>So many steps to either side in every factor are reckoned for each design that is polished.</summary>
+    private const int PolishSteps = 10;
+
+    private readonly Study study;
+    private readonly int threads;
+    private readonly StudyProblem problem;
+    private readonly FrontBuilder front;
+    private readonly Grid? grid;
+    private readonly EvaluationMemory? memory;
+    private readonly string pass;
+    private readonly List<double[]> designs = [];
+
+    /// <summary>A pass not yet begun.</summary>
+    /// <param name="study">As understood.</param>
+    /// <param name="mission">The model to use.</param>
+    /// <param name="threads">Worker threads, 1 or more.</param>
+    /// <param name="memory">To keep evaluations in and answer from, or null to compute everything.</param>
+    /// <param name="pass">Tells the evaluations of this pass from those of others in the memory.</param>
+    public SearchRun(Study study, MissionModel mission, int threads, EvaluationMemory? memory = null, string pass = "study")
+    {
+        this.study = study;
+        this.threads = threads;
+        Mission = mission;
+        problem = new StudyProblem(study, mission);
+        this.memory = memory;
+        this.pass = pass;
+        Problem = memory?.Around(problem.Problem, pass) ?? problem.Problem;
+        grid = study.Search is SearchSetting.Exhaustive ? new Grid(Problem) : null;
+        front = new FrontBuilder(study.Objectives.Count, threads);
+        Tally = new Tally(study.Limits.Count);
+    }
+
+    /// <summary>The model.</summary>
+    public MissionModel Mission { get; }
+
+    /// <summary>What is searched.</summary>
+    public Problem Problem { get; }
+
+    /// <summary>Counts so far.</summary>
+    public Tally Tally { get; }
+
+    /// <summary>Designs of the whole pass, or the most of them where the search may end sooner.</summary>
+    public long Planned => grid?.Count ?? ((SearchSetting.Evolutionary)study.Search).Stop.Evaluations;
+
+    /// <summary>Why the search came to its end, in words; null while it has not.</summary>
+    public string? StopReason { get; private set; }
+
+    /// <summary>True once the search came to its end.</summary>
+    public bool IsComplete => StopReason is not null;
+
+    /// <summary>Searches, batch by batch; stop asking to stop the search.</summary>
+    public IEnumerable<EvaluatedBatch> Batches() => study.Search is SearchSetting.Evolutionary setting ? Evolve(setting) : Enumerate();
+
+    /// <summary>The geometry of a design.</summary>
+    public FrameGeometry Geometry(long number) => problem.Geometry(grid?.Design(number) ?? designs[(int)number]);
+
+    /// <summary>The front of all designs seen so far, objectives turned so that less is better.</summary>
+    public FrontPoints Front() => front.Result();
+
+    /// <summary>The front of all designs seen so far, in rank order.</summary>
+    public IReadOnlyList<FrontDesign> RankedFront()
+    {
+        var found = front.Result();
+        var objectives = new double[found.Ids.Length][];
+        for (var i = 0; i < objectives.Length; i++)
+            objectives[i] = [.. found.Columns.Select(column => column[i])];
+        var ranked = study.Ranking.Method switch
+        {
+            RankingMethod.DistanceToIdeal => Ranking.ByDistanceToIdeal(objectives, study.Ranking.Weights),
+            RankingMethod.Topsis => Ranking.ByTopsis(objectives, study.Ranking.Weights),
+            _ => throw new InvalidOperationException(),
+        };
+        var knee = Knee.Of(objectives);
+        return [.. ranked.Select(place => new FrontDesign(
+            place.Rank,
+            found.Ids[place.Index],
+            Geometry(found.Ids[place.Index]),
+            [.. objectives[place.Index].Select((value, o) => Problem.Goals[o].Oriented(value))],
+            place.Score,
+            place.Index == knee))];
+    }
+
+    private IEnumerable<EvaluatedBatch> Enumerate()
+    {
+        foreach (var batch in new ExhaustiveSearch().Run(Problem, threads))
+        {
+            Take(batch);
+            if (Tally.Evaluated == grid!.Count)
+                StopReason = "every design of the grid was evaluated";
+            yield return batch;
+        }
+    }
+
+    private IEnumerable<EvaluatedBatch> Evolve(SearchSetting.Evolutionary setting)
+    {
+        var clock = Stopwatch.StartNew();
+        var polished = setting.Polish ? setting.Stop.Evaluations / 10 : 0;
+        var judge = new StopJudge(setting.Stop with { Evaluations = setting.Stop.Evaluations - polished }, front.Result);
+        string? reason = null;
+        foreach (var batch in StudySearch.Of(study, setting, Problem).Run(Problem, threads))
+        {
+            TakeOwn(batch);
+            reason = judge.ReasonAfter(batch, clock.Elapsed);
+            yield return batch;
+            if (reason is not null)
+                break;
+        }
+
+        reason ??= "every design of the grid was evaluated";
+        if (setting.Polish && !judge.IsTargetReached && Tally.Usable > 0)
+        {
+            var searched = Tally.Evaluated;
+            var end = "no step helped any more";
+            var polishing = new StopJudge(setting.Stop with { Stall = null }, front.Result, Tally.Evaluated);
+            foreach (var batch in new Polish(ToPolish(polished)).Run(Problem, threads))
+            {
+                // The polish is a search of its own and counts from 0.
+                batch.Designs = batch.Designs with { FirstNumber = Tally.Evaluated };
+                batch.Judge();
+                TakeOwn(batch);
+                yield return batch;
+                if (polishing.ReasonAfter(batch, clock.Elapsed) is { } stop)
+                {
+                    end = stop;
+                    break;
+                }
+            }
+
+            reason = string.Create(CultureInfo.InvariantCulture, $"the search ended with {searched:N0} designs ({reason}), the polish after {Tally.Evaluated - searched:N0} more ({end})");
+        }
+
+        StopReason = reason;
+    }
+
+    private void Take(EvaluatedBatch batch)
+    {
+        front.Add(batch.Objectives, batch.Usable, batch.Designs.Count, batch.Designs.FirstNumber);
+        Tally.Add(batch.Tally);
+    }
+
+    /// <summary>Takes a batch of designs that no grid can tell from their numbers.</summary>
+    private void TakeOwn(EvaluatedBatch batch)
+    {
+        Take(batch);
+        memory?.Keep(batch, pass);
+        for (var i = 0; i < batch.Designs.Count; i++)
+        {
+            var values = new double[Problem.Factors.Count];
+            batch.Designs.CopyDesign(i, Problem, values);
+            designs.Add(values);
+        }
+    }
+
+    /// <summary>The best ranked designs, as many as the evaluations kept for them can take some way.</summary>
+    private PolishSettings ToPolish(long evaluations)
+    {
+        var most = (int)Math.Max(1, evaluations / (PolishSteps * 2 * Problem.Factors.Count));
+        var best = RankedFront().Take(most).ToList();
+        return new PolishSettings([.. best.Select(design => designs[(int)design.Number])])
+        {
+            Objectives = [.. best.Select(design => design.Objectives.Select((value, o) => Problem.Goals[o].Oriented(value)).ToArray())],
+            Seen = designs,
+        };
+    }
+}

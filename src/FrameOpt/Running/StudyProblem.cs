@@ -1,0 +1,122 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Running;
+
+/// <summary>A study as a problem for a search: binds factors to geometry inputs, objectives and limits to responses.</summary>
+public sealed class StudyProblem
+{
+    /// <summary>Slowest first: what changes most of the model's work when it changes.</summary>
+    private static readonly GeometryInput[] order =
+    [
+        GeometryInput.ThrustLineAngle,
+        GeometryInput.ThrustLineTilt,
+        GeometryInput.HubForward,
+        GeometryInput.HubRight,
+        GeometryInput.HubUp,
+        GeometryInput.HangLineForward,
+        GeometryInput.SuspensionHeight,
+        GeometryInput.HangPointSpacing,
+        GeometryInput.LateralOffset,
+    ];
+
+    private readonly Study study;
+    private readonly MissionModel mission;
+    private readonly GeometryInput[] inputs;
+    private readonly double[] asBuilt;
+
+    /// <summary>The problem of a study, with the model that evaluates it.</summary>
+    public StudyProblem(Study study, MissionModel mission)
+    {
+        this.study = study;
+        this.mission = mission;
+        inputs = [.. order.Where(input => study.Factors.Any(factor => factor.Input == input))];
+        var machine = FrameGeometry.On(study.Machine, 0, 0, 0, 0);
+        asBuilt = [.. Enum.GetValues<GeometryInput>().Select(input => machine[input])];
+        Problem = new Problem(
+            [.. inputs.Select(input => study.Factors.First(factor => factor.Input == input)).Select(SearchFactor)],
+            Array.IndexOf(inputs, GeometryInput.LateralOffset),
+            [.. study.Objectives.Select(objective => new Goal(objective.Response.Name, objective.Maximise))],
+            [.. study.Limits.Select(limit => limit.AsConstraint)],
+            Evaluate);
+    }
+
+    /// <summary>For a search.</summary>
+    public Problem Problem { get; }
+
+    /// <summary>The model of a study's machine, wing and mission.</summary>
+    public static MissionModel Model(Study study) => new(
+        study.Machine,
+        study.Wing,
+        study.Mission,
+        new ResponseReferences(
+            study.Strength?.LimitLoadFactor,
+            study.Strength?.OverhangMetres,
+            study.Baseline,
+            [.. study.Factors.Where(f => f.IsSwept).Select(f => KeyValuePair.Create(f.Input, f.RangeSi))]));
+
+    /// <summary>The geometry of a design given as factor values in the problem's order.</summary>
+    public FrameGeometry Geometry(ReadOnlySpan<double> values)
+    {
+        Span<double> all = stackalloc double[asBuilt.Length];
+        asBuilt.CopyTo(all);
+        for (var f = 0; f < inputs.Length; f++)
+            all[(int)inputs[f]] = values[f];
+        return FrameGeometry.Of(all);
+    }
+
+    private static Factor SearchFactor(StudyFactor factor) => factor.IsContinuous
+        ? new Factor.Continuous(factor.Name, factor.LevelsSi[0], factor.LevelsSi[^1])
+        : new Factor.Stepped(factor.Name, factor.LevelsSi);
+
+    private void Evaluate(EvaluatedBatch batch)
+    {
+        var row = new MissionRow(mission);
+        for (var r = 0; r < batch.Designs.RowCount; r++)
+        {
+            var offsets = batch.Designs.RowValues(r, Problem);
+            var at = r * offsets.Length;
+            var codes = batch.Failures.AsSpan(at, offsets.Length);
+            var failure = row.Prepare(Geometry(batch.Designs.Row(r, inputs.Length)));
+            if (failure.Kind != FailureKind.None)
+            {
+                codes.Fill(failure.Code);
+                continue;
+            }
+
+            row.FindFailures(offsets, codes);
+            for (var o = 0; o < study.Objectives.Count; o++)
+            {
+                var objective = study.Objectives[o];
+                var values = batch.Objectives[o].AsSpan(at, offsets.Length);
+                Fill(row, objective.Response, objective.Magnitude, offsets, values);
+                if (objective.Maximise)
+                    OffsetSpan.Negate(values);
+            }
+
+            for (var l = 0; l < study.Limits.Count; l++)
+            {
+                var limit = study.Limits[l];
+                Fill(row, limit.Response, limit.Magnitude, offsets, batch.Bounded[l].AsSpan(at, offsets.Length));
+            }
+        }
+    }
+
+    /// <summary>Fills one response over a row of offsets, its size where that counts.</summary>
+    internal static void Fill(MissionRow row, Response response, bool magnitude, ReadOnlySpan<double> offsets, Span<double> values)
+    {
+        switch (response)
+        {
+            case Response.OfPhase phase: PhaseResponses.Fill(row, phase.Quantity, phase.PhaseIndex, offsets, values); break;
+            case Response.OfMission whole: MissionResponses.Fill(row, whole.Quantity, offsets, values); break;
+            default: throw new InvalidOperationException();
+        }
+
+        if (magnitude)
+            OffsetSpan.Absolute(values);
+    }
+}

@@ -1,0 +1,183 @@
+using System.Diagnostics;
+using System.Globalization;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Plans;
+using FrameOpt.Search;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Running;
+
+/// <summary>Runs a study: step through <see cref="Steps"/>, stop when you like, then take the <see cref="Result"/>.</summary>
+public sealed class StudyRunner
+{
+    /// <summary>Above this many designs the other yaw leverages are compared on the front only, not by a search of their own.</summary>
+    public const long MostDesignsForScenarioSearch = 500_000_000;
+
+    private static readonly double[] leverages = [YawLeverage.AssumedLowest, YawLeverage.AssumedHighest];
+
+    private readonly Study study;
+    private readonly int threads;
+    private readonly SearchRun main;
+    private readonly SearchRun[] scenarios;
+    private readonly CertificateRun? certificate;
+    private readonly Stopwatch searchClock = new();
+    private readonly Stopwatch scenarioClock = new();
+    private readonly Stopwatch certificateClock = new();
+
+    /// <summary>A run not yet begun.</summary>
+    /// <param name="study">As understood.</param>
+    /// <param name="threads">Worker threads, 1 or more.</param>
+    /// <param name="memory">To keep the evaluations of an evolutionary search in and answer from, or null.</param>
+    public StudyRunner(Study study, int threads, EvaluationMemory? memory = null)
+    {
+        this.study = study;
+        this.threads = threads;
+        var mission = StudyProblem.Model(study);
+        main = new SearchRun(study, mission, threads, memory);
+        scenarios = [.. leverages.Where(leverage => study.Wing.YawLeverage != new YawLeverage.Constant(leverage))
+            .Select(leverage => new SearchRun(study, mission.WithYawLeverage(leverage), threads, memory, string.Create(CultureInfo.InvariantCulture, $"leverage {leverage}")))];
+        certificate = study.Search is SearchSetting.Evolutionary ? new CertificateRun(study, mission, threads) : null;
+    }
+
+    /// <summary>Seconds spent on model, limits and front.</summary>
+    public double SearchSeconds => searchClock.Elapsed.TotalSeconds;
+
+    /// <summary>Seconds spent on the other yaw leverages.</summary>
+    public double ScenarioSeconds => scenarioClock.Elapsed.TotalSeconds;
+
+    /// <summary>Seconds spent on the grid the search is held against.</summary>
+    public double CertificateSeconds => certificateClock.Elapsed.TotalSeconds;
+
+    /// <summary>The designs of the run by number; valid before, during and after it.</summary>
+    public FrameGeometry Geometry(long number) => main.Geometry(number);
+
+    /// <summary>The steps of the run, one for each batch. To stop it, stop asking.</summary>
+    public IEnumerable<RunProgress> Steps()
+    {
+        searchClock.Start();
+        foreach (var batch in main.Batches())
+        {
+            searchClock.Stop();
+            yield return new RunProgress("designs", main.Tally.Evaluated, main.Planned, batch);
+            searchClock.Start();
+        }
+
+        searchClock.Stop();
+        if (main.Tally.Usable == 0)
+            yield break;
+        foreach (var step in CertificateSteps())
+            yield return step;
+        if (main.Planned > MostDesignsForScenarioSearch)
+            yield break;
+        foreach (var scenario in scenarios)
+        {
+            scenarioClock.Start();
+            foreach (var _ in scenario.Batches())
+            {
+                scenarioClock.Stop();
+                yield return new RunProgress(
+                    $"the same at yaw leverage {Leverage(scenario)}", scenario.Tally.Evaluated, scenario.Planned, null);
+                scenarioClock.Start();
+            }
+
+            scenarioClock.Stop();
+        }
+    }
+
+    /// <summary>The answer from all designs seen so far.</summary>
+    public StudyResult Result()
+    {
+        searchClock.Start();
+        var front = main.RankedFront();
+        searchClock.Stop();
+        var chosen = front.Count > 0 ? main.Mission.Evaluate(front[0].Geometry) : null;
+        return new StudyResult(
+            study,
+            main.Mission,
+            front,
+            Dropped(front),
+            Counts(),
+            main.StopReason ?? string.Create(CultureInfo.InvariantCulture, $"stopped after {main.Tally.Evaluated} of {main.Planned} designs"),
+            main.IsComplete,
+            chosen,
+            study.Baseline is { } baseline ? main.Mission.Evaluate(baseline) : null,
+            chosen is null ? [] : Scenarios(front, chosen),
+            chosen is null ? [] : new BalancedBands(main.Mission, study.Band.PhaseIndex).Find(chosen.Geometry, study.Band.WithinNewtonMetres),
+            front.Count > 0 || main.Tally.NearestMiss < 0 ? null : Nearest())
+        {
+            Plan = study.Plan is null ? null : PlanAnswer.Of(study, main.Mission, threads),
+            Certificate = certificate?.Of(main.Front()),
+        };
+    }
+
+    private IEnumerable<RunProgress> CertificateSteps()
+    {
+        if (certificate is null)
+            yield break;
+        certificateClock.Start();
+        foreach (var _ in certificate.Batches())
+        {
+            certificateClock.Stop();
+            yield return new RunProgress("a grid to hold the front against", certificate.Done, certificate.Designs, null);
+            certificateClock.Start();
+        }
+
+        certificateClock.Stop();
+    }
+
+    private static double Value(SearchRun run) => ((YawLeverage.Constant)run.Mission.Wing.YawLeverage).Value;
+
+    private static string Leverage(SearchRun run) => Value(run).ToString(CultureInfo.InvariantCulture);
+
+    private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 ? [] :
+        [.. study.Objectives.Select(o => o.Response.Name).Where((_, o) => front.All(d => d.Objectives[o] == front[0].Objectives[o]))];
+
+    private IReadOnlyList<LeverageScenario> Scenarios(IReadOnlyList<FrontDesign> front, DesignEvaluation chosen)
+    {
+        scenarioClock.Start();
+        var given = study.Wing.YawLeverage is YawLeverage.Constant constant
+            ? string.Create(CultureInfo.InvariantCulture, $"as in the study ({constant.Value:0.###})")
+            : "as in the study (from the wing's coefficients)";
+        LeverageScenario Other(SearchRun run)
+        {
+            // A search that was not run to its end says nothing of the best.
+            var best = run.IsComplete && run.RankedFront() is { Count: > 0 } ranked ? ranked[0] : null;
+            return new LeverageScenario(
+                Leverage(run), run.Mission.Evaluate(chosen.Geometry), best, best is null ? null : run.Mission.Evaluate(best.Geometry));
+        }
+
+        var others = scenarios.Select(Other).ToList();
+        others.Insert(scenarios.Count(run => Value(run) == YawLeverage.AssumedLowest), new LeverageScenario(given, chosen, front[0], chosen));
+        scenarioClock.Stop();
+        return others;
+    }
+
+    private RunCounts Counts() => new(
+        main.Tally.Evaluated,
+        main.Tally.Failed,
+        main.Tally.Outside,
+        main.Tally.Usable,
+        [.. main.Tally.Failures.OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key)
+            .Select(pair => new ReasonCount(FailureWords.Kind(main.Mission, FlightFailure.FromCode(pair.Key)), pair.Value))],
+        [.. study.Limits.Select((limit, l) => new ReasonCount(limit.Text, main.Tally.OutsideBy[l]))]);
+
+    private NearestMiss Nearest()
+    {
+        var evaluation = main.Mission.Evaluate(main.Geometry(main.Tally.NearestMiss));
+        var broken = study.Limits
+            .Where(limit => !limit.AsConstraint.Allows(limit.ValueOf(evaluation)))
+            .OrderByDescending(limit => limit.AsConstraint.Miss(limit.ValueOf(evaluation)))
+            .Select(limit => FormattableString.Invariant($"{limit.Text}; this design has {limit.ValueOf(evaluation):0.###} {limit.Response.Unit}").TrimEnd());
+        return new NearestMiss(main.Tally.NearestMiss, evaluation, [.. broken]);
+    }
+}
+
+/// <summary>How far a run is.</summary>
+/// <param name="Stage">In words.</param>
+/// <param name="Done">Designs evaluated in this stage.</param>
+/// <param name="Total">Designs to evaluate in this stage.</param>
+/// <param name="Batch">The evaluations just made, in the first stage; valid until the next step.</param>
+public sealed record RunProgress(string Stage, long Done, long Total, EvaluatedBatch? Batch);

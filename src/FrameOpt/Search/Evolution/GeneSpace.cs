@@ -1,0 +1,128 @@
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Search.Evolution;
+
+/// <summary>
+/// How a search writes designs: a gene for each factor, which is the value of a continuous factor and else the place of its value among the
+/// values it may take.
+/// </summary>
+internal sealed class GeneSpace
+{
+    private const ulong MostCounted = 1UL << 62;
+    private readonly double[]?[] values;
+
+    public GeneSpace(IReadOnlyList<Factor> factors)
+    {
+        values = [.. factors.Select(factor => factor.Values?.ToArray())];
+        Kinds = [.. factors.Select(KindOf)];
+        Low = [.. factors.Select(factor => factor is Factor.Continuous range ? range.From : 0)];
+        High = [.. factors.Select((factor, f) => factor is Factor.Continuous range ? range.To : values[f]!.Length - 1)];
+        Designs = CountDesigns();
+    }
+
+    public int Genes => values.Length;
+
+    public GeneKind[] Kinds { get; }
+
+    /// <summary>Each gene's least value.</summary>
+    public double[] Low { get; }
+
+    /// <summary>Each gene's greatest value.</summary>
+    public double[] High { get; }
+
+    /// <summary>How many designs there are; null for infinitely many, or more than anyone evaluates.</summary>
+    public ulong? Designs { get; }
+
+    /// <summary>What tells a design from others: its number where designs are counted, else a hash of its genes.</summary>
+    public ulong Key(ReadOnlySpan<double> genes)
+    {
+        ulong key = 0;
+        if (Designs is not null)
+        {
+            for (var g = 0; g < genes.Length; g++)
+                key = key * (ulong)values[g]!.Length + (ulong)genes[g];
+            return key;
+        }
+
+        foreach (var gene in genes)
+        {
+            key = (key ^ BitConverter.DoubleToUInt64Bits(gene + 0.0)) * 0x9E3779B97F4A7C15; // + 0.0 makes one zero of the two
+            key ^= key >> 29;
+        }
+
+        return key;
+    }
+
+    /// <summary>The genes of the design of a number, where designs are counted.</summary>
+    public void Read(ulong number, Span<double> genes)
+    {
+        for (var g = genes.Length - 1; g >= 0; g--)
+            (number, genes[g]) = (number / (ulong)values[g]!.Length, number % (ulong)values[g]!.Length);
+    }
+
+    /// <summary>The factors' values.</summary>
+    public void ToDesign(ReadOnlySpan<double> genes, Span<double> design)
+    {
+        for (var g = 0; g < genes.Length; g++)
+            design[g] = values[g] is { } list ? list[(int)genes[g]] : genes[g];
+    }
+
+    /// <summary>The genes of the design nearest to given values.</summary>
+    public void FromDesign(ReadOnlySpan<double> design, Span<double> genes)
+    {
+        if (design.Length != Genes)
+            throw new ArgumentException($"a design of {design.Length} values was given to a problem of {Genes} factors", nameof(design));
+        for (var g = 0; g < design.Length; g++)
+            genes[g] = values[g] is { } list ? Nearest(list, design[g]) : Math.Clamp(design[g], Low[g], High[g]);
+    }
+
+    /// <summary>The gene at a share of its range, 0 up to but not including 1; every level has an equal part of the range.</summary>
+    public double At(int gene, double share) => values[gene] is { } list
+        ? Math.Min(Math.Floor(share * list.Length), list.Length - 1)
+        : Math.Min(Low[gene] + share * (High[gene] - Low[gene]), High[gene]);
+
+    private static int Nearest(double[] list, double value)
+    {
+        var best = 0;
+        for (var i = 1; i < list.Length; i++)
+        {
+            if (Math.Abs(list[i] - value) < Math.Abs(list[best] - value))
+                best = i;
+        }
+
+        return best;
+    }
+
+    private static GeneKind KindOf(Factor factor) => factor switch
+    {
+        Factor.Continuous => GeneKind.Continuous,
+        Factor.Stepped => GeneKind.Stepped,
+        _ => GeneKind.Choice,
+    };
+
+    private ulong? CountDesigns()
+    {
+        ulong count = 1;
+        foreach (var list in values)
+        {
+            if (list is null || count > MostCounted / (ulong)list.Length)
+                return null;
+            count *= (ulong)list.Length;
+        }
+
+        return count;
+    }
+}
+
+/// <summary>How a gene may change.</summary>
+internal enum GeneKind
+{
+    /// <summary>To any value of its range.</summary>
+    Continuous,
+
+    /// <summary>To another place in an order.</summary>
+    Stepped,
+
+    /// <summary>To any other of some options.</summary>
+    Choice,
+}

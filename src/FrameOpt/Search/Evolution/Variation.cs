@@ -1,0 +1,102 @@
+using FrameOpt.Numerics;
+
+namespace FrameOpt.Search.Evolution;
+
+/// <summary>Makes children of parents, gene by gene.</summary>
+/// <remarks>
+/// Sources (from memory): simulated binary crossover, K. Deb and R. B. Agrawal 1995, Simulated binary crossover for continuous search space, Complex Systems
+/// 9:115-148, with children moved to the range they leave; polynomial mutation, K. Deb and M. Goyal 1996, A combined genetic adaptive search (GeneAS) for
+/// engineering design, Computer Science and Informatics 26(4):30-45, in its form for bounded variables. Places of levels are treated as numbers and
+/// rounded. Options are exchanged as they are (uniform crossover) and drawn anew.
+/// </remarks>
+internal sealed class Variation
+{
+    private readonly GeneSpace space;
+    private readonly Pcg32 random;
+    private readonly double spreadPower;
+    private readonly double mutationIndex;
+    private readonly double crossoverRate;
+    private readonly uint mutationLimit;
+
+    public Variation(GeneSpace space, EvolutionSettings settings, Pcg32 random)
+    {
+        this.space = space;
+        this.random = random;
+        crossoverRate = settings.CrossoverRate;
+        spreadPower = 1 / (settings.CrossoverIndex + 1);
+        mutationIndex = settings.MutationIndex;
+        mutationLimit = (uint)Math.Min(uint.MaxValue, (settings.MutationRate ?? 1.0 / space.Genes) * uint.MaxValue);
+    }
+
+    /// <summary>Two children of two parents.</summary>
+    public void Cross(ReadOnlySpan<double> mother, ReadOnlySpan<double> father, Span<double> daughter, Span<double> son)
+    {
+        mother.CopyTo(daughter);
+        father.CopyTo(son);
+        if (random.NextDouble() >= crossoverRate)
+            return;
+        uint coins = 1;
+        for (var g = 0; g < daughter.Length; g++)
+        {
+            if (coins <= 3) // the leading one is left when the coins are spent
+                coins = random.NextUInt32() | 0x80000000;
+            var mix = (coins & 1) != 0;
+            var exchange = (coins & 2) != 0;
+            coins >>= 2;
+            var isChoice = space.Kinds[g] == GeneKind.Choice;
+            if (mix && !isChoice && mother[g] != father[g])
+                Spread(g, mother[g], father[g], ref daughter[g], ref son[g]);
+            if (exchange && (mix || isChoice))
+                (daughter[g], son[g]) = (son[g], daughter[g]);
+        }
+    }
+
+    /// <summary>Changes each gene by chance.</summary>
+    public void Mutate(Span<double> genes)
+    {
+        for (var g = 0; g < genes.Length; g++)
+        {
+            if (random.NextUInt32() <= mutationLimit)
+                MutateGene(genes, g);
+        }
+    }
+
+    /// <summary>Changes one gene, whichever.</summary>
+    public void MutateOne(Span<double> genes) => MutateGene(genes, random.Next(genes.Length));
+
+    private void Spread(int g, double one, double other, ref double near, ref double far)
+    {
+        var u = random.NextDouble();
+        var beta = Math.Pow(u < 0.5 ? 2 * u : 0.5 / (1 - u), spreadPower);
+        var middle = 0.5 * (one + other);
+        var half = 0.5 * beta * (one - other);
+        near = Allowed(g, middle + half);
+        far = Allowed(g, middle - half);
+    }
+
+    private void MutateGene(Span<double> genes, int g)
+    {
+        var (low, high) = (space.Low[g], space.High[g]);
+        if (high <= low)
+            return;
+        if (space.Kinds[g] == GeneKind.Choice)
+        {
+            var other = random.Next((int)high);
+            genes[g] = other < genes[g] ? other : other + 1;
+            return;
+        }
+
+        var before = genes[g];
+        genes[g] = Allowed(g, before + Step(random.NextDouble(), (before - low) / (high - low), (high - before) / (high - low)) * (high - low));
+        if (genes[g] == before && space.Kinds[g] == GeneKind.Stepped)
+            genes[g] += before == low || (before < high && random.Next(2) == 0) ? 1 : -1;
+    }
+
+    /// <summary>A step as a share of the range, for a value that stands at given shares from its ends.</summary>
+    private double Step(double u, double below, double above) => u < 0.5
+        ? Math.Pow(2 * u + (1 - 2 * u) * Math.Pow(1 - below, mutationIndex + 1), 1 / (mutationIndex + 1)) - 1
+        : 1 - Math.Pow(2 * (1 - u) + (2 * u - 1) * Math.Pow(1 - above, mutationIndex + 1), 1 / (mutationIndex + 1));
+
+    private double Allowed(int g, double gene) =>
+        Math.Clamp(space.Kinds[g] == GeneKind.Stepped ? Math.Round(gene) : gene, space.Low[g], space.High[g]);
+}

@@ -1,0 +1,111 @@
+namespace FrameOpt.Search.Fronts;
+
+/// <summary>Finds the exact front of designs that arrive in batches, all objectives to be minimised.</summary>
+/// <remarks>
+/// Most designs are recognised as dominated on arrival and not kept; the rest are held until there are so many that their front is worth
+/// taking. Memory is that of the front and of some 260,000 designs, however many are added. The front is a property of the designs:
+/// neither the batches nor the threads change it. Designs equal in all objectives are all kept. Not to be called from several
+/// threads at once; it uses its own.
+/// </remarks>
+public sealed class FrontBuilder
+{
+    private const int SlicePerThread = 1 << 15;
+    private const int HeldBeforeFront = 1 << 18;
+
+    private readonly int objectives;
+    private readonly int threads;
+    private readonly PointColumns held;
+    private readonly DominanceSieve sieve;
+    private byte[] usableCopy = [];
+    private byte[] allUsable = [];
+    private int[] positions = [];
+    private int heldWhenSieved;
+    private int heldWhenFront;
+
+    /// <summary>Begins with no designs.</summary>
+    /// <param name="objectives">How many objectives, 2 to 5.</param>
+    /// <param name="threads">How many threads share the work, 1 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Either number is out of range.</exception>
+    public FrontBuilder(int objectives, int threads)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(objectives, 2);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(objectives, RankRow.RowRanks.Length + 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
+        this.objectives = objectives;
+        this.threads = threads;
+        held = new PointColumns(objectives);
+        sieve = new DominanceSieve(objectives);
+    }
+
+    /// <summary>Adds a batch of designs with the ids firstId, firstId + 1, ...</summary>
+    /// <param name="columns">One array for each objective; the first <paramref name="count"/> values count.</param>
+    /// <param name="usable">For each design, 0 to leave it out (infeasible or failed).</param>
+    /// <param name="count">How many designs.</param>
+    /// <param name="firstId">The first design's id, not negative. An id must be given to one design only.</param>
+    /// <exception cref="ArgumentException">The shapes do not agree, or an objective of a usable design is not a number.</exception>
+    public void Add(double[][] columns, ReadOnlySpan<byte> usable, int count, long firstId)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(count);
+        ArgumentOutOfRangeException.ThrowIfNegative(firstId);
+        if (columns.Length != objectives || Array.Exists(columns, column => column.Length < count))
+            throw new ArgumentException($"expected {objectives} columns of {count} values", nameof(columns));
+        if (usable.Length < count)
+            throw new ArgumentException($"expected {count} flags", nameof(usable));
+        Grow(ref usableCopy, count);
+        usable[..count].CopyTo(usableCopy);
+        var slice = SlicePerThread * threads;
+        for (var start = 0; start < count; start += slice)
+        {
+            var kept = Survivors(columns, usableCopy, start, Math.Min(count, start + slice));
+            held.Append(columns, kept, firstId);
+            if (held.Count - heldWhenSieved > Math.Max(sieve.Corners / 4, heldWhenSieved / 2))
+                Tighten();
+            if (held.Count > Math.Max(HeldBeforeFront, 2 * heldWhenFront))
+                KeepFront();
+        }
+    }
+
+    /// <summary>The front of all designs added so far. More may be added afterwards.</summary>
+    public FrontPoints Result()
+    {
+        KeepFront();
+        return held.ById();
+    }
+
+    /// <summary>Makes the sieve anew from what is held, and passes what is held through it.</summary>
+    private void Tighten()
+    {
+        sieve.Rebuild(held.Columns, held.Count);
+        Grow(ref allUsable, held.Count);
+        Array.Fill(allUsable, (byte)1);
+        held.Keep(Survivors(held.Columns, allUsable, 0, held.Count));
+        heldWhenSieved = held.Count;
+    }
+
+    private void KeepFront()
+    {
+        Grow(ref positions, held.Count);
+        using var ranked = new RankedPoints(held.Columns, held.Count, threads);
+        var front = FrontDivision.Keep(ranked.Rows, objectives - 1, threads);
+        var kept = ranked.PositionsOf(ranked.Rows.Span[..front], positions);
+        held.Keep(positions.AsSpan(0, kept));
+        heldWhenFront = heldWhenSieved = held.Count;
+    }
+
+    private ReadOnlySpan<int> Survivors(double[][] columns, byte[] usable, int start, int end)
+    {
+        Grow(ref positions, end - start);
+        return positions.AsSpan(0, sieve.Survivors(columns, usable, start, end, positions, threads));
+    }
+
+    private static void Grow<T>(ref T[] array, int length)
+    {
+        if (array.Length < length)
+            array = new T[length];
+    }
+}
+
+/// <summary>Designs none of which dominates another.</summary>
+/// <param name="Ids">The designs' ids, ascending.</param>
+/// <param name="Columns">One array for each objective, in the order of the ids.</param>
+public sealed record FrontPoints(long[] Ids, double[][] Columns);

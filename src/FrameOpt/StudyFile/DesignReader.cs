@@ -1,0 +1,82 @@
+using FrameOpt.Model;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Sections;
+using FrameOpt.StudyFile.Syntax;
+
+namespace FrameOpt.StudyFile;
+
+/// <summary>Reads one design given as settings: "lateral_offset=25 mm".</summary>
+public static class DesignReader
+{
+    /// <summary>The design of a study's baseline and fixed factors with the settings put over them.</summary>
+    /// <param name="study">Names the factors.</param>
+    /// <param name="settings">Each a factor's name, =, and a value with its unit.</param>
+    /// <param name="source">What the mistakes call the place, for example --set.</param>
+    public static DesignReading Read(Study study, IReadOnlyList<string> settings, string source)
+    {
+        var findings = new Findings(source);
+        var geometry = study.Baseline ?? FrameGeometry.On(study.Machine, 0, 0, 0, 0);
+        var known = new HashSet<GeometryInput>(study.Baseline is null ? [] : study.Factors.Select(factor => factor.Input));
+        foreach (var factor in study.Factors.Where(factor => !factor.IsSwept && !known.Contains(factor.Input)))
+        {
+            geometry = geometry.With(factor.Input, factor.LevelsSi[0]);
+            known.Add(factor.Input);
+        }
+
+        var set = new Dictionary<GeometryInput, StudyFactor>();
+        foreach (var setting in settings)
+        {
+            if (Setting(setting, findings) is not { } factor)
+                continue;
+            if (!set.TryAdd(factor.Input, factor))
+                findings.MistakeOfFile($"{factor.Name} is set twice.", "Keep one of the two.");
+            geometry = geometry.With(factor.Input, factor.LevelsSi[0]);
+            known.Add(factor.Input);
+        }
+
+        foreach (var factor in study.Factors.Where(factor => !known.Contains(factor.Input)))
+        {
+            findings.MistakeOfFile(
+                $"{factor.Name} is not set, and the study has no baseline to take it from.",
+                $"Add {source} {factor.Name}='{factor.Unit.Text(factor.LevelsSi[factor.LevelsSi.Count / 2])}'.");
+        }
+
+        return new DesignReading(findings.HasMistakes ? null : geometry, Values(study, geometry, set), findings.Mistakes());
+    }
+
+    private static IReadOnlyList<DesignValue> Values(Study study, FrameGeometry geometry, Dictionary<GeometryInput, StudyFactor> set) =>
+    [
+        .. study.Factors.Select(factor =>
+        {
+            var level = geometry[factor.Input];
+            var origin = set.ContainsKey(factor.Input) ? "as set" : !factor.IsSwept && factor.LevelsSi[0] == level ? "fixed in the study" : "baseline";
+            return new DesignValue(factor with { LevelsSi = [level] }, origin);
+        }),
+        .. set.Values.Where(input => study.Factors.All(factor => factor.Input != input.Input)).Select(input => new DesignValue(input, "as set; no factor of the study")),
+    ];
+
+    private static StudyFactor? Setting(string setting, Findings findings)
+    {
+        var at = setting.IndexOf('=');
+        if (at >= 0)
+            return FactorReader.ReadFixed(setting[..at].Trim(), setting[(at + 1)..], findings);
+        findings.Mistake(0, 0, setting, "A setting is a factor's name, =, and a value with its unit.", "Write for example lateral_offset='25 mm'.");
+        return null;
+    }
+}
+
+/// <summary>What came of reading the settings of one design.</summary>
+/// <param name="Geometry">The design, or null when there are mistakes.</param>
+/// <param name="Values">Its inputs: the factors of the study, then any other that was set; of use only with a geometry.</param>
+/// <param name="Mistakes">All of them.</param>
+public sealed record DesignReading(FrameGeometry? Geometry, IReadOnlyList<DesignValue> Values, IReadOnlyList<Mistake> Mistakes);
+
+/// <summary>One geometry input of a design that was asked for.</summary>
+/// <param name="Factor">The input at its one level, in the study's unit, or the typed one where it is no factor of the study.</param>
+/// <param name="Origin">Where the level comes from, in words: "as set", "baseline", "fixed in the study".</param>
+public sealed record DesignValue(StudyFactor Factor, string Origin)
+{
+    /// <summary>The level in m or rad.</summary>
+    public double Si => Factor.LevelsSi[0];
+}

@@ -1,0 +1,135 @@
+using FrameOpt.Model;
+using FrameOpt.Search;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.StudyFile.Sections;
+
+/// <summary>Reads the phases of the mission and lists every default they take.</summary>
+internal static class MissionReader
+{
+    private static readonly (string Key, string What, string Value, string Source)[] defaults =
+    [
+        ("altitude", "altitude", "0 m", "assumption: sea level; range 0 to 2000 m"),
+        ("temperature_offset", "temperature offset", "0 K", "assumption: a standard day (ISO 2533:1975); range -20 to 20 K"),
+        ("load_factor", "load factor", "1", "assumption: steady straight flight; range 1 to 2"),
+        ("carried", "share of the weight carried by the risers", "1", "assumption: in full flight; range 0.7 to 1 while running"),
+        ("pitch_rate", "pitch rate", "0 rad/s", "assumption: steady attitude; range 0 to 0.5 rad/s"),
+    ];
+
+    /// <summary>The phases, a power-off one among them; empty after a mistake that leaves none.</summary>
+    public static IReadOnlyList<Phase> Read(Section study)
+    {
+        var entries = study.Entries("mission");
+        if (study.Value("mission") is Node.Map && entries.Count == 0)
+            study.Findings.Mistake(study.KeyAt("mission"), "The mission has no phase.", "Add one, for example `cruise: { weight: 1, power: level }`.");
+        var sections = entries.Select(entry => Open(entry, study.Findings)).OfType<Section>().ToList();
+        List<Phase> phases = [.. sections.Select(ReadPhase)];
+        if (phases.Count == 0)
+            return [];
+        if (phases.All(phase => phase.Weight == 0))
+            study.Findings.Mistake(study.KeyAt("mission"), "Every phase of the mission has weight 0.", "Give the phases you fly their share, for example `weight: 0.5`.");
+        ListDefaults(sections);
+        if (!phases.Any(phase => phase.Power is PhasePower.EngineOff))
+            phases.Add(AddedGlide(phases, study.Findings));
+        return phases;
+    }
+
+    private static Section? Open(Node.Entry entry, Findings findings)
+    {
+        var name = entry.Key.Text;
+        if (name.Length == 0 || name.Contains('[') || name.Contains(']'))
+            findings.Mistake(entry.Key, "A phase's name is a word or two without brackets.", "Write for example `cruise:`.");
+        return Section.Open(entry.Value, entry.Key, $"mission.{name}", StudyKeys.Phase, findings);
+    }
+
+    private static Phase ReadPhase(Section phase) => new(
+        phase.Path["mission.".Length..],
+        phase.Number("weight", Dimension.Share, Bound.NotNegative),
+        ReadSpeed(phase),
+        PowerReader.Read(phase),
+        phase.Optional("altitude", Dimension.Length, Bound.Between(-500, 9000, "-500 m", "9000 m")) ?? 0,
+        phase.Optional("temperature_offset", Dimension.TemperatureDifference, Bound.Within(60, "60 K")) ?? 0,
+        phase.Optional("load_factor", Dimension.Number, Bound.Above0(10, "10")) ?? 1,
+        phase.Optional("carried", Dimension.Share, Bound.Above0(1, "1 (100 %)")) ?? 1,
+        phase.Optional("pitch_rate", Dimension.AngularRate, Bound.Within(5, "5 rad/s")) ?? 0);
+
+    private static FlightSpeed ReadSpeed(Section phase)
+    {
+        var fraction = phase.Optional("fraction", Dimension.Share, Bound.From0(1, "1 (fully accelerated)"));
+        var airspeed = phase.Optional("airspeed", Dimension.Speed, Bound.Above0(50, "50 m/s"));
+        if (fraction is not null && airspeed is not null)
+            phase.Findings.Mistake(phase.At("airspeed"), $"{phase.Path} gives both a fraction and an airspeed.", "Keep one of the two.");
+        return airspeed is { } speed ? new FlightSpeed.AtAirspeed(speed) : new FlightSpeed.AtFraction(fraction ?? 0);
+    }
+
+    private static void ListDefaults(List<Section> phases)
+    {
+        ListDefault(phases, phase => phase.Has("fraction") || phase.Has("airspeed"), "airspeed", "trim (fraction 0)", "assumption: hands up, not accelerated; range fraction 0 to 1");
+        foreach (var (key, what, value, source) in defaults)
+            ListDefault(phases, phase => phase.Has(key), what, value, source);
+    }
+
+    private static void ListDefault(List<Section> phases, Func<Section, bool> given, string what, string value, string source)
+    {
+        string[] taken = [.. phases.Where(phase => !given(phase)).Select(phase => phase.Path["mission.".Length..])];
+        if (taken.Length > 0)
+            phases[0].Findings.Assume($"{what} in {(taken.Length == phases.Count ? "every phase" : string.Join(", ", taken))}", value, source);
+    }
+
+    private static Phase AddedGlide(List<Phase> phases, Findings findings)
+    {
+        var heaviest = phases.MaxBy(phase => phase.Weight)!;
+        var name = phases.Any(phase => phase.Name == "glide") ? "glide, engine off" : "glide";
+        findings.Assume($"phase {name}", FormattableString.Invariant($"engine off at trim, weight 0, {heaviest.AltitudeMetres:0.#} m"),
+            $"assumption: the mission names no phase with the engine off; air as in {heaviest.Name}");
+        return new Phase(name, 0, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff(), heaviest.AltitudeMetres, heaviest.TemperatureOffsetKelvin);
+    }
+}
+
+/// <summary>Reads what the engine does in a phase: level, climb 1.8 m/s, full throttle, 1840 rpm or engine off.</summary>
+internal static class PowerReader
+{
+    private const string Choices = "Write `level`, `climb 1.8 m/s`, `full throttle`, `1840 rpm` or `engine off`.";
+
+    public static PhasePower Read(Section phase)
+    {
+        var text = phase.Text("power");
+        var at = phase.At("power");
+        switch (text)
+        {
+            case null or "level":
+                return new PhasePower.Level();
+            case "full throttle":
+                return new PhasePower.FullThrottle();
+            case "engine off":
+                return new PhasePower.EngineOff();
+            case "off" or "Off" or "OFF" or "no" or "No" or "NO" or "false" or "False" or "FALSE":
+                phase.Findings.Mistake(at, "This word alone is a yes-or-no value to some programs, not a power.", "Write `engine off`.");
+                return new PhasePower.EngineOff();
+        }
+
+        if (text.StartsWith("climb ", StringComparison.Ordinal))
+            return new PhasePower.Climb(Amount(phase, text["climb ".Length..], "climb 1.8 m/s", Dimension.Speed, Bound.Above0(15, "15 m/s")));
+        if (text.Length > 0 && (char.IsAsciiDigit(text[0]) || text[0] is '-' or '+' or '.'))
+            return new PhasePower.AtRpm(Amount(phase, text, "1840 rpm", Dimension.Revolutions, Bound.Above0(10000, "10000 rpm")));
+        phase.Findings.Mistake(at, "This is not a power the tool knows.", Mend(text));
+        return new PhasePower.Level();
+    }
+
+    private static double Amount(Section phase, string text, string example, Dimension dimension, Bound bound)
+    {
+        var at = phase.At("power");
+        var amount = new Node.Scalar(text, false, at.Line, at.Column);
+        return Quantity.Read(amount, phase.Named("power"), $"power: {example}", dimension, bound, phase.Findings)?.Base ?? double.NaN;
+    }
+
+    private static string Mend(string text)
+    {
+        if (text == "climb")
+            return "Give the rate of climb: `climb 1.8 m/s`.";
+        if (text == "full")
+            return "Did you mean `full throttle`?";
+        return NearestName.Of(text, ["level", "full throttle", "engine off"]) is { } near ? $"Did you mean `{near}`?" : Choices;
+    }
+}

@@ -1,0 +1,142 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
+using FrameOpt.Plans.Classical;
+using FrameOpt.Plans.Optimal;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.StudyFile.Sections;
+
+/// <summary>Reads the plan of runs.</summary>
+internal static class PlanReader
+{
+    private const int MostRuns = 10_000;
+
+    /// <summary>Every kind of plan, and the keys it takes beside kind and responses.</summary>
+    private static readonly Dictionary<string, string[]> kinds = new()
+    {
+        ["full factorial"] = ["levels"],
+        ["fractional factorial"] = ["generators", "most_runs"],
+        ["Plackett-Burman"] = ["runs"],
+        ["central composite"] = ["axial", "centre_runs"],
+        ["Box-Behnken"] = ["centre_runs"],
+        ["definitive screening"] = [],
+        ["D-optimal"] = ["model", "runs", "seed"],
+        ["I-optimal"] = ["model", "runs", "seed"],
+    };
+
+    private static readonly Dictionary<string, AxialRule> axialRules = new()
+    {
+        ["rotatable"] = AxialRule.Rotatable,
+        ["spherical"] = AxialRule.Spherical,
+        ["face-centred"] = AxialRule.FaceCentred,
+        ["orthogonal"] = AxialRule.Orthogonal,
+    };
+
+    private static readonly Dictionary<string, SurfaceModel> models = new()
+    {
+        ["linear"] = SurfaceModel.Linear,
+        ["interactions"] = SurfaceModel.Interactions,
+        ["quadratic"] = SurfaceModel.Quadratic,
+    };
+
+    public static PlanSetting? Read(Section? plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
+    {
+        if (plan is null || plan.Choice("kind", [.. kinds.Keys]) is not { } kind)
+            return null;
+        foreach (var key in kinds.Values.SelectMany(keys => keys).Distinct().Where(key => plan.Has(key) && !kinds[kind].Contains(key)))
+        {
+            plan.Findings.Mistake(
+                plan.KeyAt(key), $"A {kind} plan takes no {key}.", $"Remove it; it belongs to {string.Join(", ", kinds.Where(k => k.Value.Contains(key)).Select(k => k.Key))}.");
+        }
+
+        return Setting(plan, kind) is { } setting ? setting with { Responses = Responses(plan, responses, needs, objectives) } : null;
+    }
+
+    /// <summary>Reports a plan that does not exist for so many factors or runs.</summary>
+    public static void CheckExists(Study study, Section file)
+    {
+        try
+        {
+            StudyPlan.Of(study);
+        }
+        catch (ArgumentException problem)
+        {
+            file.Findings.Mistake(file.KeyAt("plan"), $"This plan cannot be made: {problem.Message}.", "docs/plans.md says what each kind of plan takes.");
+        }
+    }
+
+    private static PlanSetting? Setting(Section plan, string kind) => kind switch
+    {
+        "full factorial" => new PlanSetting.FullFactorial(plan.Whole("levels", 2, 2, 21)),
+        "fractional factorial" => Fraction(plan),
+        "Plackett-Burman" => new PlanSetting.PlackettBurman(plan.Has("runs") ? plan.Whole("runs", 12, 4, MostRuns) : null),
+        "central composite" => new PlanSetting.CentralComposite(
+            plan.Has("axial") && plan.Choice("axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan), plan.Whole("centre_runs", 1, 0, 100)),
+        "Box-Behnken" => new PlanSetting.BoxBehnken(plan.Whole("centre_runs", 1, 0, 100)),
+        "definitive screening" => new PlanSetting.DefinitiveScreening(),
+        _ => Optimal(plan, kind == "D-optimal" ? OptimalCriterion.D : OptimalCriterion.I),
+    };
+
+    private static AxialRule Assumed(Section plan)
+    {
+        if (!plan.Has("axial"))
+            plan.Findings.Assume("axial runs of the plan", "face-centred", "assumption: no run leaves the cube; other choices rotatable, spherical, orthogonal");
+        return AxialRule.FaceCentred;
+    }
+
+    private static PlanSetting? Fraction(Section plan)
+    {
+        if (plan.Has("generators") == plan.Has("most_runs"))
+        {
+            plan.Findings.Mistake(plan.Owner, "A fractional factorial wants either generators or most_runs.", "Write for example `generators: [D=ABC]` or `most_runs: 8`.");
+            return null;
+        }
+
+        if (plan.Has("most_runs"))
+            return new PlanSetting.FractionInAtMost(plan.Whole("most_runs", 8, 4, MostRuns));
+        return new PlanSetting.FractionOf([.. plan.List("generators").OfType<Node.Scalar>().Select(generator => generator.Text)]);
+    }
+
+    private static PlanSetting? Optimal(Section plan, OptimalCriterion criterion)
+    {
+        if (!plan.Has("runs"))
+        {
+            plan.Findings.Mistake(plan.Owner, $"{plan.Named("runs")} is missing.", "Add under plan: `runs: 20`.");
+            return null;
+        }
+
+        var model = plan.Has("model") && plan.Choice("model", [.. models.Keys]) is { } name ? models[name] : SurfaceModel.Quadratic;
+        if (!plan.Has("model"))
+            plan.Findings.Assume("model of the plan", "quadratic", "assumption; other choices linear, interactions");
+        return new PlanSetting.Optimal(criterion, model, plan.Whole("runs", 20, 2, 500), (ulong)plan.Whole("seed", 1, 0, int.MaxValue));
+    }
+
+    private static IReadOnlyList<Response> Responses(Section plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
+    {
+        if (!plan.Has("responses"))
+            return [.. objectives.Select(objective => objective.Response)];
+        var read = new List<Response>();
+        foreach (var node in plan.List("responses"))
+        {
+            if (node is not Node.Scalar scalar)
+            {
+                plan.Findings.Mistake(node, "plan.responses wants names of responses.", "Write for example `responses: [residual_rms, pitch_swing]`.");
+                continue;
+            }
+
+            if (responses.Read(scalar.Text, node) is not { } response)
+                continue;
+            needs.Check(response, node);
+            if (read.Contains(response))
+                plan.Findings.Mistake(node, $"{response.Name} stands twice.", "Remove one of the two.");
+            read.Add(response);
+        }
+
+        if (plan.Value("responses") is Node.List list && list.Items.Count == 0)
+            plan.Findings.Mistake(list, "plan.responses is empty.", "Name one or more responses, or leave it out: then the objectives are analysed.");
+        return read;
+    }
+}

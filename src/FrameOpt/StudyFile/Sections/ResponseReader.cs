@@ -1,0 +1,129 @@
+using System.Text.RegularExpressions;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Search;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.StudyFile.Sections;
+
+/// <summary>Reads the name of a response: residual_rms, or residual[cruise].</summary>
+internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Findings findings)
+{
+    private static readonly string[] ofPhases = [.. ResponseCatalogue.OfPhases.Select(entry => entry.Name)];
+    private static readonly string[] ofMissions = [.. ResponseCatalogue.OfMissions.Select(entry => entry.Name)];
+
+    private static readonly PhaseQuantity[] signed =
+    [
+        PhaseQuantity.RollMoment, PhaseQuantity.YawMoment, PhaseQuantity.BodyRoll, PhaseQuantity.BodyYaw, PhaseQuantity.WingBank,
+        PhaseQuantity.WingRollMoment, PhaseQuantity.WingYawMoment, PhaseQuantity.Residual, PhaseQuantity.LoadDifference, PhaseQuantity.Lean,
+        PhaseQuantity.TurnRate,
+    ];
+
+    /// <summary>True for what goes to either side, so that its size is ranked.</summary>
+    public static bool IsSigned(Response response) => response is Response.OfPhase phase && signed.Contains(phase.Quantity);
+
+    /// <summary>The response named, or null after a mistake.</summary>
+    /// <param name="text">Of the node, or a key.</param>
+    /// <param name="at">Where it stands.</param>
+    public Response? Read(string text, Node at)
+    {
+        var name = Name().Match(text.Trim());
+        if (!name.Success)
+        {
+            findings.Mistake(at, "This is not the name of a response.", "Write for example `residual_rms` or `residual[cruise]`.");
+            return null;
+        }
+
+        var word = name.Groups["word"].Value;
+        return name.Groups["phase"] is { Success: true } phase ? OfPhase(word, phase.Value.Trim(), at) : OfMission(word, at);
+    }
+
+    private Response.OfMission? OfMission(string word, Node at)
+    {
+        var index = Array.IndexOf(ofMissions, word);
+        if (index >= 0)
+            return new Response.OfMission((MissionQuantity)index);
+        if (ofPhases.Contains(word))
+            findings.Mistake(at, $"{word} is a quantity of a phase.", $"Say of which: `{word}[{(phases.Count > 0 ? phases.MaxBy(p => p.Weight)!.Name : "cruise")}]`.");
+        else
+            findings.Mistake(at, $"There is no response `{word}`.", Nearest(word));
+        return null;
+    }
+
+    private Response.OfPhase? OfPhase(string word, string phaseName, Node at)
+    {
+        var index = Array.IndexOf(ofPhases, word);
+        if (index < 0)
+        {
+            if (ofMissions.Contains(word))
+                findings.Mistake(at, $"{word} is of the whole mission.", $"Write `{word}` without a phase.");
+            else
+                findings.Mistake(at, $"There is no response `{word}`.", Nearest(word));
+            return null;
+        }
+
+        for (var i = 0; i < phases.Count; i++)
+        {
+            if (phases[i].Name == phaseName)
+                return new Response.OfPhase((PhaseQuantity)index, i, phaseName);
+        }
+
+        // Without any phase the mission itself is already reported.
+        if (phases.Count > 0)
+            findings.Mistake(at, $"The mission has no phase `{phaseName}`.", NearestName.Of(phaseName, phases.Select(p => p.Name)) is { } near
+                ? $"Did you mean `{word}[{near}]`?"
+                : $"Its phases are {string.Join(", ", phases.Select(p => p.Name))}.");
+        return null;
+    }
+
+    private static string Nearest(string word)
+    {
+        if (NearestName.Of(word, ofMissions.Concat(ofPhases)) is not { } near)
+            return "All responses are listed in docs/study-file.md.";
+        return ofMissions.Contains(near) ? $"Did you mean `{near}`?" : $"Did you mean `{near}[...]`, with a phase between the brackets?";
+    }
+
+    [GeneratedRegex(@"^(?<word>[^\[\]]+)(\[(?<phase>[^\[\]]+)\])?$")]
+    private static partial Regex Name();
+}
+
+/// <summary>Reads an amount of a response, in the unit the response is held in.</summary>
+internal static class ResponseAmount
+{
+    /// <summary>NaN when wrong, null when the key is absent.</summary>
+    public static double? Read(Section section, string key, Response response, Bound bound)
+    {
+        if (!section.Has(key))
+            return null;
+        return section.Value(key) is { } node ? Of(node, $"{section.Path}.{key} of {response.Name}", response, bound, section.Findings, key) ?? double.NaN : double.NaN;
+    }
+
+    /// <summary>The amount in a node, or null after a mistake.</summary>
+    public static double? Of(Node node, string name, Response response, Bound bound, Findings findings, string? key = null)
+    {
+        var dimension = Dimension.OfUnit(response.Unit);
+        var example = $"{key ?? response.Name}: {(response.Unit.Length > 0 ? $"5 {response.Unit}" : "0.6")}";
+        if (Quantity.Read(node, name, example, dimension, bound, findings) is not { } amount)
+            return null;
+        return amount.Unit.Text == response.Unit ? amount.Value : amount.Base / dimension.Spelled(response.Unit)!.ToBase(1);
+    }
+}
+
+/// <summary>What else a study must give before a response has a value.</summary>
+internal sealed class Prerequisites(bool hasEngine, bool hasStrength, bool hasBaseline, Findings findings)
+{
+    public void Check(Response response, Node at)
+    {
+        var (missing, mend) = response switch
+        {
+            Response.OfMission { Quantity: MissionQuantity.HangPointLoad or MissionQuantity.ArmMoment } when !hasStrength => ("strength", StudyKeys.File.Find("strength")!.Example),
+            Response.OfMission { Quantity: MissionQuantity.DistanceFromBaseline } when !hasBaseline => ("baseline", StudyKeys.File.Find("baseline")!.Example),
+            Response.OfMission { Quantity: MissionQuantity.TorqueMarginWorst } when !hasEngine => ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
+            Response.OfPhase { Quantity: PhaseQuantity.TorqueMargin } when !hasEngine => ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
+            _ => ("", ""),
+        };
+        if (missing.Length > 0)
+            findings.Mistake(at, $"{response.Name} needs {missing}, which the study does not give.", $"Add `{mend}`, or leave this response out.");
+    }
+}

@@ -1,0 +1,120 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.Plans;
+using FrameOpt.Running;
+using FrameOpt.Search;
+using FrameOpt.Search.Local;
+using FrameOpt.Search.Stopping;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.StudyFile.Sections;
+
+/// <summary>Reads how the designs are chosen.</summary>
+internal static class SearchReader
+{
+    private const string Exhaustive = "exhaustive";
+    private const int MostPopulation = 100_000;
+    private const int MostEvaluations = 100_000_000;
+    private const double AssumedGrowth = 0.001;
+
+    private static readonly Dictionary<string, SearchMethod> methods = new()
+    {
+        ["NSGA-II"] = SearchMethod.NsgaII,
+        ["NSGA-III"] = SearchMethod.NsgaIII,
+    };
+
+    /// <summary>The search, or null after a mistake in its method.</summary>
+    public static SearchSetting? Read(Section study, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    {
+        if (!study.Has("search"))
+        {
+            study.Findings.Assume("search", Exhaustive, "assumption: every design of the grid is computed, so the front is exact");
+            return new SearchSetting.Exhaustive();
+        }
+
+        var search = study.Child("search", StudyKeys.Search);
+        if (search?.Choice("method", [Exhaustive, .. methods.Keys]) is not { } method)
+            return null;
+        if (method != Exhaustive)
+            return Evolutionary(study, search, methods[method], factors, objectives, responses);
+        foreach (var key in new[] { "population", "seed", "start", "polish", "stop" }.Where(search.Has))
+            search.Findings.Mistake(search.KeyAt(key), $"An exhaustive search takes no {key}: it computes every design.", $"Remove it; it belongs to {string.Join(", ", methods.Keys)}.");
+        return new SearchSetting.Exhaustive();
+    }
+
+    /// <summary>The search with the designs of the study's plan to begin from, when it asks for them.</summary>
+    public static SearchSetting WithPlan(Study study) => study.Search is SearchSetting.Evolutionary { StartWords: StartReader.Plan } evolutionary
+        ? evolutionary with { Start = [.. StudyPlan.Of(study).Designs.Select(design => (IReadOnlyList<double>)[.. study.Factors.Select(factor => design[factor.Input])])] }
+        : study.Search;
+
+    private static SearchSetting.Evolutionary Evolutionary(
+        Section study, Section search, SearchMethod method, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    {
+        Assume(search, "population", "100", "assumption");
+        Assume(search, "seed", "1", "assumption: any other does as well");
+        var (start, words) = StartReader.Read(search, factors);
+        if (words == StartReader.Plan && !study.Has("plan"))
+            search.Findings.Mistake(search.At("start"), "The study has no plan to begin from.", "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
+        var stop = Stop(search, objectives, responses);
+        if (start.Count > stop.Evaluations / 2)
+            search.Findings.Warn(search.At("start"), $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: raise search.stop.evaluations, or begin from fewer.");
+        return new SearchSetting.Evolutionary(method, search.Whole("population", 100, 2, MostPopulation), (ulong)search.Whole("seed", 1, 0, int.MaxValue), stop)
+        {
+            Polish = search.Has("polish") && search.IsTrue("polish"),
+            Start = start,
+            StartWords = words,
+        };
+    }
+
+    private static StopRules Stop(Section search, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    {
+        var stop = search.Child("stop", StudyKeys.Stop);
+        if (stop is null || !stop.Has("evaluations"))
+            search.Findings.Assume("evaluations of the search", "20000", "assumption: two hundred generations of a hundred");
+        if (stop is null)
+            return new StopRules(20_000);
+        return new StopRules(stop.Whole("evaluations", 20_000, 1, MostEvaluations))
+        {
+            Time = stop.Optional("time", Dimension.Time, Bound.Above0(7 * 86_400, "168 h")) is { } seconds && !double.IsNaN(seconds) ? TimeSpan.FromSeconds(seconds) : null,
+            Stall = Stall(stop.Child("stall", StudyKeys.Stall)),
+            Target = Target(stop, objectives, responses),
+        };
+    }
+
+    private static StallRule? Stall(Section? stall)
+    {
+        if (stall is null)
+            return null;
+        if (!stall.Has("growth"))
+            stall.Findings.Assume("growth below which the search has stalled", "0.1 %", "assumption");
+        var growth = stall.Optional("growth", Dimension.Share, Bound.Above0(1, "100 %")) ?? AssumedGrowth;
+        return new StallRule(stall.Whole("evaluations", 5000, 1, MostEvaluations), growth);
+    }
+
+    private static IReadOnlyList<double?> Target(Section stop, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    {
+        var entries = stop.Entries("target");
+        if (entries.Count == 0)
+            return [];
+        var target = new double?[objectives.Count];
+        foreach (var entry in entries)
+        {
+            if (responses.Read(entry.Key.Text, entry.Key) is not { } response)
+                continue;
+            var index = objectives.ToList().FindIndex(objective => objective.Response == response);
+            if (index < 0)
+                stop.Findings.Mistake(entry.Key, $"{response.Name} is not an objective, so it can be no target.", "Remove it, or make it an objective.");
+            else if (ResponseAmount.Of(entry.Value, $"search.stop.target.{response.Name}", response, Bound.None, stop.Findings) is { } amount)
+                target[index] = objectives[index].Maximise ? -amount : amount;
+        }
+
+        return target;
+    }
+
+    private static void Assume(Section search, string key, string value, string source)
+    {
+        if (!search.Has(key))
+            search.Findings.Assume($"{key} of the search", value, source);
+    }
+}

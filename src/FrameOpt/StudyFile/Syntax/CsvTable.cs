@@ -1,0 +1,64 @@
+using CsvHelper;
+
+namespace FrameOpt.StudyFile.Syntax;
+
+/// <summary>A table of text from a CSV file: a line of headers, then a line for each row.</summary>
+/// <param name="Name">Of the file, as the study writes it.</param>
+/// <param name="Headers">Trimmed.</param>
+/// <param name="Rows">Each with its line in the file and as many cells as there are headers, trimmed.</param>
+internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IReadOnlyList<(long Line, string[] Cells)> Rows)
+{
+    private const long LargestBytes = 50_000_000;
+
+    /// <summary>Lines of a wrong length that are told one by one.</summary>
+    private const int MostUneven = 3;
+
+    /// <summary>The table in a file, or null after a mistake.</summary>
+    /// <param name="at">Where the study names it.</param>
+    /// <param name="name">As written, relative to the study's folder.</param>
+    /// <param name="findings">Takes the mistakes.</param>
+    public static CsvTable? Read(Node at, string name, Findings findings)
+    {
+        if (FileBeside.Bytes(at, name, LargestBytes, findings) is not { } bytes)
+            return null;
+        if (bytes.AsSpan().StartsWith("PK"u8) || bytes.AsSpan().TrimStart("\uFEFF \r\n"u8).StartsWith("{"u8))
+        {
+            findings.Mistake(at, $"The file {name} is not a CSV file.", "Name a table saved as CSV, such as the designs.csv of a run.");
+            return null;
+        }
+
+        try
+        {
+            var options = CsvReaderOptions.Default with { HasHeader = false, TrackLineNumbers = true, TrimWhitespace = true };
+            using var csv = CsvReader.Create(bytes, options);
+            IReadOnlyList<string>? headers = null;
+            var rows = new List<(long, string[])>();
+            var uneven = 0;
+            while (csv.Read())
+            {
+                string[] cells = [.. Enumerable.Range(0, csv.FieldCount).Select(csv.GetString)];
+                if (headers is null)
+                    headers = cells;
+                else if (cells.Length == headers.Count)
+                    rows.Add((csv.LineNumber, cells));
+                else if (++uneven <= MostUneven)
+                    findings.Mistake(at, $"Line {csv.LineNumber} of {name} has {cells.Length} cells; its first line has {headers.Count}.", "Give every line as many, or quote text that holds a separator.");
+            }
+
+            if (uneven > MostUneven)
+                findings.Mistake(at, $"{uneven - MostUneven} more lines of {name} have another number of cells than its first line.", "Check that the file is a table and was saved with one separator.");
+            if (headers is not null && (rows.Count > 0 || uneven > 0))
+                return new CsvTable(name, headers, rows);
+            findings.Mistake(at, $"The file {name} has no rows.", "Its first line names the columns, and each line after it is one row.");
+        }
+        catch (Exception problem) when (problem is CsvFormatException or FormatException or ArgumentException or InvalidOperationException)
+        {
+            findings.Mistake(at, $"The file {name} cannot be read as CSV: {problem.Message}", "Save it as CSV in UTF-8, separated by commas or semicolons.");
+        }
+
+        return null;
+    }
+
+    /// <summary>The index of a column, or -1.</summary>
+    public int Column(string header) => Headers.ToList().FindIndex(h => string.Equals(h, header, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,61 @@
+using FrameOpt.StudyFile.Syntax;
+
+namespace FrameOpt.StudyFile.Values;
+
+/// <summary>Reads tables: lists of rows of a fixed number of values.</summary>
+internal static class Row
+{
+    /// <summary>What one column of a table holds.</summary>
+    internal sealed record Column(string Name, string Example, Dimension Dimension, Bound Bound);
+
+    /// <summary>The rows of a table in base units, or null after a mistake; two or more, the columns named rising strictly so.</summary>
+    /// <param name="section">That has the table.</param>
+    /// <param name="key">Of the table.</param>
+    /// <param name="columns">From left to right.</param>
+    /// <param name="rising">How many columns, from the left, must increase from row to row.</param>
+    public static double[][]? Table(Section section, string key, Column[] columns, int rising)
+    {
+        var before = section.List(key);
+        if (section.Value(key) is not Node.List list)
+            return null;
+        if (before.Count < 2)
+        {
+            section.Findings.Mistake(list, $"{section.Named(key)} needs two rows or more.", "Add a row.");
+            return null;
+        }
+
+        double[]?[] rows = [.. before.Select(row => Values(section, key, row, columns))];
+        var ordered = true;
+        for (var i = 1; i < rows.Length; i++)
+            ordered &= rows[i] is null || rows[i - 1] is null || Rises(section, key, before[i], rows[i - 1]!, rows[i]!, columns, rising);
+        double[][] whole = [.. rows.OfType<double[]>()];
+        return ordered && whole.Length == rows.Length ? whole : null;
+    }
+
+    private static double[]? Values(Section section, string key, Node row, Column[] columns)
+    {
+        var example = $"[{string.Join(", ", columns.Select(column => column.Example))}]";
+        if (row is not Node.List list || list.Items.Count != columns.Length)
+        {
+            section.Findings.Mistake(row, $"A row of {section.Named(key)} has {columns.Length} values: {string.Join(", ", columns.Select(c => c.Name))}.", $"Write for example `{example}`.");
+            return null;
+        }
+
+        double[] values = [.. list.Items.Zip(columns, (item, column) =>
+            Quantity.Read(item, $"{section.Named(key)}, {column.Name}", column.Example, column.Dimension, column.Bound, section.Findings)?.Base ?? double.NaN)];
+        return values.Any(double.IsNaN) ? null : values;
+    }
+
+    private static bool Rises(Section section, string key, Node at, double[] before, double[] row, Column[] columns, int rising)
+    {
+        for (var c = 0; c < rising; c++)
+        {
+            if (row[c] > before[c])
+                continue;
+            section.Findings.Mistake(((Node.List)at).Items[c], $"The {columns[c].Name} of {section.Named(key)} must increase from row to row.", "Put the rows in order, each value once.");
+            return false;
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,63 @@
+using FrameOpt.Model;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace FrameOpt.Tests.Model.Balance;
+
+/// <summary>Everything that acts on the hung body but the risers, as plain force and arm vectors from the middle of the hang line, with
+/// the body turned about y by the pitch the model found. Written from mechanics alone; nothing of the model's algebra is used.</summary>
+public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag, Vec HubArm, Vec Thrust, Vec Reaction, Vec Gyroscopic)
+{
+    public Vec Force => Weight + Drag + Thrust;
+
+    public Vec Moment => Vec.Cross(WeightArm, Weight) + Vec.Cross(DragArm, Drag) + Vec.Cross(HubArm, Thrust) + Reaction + Gyroscopic;
+
+    /// <summary>Sizes of all terms added: what rounding is relative to.</summary>
+    public double Scale => WeightArm.Size * Weight.Size + DragArm.Size * Drag.Size + HubArm.Size * Thrust.Size + Reaction.Size + Gyroscopic.Size;
+
+    public static HangForces Of(HangCase hang)
+    {
+        var (machine, geometry, point) = (hang.Machine, hang.Geometry, hang.Point);
+        var pitch = hang.Body.PitchRadians;
+        Vec Arm(FramePoint p) => new Vec(
+            p.ForwardMetres - geometry.HangLineForwardMetres, p.RightMetres - geometry.OffsetMetres, geometry.HeightMetres - p.UpMetres).AboutY(pitch);
+        var line = new Vec(1, 0, 0).AboutY(geometry.TiltRadians).AboutZ(geometry.AngleRadians).AboutY(pitch);
+
+        // Counter-clockwise from behind the propeller spins about the backward axis, and the frame feels the reaction about the forward one.
+        var spin = machine.Propeller.Rotation == Rotation.CounterClockwise ? -1 : 1;
+        var momentum = spin * machine.Propeller.PolarInertia * (point.Rpm * 2 * Math.PI / 60) * line;
+        var pitchRate = new Vec(0, hang.Phase.PitchRateRadiansPerSecond, 0);
+        return new HangForces(
+            Arm(machine.CentreOfGravity),
+            new Vec(0, 0, hang.Conditions.WeightNewtons),
+            Arm(machine.Pilot.DragCentre),
+            new Vec(-hang.Conditions.DragNewtons, 0, 0),
+            Arm(new FramePoint(geometry.HubForwardMetres, geometry.HubRightMetres, geometry.HubUpMetres)),
+            point.ThrustNewtons * line,
+            -spin * point.TorqueNewtonMetres * line,
+            -Vec.Cross(pitchRate, momentum));
+    }
+
+    /// <summary>Change of the moment when the body turns a little: weight and drag keep their direction, thrust and torque go with it.</summary>
+    public Vec MomentChange(Vec turn) =>
+        Vec.Cross(Vec.Cross(turn, WeightArm), Weight) + Vec.Cross(Vec.Cross(turn, DragArm), Drag)
+        + Vec.Cross(turn, Vec.Cross(HubArm, Thrust) + Reaction);
+
+    /// <summary>The three linear equations for roll, yaw and bank: moments about x and z, and the force to the side.</summary>
+    public (Matrix<double> Matrix, Vector<double> Right) RollYawSystem(HangCase hang)
+    {
+        Vec rollAxis = new(1, 0, 0), yawAxis = new(0, 0, 1);
+        var load = Math.Sqrt(Force.X * Force.X + Force.Z * Force.Z);
+        Vec lines = 1 / load * new Vec(Force.X, 0, Force.Z), normal = new(lines.Z, 0, -lines.X);
+        double roll = load * hang.RollMetres, yaw = load * hang.YawMetres;
+        Vec Held(Vec turn) => roll * Vec.Dot(normal, turn) * normal + yaw * Vec.Dot(lines, turn) * lines;
+        Vec forRoll = Held(rollAxis) + -MomentChange(rollAxis), forYaw = Held(yawAxis) + -MomentChange(yawAxis), forBank = -roll * normal;
+        return (
+            Matrix<double>.Build.DenseOfArray(new[,]
+            {
+                { forRoll.X, forYaw.X, forBank.X },
+                { forRoll.Z, forYaw.Z, forBank.Z },
+                { Vec.Cross(rollAxis, Thrust).Y, Vec.Cross(yawAxis, Thrust).Y, load },
+            }),
+            Vector<double>.Build.Dense([Moment.X, Moment.Z, -Thrust.Y]));
+    }
+}

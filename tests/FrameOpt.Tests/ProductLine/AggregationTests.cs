@@ -1,0 +1,57 @@
+using CsCheck;
+using FrameOpt.ProductLine;
+using FrameOpt.ProductLine.PMedian;
+using FrameOpt.Search;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Tests.ProductLine;
+
+public class AggregationTests
+{
+    [Fact]
+    public void The_error_bound_holds_for_every_choice() => Gen.Select(BruteForce.Problems, Gen.Int[1, 8]).Sample(
+        (problem, wanted) =>
+        {
+            var aggregation = LineAggregation.Of(problem.Shares, problem.Candidates, Row(problem), wanted);
+            var bound = aggregation.ErrorBound(problem.Objective, problem.Shares);
+            foreach (var choice in BruteForce.Choices(problem))
+            {
+                double[] all = [.. problem.Costs.Select(row => choice.Min(j => row[j]))];
+                double[] stood = [.. aggregation.Representatives.Select(i => choice.Min(j => problem.Costs[i][j]))];
+                var exact = LineValue.Of(problem.Objective, problem.Shares, all);
+                var rough = LineValue.Of(problem.Objective, aggregation.Shares, stood);
+                Assert.True(exact.Equals(rough) || Math.Abs(exact - rough) <= bound + 1e-9, $"{exact} and {rough} differ by more than {bound}");
+            }
+        },
+        iter: 300,
+        threads: 1);
+
+    [Fact]
+    public void The_bound_of_an_aggregated_line_is_below_the_best_of_all_customers() => Gen.Select(BruteForce.Problems, Gen.Int[1, 8]).Sample(
+        (problem, wanted) =>
+        {
+            var line = AggregatedLine.Solve(problem.Shares, problem.Candidates, Row(problem),
+                (costs, shares) => new LineProblem(costs, shares, problem.Count, problem.Objective, problem.Groups), wanted, new LineSettings());
+            var best = BruteForce.Best(problem);
+            Assert.Equal(double.IsFinite(best), line.Solution.Feasible);
+            if (!line.Solution.Feasible)
+                return;
+            Assert.True(line.Solution.Bound <= best * (1 + 1e-8) + 1e-12, $"bound {line.Solution.Bound}, best {best}");
+            Assert.True(line.Solution.Value >= best * (1 - 1e-8) - 1e-12);
+            Assert.True(line.Solution.Value - best <= (2 * line.ErrorBound) + 1e-8);
+        },
+        iter: 300,
+        threads: 1);
+
+    [Fact]
+    public void As_many_representatives_as_customers_lose_nothing()
+    {
+        var costs = LineSamples.Plane(30, 40, 7);
+        var line = AggregatedLine.Solve(LineSamples.Shares(30), 40, (i, row) => costs[i].CopyTo(row),
+            (rows, shares) => new LineProblem(rows, shares, 3, new LineObjective.Mean()), 30, new LineSettings());
+        Assert.Equal(0, line.ErrorBound);
+        Assert.Equal(LineStop.Proven, line.Solution.Stop);
+    }
+
+    private static CostRow Row(LineProblem problem) => (customer, costs) => problem.Costs[customer].CopyTo(costs);
+}

@@ -1,0 +1,65 @@
+using FrameOpt.ProductLine;
+using FrameOpt.ProductLine.PMedian;
+using FrameOpt.Search;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Tests.ProductLine;
+
+public class UnservedTests
+{
+    private const double No = double.PositiveInfinity;
+    private static readonly string[] names = ["light", "middling", "heavy"];
+
+    [Fact]
+    public void A_customer_nobody_can_serve_is_named_and_the_rest_are_served()
+    {
+        var problem = new LineProblem([[1, 2], [2, 1], [No, No]], [1, 1, 1], 2, new LineObjective.Mean());
+        var solution = LineSearch.Solve(problem, new LineSettings());
+        Assert.True(solution.Feasible);
+        Assert.Equal(1, solution.Value);
+        Assert.Equal([2], solution.Unservable);
+        Assert.Contains("No candidate is allowed for heavy", Assert.Single(LineWords.Unserved(problem, solution, names)));
+    }
+
+    [Fact]
+    public void Too_few_variants_are_told_with_the_nearest_miss()
+    {
+        var problem = new LineProblem([[1, No, No], [1, 2, No], [No, No, 1]], [1, 1, 1], 1, new LineObjective.Worst());
+        var solution = LineSearch.Solve(problem, new LineSettings());
+        Assert.False(solution.Feasible);
+        Assert.Equal([0], solution.Chosen);
+        Assert.Equal([2], solution.LeftOut);
+        Assert.Equal(No, solution.Bound);
+        Assert.Equal("No choice of one candidate serves every customer: the nearest leaves out heavy. Allow more variants, or widen the limits of those customers.",
+            Assert.Single(LineWords.Unserved(problem, solution, names)));
+    }
+
+    [Fact]
+    public void Groups_that_cannot_serve_all_are_told_as_such()
+    {
+        var problem = new LineProblem([[1, No], [No, 1]], [1, 1], 2, new LineObjective.Mean(), groups: [7, 8]);
+        var solution = LineSearch.Solve(problem, new LineSettings());
+        Assert.False(solution.Feasible);
+        Assert.Contains("of one group", Assert.Single(LineWords.Unserved(problem, solution, names)));
+    }
+
+    [Fact]
+    public void Nobody_servable_is_an_answer_and_no_crash()
+    {
+        var solution = LineSearch.Solve(new LineProblem([[No]], [1], 1, new LineObjective.Mean()), new LineSettings());
+        Assert.False(solution.Feasible);
+        Assert.Empty(solution.Chosen);
+        Assert.Equal([0], solution.Unservable);
+    }
+
+    [Fact]
+    public void Regret_is_cost_over_made_to_measure_and_the_worst_served_come_first()
+    {
+        var problem = new LineProblem([[4, 9, 1], [5, 6, 7], [No, 3, No]], [1, 1, 1], 1, new LineObjective.Mean());
+        var solution = LineSearch.Solve(problem, new LineSettings());
+        Assert.Equal([1], solution.Chosen);
+        Assert.Equal([8, 1, 0], CustomerRegret.Of(problem, solution).Select(regret => regret.Regret));
+        Assert.Equal([2, 0, 1], CustomerRegret.Of(problem, solution).Select(regret => regret.OwnCandidate));
+        Assert.Equal([0, 1], CustomerRegret.WorstServed(problem, solution, 2).Select(regret => regret.Customer));
+    }
+}

@@ -1,0 +1,118 @@
+using FrameOpt.Analysis;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Studies;
+using FrameOpt.Tests.Model;
+
+namespace FrameOpt.Tests.Reports.Workbook;
+
+/// <summary>What LibreOffice makes of the live sheets when an input is changed.</summary>
+public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixture<RecalculationTests.Workbooks>
+{
+    [SofficeFact]
+    public void Unchanged_it_ranks_as_the_tool_does()
+    {
+        var front = LiveRun.Report.Result.Front;
+        var rows = books[0].Table("Ranking", "place").Rows;
+        Assert.Equal(front.Select(design => ((double)design.Rank, (double)design.Number)), rows.Select(row => ((double)row[1]!, (double)row[3]!)));
+    }
+
+    [SofficeFact]
+    public void With_other_weights_it_ranks_as_the_tool_would()
+    {
+        var result = LiveRun.Report.Result;
+        double[][] designs = [.. result.Front.Select(design => (double[])[.. design.Objectives.Select((value, o) => result.Study.Objectives[o].Maximise ? -value : value)])];
+        var expected = Ranking.ByDistanceToIdeal(designs, [3, 1, 6]);
+        var rows = books[1].Table("Ranking", "place").Rows;
+        Assert.Equal(expected.Select(place => (double)place.Rank), rows.Select(row => (double)row[1]!));
+        Assert.Equal(expected.Select(place => (double)result.Front[place.Index].Number), rows.Select(row => (double)row[3]!));
+        Assert.NotEqual((double)result.Front[0].Number, (double)rows[0][3]!);
+    }
+
+    [SofficeFact]
+    public void At_another_leverage_and_limit_only_designs_within_it_are_ranked()
+    {
+        var result = LiveRun.Report.Result;
+        var model = result.Mission.WithYawLeverage(0.2);
+        var here = result.Front.Select(design => model.Evaluate(design.Geometry)).ToList();
+        var within = here.Count(design => design.Failure is null && design[MissionQuantity.TwistMarginWorst] >= 3 && design[MissionQuantity.EffortWorst] <= Workbooks.TighterEffort);
+        var rows = books[2].Table("Ranking", "place").Rows;
+        Assert.InRange(within, 1, result.Front.Count - 1);
+        Assert.Equal(within, rows.Count(row => row[1] is double));
+        var first = (double)rows[0][3]!;
+        var best = result.Front.Select((design, i) => (design.Number, Score: Score(result.Study, here, i)))
+            .Where((_, i) => here[i][MissionQuantity.EffortWorst] <= Workbooks.TighterEffort && here[i][MissionQuantity.TwistMarginWorst] >= 3).MinBy(design => design.Score);
+        Assert.Equal((double)best.Number, first);
+    }
+
+    [SofficeFact]
+    public void What_if_gives_the_figures_of_the_model_at_a_level_and_near_them_between()
+    {
+        foreach (var (book, geometry, tolerance) in (IEnumerable<(int, FrameGeometry, double)>)[
+            (1, WorkedMachine.Geometry(440, 12.5, 200, -1.5), 1e-9), (2, WorkedMachine.Geometry(445, 12.5, 212.5, -0.75), 0.5)])
+        {
+            var design = LiveRun.Report.Result.Mission.Evaluate(geometry);
+            var rows = books[book].Table("What if", "phase").Rows;
+            for (var p = 0; p < design.Phases.Count; p++)
+            {
+                var because = tolerance < 1e-6 ? "exact at the levels of the table" : "straight lines between the levels";
+                Check.Close(design.Phases[p][PhaseQuantity.Residual], (double)rows[p][6]!, absolute: tolerance, because: because);
+                Check.Close(design.Phases[p][PhaseQuantity.Effort], (double)rows[p][11]!, absolute: tolerance / 10, because: because);
+                Check.Close(design.Phases[p][PhaseQuantity.Lean], (double)rows[p][9]!, absolute: tolerance * 10, because: because);
+                if (tolerance < 1e-6)
+                    Check.Close(design.Phases[p][PhaseQuantity.TwistMargin], (double)rows[p][13]!, relative: 1e-9, because: because);
+                Assert.Equal(design.Phases[p].Steers, rows[p][8]);
+            }
+        }
+    }
+
+    private static double Score(Study study, IReadOnlyList<DesignEvaluation> designs, int index)
+    {
+        var sum = 0.0;
+        for (var o = 0; o < study.Objectives.Count; o++)
+        {
+            var values = designs.Where(design => design.Failure is null).Select(design => design[study.Objectives[o].Response]).ToList();
+            var (best, worst) = study.Objectives[o].Maximise ? (values.Max(), values.Min()) : (values.Min(), values.Max());
+            sum += Math.Pow(study.Ranking.Weights[o] / study.Ranking.Weights.Sum() * (designs[index][study.Objectives[o].Response] - best) / (worst - best), 2);
+        }
+
+        return sum;
+    }
+
+    /// <summary>The workbook recomputed: as it is; with a weight and a design changed; with leverage, limit and another design.</summary>
+    public sealed class Workbooks
+    {
+        /// <summary>Half of the designs keep it at leverage 0.2.</summary>
+        public static double TighterEffort { get; } = LiveRun.Report.Result.Front
+            .Select(design => LiveRun.Report.Result.Mission.WithYawLeverage(0.2).Evaluate(design.Geometry))
+            .Where(design => design.Failure is null && design[MissionQuantity.TwistMarginWorst] >= 3)
+            .Select(design => design[MissionQuantity.EffortWorst])
+            .Order()
+            .ElementAt(LiveRun.Report.Result.Front.Count / 2);
+
+        private readonly IReadOnlyList<ReadBack> books = [];
+
+        public Workbooks()
+        {
+            if (Soffice.Path is null)
+                return;
+            var workbook = ReadBack.Written(LiveRun.Report);
+            var written = new ReadBack(workbook);
+            var criteria = written.RowOf("Ranking", "response [unit]");
+            books = Soffice.Recomputed(workbook,
+            [
+                [],
+                [("Ranking", $"F{criteria + 3}", 6), .. Design(440, 12.5, 200, -1.5)],
+                [
+                    ("Ranking", "E3", "leverage 0.2"), ("Ranking", $"H{written.RowOf("Ranking", "effort_worst")}", TighterEffort), .. Design(445, 12.5, 212.5, -0.75),
+                ],
+            ]);
+        }
+
+        public ReadBack this[int index] => books[index];
+
+        private static IEnumerable<(string Sheet, string Cell, object? Value)> Design(double spacing, double offset, double height, double angle) =>
+            [("What if", "B4", spacing), ("What if", "B5", offset), ("What if", "B6", height), ("What if", "B7", angle)];
+    }
+}

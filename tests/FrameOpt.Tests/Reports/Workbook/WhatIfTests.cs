@@ -1,0 +1,68 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Workbook.WhatIf;
+
+namespace FrameOpt.Tests.Reports.Workbook;
+
+public class WhatIfTests
+{
+    private static readonly WhatIfTable table = new(LiveRun.Report.Result);
+
+    [Theory]
+    [InlineData(0.2)]
+    [InlineData(null)]
+    [InlineData(1.6)]
+    public void At_every_level_and_any_offset_the_table_is_the_model(double? leverage)
+    {
+        var mission = LiveRun.Report.Result.Mission;
+        var model = leverage is { } constant ? mission.WithYawLeverage(constant) : mission;
+        double[] offsets = [-0.03, 0, 0.0125, 0.06];
+        foreach (var offset in offsets)
+        {
+            foreach (var geometry in Levels(offset))
+            {
+                var design = model.Evaluate(geometry);
+                var read = table.Read(geometry);
+                if (design.Failure is not null)
+                    continue;
+                for (var p = 0; p < design.Phases.Count; p++)
+                {
+                    var gamma = design.Phases[p][PhaseQuantity.YawLeverage];
+                    Check.Close(design.Phases[p][PhaseQuantity.Residual], read![p].Residual(offset, gamma), absolute: 1e-9, because: "rounding of the same straight line");
+                    Check.Close(design.Phases[p][PhaseQuantity.WeightShiftAuthority], read[p].Authority(gamma), absolute: 1e-9, because: "the authority is straight in the leverage");
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void The_error_between_levels_is_measured_and_small_beside_half_a_newton_metre()
+    {
+        // 0.5 N·m is what the tool calls flying straight.
+        Assert.InRange(table.LargestErrorNewtonMetres, 0, 0.5);
+        Assert.Contains(new ReadBack(LiveRun.Report).AllTexts, text => text.Contains($"off by at most {table.LargestErrorNewtonMetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} N·m", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void It_starts_as_the_best_compromise_with_its_figures_saved()
+    {
+        var chosen = LiveRun.Report.Result.Chosen!;
+        var rows = new ReadBack(LiveRun.Report).Table("What if", "phase").Rows;
+        for (var p = 0; p < chosen.Phases.Count; p++)
+        {
+            Check.Close(chosen.Phases[p][PhaseQuantity.Residual], (double)rows[p][6]!, absolute: 1e-9, because: "the chosen design's levels are in the table");
+            Check.Close(chosen.Phases[p][PhaseQuantity.Lean], (double)rows[p][9]!, absolute: 1e-8, because: "the chosen design's levels are in the table");
+            Assert.Equal(chosen.Phases[p].Steers, rows[p][8]);
+        }
+    }
+
+    [Fact]
+    public void The_table_stays_below_two_thousand_rows() =>
+        Assert.InRange((WhatIfTable.MostSpacings + 2) * (WhatIfTable.MostHeights + 2) * (WhatIfTable.MostAngles + 2), 1, 2_000);
+
+    private static IEnumerable<FrameGeometry> Levels(double offset) =>
+        from spacing in table.Spacings.Si
+        from height in table.Heights.Si
+        from angle in table.Angles.Si
+        select LiveRun.Report.Result.Chosen!.Geometry with { SpacingMetres = spacing, OffsetMetres = offset, HeightMetres = height, AngleRadians = angle };
+}

@@ -1,0 +1,186 @@
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Plans;
+using FrameOpt.Plans.Classical;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+using FrameOpt.Tests.Reports;
+using File = FrameOpt.Tests.StudyFile.WorkedStudyText;
+
+namespace FrameOpt.Tests.Running;
+
+/// <summary>Plans over the worked machine.</summary>
+public class StudyPlanTests
+{
+    private const string Offset = "{ from: 0 mm, to: 60 mm, step: 1 mm }";
+    private static readonly Lazy<(Study Study, PlanAnswer Answer)> composite = new(() => Answer("kind: central composite, axial: spherical"));
+
+    [Theory]
+    // Runs and terms for 4 factors: docs/plans.md; terms 1 + 4 linear, 6 pairs, 4 squares.
+    [InlineData("kind: full factorial", 16, 11)]
+    [InlineData("kind: fractional factorial, generators: [D=ABC]", 8, 5)]
+    [InlineData("kind: Plackett-Burman", 8, 5)]
+    [InlineData("kind: central composite", 25, 15)]
+    [InlineData("kind: Box-Behnken", 25, 15)]
+    [InlineData("kind: definitive screening", 9, 9)]
+    [InlineData("kind: D-optimal, runs: 20", 20, 15)]
+    [InlineData("kind: I-optimal, runs: 14, model: interactions", 14, 11)]
+    public void Each_kind_of_plan_runs_and_has_a_surface_for_each_response(string plan, int runs, int terms)
+    {
+        var (study, answer) = Answer(plan);
+        Assert.Equal(runs, answer.Plan.Plan.Runs.Count);
+        Assert.Equal(study.Objectives.Count, answer.Surfaces.Count);
+        Assert.All(answer.Surfaces, surface =>
+        {
+            Assert.Equal(terms, surface.Fit!.Terms.Count);
+            Assert.Empty(surface.Fit.Aliased);
+            Assert.NotNull(surface.Fit.NoTestsBecause);
+            Assert.All(surface.Fit.Coefficients, coefficient => Assert.Null(coefficient.P));
+            Assert.True(surface.Check!.RootMeanSquareError <= surface.Check.LargestError);
+        });
+    }
+
+    [Fact]
+    public void No_run_leaves_a_factors_range()
+    {
+        var (study, answer) = composite.Value;
+        foreach (var (factor, design) in answer.Plan.Factors.SelectMany(factor => answer.Plan.Designs.Select(design => (factor, design))))
+            Assert.InRange(design[factor.Input], factor.LevelsSi[0] - 1e-12, factor.LevelsSi[^1] + 1e-12);
+        Assert.Equal(2, answer.Plan.Plan.Runs.Max(run => run.Coded.Max()), 12); // spherical: the root of 4 factors
+    }
+
+    [Fact]
+    public void Values_of_the_runs_are_what_the_model_says_of_each_design_alone()
+    {
+        var (study, answer) = composite.Value;
+        var model = StudyProblem.Model(study);
+        Assert.All(answer.Surfaces, surface => Assert.Equal(answer.Plan.Designs.Select(design => model.Evaluate(design)[surface.Response]), surface.Values));
+    }
+
+    [Fact]
+    public void The_surface_and_the_residual_of_a_run_make_up_its_value()
+    {
+        var (_, answer) = composite.Value;
+        foreach (var surface in answer.Surfaces)
+        {
+            for (var i = 0; i < surface.Values.Count; i++)
+            {
+                var made = surface.Fit!.Predict(answer.Plan.Plan.Runs[i].Coded) + surface.Fit.Runs[i].Residual;
+                Check.Close(surface.Values[i], made, relative: 1e-9, absolute: 1e-9, because: "observed = fitted + residual");
+            }
+        }
+    }
+
+    [Fact]
+    public void The_largest_error_is_there_at_its_place_and_no_corner_has_a_larger_one()
+    {
+        var (study, answer) = composite.Value;
+        var (plan, model) = (answer.Plan, StudyProblem.Model(study));
+        foreach (var surface in answer.Surfaces)
+        {
+            double Error(IReadOnlyList<double> coded)
+            {
+                var geometry = plan.Designs[0];
+                for (var f = 0; f < plan.Factors.Count; f++)
+                    geometry = geometry.With(plan.Factors[f].Input, plan.Scales[f].Natural(coded[f]));
+                return Math.Abs(surface.Fit!.Predict(coded) - model.Evaluate(geometry)[surface.Response]);
+            }
+
+            var check = surface.Check!;
+            Check.Close(check.LargestError, Error(check.WorstCoded), relative: 1e-6, absolute: 1e-9, because: "the same design by another route");
+            foreach (var corner in Enumerable.Range(0, 16))
+                Assert.True(Error([.. Enumerable.Range(0, 4).Select(f => (corner >> f & 1) == 0 ? -1.0 : 1.0)]) <= check.LargestError * (1 + 1e-9));
+        }
+    }
+
+    [Theory]
+    [InlineData("{ from: 0 m, to: 0.0508 m, step: 0.0127 m }")]
+    [InlineData("{ from: 0 in, to: 2 in, step: 0.5 in }")]
+    public void The_unit_of_a_factor_changes_no_share_and_no_coefficient(string range)
+    {
+        const string Plan = "kind: D-optimal, runs: 8, model: linear";
+        var (_, first) = Answer(Plan, text => text.Replace(Offset, "{ from: 0 mm, to: 50.8 mm, step: 12.7 mm }"));
+        var (_, other) = Answer(Plan, text => text.Replace(Offset, range));
+        Compare(first, other, (a, b) =>
+        {
+            Check.Close(a.Coefficient, b.Coefficient, relative: 1e-9, absolute: 1e-9, because: "coded units do not know the factor's unit");
+            Check.Close(a.Share ?? 0, b.Share ?? 0, relative: 1e-7, absolute: 1e-7, because: "a share has no unit");
+        });
+    }
+
+    [Fact]
+    public void Factors_in_another_order_give_the_same_terms_under_their_names()
+    {
+        var (study, first) = Answer("kind: central composite");
+        var turned = study with { Factors = [.. study.Factors.Reverse()] };
+        var other = PlanAnswer.Of(turned, StudyProblem.Model(turned), Environment.ProcessorCount);
+        Assert.Equal(first.Plan.Factors.Reverse(), other.Plan.Factors);
+        Compare(first, other, (a, b) =>
+        {
+            Check.Close(a.Coefficient, b.Coefficient, relative: 1e-8, absolute: 1e-8, because: "the plan is the same in every order");
+            Check.Close(a.Share ?? 0, b.Share ?? 0, relative: 1e-7, absolute: 1e-7, because: "adjusted sums do not depend on order");
+        });
+    }
+
+    [Fact]
+    public void Seven_swept_factors_in_eight_runs_are_confounded_as_in_the_saturated_fraction()
+    {
+        var study = File.Right(SevenFactors("kind: fractional factorial, most_runs: 8"));
+        var plan = StudyPlan.Of(study);
+        Assert.Equal(8, plan.Plan.Runs.Count);
+        Assert.Equal(["hang_point_spacing", "lateral_offset", "suspension_height", "thrust_line_angle", "thrust_line_tilt", "hub_forward", "hub_up"], plan.Factors.Select(factor => factor.Name));
+        Assert.Equal(3, plan.Fraction!.Resolution);
+        Assert.Equal([0, 0, 7, 7, 0, 0, 1], plan.Fraction.WordLengthPattern); // Box and Hunter 1961 (from memory): the 2^(7-4) of resolution III
+        Assert.Contains(PlanSections.CanTell(plan).Lines, line => line.EndsWith("resolution 3; words of length 3, 4, ...: 7, 7, 0, 0, 1.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_alias_table_of_two_to_the_seven_less_four_is_the_published_one()
+    {
+        // Generators D=AB, E=AC, F=BC, G=ABC: words ABD ACE AFG BCF BEG CDG DEF, Box and Hunter 1961 (from memory); pairs follow from the words.
+        var plan = StudyPlan.Of(File.Right(SevenFactors("kind: fractional factorial, generators: [D=AB, E=AC, F=BC, G=ABC]")));
+        var words = plan.Fraction!.DefiningRelation.Select(word => word.ToString());
+        Assert.Equal("ABD ACE AFG BCF BEG CDG DEF ABCG ABEF ACDF ADEG BCDE BDFG CEFG ABCDEFG".Split(' '), words);
+        Assert.Equal(
+            ["A = BD = CE = FG", "B = AD = CF = EG", "C = AE = BF = DG", "D = AB = CG = EF", "E = AC = BG = DF", "F = AG = BC = DE", "G = AF = BE = CD"],
+            plan.Fraction.Aliases().Select(group => string.Join(" = ", group.Effects.Where(effect => effect.Length <= 2))));
+        Assert.Contains(PlanSections.CanTell(plan).Table!.Rows, row => row[0].StartsWith("A = BD = CE = FG = ", StringComparison.Ordinal));
+    }
+
+    private static string SevenFactors(string plan) =>
+        ShortGrid(File.Text).Replace("\nbaseline: ", "\n# ").Replace("\nobjectives:", "  hub_forward: { values: [-450 mm, -400 mm] }\n  hub_up: { values: [100 mm, 140 mm] }\n  thrust_line_tilt: { values: [3 deg, 7 deg] }\n\nobjectives:")
+        + $"plan: {{ {plan} }}\n";
+
+    /// <summary>Two levels of each of the four factors: the grid stays small.</summary>
+    private static string ShortGrid(string text) => text
+        .Replace("{ from: 380 mm, to: 480 mm, step: 5 mm }", "{ values: [380 mm, 480 mm] }")
+        .Replace(Offset, "{ values: [0 mm, 60 mm] }")
+        .Replace("{ from: 100 mm, to: 400 mm, step: 10 mm }", "{ values: [100 mm, 400 mm] }")
+        .Replace("values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg]", "values: [-3 deg, 3 deg]");
+
+    private static (Study Study, PlanAnswer Answer) Answer(string plan, Func<string, string>? change = null)
+    {
+        var study = File.Right((change?.Invoke(File.Text) ?? File.Text) + $"plan: {{ {plan} }}\n");
+        return (study, PlanAnswer.Of(study, StudyProblem.Model(study), Environment.ProcessorCount));
+    }
+
+    private static void Compare(PlanAnswer first, PlanAnswer other, Action<(double Coefficient, double? Share), (double Coefficient, double? Share)> compare)
+    {
+        for (var r = 0; r < first.Surfaces.Count; r++)
+        {
+            var (a, b) = (Named(first, r), Named(other, r));
+            Assert.Equal(a.Keys.Order(StringComparer.Ordinal), b.Keys.Order(StringComparer.Ordinal));
+            foreach (var term in a.Keys)
+                compare(a[term], b[term]);
+        }
+    }
+
+    /// <summary>The terms by their factors' names in alphabetical order.</summary>
+    private static Dictionary<string, (double Coefficient, double? Share)> Named(PlanAnswer answer, int response)
+    {
+        var names = answer.Plan.Factors.Select(factor => factor.Name).ToList();
+        return PlanSections.Terms(answer.Surfaces[response].Fit!).ToDictionary(
+            row => string.Join(" × ", row.Term.NamedWith(names).Split(" × ").Order(StringComparer.Ordinal)), row => (row.Coefficient, row.Share));
+    }
+}

@@ -1,0 +1,94 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
+using FrameOpt.Plans;
+using FrameOpt.Plans.Classical;
+using FrameOpt.Plans.Optimal;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Tests.StudyFile;
+
+/// <summary>The group plan of a study file.</summary>
+public class PlanReadingTests
+{
+    private static readonly int planLine = WorkedStudyText.Text.Split('\n').Length;
+
+    public static TheoryData<string, PlanSetting> Kinds => new()
+    {
+        { "kind: full factorial", new PlanSetting.FullFactorial(2) },
+        { "kind: full factorial, levels: 3", new PlanSetting.FullFactorial(3) },
+        { "kind: fractional factorial, most_runs: 8", new PlanSetting.FractionInAtMost(8) },
+        { "kind: Plackett-Burman", new PlanSetting.PlackettBurman(null) },
+        { "kind: Plackett-Burman, runs: 12", new PlanSetting.PlackettBurman(12) },
+        { "kind: central composite", new PlanSetting.CentralComposite(AxialRule.FaceCentred, 1) },
+        { "kind: central composite, axial: rotatable, centre_runs: 3", new PlanSetting.CentralComposite(AxialRule.Rotatable, 3) },
+        { "kind: Box-Behnken, centre_runs: 2", new PlanSetting.BoxBehnken(2) },
+        { "kind: definitive screening", new PlanSetting.DefinitiveScreening() },
+        { "kind: D-optimal, runs: 20", new PlanSetting.Optimal(OptimalCriterion.D, SurfaceModel.Quadratic, 20, 1) },
+        { "kind: I-optimal, runs: 12, model: interactions, seed: 7", new PlanSetting.Optimal(OptimalCriterion.I, SurfaceModel.Interactions, 12, 7) },
+    };
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Each_kind_of_plan_is_read_with_what_it_leaves_out(string plan, PlanSetting expected)
+    {
+        var read = WorkedStudyText.Right(With(plan)).Plan!;
+        Assert.Equal(expected with { Responses = read.Responses }, read);
+    }
+
+    [Fact]
+    public void Generators_are_read_as_they_are_written()
+    {
+        var read = Assert.IsType<PlanSetting.FractionOf>(WorkedStudyText.Right(With("kind: fractional factorial, generators: [D=-ABC]")).Plan);
+        Assert.Equal(["D=-ABC"], read.Generators);
+    }
+
+    [Fact]
+    public void The_objectives_are_analysed_unless_responses_are_named()
+    {
+        var study = WorkedStudyText.Right(With("kind: Box-Behnken"));
+        Assert.Equal(study.Objectives.Select(objective => objective.Response), study.Plan!.Responses);
+        var named = WorkedStudyText.Right(With("kind: Box-Behnken, responses: [\"residual[climb]\", pitch_swing]"));
+        Assert.Equal([new Response.OfPhase(PhaseQuantity.Residual, 1, "climb"), new Response.OfMission(MissionQuantity.PitchSwing)], named.Plan!.Responses);
+    }
+
+    [Theory]
+    [InlineData("kind: full factorial, runs: 8", "takes no runs")]
+    [InlineData("kind: fractional factorial, most_runs: 8, levels: 2", "takes no levels")]
+    [InlineData("kind: Plackett-Burman, axial: rotatable", "takes no axial")]
+    [InlineData("kind: central composite, model: linear", "takes no model")]
+    [InlineData("kind: Box-Behnken, most_runs: 8", "takes no most_runs")]
+    [InlineData("kind: definitive screening, centre_runs: 1", "takes no centre_runs")]
+    [InlineData("kind: D-optimal, runs: 20, generators: [D=ABC]", "takes no generators")]
+    [InlineData("kind: Box Behnken", "Did you mean `Box-Behnken`?")]
+    [InlineData("kind: fractional factorial", "either generators or most_runs")]
+    [InlineData("kind: fractional factorial, most_runs: 8, generators: [D=ABC]", "either generators or most_runs")]
+    [InlineData("kind: I-optimal", "runs is missing")]
+    [InlineData("kind: Box-Behnken, responses: []", "is empty")]
+    [InlineData("kind: Box-Behnken, responses: [pitch_swing, pitch_swing]", "stands twice")]
+    [InlineData("kind: central composite, centre_runs: 1.5", "whole number")]
+    // The plan does not exist: docs/plans.md, tables of sizes.
+    [InlineData("kind: fractional factorial, most_runs: 4", "cannot be made: the number of runs for 4 factors must be 5 or more, but is 4")]
+    [InlineData("kind: fractional factorial, most_runs: 6", "cannot be made: 4 factors need 8 runs")]
+    [InlineData("kind: Box-Behnken, centre_runs: 0", "cannot be made: the number of centre runs of a Box-Behnken plan must be 1 or more")]
+    [InlineData("kind: fractional factorial, generators: [D=XYZ]", "cannot be made: \"X\"")]
+    [InlineData("kind: Plackett-Burman, runs: 10", "has 8, 12, 16, 20, 24 runs, not 10")]
+    [InlineData("kind: D-optimal, runs: 10", "cannot be made")]
+    public void A_slip_in_the_plan_is_one_mistake_in_its_line(string plan, string words)
+    {
+        var mistake = WorkedStudyText.OneMistake(With(plan));
+        Assert.Contains(words, mistake.Text);
+        Assert.Equal(planLine, mistake.Line);
+        Assert.NotEmpty(mistake.Mend);
+    }
+
+    [Fact]
+    public void A_plan_for_more_factors_than_are_swept_says_how_many_it_takes()
+    {
+        var fixedFactors = With("kind: Box-Behnken")
+            .Replace("{ from: 380 mm, to: 480 mm, step: 5 mm }", "440 mm")
+            .Replace("{ from: 100 mm, to: 400 mm, step: 10 mm }", "200 mm");
+        Assert.Contains("3 to 7 factors, not 2", WorkedStudyText.OneMistake(fixedFactors).Text);
+    }
+
+    private static string With(string plan) => $"{WorkedStudyText.Text}plan: {{ {plan} }}\n";
+}

@@ -1,0 +1,249 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Graphics;
+using FrameOpt.Running;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Sections;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Tests.StudyFile;
+
+/// <summary>
+/// Makes docs/study.schema.json: keys from the reader's own list, words and kinds of quantity from docs/study-file.md, unit spellings
+/// from the reader's own table.
+/// </summary>
+internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words> words)
+{
+    /// <summary>What the document says of a key.</summary>
+    internal sealed record Words(string Wants, string Default, string Source);
+
+    private const string Number = @"[+-]?[0-9]+(\.[0-9]+)?([eE][+-]?[0-9]+)?";
+    private static readonly JsonSerializerOptions indented = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>What must stand together or must not, where the list of keys alone does not say it.</summary>
+    private static readonly Dictionary<string, string> together = new()
+    {
+        ["machine.masses[]"] = """{ "oneOf": [{ "required": ["mass"], "not": { "anyOf": [{ "required": ["volume"] }, { "required": ["density"] }] } }, { "required": ["volume", "density"], "not": { "required": ["mass"] } }] }""",
+        ["machine.propeller"] = """{ "oneOf": [{ "required": ["coefficients"] }, { "required": ["bench"] }] }""",
+        ["machine.propeller.bench"] = """{ "oneOf": [{ "required": ["torque"] }, { "required": ["power"] }], "anyOf": [{ "required": ["pitch"] }, { "required": ["zero_thrust_advance_ratio"] }] }""",
+        ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
+        ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
+        ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",
+        ["line.customers[]"] = """{ "not": { "required": ["share", "count"] } }""",
+        ["limits[]"] = """{ "anyOf": [{ "required": ["at_least"] }, { "required": ["at_most"] }] }""",
+    };
+
+    public string Text()
+    {
+        var schema = Section("", isChange: false);
+        var whole = new JsonObject
+        {
+            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
+            ["title"] = "FrameOpt study file, format 1",
+            ["description"] = "Key by key in docs/study-file.md. Made from the program's own list of keys by its tests; not edited by hand.",
+        };
+        foreach (var (key, value) in schema.ToList())
+        {
+            schema.Remove(key);
+            whole[key] = value;
+        }
+
+        var definitions = new JsonObject();
+        foreach (var dimension in Dimension.All)
+            definitions[Name(dimension)] = OfDimension(dimension);
+        definitions["response"] = OfResponse();
+        definitions["amount"] = new JsonObject
+        {
+            ["description"] = "In the response's own kind of unit; a plain number for one without.",
+            ["anyOf"] = new JsonArray(Reference("number"), new JsonObject { ["type"] = "string", ["pattern"] = $"^{Number} *[^0-9 ].*$" }),
+        };
+        whole["$defs"] = definitions;
+        return whole.ToJsonString(indented).ReplaceLineEndings("\n") + "\n";
+    }
+
+    /// <summary>A group of keys; in a change (a variant) none of them must be there.</summary>
+    private JsonObject Section(string path, bool isChange)
+    {
+        var section = StudyKeys.All.Single(section => section.Path == path);
+        var properties = new JsonObject();
+        // A variant holds no variants, and its format is the file's.
+        var isVariant = isChange && path.Length == 0;
+        foreach (var key in section.Keys.Where(key => !isVariant || key.Name is not ("format" or "variants")))
+            properties[key.Name] = Described(path.Length > 0 ? $"{path}.{key.Name}" : key.Name, isChange);
+        var schema = new JsonObject { ["type"] = "object", ["properties"] = properties, ["additionalProperties"] = false };
+        if (isChange)
+        {
+            schema["minProperties"] = 1;
+            return schema;
+        }
+
+        string[] required = [.. section.Keys.Where(key => key.IsRequired).Select(key => key.Name)];
+        if (required.Length > 0)
+            schema["required"] = new JsonArray([.. required.Select(name => (JsonNode)name)]);
+        if (together.TryGetValue(path, out var rule))
+        {
+            foreach (var (key, value) in JsonNode.Parse(rule)!.AsObject())
+                schema[key] = value!.DeepClone();
+        }
+
+        return schema;
+    }
+
+    private JsonObject Described(string path, bool isChange)
+    {
+        var schema = Value(path, isChange);
+        var row = words[path];
+        var parts = new List<string> { Plain(row.Wants) };
+        if (row.Default is not "-" and not "none")
+            parts.Add($"Default: {Plain(row.Default)}");
+        if (row.Source.Length > 0)
+            parts.Add($"Source: {Plain(row.Source)}");
+        if (schema["description"] is null)
+            schema["description"] = $"{string.Join(". ", parts)}.";
+        return schema;
+    }
+
+    private JsonObject Value(string path, bool isChange) => path switch
+    {
+        "format" => new JsonObject { ["const"] = 1 },
+        "title" or "question" or "machine.masses[].name" or "balanced_band.phase" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
+        "machine.masses" when isChange => new JsonObject { ["anyOf"] = new JsonArray(List(Section("machine.masses[]", false), 1), Named(Section("machine.masses[]", true))) },
+        "machine.masses" => List(Section("machine.masses[]", false), 1),
+        "machine.masses[].body" => new JsonObject { ["type"] = "boolean" },
+        "machine.propeller.turns" => OneOf("clockwise", "counter-clockwise"),
+        "machine.propeller.coefficients" => Table(Dimension.Number, Dimension.Number, Dimension.Number),
+        "machine.engine.torque" => Table(Dimension.Revolutions, Dimension.Torque),
+        "wing.polar.rows" => Table(Dimension.Share, Dimension.Speed, Dimension.Number),
+        "mission" => Named(Section("mission.<phase>", isChange), @"^[^\[\]]+$"),
+        "mission.<phase>.power" => Power(),
+        "objectives" => List(Section("objectives[]", false), 2, 5),
+        "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("response"),
+        "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
+        "limits" => List(Section("limits[]", false), 0),
+        "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
+        "search.start" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
+        "search.polish" => new JsonObject { ["type"] = "boolean" },
+        "search.stop.target" => new JsonObject { ["type"] = "object", ["propertyNames"] = Reference("response"), ["additionalProperties"] = Reference("amount"), ["minProperties"] = 1 },
+        "ranking.method" => OneOf("distance to ideal", "topsis"),
+        "ranking.weights" => new JsonObject { ["type"] = "object", ["propertyNames"] = Reference("response"), ["additionalProperties"] = new JsonObject { ["type"] = "number", ["minimum"] = 0 } },
+        "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),
+        "factors.<factor>.values" => List(LengthOrAngle(), 1),
+        "plan.kind" => OneOf("full factorial", "fractional factorial", "Plackett-Burman", "central composite", "Box-Behnken", "definitive screening", "D-optimal", "I-optimal"),
+        "plan.axial" => OneOf("rotatable", "spherical", "face-centred", "orthogonal"),
+        "plan.model" => OneOf("linear", "interactions", "quadratic"),
+        "plan.generators" => List(new JsonObject { ["type"] = "string", ["pattern"] = "^[A-Z] *= *-?[A-Z]+$" }, 1),
+        "plan.responses" => List(Reference("response"), 1),
+        "line.objective" => new JsonObject { ["anyOf"] = new JsonArray(OneOf("mean", "worst"), new JsonObject { ["type"] = "string", ["pattern"] = $"^(percentile|blend) +{Number} *%?$" }) },
+        "line.response" => Reference("response"),
+        "line.maximise" => new JsonObject { ["type"] = "boolean" },
+        "line.candidates" => OneOf("front", "grid"),
+        "line.common" => OneOf("nothing", "spacing", "frame"),
+        "line.pilot" or "line.customers[].name" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
+        "line.options" => Named(Named(LineChoice())),
+        "line.customers" => new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "string", ["minLength"] = 1 }, List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")) },
+        "variants" => Named(Section("", isChange: true)),
+        _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
+        _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
+        _ => Reference(Name(DimensionOf(path))),
+    };
+
+    /// <summary>What a choice of a line's option may change.</summary>
+    private JsonObject LineChoice()
+    {
+        var properties = new JsonObject();
+        foreach (var key in new[] { "machine", "wing", "mission", "strength", "limits" })
+            properties[key] = Described(key, isChange: true);
+        return new JsonObject { ["type"] = "object", ["properties"] = properties, ["additionalProperties"] = false, ["minProperties"] = 1 };
+    }
+
+    /// <summary>A group that has a key for each option of the line too.</summary>
+    private JsonObject WithOptions(string path)
+    {
+        var section = Section(path, isChange: false);
+        section.Remove("additionalProperties");
+        return section;
+    }
+
+    /// <summary>The kind of quantity with which the document's words begin.</summary>
+    private Dimension DimensionOf(string path) => Dimension.All
+        .Where(dimension => Regex.IsMatch(words[path].Wants, $@"^{Name(dimension).Replace('_', ' ')}\b"))
+        .MaxBy(dimension => dimension.Name.Length) ?? throw new InvalidOperationException($"docs/study-file.md does not say what {path} is");
+
+    private JsonObject Factor(string name, bool isChange)
+    {
+        var dimension = Reference(Name(FactorReader.DimensionOf(FrameOpt.Studies.FactorNames.Find(name)!.Value)));
+        return new JsonObject { ["anyOf"] = new JsonArray(dimension, Section("factors.<factor>", isChange)) };
+    }
+
+    private static JsonObject LengthOrAngle() => new() { ["anyOf"] = new JsonArray(Reference("length"), Reference("angle")) };
+
+    private static JsonObject Power() => new()
+    {
+        ["anyOf"] = new JsonArray(
+            OneOf("level", "full throttle", "engine off"),
+            new JsonObject { ["type"] = "string", ["pattern"] = $"^climb +{Number} *({Spellings(Dimension.Speed)})$" },
+            Reference(Name(Dimension.Revolutions))),
+    };
+
+    private static JsonObject OfResponse() => new()
+    {
+        ["type"] = "string",
+        ["description"] = "A response of the mission, or a quantity of a phase with the phase's name in [ ]. In { } write the latter in quotes.",
+        ["anyOf"] = new JsonArray(
+            OneOf([.. ResponseCatalogue.OfMissions.Select(entry => entry.Name)]),
+            new JsonObject { ["pattern"] = $@"^({string.Join('|', ResponseCatalogue.OfPhases.Select(entry => entry.Name))})\[[^\[\]]+\]$" }),
+    };
+
+    private static JsonObject OfDimension(Dimension dimension)
+    {
+        var text = new JsonObject { ["type"] = "string", ["pattern"] = $"^{Number} *({Spellings(dimension)})$" };
+        var number = new JsonObject { ["type"] = "number" };
+        var schema = dimension == Dimension.Number ? number
+            : dimension == Dimension.Share ? new JsonObject { ["anyOf"] = new JsonArray(number, text) }
+            : text;
+        schema["examples"] = new JsonArray(dimension.Example.Split(" or ").Select(example => double.TryParse(example, out var plain) ? (JsonNode)plain : example).ToArray());
+        return schema;
+    }
+
+    private static string Spellings(Dimension dimension) =>
+        string.Join('|', dimension.Spellings.Where(spelling => spelling.Text.Length > 0).Select(spelling => Regex.Escape(spelling.Text)));
+
+    private static string Name(Dimension dimension) => dimension == Dimension.Number ? "number" : dimension.Name[(dimension.Name.IndexOf(' ') + 1)..].Replace(' ', '_');
+
+    private static JsonObject Reference(string definition) => new() { ["$ref"] = $"#/$defs/{definition}" };
+
+    private static JsonObject OneOf(params string[] values) => new() { ["enum"] = new JsonArray([.. values.Select(value => (JsonNode)value)]) };
+
+    private static JsonObject List(JsonObject items, int atLeast, int? atMost = null)
+    {
+        var list = new JsonObject { ["type"] = "array", ["items"] = items, ["minItems"] = atLeast };
+        if (atMost is { } most)
+            list["maxItems"] = most;
+        return list;
+    }
+
+    private static JsonObject Named(JsonObject values, string? names = null)
+    {
+        var named = new JsonObject { ["type"] = "object", ["minProperties"] = 1, ["additionalProperties"] = values };
+        if (names is not null)
+            named["propertyNames"] = new JsonObject { ["pattern"] = names };
+        return named;
+    }
+
+    private static JsonObject Table(params Dimension[] columns)
+    {
+        var row = new JsonObject
+        {
+            ["type"] = "array",
+            ["prefixItems"] = new JsonArray([.. columns.Select(column => (JsonNode)Reference(Name(column)))]),
+            ["minItems"] = columns.Length,
+            ["maxItems"] = columns.Length,
+        };
+        return List(row, 2);
+    }
+
+    private static string Plain(string cell) => cell.Replace("`", "").TrimEnd('.');
+}
