@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

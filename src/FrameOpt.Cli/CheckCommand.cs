@@ -1,8 +1,6 @@
 using System.CommandLine;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
-using FrameOpt.StudyFile.Values;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using FrameOpt.Reports.Compare;
-using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

@@ -1,14 +1,11 @@
 using System.CommandLine;
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files.Json;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
-using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

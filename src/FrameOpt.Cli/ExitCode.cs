@@ -1,5 +1,3 @@
-using FrameOpt.StudyFile.Syntax;
-
 namespace FrameOpt.Cli;
 
 /// <summary>What the program tells the shell.</summary>

@@ -1,10 +1,8 @@
 using System.CommandLine;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
 using FrameOpt.Reports.ProductLine;
 using FrameOpt.Running;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

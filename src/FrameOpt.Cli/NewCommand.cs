@@ -1,5 +1,4 @@
 using System.CommandLine;
-using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

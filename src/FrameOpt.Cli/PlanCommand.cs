@@ -1,9 +1,7 @@
 using System.CommandLine;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
 using FrameOpt.Running;
-using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

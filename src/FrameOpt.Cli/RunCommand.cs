@@ -1,11 +1,9 @@
 using System.CommandLine;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
-using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;

@@ -1,7 +1,5 @@
-using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;

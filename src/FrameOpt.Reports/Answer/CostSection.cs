@@ -1,10 +1,6 @@
 using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Files.Json;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Answer;
 

@@ -1,5 +1,4 @@
 using FrameOpt.Reports.Text;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;

@@ -1,4 +1,3 @@
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;

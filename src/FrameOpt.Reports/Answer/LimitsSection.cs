@@ -2,7 +2,6 @@ using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Answer;
 

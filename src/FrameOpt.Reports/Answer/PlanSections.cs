@@ -1,5 +1,4 @@
 using FrameOpt.Analysis;
-using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Text;

@@ -1,5 +1,3 @@
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;

@@ -1,5 +1,4 @@
 using FrameOpt.Model.Mission;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;

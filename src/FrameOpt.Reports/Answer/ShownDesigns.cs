@@ -1,7 +1,5 @@
 using FrameOpt.Analysis;
 using FrameOpt.Reports.Text;
-using FrameOpt.Reports.Workbook;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;

@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Reports.Compare;
 

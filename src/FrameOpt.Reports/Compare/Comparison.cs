@@ -1,5 +1,3 @@
-using FrameOpt.Studies;
-
 namespace FrameOpt.Reports.Compare;
 
 /// <summary>Two designs or more, side by side; studies are compared with that of the first.</summary>

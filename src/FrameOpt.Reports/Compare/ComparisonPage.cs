@@ -1,10 +1,7 @@
 using System.Xml.Linq;
-using FrameOpt.Model;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
-using FrameOpt.StudyFile.Syntax;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Compare;
 

@@ -3,7 +3,6 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Compare;
 

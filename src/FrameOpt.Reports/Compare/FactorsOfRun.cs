@@ -1,6 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Search;
-using FrameOpt.Search.Evolution;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Compare;

@@ -1,6 +1,4 @@
 using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Files.Json;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Compare;
 

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Files;
 using FrameOpt.Reports.Text;

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search.Evolution;
 
 namespace FrameOpt.Reports.Compare;
 

@@ -1,7 +1,4 @@
 using System.Text.Json;
-using FrameOpt.Search.Evolution;
-using FrameOpt.StudyFile.Syntax;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Compare;
 

@@ -2,8 +2,6 @@ using CsvHelper;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search.Fronts;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Files;
 

@@ -7,7 +7,6 @@ using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files;
 

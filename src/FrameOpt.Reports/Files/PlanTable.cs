@@ -1,6 +1,4 @@
 using CsvHelper;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 

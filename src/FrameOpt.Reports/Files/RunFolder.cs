@@ -1,7 +1,5 @@
 using System.Globalization;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Compare;
 using FrameOpt.Reports.Files.Json;
 using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Workbook;

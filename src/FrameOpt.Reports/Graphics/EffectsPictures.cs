@@ -1,11 +1,9 @@
 using System.Xml.Linq;
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
-using FrameOpt.Search;
 
 namespace FrameOpt.Reports.Graphics;
 

@@ -1,10 +1,8 @@
 using System.Xml.Linq;
-using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Charts;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Graphics;

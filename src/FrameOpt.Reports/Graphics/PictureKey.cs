@@ -1,5 +1,4 @@
 using System.Xml.Linq;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Graphics;
 

@@ -3,7 +3,6 @@ using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Graphics;
 

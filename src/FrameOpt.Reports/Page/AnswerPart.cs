@@ -1,10 +1,7 @@
 using System.Xml.Linq;
-using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
-using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Page;
 

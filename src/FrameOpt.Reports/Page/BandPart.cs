@@ -1,10 +1,8 @@
 using System.Xml.Linq;
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Page;
 

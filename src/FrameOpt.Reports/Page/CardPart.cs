@@ -1,7 +1,5 @@
 using System.Xml.Linq;
 using FrameOpt.Reports.Text;
-using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Page;
 

@@ -1,7 +1,6 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 

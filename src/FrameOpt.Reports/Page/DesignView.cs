@@ -1,7 +1,6 @@
 using System.Globalization;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;

@@ -1,11 +1,8 @@
 using System.Xml.Linq;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Page;
 

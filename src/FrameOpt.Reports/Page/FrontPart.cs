@@ -1,13 +1,8 @@
 using System.Xml.Linq;
-using FrameOpt.Analysis;
-using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
-using FrameOpt.Reports.Workbook;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Page;
 

@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using FrameOpt.Reports.Answer;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Page;
 

@@ -1,10 +1,7 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using FrameOpt.Analysis;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search.Fronts;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 

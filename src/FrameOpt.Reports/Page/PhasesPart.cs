@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Page;
 

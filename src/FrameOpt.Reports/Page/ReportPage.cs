@@ -1,7 +1,6 @@
 using System.Text;
 using System.Xml.Linq;
 using FrameOpt.Reports.Answer;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Page;
 

@@ -1,8 +1,5 @@
 using System.Xml.Linq;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search.Fronts;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 

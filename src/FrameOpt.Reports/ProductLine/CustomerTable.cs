@@ -1,7 +1,6 @@
 using CsvHelper;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.ProductLine;
 

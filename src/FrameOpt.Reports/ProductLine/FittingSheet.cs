@@ -2,7 +2,6 @@ using ClosedXML.Excel;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Running;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.ProductLine;
 

@@ -1,8 +1,6 @@
 using System.Xml.Linq;
-using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.ProductLine;

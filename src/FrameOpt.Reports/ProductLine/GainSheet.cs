@@ -1,9 +1,6 @@
 using ClosedXML.Excel;
-using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.ProductLine;
 

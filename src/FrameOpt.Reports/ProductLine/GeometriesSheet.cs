@@ -3,7 +3,6 @@ using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.ProductLine;
 

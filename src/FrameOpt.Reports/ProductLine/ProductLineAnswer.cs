@@ -1,8 +1,6 @@
-using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 using static System.FormattableString;
 
 namespace FrameOpt.Reports.ProductLine;

@@ -1,13 +1,10 @@
 using System.Text.Json;
-using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
 using FrameOpt.Reports.Files.Json;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.ProductLine;
 

@@ -1,10 +1,7 @@
-using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.ProductLine;
 

@@ -1,8 +1,6 @@
 using System.Globalization;
-using FrameOpt.Model;
 using FrameOpt.Reports.Files.Json;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.ProductLine;
 

@@ -1,9 +1,6 @@
-using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Files.Json;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Tables;
 

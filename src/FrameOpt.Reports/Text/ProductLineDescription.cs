@@ -1,6 +1,4 @@
-using FrameOpt.Model;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 using static System.FormattableString;
 
 namespace FrameOpt.Reports.Text;

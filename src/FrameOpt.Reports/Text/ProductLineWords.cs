@@ -1,8 +1,6 @@
 using FrameOpt.Model;
-using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.Running;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using static System.FormattableString;
 

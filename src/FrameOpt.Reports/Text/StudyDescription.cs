@@ -1,10 +1,5 @@
-using FrameOpt.Analysis;
 using FrameOpt.Model;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans.Classical;
-using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Text;
 

@@ -2,8 +2,6 @@ using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Search.Fronts;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook;
 

@@ -2,7 +2,6 @@ using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook;
 

@@ -1,10 +1,8 @@
 using ClosedXML.Excel;
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Reports.Workbook;
 

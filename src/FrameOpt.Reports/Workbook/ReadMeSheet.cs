@@ -1,5 +1,4 @@
 using ClosedXML.Excel;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
@@ -7,8 +6,6 @@ using FrameOpt.Reports.Workbook.Charts;
 using FrameOpt.Reports.Workbook.LiveRanking;
 using FrameOpt.Reports.Workbook.Plans;
 using FrameOpt.Reports.Workbook.WhatIf;
-using FrameOpt.Search.Fronts;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook;
 

@@ -6,7 +6,6 @@ using FrameOpt.Reports.Workbook.Charts;
 using FrameOpt.Reports.Workbook.LiveRanking;
 using FrameOpt.Reports.Workbook.Plans;
 using FrameOpt.Reports.Workbook.WhatIf;
-using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Reports.Workbook;
 

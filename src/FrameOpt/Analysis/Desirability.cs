@@ -1,5 +1,3 @@
-using FrameOpt.Model.Mission;
-
 namespace FrameOpt.Analysis;
 
 /// <summary>How much a value of one response is liked, from 0 (not acceptable) to 1 (as good as can be used).</summary>

@@ -1,5 +1,3 @@
-using FrameOpt.Plans.Classical;
-
 namespace FrameOpt.Model;
 
 /// <summary>One steady phase of a mission.</summary>

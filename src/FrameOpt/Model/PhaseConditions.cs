@@ -1,5 +1,3 @@
-using FrameOpt.Plans.Classical;
-
 namespace FrameOpt.Model;
 
 /// <summary>What a phase fixes before any design is chosen.</summary>

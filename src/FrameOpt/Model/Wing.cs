@@ -1,5 +1,4 @@
 using FrameOpt.Numerics;
-using FrameOpt.Plans.Classical;
 
 namespace FrameOpt.Model;
 

@@ -1,6 +1,5 @@
 using System.Numerics;
 using FrameOpt.Plans;
-using FrameOpt.Search.Evolution;
 
 namespace FrameOpt.Numerics;
 

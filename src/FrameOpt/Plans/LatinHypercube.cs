@@ -1,5 +1,4 @@
 using FrameOpt.Numerics;
-using FrameOpt.Search.Evolution;
 
 namespace FrameOpt.Plans;
 

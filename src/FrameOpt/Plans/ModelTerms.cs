@@ -1,5 +1,3 @@
-using FrameOpt.Numerics;
-
 namespace FrameOpt.Plans;
 
 /// <summary>The usual sets of terms, and what a set lacks of its hierarchy.</summary>

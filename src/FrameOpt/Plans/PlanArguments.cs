@@ -1,5 +1,3 @@
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.Plans;
 
 /// <summary>What every plan asks of its arguments, said in words.</summary>

@@ -1,4 +1,3 @@
-using FrameOpt.StudyFile.Values;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans;

@@ -1,5 +1,3 @@
-using FrameOpt.Search.Evolution;
-
 namespace FrameOpt.ProductLine;
 
 /// <summary>Parts very many customers into cells of customers with like costs.</summary>

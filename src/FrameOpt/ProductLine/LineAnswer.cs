@@ -1,6 +1,4 @@
 using FrameOpt.ProductLine.PMedian;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.ProductLine;
 

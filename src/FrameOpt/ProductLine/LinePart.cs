@@ -1,5 +1,4 @@
 using FrameOpt.ProductLine.PMedian;
-using FrameOpt.Search;
 
 namespace FrameOpt.ProductLine;
 

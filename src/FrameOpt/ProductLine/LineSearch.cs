@@ -1,7 +1,4 @@
 using FrameOpt.ProductLine.PMedian;
-using FrameOpt.Search;
-using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.ProductLine;
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Running;
 

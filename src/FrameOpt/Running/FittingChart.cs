@@ -1,5 +1,4 @@
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Running;
 

@@ -1,7 +1,6 @@
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Running;
 

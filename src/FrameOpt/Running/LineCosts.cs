@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Running;

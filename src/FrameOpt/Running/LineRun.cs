@@ -1,9 +1,7 @@
 using System.Diagnostics;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
-using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Running;
 

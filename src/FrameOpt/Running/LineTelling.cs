@@ -1,8 +1,6 @@
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Running;
 

@@ -1,7 +1,5 @@
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
-using FrameOpt.Numerics;
-using FrameOpt.Plans;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Running;

@@ -1,5 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Numerics;
 using FrameOpt.Plans;
 using FrameOpt.Plans.Classical;
 using FrameOpt.Plans.Optimal;

@@ -3,7 +3,6 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
 using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Running;
 

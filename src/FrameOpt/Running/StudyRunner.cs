@@ -2,11 +2,8 @@ using System.Diagnostics;
 using System.Globalization;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Search;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Running;
 

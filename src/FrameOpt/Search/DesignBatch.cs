@@ -1,5 +1,3 @@
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.Search;
 
 /// <summary>Designs in rows: within a row only one factor, the row factor, changes.</summary>

@@ -1,5 +1,3 @@
-using FrameOpt.Studies;
-
 namespace FrameOpt.Search;
 
 /// <summary>Counts of designs by what became of them, and the nearest miss.</summary>

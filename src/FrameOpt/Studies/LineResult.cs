@@ -1,7 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.ProductLine;
 using FrameOpt.Running;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Studies;
 

@@ -1,5 +1,3 @@
-using FrameOpt.Model;
-
 namespace FrameOpt.Studies;
 
 /// <summary>How long the parts of a run took; kept out of run.json so that it stays the same bytes.</summary>

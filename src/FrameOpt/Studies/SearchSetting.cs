@@ -1,4 +1,3 @@
-using FrameOpt.Search.Local;
 using FrameOpt.Search.Stopping;
 
 namespace FrameOpt.Studies;

@@ -1,6 +1,4 @@
-using FrameOpt.Analysis;
 using FrameOpt.Model;
-using FrameOpt.Plans;
 
 namespace FrameOpt.Studies;
 

@@ -1,6 +1,5 @@
 using FrameOpt.Model.Mission;
 using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 using static System.FormattableString;
 
 namespace FrameOpt.Studies;

@@ -1,8 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Running;
-using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Studies;
 

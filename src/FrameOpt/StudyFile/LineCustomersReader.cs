@@ -1,4 +1,3 @@
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Syntax;

@@ -1,4 +1,3 @@
-using FrameOpt.Model;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Syntax;

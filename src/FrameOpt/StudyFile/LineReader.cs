@@ -1,7 +1,6 @@
 using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.Running;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Syntax;

@@ -1,7 +1,6 @@
 using System.Security.Cryptography;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile;
 

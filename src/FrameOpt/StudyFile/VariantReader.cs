@@ -1,5 +1,4 @@
 using FrameOpt.StudyFile.Syntax;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile;
 

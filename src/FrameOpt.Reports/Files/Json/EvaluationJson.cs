@@ -1,10 +1,8 @@
 using System.Text.Json;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files.Json;
 

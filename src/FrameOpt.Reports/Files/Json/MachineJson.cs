@@ -1,7 +1,6 @@
 using System.Text.Json;
 using FrameOpt.Model;
 using FrameOpt.Reports.Text;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files.Json;
 

@@ -2,7 +2,6 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
 using FrameOpt.Reports.Text;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files.Json;
 

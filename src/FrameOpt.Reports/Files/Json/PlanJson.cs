@@ -1,10 +1,7 @@
 using System.Text.Json;
 using FrameOpt.Analysis;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Running;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files.Json;
 

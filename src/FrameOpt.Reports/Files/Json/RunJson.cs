@@ -1,13 +1,10 @@
 using System.Text;
 using System.Text.Json;
 using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files.Json;
 

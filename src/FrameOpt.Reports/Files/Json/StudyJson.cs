@@ -1,12 +1,7 @@
 using System.Text.Json;
-using FrameOpt.Analysis;
 using FrameOpt.Model;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Text;
-using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files.Json;
 

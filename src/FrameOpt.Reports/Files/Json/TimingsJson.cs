@@ -1,8 +1,5 @@
 using System.Globalization;
-using System.Text.Json;
-using FrameOpt.Model;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files.Json;
 

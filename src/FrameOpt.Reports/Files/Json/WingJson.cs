@@ -1,7 +1,5 @@
 using System.Text.Json;
 using FrameOpt.Model;
-using FrameOpt.Plans.Classical;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Files.Json;
 

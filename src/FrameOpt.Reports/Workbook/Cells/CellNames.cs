@@ -1,5 +1,3 @@
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.Reports.Workbook.Cells;
 
 /// <summary>How formulas name cells.</summary>

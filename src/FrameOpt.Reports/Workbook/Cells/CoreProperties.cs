@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using DocumentFormat.OpenXml.Packaging;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 

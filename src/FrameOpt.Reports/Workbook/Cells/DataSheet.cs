@@ -1,6 +1,5 @@
 using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 

@@ -1,6 +1,5 @@
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 

@@ -1,8 +1,6 @@
 using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
-using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 

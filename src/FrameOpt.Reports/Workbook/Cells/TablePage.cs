@@ -1,7 +1,6 @@
 using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Workbook.Charts;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 

@@ -2,8 +2,6 @@ using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Reports.Workbook.LiveRanking;
-using FrameOpt.Search.Fronts;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.Charts;
 

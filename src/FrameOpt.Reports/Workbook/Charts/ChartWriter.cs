@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.Charts;
 

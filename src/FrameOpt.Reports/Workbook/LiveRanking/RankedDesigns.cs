@@ -1,7 +1,5 @@
-using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.LiveRanking;

@@ -1,12 +1,9 @@
 using ClosedXML.Excel;
-using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.LiveRanking;
 

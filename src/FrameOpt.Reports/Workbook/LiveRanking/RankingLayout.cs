@@ -1,5 +1,4 @@
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.LiveRanking;
 

@@ -1,13 +1,10 @@
 using ClosedXML.Excel;
 using FrameOpt.Analysis;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Reports.Workbook.Charts;
 using FrameOpt.Running;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.Plans;
 

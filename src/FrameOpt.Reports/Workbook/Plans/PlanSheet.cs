@@ -1,11 +1,8 @@
 using ClosedXML.Excel;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Running;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.Plans;
 

@@ -1,5 +1,4 @@
 using ClosedXML.Excel;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Workbook.Cells;
 

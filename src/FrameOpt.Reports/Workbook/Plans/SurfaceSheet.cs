@@ -1,15 +1,11 @@
 using ClosedXML.Excel;
 using FrameOpt.Analysis;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Reports.Workbook.Charts;
 using FrameOpt.Running;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.Plans;
 

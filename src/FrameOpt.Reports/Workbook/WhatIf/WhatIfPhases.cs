@@ -2,8 +2,6 @@ using ClosedXML.Excel;
 using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Studies;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Reports.Workbook.WhatIf;
 

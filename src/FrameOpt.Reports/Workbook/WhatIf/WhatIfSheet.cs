@@ -3,8 +3,6 @@ using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Search;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.WhatIf;
 

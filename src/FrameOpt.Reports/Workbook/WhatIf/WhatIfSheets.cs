@@ -1,7 +1,6 @@
 using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.WhatIf;
 

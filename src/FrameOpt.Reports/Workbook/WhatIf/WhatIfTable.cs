@@ -1,7 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Plans.Classical;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.WhatIf;

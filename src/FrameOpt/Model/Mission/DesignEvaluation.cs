@@ -1,5 +1,3 @@
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.Model.Mission;
 
 /// <summary>What the model says of one design: every phase and the mission, or why it cannot fly.</summary>

@@ -1,5 +1,3 @@
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.Model.Mission;
 
 /// <summary>One number the model gives for a design.</summary>

@@ -1,5 +1,4 @@
 using System.Numerics;
-using FrameOpt.Search;
 
 namespace FrameOpt.Plans.Classical;
 

@@ -1,5 +1,3 @@
-using FrameOpt.Search;
-
 namespace FrameOpt.Plans.Classical;
 
 /// <summary>How an added factor of a fraction is set: always as the product of others, such as D = ABC or D = -ABC.</summary>

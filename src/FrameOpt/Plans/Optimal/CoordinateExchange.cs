@@ -1,5 +1,4 @@
 using FrameOpt.Numerics;
-using FrameOpt.StudyFile.Values;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans.Optimal;

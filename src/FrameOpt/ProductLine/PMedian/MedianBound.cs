@@ -1,6 +1,3 @@
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.ProductLine.PMedian;
 
 /// <summary>How small the sum can be at least when some columns are chosen already and the rest must come from a list. Each row

@@ -1,5 +1,4 @@
 using System.Globalization;
-using FrameOpt.StudyFile.Values;
 using Google.OrTools.Sat;
 
 namespace FrameOpt.ProductLine.PMedian;

@@ -1,6 +1,3 @@
-using System.Runtime.InteropServices;
-using FrameOpt.Search;
-
 namespace FrameOpt.ProductLine.PMedian;
 
 /// <summary>A smaller problem with the same best value: rows that put the columns in the same order are added up (the

@@ -1,6 +1,3 @@
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.ProductLine.PMedian;
 
 /// <summary>Finds the best choice of columns and proves it.</summary>

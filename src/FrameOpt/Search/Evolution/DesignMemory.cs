@@ -1,5 +1,4 @@
 using FrameOpt.Numerics;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Search.Evolution;
 

@@ -1,5 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;

@@ -1,7 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Running;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;

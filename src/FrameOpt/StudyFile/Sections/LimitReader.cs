@@ -1,6 +1,4 @@
-using FrameOpt.Search;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;

@@ -1,7 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Numerics;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;

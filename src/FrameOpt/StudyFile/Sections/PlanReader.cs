@@ -1,5 +1,4 @@
 using FrameOpt.Model.Mission;
-using FrameOpt.Numerics;
 using FrameOpt.Plans.Classical;
 using FrameOpt.Plans.Optimal;
 using FrameOpt.Running;

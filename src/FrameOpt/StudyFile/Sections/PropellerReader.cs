@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Propulsion;
-using FrameOpt.Search;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 

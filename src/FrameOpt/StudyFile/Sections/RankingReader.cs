@@ -1,6 +1,3 @@
-using FrameOpt.Analysis;
-using FrameOpt.Model.Mission;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Search;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 

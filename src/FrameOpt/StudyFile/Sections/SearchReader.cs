@@ -1,11 +1,6 @@
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
 using FrameOpt.Running;
-using FrameOpt.Search;
-using FrameOpt.Search.Local;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;

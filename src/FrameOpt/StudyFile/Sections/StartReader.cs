@@ -1,5 +1,3 @@
-using FrameOpt.Plans;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;

@@ -1,9 +1,3 @@
-using FrameOpt.Analysis;
-using FrameOpt.Model;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
-using FrameOpt.Search;
-using FrameOpt.Studies;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;

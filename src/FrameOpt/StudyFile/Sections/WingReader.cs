@@ -1,6 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;

@@ -1,5 +1,3 @@
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.StudyFile.Syntax;
 
 /// <summary>A decimal comma within { } ends the value: `mass: 5,5 kg` is the value 5 and a key `5 kg` with nothing after it.</summary>

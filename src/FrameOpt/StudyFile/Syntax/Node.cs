@@ -1,5 +1,3 @@
-using FrameOpt.StudyFile.Values;
-
 namespace FrameOpt.StudyFile.Syntax;
 
 /// <summary>A piece of a study file with its place: a value, a list, or a group of keys.</summary>

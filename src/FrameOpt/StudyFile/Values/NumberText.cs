@@ -1,7 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.StudyFile.Values;
 
