@@ -10,7 +10,7 @@ namespace FrameOpt.Tests.StudyFile;
 /// <summary>docs/study-file.md and the reader know the same keys.</summary>
 public class StudyFileDocumentTests
 {
-    private static readonly string document = File.ReadAllText(Path.Combine(Path.GetDirectoryName(Here())!, "../../../../docs/study-file.md")).ReplaceLineEndings("\n");
+    private static readonly string document = File.ReadAllText(Path.Combine(Repository.Root, "docs", "study-file.md")).ReplaceLineEndings("\n");
 
     private static readonly string[][] rows =
         [.. Regex.Matches(document, @"^\| `(?<key>[^`]+)` \|.*\|$", RegexOptions.Multiline).Select(row => row.Value.Trim('|').Split('|').Select(cell => cell.Trim()).ToArray())];
