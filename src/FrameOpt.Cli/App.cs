@@ -18,17 +18,17 @@ public static class App
         }
         catch (IOException problem)
         {
-            Say(terminal, $"The answer could not be written out: {problem.Message}");
-            return ExitCode.Mistake;
+            WriteError(terminal, $"The answer could not be written out: {problem.Message}");
+            return ExitCode.InvalidInput;
         }
         catch (Exception fault)
         {
-            Say(terminal, $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. Please report it with the study file.");
-            return ExitCode.OwnFault;
+            WriteError(terminal, $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. Please report it with the study file.");
+            return ExitCode.InternalError;
         }
     }
 
-    private static void Say(Terminal terminal, string sentence)
+    private static void WriteError(Terminal terminal, string sentence)
     {
         try
         {
@@ -63,7 +63,7 @@ public static class App
             foreach (var error in parsed.Errors)
                 terminal.Error.WriteLine(error.Message);
             terminal.Error.WriteLine("Ask for --help to see what a command takes.");
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
         return parsed.Invoke(new InvocationConfiguration

@@ -27,17 +27,17 @@ internal static class CheckCommand
     private static int Run(string path, string? variant, Terminal terminal)
     {
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         var console = terminal.Out;
-        console.WriteLine($"{path}: a valid study{(study.Search is SearchSetting.Exhaustive ? $" of {Figures.Count(study.GridSize!.Value)} designs" : "")}.");
+        console.WriteLine($"{path}: a valid study{(study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "")}.");
         foreach (var warning in study.Warnings)
             console.WriteLine($"Look again: {warning}");
         foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study)).GroupBy(row => row.Group))
-            Screen.List(console, part.Key, part.Select(row => (IReadOnlyList<string>)[row.What, row.Value]));
-        Screen.List(
+            ConsoleWriter.WriteList(console, part.Key, part.Select(row => (IReadOnlyList<string>)[row.Label, row.Value]));
+        ConsoleWriter.WriteList(
             console,
             "Assumed, because the study does not say",
             study.Assumptions.Select(a => (IReadOnlyList<string>)[a.What, a.Value, a.Source]));
-        return ExitCode.Done;
+        return ExitCode.Success;
     }
 }

@@ -12,18 +12,18 @@ internal sealed class CommandWithExamples(string name, string description, param
 }
 
 /// <summary>The usual help, then examples.</summary>
-internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLineAction
+internal sealed class HelpWithExamples(HelpAction defaultHelp) : SynchronousCommandLineAction
 {
-    private static readonly string[] first = ["frameopt new custom-match", "frameopt check study.yaml", "frameopt run study.yaml"];
+    private static readonly string[] gettingStarted = ["frameopt new custom-match", "frameopt check study.yaml", "frameopt run study.yaml"];
 
     public override bool ClearsParseErrors => true;
 
     public override int Invoke(ParseResult parseResult)
     {
-        var code = usual.Invoke(parseResult);
+        var code = defaultHelp.Invoke(parseResult);
         var output = parseResult.InvocationConfiguration.Output;
         output.WriteLine("Examples:");
-        foreach (var example in parseResult.CommandResult.Command is CommandWithExamples command ? command.Examples : first)
+        foreach (var example in parseResult.CommandResult.Command is CommandWithExamples command ? command.Examples : gettingStarted)
             output.WriteLine($"  {example}");
         output.WriteLine();
         return code;

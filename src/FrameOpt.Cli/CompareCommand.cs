@@ -7,13 +7,13 @@ namespace FrameOpt.Cli;
 /// <summary>compare: designs of runs side by side, and how their studies differ.</summary>
 internal static class CompareCommand
 {
-    private const int MostDifferences = 40;
+    private const int MaxDifferences = 40;
 
     public static Command Build(Terminal terminal)
     {
         var designs = new Argument<string[]>("folders")
         {
-            Description = $"Two to {ComparisonReader.MostDesigns} folders that run wrote. A colon and a number take another design than the best: results/monday:3 is the third in the ranking.",
+            Description = $"Two to {ComparisonReader.MaxDesigns} folders that run wrote. A colon and a number take another design than the best: results/monday:3 is the third in the ranking.",
             Arity = ArgumentArity.ZeroOrMore,
         };
         var folder = new Option<string?>("--out") { Description = "Folder for comparison.html and comparison.csv; nothing is written when not given.", HelpName = "folder" };
@@ -38,30 +38,30 @@ internal static class CompareCommand
 
     private static int Run(IReadOnlyList<string> designs, string? folder, bool replace, Terminal terminal)
     {
-        var comparison = ComparisonReader.Read(designs, Made.Version, out var refusals);
-        var refused = folder is null ? null : ComparisonFolder.Refusal(folder, replace);
+        var comparison = ComparisonReader.Read(designs, BuildInfo.Version, out var errors);
+        var refused = folder is null ? null : ComparisonFolder.WriteObstacle(folder, replace);
         if (comparison is null || refused is not null)
         {
-            foreach (var refusal in refusals.Concat(refused is null ? [] : [refused]))
+            foreach (var refusal in errors.Concat(refused is null ? [] : [refused]))
                 terminal.Error.WriteLine(refusal);
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
-        if (folder is not null && !Written(comparison, folder, replace, terminal))
-            return ExitCode.Mistake;
+        if (folder is not null && !TryWrite(comparison, folder, replace, terminal))
+            return ExitCode.InvalidInput;
         terminal.Out.Write(new Text(comparison.Title, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
-        Screen.Sections(terminal.Out, ComparisonSections.Of(comparison, MostDifferences));
+        ConsoleWriter.WriteSections(terminal.Out, ComparisonSections.Of(comparison, MaxDifferences));
         if (folder is not null)
         {
             terminal.Out.WriteLine();
             terminal.Out.WriteLine($"Written to {folder}: comparison.html, comparison.csv");
         }
 
-        return ExitCode.Done;
+        return ExitCode.Success;
     }
 
-    private static bool Written(Comparison comparison, string folder, bool replace, Terminal terminal)
+    private static bool TryWrite(Comparison comparison, string folder, bool replace, Terminal terminal)
     {
         try
         {

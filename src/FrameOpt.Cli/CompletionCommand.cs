@@ -54,7 +54,7 @@ internal static class CompletionCommand
         command.SetAction(parsed =>
         {
             terminal.Out.Profile.Out.Writer.WriteLine(Script(parsed.GetRequiredValue(shell), Environment.ProcessPath ?? "frameopt"));
-            return ExitCode.Done;
+            return ExitCode.Success;
         });
         return command;
     }

@@ -40,12 +40,12 @@ internal static class EvaluateCommand
     private static int Run(string path, string? variant, IReadOnlyList<string> settings, bool asJson, Terminal terminal)
     {
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         var design = DesignReader.Read(study, settings, "--set");
         if (design.Geometry is not { } geometry)
         {
-            Screen.Mistakes(terminal, path, design.Mistakes);
-            return ExitCode.Mistake;
+            ConsoleWriter.WriteDiagnostics(terminal, path, design.Diagnostics);
+            return ExitCode.InvalidInput;
         }
 
         var evaluation = StudyProblem.Model(study).Evaluate(geometry);
@@ -60,13 +60,13 @@ internal static class EvaluateCommand
             Print(evaluation, study, design.Values, terminal.Out);
         }
 
-        return evaluation.Failure is null ? ExitCode.Done : ExitCode.NothingFeasible;
+        return evaluation.Failure is null ? ExitCode.Success : ExitCode.NothingFeasible;
     }
 
     private static void Print(DesignEvaluation evaluation, Study study, IReadOnlyList<DesignValue> values, IAnsiConsole console)
     {
-        console.WriteLine(string.Join("; ", values.Select(value => GeometryWords.Of(value.Factor, value.Si))));
-        Screen.Table(console, new AnswerTable(
+        console.WriteLine(string.Join("; ", values.Select(value => GeometryText.Of(value.Factor, value.Si))));
+        ConsoleWriter.WriteTable(console, new AnswerTable(
             ["input", "value", "from"],
             [.. values.Select(value => (IReadOnlyList<string>)[value.Factor.Name, value.Factor.Unit.Text(value.Si), value.Origin])]));
         if (evaluation.Failure is { } reason)
@@ -83,20 +83,20 @@ internal static class EvaluateCommand
         }
 
         rows.Add(["steers", "", .. evaluation.Phases.Select(phase => phase.Steers)]);
-        Screen.Table(console, new AnswerTable(["quantity", "unit", .. evaluation.Phases.Select(phase => phase.Phase.Name)], rows));
-        Screen.Table(console, new AnswerTable(
+        ConsoleWriter.WriteTable(console, new AnswerTable(["quantity", "unit", .. evaluation.Phases.Select(phase => phase.Phase.Name)], rows));
+        ConsoleWriter.WriteTable(console, new AnswerTable(
             ["response of the mission", "value", "unit"],
             [.. ResponseCatalogue.OfMissions.Select((entry, q) =>
                 (IReadOnlyList<string>)[entry.Name, Digits(evaluation.Mission[q]), entry.Unit])]));
         if (study.Limits.Count > 0)
-            Screen.Table(console, new AnswerTable(["limit of the study", "value", "unit", ""], [.. study.Limits.Select(limit => LimitRow(limit, evaluation))]));
+            ConsoleWriter.WriteTable(console, new AnswerTable(["limit of the study", "value", "unit", ""], [.. study.Limits.Select(limit => LimitRow(limit, evaluation))]));
     }
 
     private static string[] LimitRow(StudyLimit limit, DesignEvaluation evaluation)
     {
         var value = limit.ValueOf(evaluation);
-        return [limit.Text, Digits(value), limit.Response.Unit, limit.AsConstraint.Allows(value) ? "kept" : "BROKEN"];
+        return [limit.Text, Digits(value), limit.Response.Unit, limit.AsConstraint.IsSatisfiedBy(value) ? "kept" : "BROKEN"];
     }
 
-    private static string Digits(double value) => Figures.Significant(value, 6);
+    private static string Digits(double value) => NumberFormat.SignificantDigits(value, 6);
 }

@@ -10,18 +10,18 @@ namespace FrameOpt.Cli;
 /// <summary>line: which few fixed geometries to make for many customers.</summary>
 internal static class LineCommand
 {
-    private static readonly TimeSpan listening = TimeSpan.FromMilliseconds(50);
+    private static readonly TimeSpan pollInterval = TimeSpan.FromMilliseconds(50);
 
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
-        var (folder, replace, threads) = (OutOptions.Folder(), OutOptions.Replace(), OutOptions.Threads());
+        var (folder, replace, threads) = (OutputOptions.Folder(), OutputOptions.Replace(), OutputOptions.Threads());
         var count = new Option<int?>("--variants") { Description = "How many geometries to make, in the place of the study's own number.", HelpName = "number" };
         count.Validators.Add(result =>
         {
-            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > LineSetting.MostGeometries)
-                result.AddError($"--variants wants a number from 1 to {LineSetting.MostGeometries}, not {number}.");
+            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > ProductLineSetting.MaxGeometries)
+                result.AddError($"--variants wants a number from 1 to {ProductLineSetting.MaxGeometries}, not {number}.");
         });
         var command = new CommandWithExamples(
             "line",
@@ -39,21 +39,21 @@ internal static class LineCommand
     private static int Run(Request request, Terminal terminal)
     {
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         if (study.Line is null)
         {
             terminal.Error.WriteLine($"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: customers.csv }}`; docs/line.md says what it takes.");
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
         if (request.Count is { } count)
             study = study with { Line = study.Line with { Count = count, UpTo = Math.Max(count, study.Line.UpTo) } };
         foreach (var warning in study.Warnings)
             terminal.Error.WriteLine($"Look again: {warning}");
-        if (request.Folder is { } given && ProductLineFolder.Refusal(given, request.Replace) is { } refusal)
+        if (request.Folder is { } given && ProductLineFolder.WriteObstacle(given, request.Replace) is { } refusal)
         {
             terminal.Error.WriteLine(refusal);
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
         return Choose(study, request, terminal);
@@ -63,40 +63,40 @@ internal static class LineCommand
     {
         var started = DateTime.UtcNow;
         using var stop = new CancellationTokenSource();
-        var run = new LineRun(study, request.Threads, stop.Token);
-        using (new Timer(_ => StopWhenAsked(), null, listening, listening))
-            Following.Of(run.Steps(), terminal, _ =>
+        var run = new ProductLineRun(study, request.Threads, stop.Token);
+        using (new Timer(_ => StopIfRequested(), null, pollInterval, pollInterval))
+            ProgressDisplay.Run(run.Steps(), terminal, _ =>
             {
                 // The run itself hears the stop, and ends with a choice once it has all costs.
-                StopWhenAsked();
+                StopIfRequested();
                 return false;
             });
         if (run.Result() is not { } result)
         {
-            terminal.Error.WriteLine(run.WhyNone ?? "Stopped before there was anything to choose from; nothing is written.");
-            return run.WhyNone is null ? ExitCode.Stopped : ExitCode.NothingFeasible;
+            terminal.Error.WriteLine(run.NoCandidatesReason ?? "Stopped before there was anything to choose from; nothing is written.");
+            return run.NoCandidatesReason is null ? ExitCode.Interrupted : ExitCode.NothingFeasible;
         }
 
-        var folder = request.Folder ?? RunFolder.Unused(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
         try
         {
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), Made.Version, 0);
-            ProductLineFolder.Write(new ProductLineReport(result, info), new ProductLineTimings(started, request.Threads, run.Timings, Made.MachineWords), folder, request.Replace);
+            var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0);
+            ProductLineFolder.Write(new ProductLineReport(result, info), new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform), folder, request.Replace);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine($"The results could not be written to {folder}: {problem.Message}");
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
-        Screen.Answer(terminal.Out, ProductLineAnswer.Of(result));
+        ConsoleWriter.WriteAnswer(terminal.Out, ProductLineAnswer.Of(result));
         terminal.Out.WriteLine();
         terminal.Out.WriteLine($"Written to {folder}: line.xlsx, line.html, fitting-chart.svg, customers.csv, line.json, timings.json");
-        return stop.IsCancellationRequested ? ExitCode.Stopped : result.Solution.Feasible ? ExitCode.Done : ExitCode.NothingFeasible;
+        return stop.IsCancellationRequested ? ExitCode.Interrupted : result.Solution.Feasible ? ExitCode.Success : ExitCode.NothingFeasible;
 
-        bool StopWhenAsked()
+        bool StopIfRequested()
         {
-            if (!stop.IsCancellationRequested && terminal.StopAsked())
+            if (!stop.IsCancellationRequested && terminal.StopRequested())
                 stop.Cancel();
             return stop.IsCancellationRequested;
         }

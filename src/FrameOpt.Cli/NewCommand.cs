@@ -40,16 +40,16 @@ internal static class NewCommand
     {
         if (template is null)
         {
-            Screen.List(terminal.Out, "Templates", templates.Select(item => (IReadOnlyList<string>)[item.Name, item.Purpose]));
+            ConsoleWriter.WriteList(terminal.Out, "Templates", templates.Select(item => (IReadOnlyList<string>)[item.Name, item.Purpose]));
             terminal.Out.WriteLine();
             terminal.Out.WriteLine("Write one with, for example: frameopt new custom-match --out study.yaml");
-            return ExitCode.Done;
+            return ExitCode.Success;
         }
 
         if (!Templates.Contains(template))
         {
             terminal.Error.WriteLine($"There is no template {template}. They are {string.Join(", ", Templates)}.");
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
         try
@@ -58,7 +58,7 @@ internal static class NewCommand
             if (!Write($"{template}.yaml", path))
             {
                 terminal.Error.WriteLine($"{path} exists already and is not overwritten; choose another name with --out.");
-                return ExitCode.Mistake;
+                return ExitCode.InvalidInput;
             }
 
             var schema = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, Schema);
@@ -67,12 +67,12 @@ internal static class NewCommand
             if (isNew)
                 terminal.Out.WriteLine($"Beside it {Schema}, with which an editor that knows YAML completes keys and marks mistakes as you type.");
             terminal.Out.WriteLine($"Next: frameopt check {path}");
-            return ExitCode.Done;
+            return ExitCode.Success;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine($"{path} could not be written: {problem.Message}");
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
     }
 

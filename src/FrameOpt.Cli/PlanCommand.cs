@@ -29,23 +29,23 @@ internal static class PlanCommand
     private static int Run(string path, string? variant, string? csv, Terminal terminal)
     {
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         if (study.Plan is null)
         {
             terminal.Error.WriteLine($"{path} asks for no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md says what each kind can tell.");
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
-        var answer = PlanAnswer.Of(study, StudyProblem.Model(study), Environment.ProcessorCount);
-        if (csv is not null && !Written(answer, csv, terminal))
-            return ExitCode.Mistake;
+        var answer = PlanResult.Of(study, StudyProblem.Model(study), Environment.ProcessorCount);
+        if (csv is not null && !TryWrite(answer, csv, terminal))
+            return ExitCode.InvalidInput;
         terminal.Out.Write(new Text(study.FullTitle, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
-        Screen.Sections(terminal.Out, PlanSections.Of(answer));
-        return ExitCode.Done;
+        ConsoleWriter.WriteSections(terminal.Out, PlanSections.Of(answer));
+        return ExitCode.Success;
     }
 
-    private static bool Written(PlanAnswer answer, string file, Terminal terminal)
+    private static bool TryWrite(PlanResult answer, string file, Terminal terminal)
     {
         try
         {

@@ -15,7 +15,7 @@ internal static class RunCommand
     {
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
-        var (folder, replace, threads) = (OutOptions.Folder(), OutOptions.Replace(), OutOptions.Threads());
+        var (folder, replace, threads) = (OutputOptions.Folder(), OutputOptions.Replace(), OutputOptions.Threads());
         var all = new Option<bool>("--all") { Description = "Write every evaluated design too, as evaluations.csv." };
         var remember = new Option<string?>("--remember")
         {
@@ -47,20 +47,20 @@ internal static class RunCommand
     private static int Run(Request request, Terminal terminal)
     {
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         foreach (var warning in study.Warnings)
             terminal.Error.WriteLine($"Look again: {warning}");
-        if (request.Folder is { } given && RunFolder.Refusal(given, request.Replace) is { } refusal)
+        if (request.Folder is { } given && RunFolder.WriteObstacle(given, request.Replace) is { } refusal)
         {
             terminal.Error.WriteLine(refusal);
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
-        using var memory = OpenMemory(study, request, terminal, out var isRefused);
+        using var memory = OpenCache(study, request, terminal, out var isRefused);
         if (isRefused)
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         var started = DateTime.UtcNow;
-        var folder = request.Folder ?? RunFolder.Unused(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
         Outcome outcome;
         try
         {
@@ -69,25 +69,25 @@ internal static class RunCommand
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine($"The results could not be written to {folder}: {problem.Message}");
-            return ExitCode.Mistake;
+            return ExitCode.InvalidInput;
         }
 
-        Screen.Answer(terminal.Out, RunAnswer.Of(outcome.Result));
+        ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(outcome.Result));
         terminal.Out.WriteLine();
         terminal.Out.WriteLine($"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
-        return outcome.IsStopped ? ExitCode.Stopped : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Done;
+        return outcome.IsStopped ? ExitCode.Interrupted : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
     }
 
-    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, EvaluationMemory? memory, Terminal terminal)
+    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, EvaluationCache? memory, Terminal terminal)
     {
         var runner = new StudyRunner(study, request.Threads, memory);
         var evaluations = request.All ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}" : null;
         try
         {
-            var isStopped = Follow(runner, study, evaluations, terminal);
+            var isStopped = RunSteps(runner, study, evaluations, terminal);
             var result = runner.Result();
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), Made.Version, (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
-            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds, Made.MachineWords);
+            var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
+            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds, BuildInfo.Platform);
             RunFolder.Write(RunReport.Of(result, info), timings, folder, request.Replace, evaluations);
             return new Outcome(result, isStopped);
         }
@@ -99,7 +99,7 @@ internal static class RunCommand
     }
 
     /// <summary>The file of evaluations asked for, or null; a file that will not do is told and refused.</summary>
-    private static EvaluationMemory? OpenMemory(Study study, Request request, Terminal terminal, out bool isRefused)
+    private static EvaluationCache? OpenCache(Study study, Request request, Terminal terminal, out bool isRefused)
     {
         isRefused = false;
         if (request.Remember is not { } path)
@@ -109,11 +109,11 @@ internal static class RunCommand
         {
             try
             {
-                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {Made.Version}";
-                if (EvaluationMemory.Open(path, identity, study.Factors.Count, out refusal) is { } memory)
+                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {BuildInfo.Version}";
+                if (EvaluationCache.Open(path, identity, study.Factors.Count, out refusal) is { } memory)
                 {
-                    if (memory.Known > 0)
-                        terminal.Error.WriteLine($"{Figures.Count(memory.Known)} evaluations are known from {path}.");
+                    if (memory.CachedCount > 0)
+                        terminal.Error.WriteLine($"{NumberFormat.Count(memory.CachedCount)} evaluations are known from {path}.");
                     return memory;
                 }
             }
@@ -129,14 +129,14 @@ internal static class RunCommand
     }
 
     /// <summary>Steps through the run, showing progress on a terminal; true when the user stopped it.</summary>
-    private static bool Follow(StudyRunner runner, Study study, string? evaluations, Terminal terminal)
+    private static bool RunSteps(StudyRunner runner, Study study, string? evaluations, Terminal terminal)
     {
         using var table = evaluations is null ? null : OpenTable(study, evaluations);
-        return Following.Of(runner.Steps(), terminal, step =>
+        return ProgressDisplay.Run(runner.Steps(), terminal, step =>
         {
             if (step.Batch is { } batch)
                 table?.Append(batch);
-            return terminal.StopAsked();
+            return terminal.StopRequested();
         });
     }
 

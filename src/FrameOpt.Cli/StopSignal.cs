@@ -6,19 +6,19 @@ namespace FrameOpt.Cli;
 internal sealed class StopSignal
 {
     private readonly List<PosixSignalRegistration> registrations = [];
-    private volatile bool asked;
+    private volatile bool requested;
 
     public StopSignal()
     {
         foreach (var signal in new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM })
-            registrations.Add(PosixSignalRegistration.Create(signal, Heard));
+            registrations.Add(PosixSignalRegistration.Create(signal, OnSignal));
     }
 
-    public bool IsAsked => asked;
+    public bool IsRequested => requested;
 
-    private void Heard(PosixSignalContext context)
+    private void OnSignal(PosixSignalContext context)
     {
-        context.Cancel = !asked;
-        asked = true;
+        context.Cancel = !requested;
+        requested = true;
     }
 }

@@ -20,7 +20,7 @@ internal static class StudyArgument
     {
         var reading = StudyReader.Read(path, variant ?? "");
         if (reading.Study is null)
-            Screen.Mistakes(terminal, path, reading.Mistakes);
+            ConsoleWriter.WriteDiagnostics(terminal, path, reading.Diagnostics);
         return reading.Study;
     }
 }

@@ -6,8 +6,8 @@ namespace FrameOpt.Cli;
 /// <param name="Out">Answers.</param>
 /// <param name="Error">Progress and mistakes.</param>
 /// <param name="OutStream">The bytes behind <paramref name="Out"/>, for JSON.</param>
-/// <param name="StopAsked">True once the user asked to stop.</param>
-public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutStream, Func<bool> StopAsked)
+/// <param name="StopRequested">True once the user asked to stop.</param>
+public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutStream, Func<bool> StopRequested)
 {
     private const int PipeWidth = 400;
 
@@ -19,7 +19,7 @@ public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutSt
             Console(System.Console.Out, System.Console.IsOutputRedirected),
             Console(System.Console.Error, System.Console.IsErrorRedirected),
             System.Console.OpenStandardOutput(),
-            () => stop.IsAsked);
+            () => stop.IsRequested);
     }
 
     /// <summary>A console over a writer. In a pipe there is no colour and no wrapping.</summary>

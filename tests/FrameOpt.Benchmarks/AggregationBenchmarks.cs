@@ -9,7 +9,7 @@ namespace FrameOpt.Benchmarks;
 [MemoryDiagnoser]
 public class AggregationBenchmarks
 {
-    private readonly double[] shares = LineSamples.Shares(100_000);
+    private readonly double[] shares = ProductLineSamples.Shares(100_000);
 
     [Params(200, 1000)]
     public int Representatives { get; set; }
@@ -17,8 +17,8 @@ public class AggregationBenchmarks
     [Benchmark]
     public double RelativeGap()
     {
-        var line = AggregatedLine.Solve(shares, 2000, (customer, costs) => LineSamples.FrameRow(customer, 1, costs),
-            (costs, counts) => new LineProblem(costs, counts, 3, new LineObjective.Mean()), Representatives, new LineSettings());
+        var line = AggregatedSolution.Solve(shares, 2000, (customer, costs) => ProductLineSamples.FrameRow(customer, 1, costs),
+            (costs, counts) => new ProductLineProblem(costs, counts, 3, new ProductLineObjective.Mean()), Representatives, new ProductLineSolverSettings());
         Console.WriteLine($"// value {line.Solution.Value:G6}, bound {line.Solution.Bound:G6}, error bound {line.ErrorBound:G4}");
         return line.Solution.Gap / line.Solution.Value;
     }

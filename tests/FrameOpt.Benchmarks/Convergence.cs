@@ -26,14 +26,14 @@ public static class Convergence
         Row("DTLZ2, 12 factors, 3 objectives, NSGA-III", KnownProblems.Dtlz2(3, 12), seed => new Nsga3Search(new EvolutionSettings(100, seed)), front => Volume(front) / octant);
         var study = StudyReader.Read(studyPath).Study!;
         var mission = StudyProblem.Model(study);
-        var grid = new SearchRun(SubGrid.Of(study, CertificateRun.LargestPart), mission, Environment.ProcessorCount);
+        var grid = new SearchRun(SubGrid.Of(study, CertificateRun.MaxPartialGrid), mission, Environment.ProcessorCount);
         foreach (var _ in grid.Batches())
         {
         }
 
         var whole = grid.Front();
         var search = (SearchSetting.Evolutionary)study.Search;
-        Row($"{study.Title}, {StudySearchName(search)}", new StudyProblem(study, mission).Problem, seed => StudySearch.Of(study, search with { Seed = seed }, new StudyProblem(study, mission).Problem), front => FrontShare.Of(front, whole, 1 << 12).Share);
+        Row($"{study.Title}, {StudySearchName(search)}", new StudyProblem(study, mission).Problem, seed => StudySearch.Of(study, search with { Seed = seed }, new StudyProblem(study, mission).Problem), front => HypervolumeRatio.Of(front, whole, 1 << 12).Ratio);
     }
 
     private static string StudySearchName(SearchSetting.Evolutionary search) => search.Method == SearchMethod.NsgaII ? "NSGA-II" : "NSGA-III";
@@ -43,11 +43,11 @@ public static class Convergence
         var shares = looks.Select(_ => new List<double>()).ToArray();
         for (var seed = 1UL; seed <= Seeds; seed++)
         {
-            var front = new FrontBuilder(problem.Goals.Count, threads: 1);
+            var front = new FrontBuilder(problem.Objectives.Count, threads: 1);
             var look = 0;
             foreach (var batch in search(seed).Run(problem, threads: 1))
             {
-                front.Add(batch.Objectives, batch.Usable, batch.Designs.Count, batch.Designs.FirstNumber);
+                front.Add(batch.Objectives, batch.Feasible, batch.Designs.Count, batch.Designs.FirstNumber);
                 if (batch.Designs.FirstNumber + batch.Designs.Count >= looks[look])
                     shares[look++].Add(share(front.Result()));
                 if (look == looks.Length)
@@ -61,10 +61,10 @@ public static class Convergence
     /// <summary>The front of everything a search evaluates up to so many designs, on one thread.</summary>
     public static FrontPoints Front(ISearch search, Problem problem, long evaluations)
     {
-        var front = new FrontBuilder(problem.Goals.Count, threads: 1);
+        var front = new FrontBuilder(problem.Objectives.Count, threads: 1);
         foreach (var batch in search.Run(problem, threads: 1))
         {
-            front.Add(batch.Objectives, batch.Usable, batch.Designs.Count, batch.Designs.FirstNumber);
+            front.Add(batch.Objectives, batch.Feasible, batch.Designs.Count, batch.Designs.FirstNumber);
             if (batch.Designs.FirstNumber + batch.Designs.Count >= evaluations)
                 break;
         }

@@ -10,7 +10,7 @@ public class FrontBenchmarks
 {
     private const int Batch = 100_000;
 
-    private readonly byte[] usable = new byte[Batch];
+    private readonly byte[] feasible = new byte[Batch];
     private double[][][] batches = [];
 
     /// <summary>Which points; the fronts have some 3,300 - 12,000 - 63,000 designs on the grid, 2,700 - 36,000 - 134,000 on the shell.</summary>
@@ -23,7 +23,7 @@ public class FrontBenchmarks
     [GlobalSetup]
     public void Setup()
     {
-        Array.Fill(usable, (byte)1);
+        Array.Fill(feasible, (byte)1);
         var columns = Points switch
         {
             "grid 3" => FrontSamples.Grid(3, spread: 0.6),
@@ -43,7 +43,7 @@ public class FrontBenchmarks
     {
         var builder = new FrontBuilder(batches[0].Length, Threads);
         for (var b = 0; b < batches.Length; b++)
-            builder.Add(batches[b], usable, batches[b][0].Length, (long)b * Batch);
+            builder.Add(batches[b], feasible, batches[b][0].Length, (long)b * Batch);
         return builder.Result();
     }
 }

@@ -17,9 +17,9 @@ public class KernelBenchmarks
     [Benchmark]
     public long Grid()
     {
-        long usable = 0;
+        long feasible = 0;
         foreach (var batch in new ExhaustiveSearch().Run(problem, Threads))
-            usable += batch.Tally.Usable;
-        return usable;
+            feasible += batch.Counts.Feasible;
+        return feasible;
     }
 }

@@ -50,7 +50,7 @@ public static class PeerTasks
     {
         var problem = name switch { "zdt1" => KnownProblems.Zdt1(), "zdt3" => KnownProblems.Zdt3(), _ => KnownProblems.Dtlz2(3, 12) };
         var volumes = new List<double>();
-        return new PeerTask("nsga2", $"{name}-{population}-{generations}", [], problem.Goals.Count, () =>
+        return new PeerTask("nsga2", $"{name}-{population}-{generations}", [], problem.Objectives.Count, () =>
         {
             var search = new Nsga2Search(new EvolutionSettings(population, (ulong)volumes.Count + 1));
             volumes.Add(Convergence.Volume(Convergence.Front(search, problem, (long)population * generations)));

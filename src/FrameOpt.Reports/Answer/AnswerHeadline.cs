@@ -12,34 +12,34 @@ internal static class AnswerHeadline
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
         var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best so far only ({result.StopReason}). ";
-        var warning = BeyondHold(chosen);
+        var warning = EffortWarning(chosen);
         var best = result.Front.Count == 1
             ? "The one design that no other beats"
-            : $"Best compromise of the {Figures.Count(result.Front.Count)} designs that no other beats";
-        return ($"{cutShort}{warning}{best}: {GeometryWords.Of(result.Study, chosen.Geometry)}.", cutShort.Length + warning.Length > 0);
+            : $"Best compromise of the {NumberFormat.Count(result.Front.Count)} designs that no other beats";
+        return ($"{cutShort}{warning}{best}: {GeometryText.Of(result.Study, chosen.Geometry)}.", cutShort.Length + warning.Length > 0);
     }
 
     /// <summary>For a design of the front that is not the best compromise.</summary>
-    public static string OfAnother(Study study, int rank, DesignEvaluation design) =>
-        $"{BeyondHold(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: {GeometryWords.Of(study, design.Geometry)}.";
+    public static string ForOtherDesign(Study study, int rank, DesignEvaluation design) =>
+        $"{EffortWarning(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: {GeometryText.Of(study, design.Geometry)}.";
 
-    private static string BeyondHold(DesignEvaluation design)
+    private static string EffortWarning(DesignEvaluation design)
     {
         var phases = design.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).Select(EffortWords).ToList();
         return phases.Count == 0 ? "" : $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", phases)}. ";
     }
 
-    private static string EffortWords(PhaseResult phase) => $"{phase.Phase.Name} (effort {Figures.Text(phase[PhaseQuantity.Effort], "")})";
+    private static string EffortWords(PhaseResult phase) => $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})";
 
     private static string NothingFeasible(StudyResult result)
     {
         var cutShort = result.IsComplete ? "" : " so far";
         return result.NearestMiss is { } miss
-            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: {GeometryWords.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: {string.Join("; and ", miss.BrokenLimits)}."
-            : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequent(result.Counts)}";
+            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: {GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: {string.Join("; and ", miss.BrokenLimits)}."
+            : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequentFailure(result.Counts)}";
     }
 
-    private static string MostFrequent(RunCounts counts) => counts.FailedBy.Count == 0
+    private static string MostFrequentFailure(RunCounts counts) => counts.FailedBy.Count == 0
         ? "No design was evaluated."
-        : $"Most frequent reason: {counts.FailedBy[0].Reason} ({Figures.Count(counts.FailedBy[0].Count)} designs).";
+        : $"Most frequent reason: {counts.FailedBy[0].Reason} ({NumberFormat.Count(counts.FailedBy[0].Count)} designs).";
 }

@@ -21,7 +21,7 @@ internal static class CostSection
     {
         if (result.Baseline is { } baseline)
         {
-            yield return $"Baseline: {GeometryWords.Of(result.Study, baseline.Geometry)}"
+            yield return $"Baseline: {GeometryText.Of(result.Study, baseline.Geometry)}"
                 + (baseline.Failure is { } reason ? $". It cannot fly the mission: {reason}." : ".");
         }
 
@@ -34,13 +34,13 @@ internal static class CostSection
         var onFront = result.Front.Select(design => design.Objectives[index]);
         var best = objective.Maximise ? onFront.Max() : onFront.Min();
         string Cell(DesignEvaluation design) =>
-            Figures.Text(objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response], objective.Response.Entry);
+            NumberFormat.Text(objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response], objective.Response.Entry);
         return
         [
-            StudyWords.Name(objective.Response, objective.Magnitude),
-            StudyWords.Goal(objective),
+            StudyText.Name(objective.Response, objective.Magnitude),
+            StudyText.Goal(objective),
             Cell(chosen),
-            Figures.Text(best, objective.Response.Entry),
+            NumberFormat.Text(best, objective.Response.Entry),
             .. BaselineCell(result, Cell),
         ];
     }
@@ -48,7 +48,7 @@ internal static class CostSection
     private static string[] MissionRow(StudyResult result, DesignEvaluation chosen, MissionQuantity quantity)
     {
         var entry = ResponseCatalogue.Of(quantity);
-        string Cell(DesignEvaluation design) => Figures.Text(design[quantity], entry);
+        string Cell(DesignEvaluation design) => NumberFormat.Text(design[quantity], entry);
         return [entry.Name, "", Cell(chosen), "", .. BaselineCell(result, Cell)];
     }
 

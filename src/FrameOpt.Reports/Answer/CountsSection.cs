@@ -6,17 +6,17 @@ namespace FrameOpt.Reports.Answer;
 /// <summary>How many designs went where, and why the search ended.</summary>
 internal static class CountsSection
 {
-    private const int ReasonsShown = 3;
+    private const int MaxReasons = 3;
 
     public static AnswerSection Of(StudyResult result)
     {
         var counts = result.Counts;
         List<string> lines =
         [
-            $"{Figures.Count(counts.Evaluated)} designs evaluated, {StudyWords.Among(result.Study)}: {Figures.Count(counts.Failed)} cannot fly, "
-                + $"{Figures.Count(counts.OutsideLimits)} break a limit, {Figures.Count(counts.Feasible)} are feasible, {Figures.Count(result.Front.Count)} of them on the front.",
+            $"{NumberFormat.Count(counts.Evaluated)} designs evaluated, {StudyText.DesignSpace(result.Study)}: {NumberFormat.Count(counts.Failed)} cannot fly, "
+                + $"{NumberFormat.Count(counts.Infeasible)} break a limit, {NumberFormat.Count(counts.Feasible)} are feasible, {NumberFormat.Count(result.Front.Count)} of them on the front.",
             $"{(!result.IsComplete ? "NOT COMPLETE" : result.Study.Search is SearchSetting.Exhaustive ? "Complete" : "Ended")}: {result.StopReason}.",
-            .. counts.FailedBy.Take(ReasonsShown).Select(reason => $"Cannot fly: {reason.Reason} ({Figures.Count(reason.Count)} designs)."),
+            .. counts.FailedBy.Take(MaxReasons).Select(reason => $"Cannot fly: {reason.Reason} ({NumberFormat.Count(reason.Count)} designs)."),
         ];
         return new AnswerSection("Counts", lines);
     }

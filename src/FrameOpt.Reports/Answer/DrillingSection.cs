@@ -17,16 +17,16 @@ internal static class DrillingSection
         [
             $"LEFT hang point {Place(-DrillingDimensions.LeftMetres(geometry), unit)}; "
                 + $"RIGHT hang point {Place(DrillingDimensions.RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.",
-            $"{GeometryWords.Of(factors, geometry)}.{TurnedAxle(geometry)}",
-            $"Propeller {StudyWords.Turns(rotation)} seen from behind: under power its reaction pushes the {(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
+            $"{GeometryText.Of(factors, geometry)}.{ThrustAngleInstruction(geometry)}",
+            $"Propeller {StudyText.RotationText(rotation)} seen from behind: under power its reaction pushes the {(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
         ]);
     }
 
-    private static string TurnedAxle(FrameGeometry geometry)
+    private static string ThrustAngleInstruction(FrameGeometry geometry)
     {
         if (geometry.AngleRadians == 0)
             return "";
-        var side = SideWords.Side(geometry.AngleRadians);
+        var side = SideText.Side(geometry.AngleRadians);
         return $" To build that angle, turn the propeller's axle so that its front end, on the pilot's side, moves towards the pilot's {side} and its rear end the other way: "
             + $"the thrust then pushes forward and to the {side}.";
     }
@@ -36,6 +36,6 @@ internal static class DrillingSection
     {
         var size = Math.Abs(rightMetres);
         var inMillimetres = unit.Symbol == "mm" ? "" : FormattableString.Invariant($" ({1000 * size:0.0} mm)");
-        return $"{unit.Text(size)}{inMillimetres} to the {SideWords.Side(rightMetres)}";
+        return $"{unit.Text(size)}{inMillimetres} to the {SideText.Side(rightMetres)}";
     }
 }

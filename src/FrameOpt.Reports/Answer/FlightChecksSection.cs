@@ -13,11 +13,11 @@ internal static class FlightChecksSection
         var worst = chosen.Phases.MaxBy(phase => phase[PhaseQuantity.Effort])!;
         return new AnswerSection("Before flight, in this order",
         [
-            $"1. Rotation: see from behind that the propeller turns {StudyWords.Turns(study.Machine.Propeller.Rotation)}. The other way round its torque does the opposite of what this page says of every phase under power, and the design is the wrong one; the figures with the engine off stay.",
-            $"2. Hang check, engine off: the {SideWords.Side(side).ToUpperInvariant()} scale must read more, by the figures above.",
+            $"1. Rotation: see from behind that the propeller turns {StudyText.RotationText(study.Machine.Propeller.Rotation)}. The other way round its torque does the opposite of what this page says of every phase under power, and the design is the wrong one; the figures with the engine off stay.",
+            $"2. Hang check, engine off: the {SideText.Side(side).ToUpperInvariant()} scale must read more, by the figures above.",
             "3. Tied-down run: frame firmly tied, nobody near the propeller's plane; bring the power up slowly and see which side is pulled down: the strap on the other side tightens.",
             $"4. Flight: smooth air and height to spare; level flight first, then climb, then power off, accelerated flight last. The hardest to hold is {worst.Phase.Name} "
-                + $"(effort {Figures.Text(worst[PhaseQuantity.Effort], "")}, {SideWords.Residual(worst)}).",
+                + $"(effort {NumberFormat.Text(worst[PhaseQuantity.Effort], "")}, {SideText.Residual(worst)}).",
         ]);
     }
 }

@@ -19,21 +19,21 @@ internal static class LeverageSection
         string[] best = ["offset of the best design there", "", "", .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];
         yield return new AnswerSection(
             "If the yaw leverage is otherwise: the least certain number",
-            [.. OutsideRange(result), .. result.Scenarios.SelectMany(Warnings), .. WithoutBest(result)],
+            [.. OutsideRange(result), .. result.Scenarios.SelectMany(Warnings), .. UnknownBestDesigns(result)],
             new AnswerTable(headers, [.. phases, best]));
         yield return new AnswerSection(
             "The best design at each yaw leverage",
             [.. result.Scenarios.Where(scenario => scenario.Best is not null)
-                .Select(scenario => $"At {Heading(scenario)}: {GeometryWords.Of(result.Study, scenario.Best!.Geometry)}.")]);
+                .Select(scenario => $"At {Heading(scenario)}: {GeometryText.Of(result.Study, scenario.Best!.Geometry)}.")]);
     }
 
     private static string[] PhaseRow(StudyResult result, PhaseResult phase, int index) =>
     [
         phase.Phase.Name,
-        SideWords.Moment(phase[PhaseQuantity.WingRollMoment]),
-        SideWords.Moment(phase[PhaseQuantity.WingYawMoment]),
+        SideText.Moment(phase[PhaseQuantity.WingRollMoment]),
+        SideText.Moment(phase[PhaseQuantity.WingYawMoment]),
         .. result.Scenarios.Select(scenario => scenario.Chosen.Failure is null
-            ? SideWords.Moment(scenario.Chosen.Phases[index][PhaseQuantity.Residual])
+            ? SideText.Moment(scenario.Chosen.Phases[index][PhaseQuantity.Residual])
             : "cannot fly"),
     ];
 
@@ -61,25 +61,25 @@ internal static class LeverageSection
 
     private static string BestOffset(LeverageScenario scenario, StudyFactor offset) => scenario.Best is not { } best ? "not known"
         : best.Geometry.OffsetMetres == 0 ? "none"
-        : $"{offset.Unit.Text(Math.Abs(best.Geometry.OffsetMetres))} {SideWords.Side(best.Geometry.OffsetMetres)}";
+        : $"{offset.Unit.Text(Math.Abs(best.Geometry.OffsetMetres))} {SideText.Side(best.Geometry.OffsetMetres)}";
 
-    private static IEnumerable<string> WithoutBest(StudyResult result)
+    private static IEnumerable<string> UnknownBestDesigns(StudyResult result)
     {
         var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(scenario => scenario.Label).ToList();
         if (labels.Count == 0)
             yield break;
-        var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > StudyRunner.MostDesignsForScenarioSearch and var designs }
-            ? $"a grid of {Figures.Count(designs)} designs is not searched again for another leverage"
+        var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > StudyRunner.MaxDesignsForScenarioSearch and var designs }
+            ? $"a grid of {NumberFormat.Count(designs)} designs is not searched again for another leverage"
             : "no design keeps every limit there, or the search for it was stopped before its end";
         yield return $"The best design at leverage {string.Join(" and ", labels)} is not known: {why}.";
     }
 
     private static IEnumerable<string> Warnings(LeverageScenario scenario)
     {
-        var beyondHold = scenario.Chosen.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).ToList();
-        if (beyondHold.Count > 0)
+        var excessiveEffort = scenario.Chosen.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).ToList();
+        if (excessiveEffort.Count > 0)
         {
-            var phases = string.Join(", ", beyondHold.Select(phase => $"{phase.Phase.Name} (effort {Figures.Text(phase[PhaseQuantity.Effort], "")})"));
+            var phases = string.Join(", ", excessiveEffort.Select(phase => $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})"));
             yield return $"At leverage {scenario.Label} the pilot cannot hold this design in {phases}.";
         }
     }

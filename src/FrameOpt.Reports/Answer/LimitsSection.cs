@@ -9,23 +9,23 @@ namespace FrameOpt.Reports.Answer;
 internal static class LimitsSection
 {
     /// <summary>A limit binds when the value lies this near to it, as a share of the bound.</summary>
-    private const double BindsWithinShare = 0.01;
+    private const double AtLimitTolerance = 0.01;
 
     /// <summary>A bound nearer to 0 than this, in its own unit, is reckoned as this large: of a bound of 0 there is no share.</summary>
-    private const double SmallestBound = 0.01;
+    private const double MinBoundMagnitude = 0.01;
 
     public static AnswerSection Of(StudyResult result)
     {
         var design = result.Chosen ?? result.NearestMiss?.Evaluation;
-        IReadOnlyList<string> ends = result.Chosen is { } chosen ? [.. EndsOfRanges(result.Study, chosen.Geometry)] : [];
+        IReadOnlyList<string> ends = result.Chosen is { } chosen ? [.. RangeEndWarnings(result.Study, chosen.Geometry)] : [];
         if (result.Study.Limits.Count == 0)
             return new AnswerSection("Limits", ["The study sets none.", .. ends]);
         string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs it excludes"];
-        var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.OutsideBy[i].Count));
+        var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.ViolatedBy[i].Count));
         return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. rows]));
     }
 
-    private static IEnumerable<string> EndsOfRanges(Study study, FrameGeometry geometry)
+    private static IEnumerable<string> RangeEndWarnings(Study study, FrameGeometry geometry)
     {
         foreach (var factor in study.Factors.Where(factor => factor.IsSwept))
         {
@@ -43,7 +43,7 @@ internal static class LimitsSection
     private static string[] Row(StudyLimit limit, DesignEvaluation? design, long excluded)
     {
         var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
-        return [limit.Text, Figures.Text(value, limit.Response.Entry), State(limit, value), Figures.Count(excluded)];
+        return [limit.Text, NumberFormat.Text(value, limit.Response.Entry), State(limit, value), NumberFormat.Count(excluded)];
     }
 
     private static string State(StudyLimit limit, double value)
@@ -56,5 +56,5 @@ internal static class LimitsSection
     }
 
     private static bool IsClose(double? bound, double value) =>
-        bound is { } at && Math.Abs(value - at) <= BindsWithinShare * Math.Max(Math.Abs(at), SmallestBound);
+        bound is { } at && Math.Abs(value - at) <= AtLimitTolerance * Math.Max(Math.Abs(at), MinBoundMagnitude);
 }

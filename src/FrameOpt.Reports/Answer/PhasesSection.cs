@@ -17,9 +17,9 @@ internal static class PhasesSection
     {
         var worst = design.Phases.MinBy(phase => phase[PhaseQuantity.TwistMargin])!;
         var margin = worst[PhaseQuantity.TwistMargin];
-        if (margin < Cautions.SuddenTwistMargin)
+        if (margin < Cautions.SuddenTorqueTwistMargin)
         {
-            yield return $"CAUTION: the twist margin in {worst.Phase.Name} is {Figures.Text(margin, "")}, below {PlainNumber.Text(Cautions.SuddenTwistMargin)}: "
+            yield return $"CAUTION: the twist margin in {worst.Phase.Name} is {NumberFormat.Text(margin, "")}, below {PlainNumber.Text(Cautions.SuddenTorqueTwistMargin)}: "
                 + "a sudden torque can carry the risers over.";
         }
     }
@@ -29,25 +29,25 @@ internal static class PhasesSection
         foreach (var (name, quantity) in new[] { ("roll", PhaseQuantity.BodyRoll), ("yaw", PhaseQuantity.BodyYaw) })
         {
             var worst = design.Phases.MaxBy(phase => Math.Abs(phase[quantity]))!;
-            if (Math.Abs(worst[quantity]) > Cautions.LargestSmallAngleDegrees)
+            if (Math.Abs(worst[quantity]) > Cautions.SmallAngleLimitDegrees)
             {
-                yield return $"CAUTION: the body's {name} in {worst.Phase.Name} is {Figures.Text(Math.Abs(worst[quantity]), "deg")} to the {SideWords.Side(worst[quantity])}: the model takes it as small, "
-                    + $"so beyond {Figures.Text(Cautions.LargestSmallAngleDegrees, "deg")} its figures are rough.";
+                yield return $"CAUTION: the body's {name} in {worst.Phase.Name} is {NumberFormat.Text(Math.Abs(worst[quantity]), "deg")} to the {SideText.Side(worst[quantity])}: the model takes it as small, "
+                    + $"so beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} its figures are rough.";
             }
         }
     }
 
     private static string Line(PhaseResult phase, double totalWeight) => string.Join(
         "; ",
-        $"{phase.Phase.Name} ({Share(phase.Phase.Weight, totalWeight)}): {SideWords.Residual(phase)}",
-        SideWords.Lean(phase[PhaseQuantity.Lean]),
-        $"effort {Figures.Text(phase[PhaseQuantity.Effort], "")} of the largest lean{(phase[PhaseQuantity.Effort] > 1 ? " (CANNOT BE HELD)" : "")}",
-        SideWords.LoadDifference(phase[PhaseQuantity.LoadDifference]));
+        $"{phase.Phase.Name} ({Share(phase.Phase.Weight, totalWeight)}): {SideText.Residual(phase)}",
+        SideText.Lean(phase[PhaseQuantity.Lean]),
+        $"effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest lean{(phase[PhaseQuantity.Effort] > 1 ? " (CANNOT BE HELD)" : "")}",
+        SideText.LoadDifference(phase[PhaseQuantity.LoadDifference]));
 
     private static string Share(double weight, double total) =>
         weight == 0 ? "not weighted" : FormattableString.Invariant($"{100 * weight / total:0.#} % of the mission");
 
     private static string BaselineWords(StudyResult result, int phaseIndex) => result.Baseline is { Failure: null } baseline
-        ? $"; baseline {SideWords.Residual(baseline.Phases[phaseIndex])}"
+        ? $"; baseline {SideText.Residual(baseline.Phases[phaseIndex])}"
         : "";
 }

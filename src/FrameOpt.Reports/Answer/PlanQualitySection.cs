@@ -29,11 +29,11 @@ public static class PlanQualitySection
                 term,
                 Invariant($"{quality.StandardErrors[t]:0.000}"),
                 double.IsNaN(quality.VarianceInflation[t]) ? "" : Invariant($"{quality.VarianceInflation[t]:0.00}"),
-                Chance(quality, t, 0.5),
-                Chance(quality, t, 1),
+                PowerText(quality, t, 0.5),
+                PowerText(quality, t, 1),
             ])]));
     }
 
-    private static string Chance(PlanQuality quality, int term, double coefficient) =>
+    private static string PowerText(PlanQuality quality, int term, double coefficient) =>
         term == 0 || quality.ErrorDegreesOfFreedom < 1 ? "" : Invariant($"{PlanPower.Of(quality, term, coefficient, 1):0.00}");
 }

@@ -20,7 +20,7 @@ internal static class RoundingSection
         var rounded = result.Mission.Evaluate(Rounded(continuous, design.Geometry));
         yield return new AnswerSection("Rounded to whole millimetres and tenths of a degree",
         [
-            $"{GeometryWords.Of(result.Study, rounded.Geometry)}: LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
+            $"{GeometryText.Of(result.Study, rounded.Geometry)}: LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
                 + $"{Millimetres(DrillingDimensions.RightMetres(rounded.Geometry))} from the plane of symmetry.",
             rounded.Failure is { } failure
                 ? $"IT CANNOT FLY: {failure}. Build to the figures above, or choose another."
@@ -38,12 +38,12 @@ internal static class RoundingSection
     {
         var unit = objective.Response.Unit;
         double Value(DesignEvaluation design) => objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response];
-        return $"{StudyWords.Name(objective.Response, objective.Magnitude)} {Figures.Text(Value(after), unit)} (exactly built {Figures.Text(Value(before), unit)})";
+        return $"{StudyText.Name(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} (exactly built {NumberFormat.Text(Value(before), unit)})";
     }
 
     private static string Limits(Study study, DesignEvaluation rounded)
     {
-        var broken = study.Limits.Where(limit => !limit.AsConstraint.Allows(limit.ValueOf(rounded))).Select(limit => limit.Text).ToList();
+        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded))).Select(limit => limit.Text).ToList();
         return broken.Count == 0 ? "It keeps every limit." : $"IT BREAKS {string.Join(" and ", broken)}.";
     }
 

@@ -15,7 +15,7 @@ public sealed record RunAnswer(
     public static RunAnswer Of(StudyResult result)
     {
         IReadOnlyList<AnswerSection> sections = result.Chosen is null
-            ? [.. NearestMissSection.Of(result), .. PlanShortSection.Of(result), CountsSection.Of(result), CautionsSection.Of(result)]
+            ? [.. NearestMissSection.Of(result), .. PlanSummarySection.Of(result), CountsSection.Of(result), CautionsSection.Of(result)]
             :
             [
                 PhasesSection.Of(result, result.Chosen),
@@ -27,8 +27,8 @@ public sealed record RunAnswer(
                 BandSection.Of(result, result.Chosen),
                 LimitsSection.Of(result),
                 FlightChecksSection.Of(result.Study, result.Chosen),
-                .. PlanShortSection.Of(result),
-                .. CertificateSection.Of(result),
+                .. PlanSummarySection.Of(result),
+                .. SearchQualitySection.Of(result),
                 CountsSection.Of(result),
                 CautionsSection.Of(result),
             ];

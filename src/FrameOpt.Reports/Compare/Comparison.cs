@@ -14,7 +14,7 @@ public sealed record Comparison(IReadOnlyList<ComparedColumn> Columns)
     /// <summary>Why figures are not to be held against each other, and what else to know before reading them.</summary>
     public IReadOnlyList<string> Warnings =>
     [
-        .. Columns.Select((column, c) => (column, c)).Skip(1).SelectMany(item => Fairness.Reasons(Differences[item.c], Columns[0], item.column)),
+        .. Columns.Select((column, c) => (column, c)).Skip(1).SelectMany(item => Comparability.Reasons(Differences[item.c], Columns[0], item.column)),
         .. Columns.Where(column => !column.Run.IsComplete).Select(column => $"{column.Letter} comes from a run that was cut short ({column.Run.StopReason}): a better design may be missing from it."),
     ];
 }

@@ -16,7 +16,7 @@ internal static class ComparisonBars
     private const double Gap = 7;
 
     /// <summary>Room beside the longest bar for its figure.</summary>
-    private const double ForFigure = 54;
+    private const double LabelWidth = 54;
 
     public static XElement Of(Comparison comparison)
     {
@@ -25,12 +25,12 @@ internal static class ComparisonBars
         var top = 22 + columns.Count * 14.0;
         var group = Heading + columns.Count * Step + Gap;
         var height = top + phases.Count * group + 34;
-        double X(double residual) => (Left + Right) / 2 + residual / largest * ((Right - Left) / 2 - ForFigure);
-        var axis = PlotAxis.Around("residual torque [N·m]", [-largest, largest], steps: 6);
+        double X(double residual) => (Left + Right) / 2 + residual / largest * ((Right - Left) / 2 - LabelWidth);
+        var axis = PlotAxis.Spanning("residual torque [N·m]", [-largest, largest], steps: 6);
         var ticks = axis.Ticks.Where(tick => Math.Abs(tick) <= largest * 1.001).ToList();
-        return Svg.Picture("bars", Width, height, "Residual torque in each phase", Words(comparison),
+        return Svg.Picture("bars", Width, height, "Residual torque in each phase", AltText(comparison),
         [
-            .. columns.SelectMany((column, c) => (XElement[])[Svg.Rectangle(Look(c), Left, 3 + 14 * c, 20, Bar), Svg.Text("axis", Left + 26, 12 + 14 * c, "start", column.Name)]),
+            .. columns.SelectMany((column, c) => (XElement[])[Svg.Rectangle(CssClass(c), Left, 3 + 14 * c, 20, Bar), Svg.Text("axis", Left + 26, 12 + 14 * c, "start", column.Name)]),
             .. ticks.Select(tick => Svg.Line(tick == 0 ? "zero" : "grid", X(tick), top - 2, X(tick), height - 32)),
             .. ticks.Select(tick => Svg.Text("tick", X(tick), height - 20, "middle", axis.Text(Math.Abs(tick)))),
             Svg.Text("axis", X(0), height - 6, "middle", axis.Title),
@@ -40,11 +40,11 @@ internal static class ComparisonBars
         ]);
     }
 
-    private static string Look(int column) => FormattableString.Invariant($"bar-{column + 1}");
+    private static string CssClass(int column) => FormattableString.Invariant($"bar-{column + 1}");
 
     private static IEnumerable<XElement> Group(IReadOnlyList<ComparedColumn> columns, string phase, double top, Func<double, double> x)
     {
-        yield return Svg.Text("name", Left, top + 11, "start", ChartText.Short(phase, 40));
+        yield return Svg.Text("name", Left, top + 11, "start", TextTruncation.Truncate(phase, 40));
         for (var c = 0; c < columns.Count; c++)
         {
             var y = top + Heading + c * Step;
@@ -54,12 +54,12 @@ internal static class ComparisonBars
                 continue;
             }
 
-            yield return Svg.Rectangle(Look(c), Math.Min(x(0), x(residual)), y, Math.Max(0.8, Math.Abs(x(residual) - x(0))), Bar);
-            var figure = Figures.Text(Math.Abs(residual), "N·m").Replace(" N·m", "", StringComparison.Ordinal);
+            yield return Svg.Rectangle(CssClass(c), Math.Min(x(0), x(residual)), y, Math.Max(0.8, Math.Abs(x(residual) - x(0))), Bar);
+            var figure = NumberFormat.Text(Math.Abs(residual), "N·m").Replace(" N·m", "", StringComparison.Ordinal);
             yield return Svg.Text("tick", x(residual) + (residual < 0 ? -4 : 4), y + 9, residual < 0 ? "end" : "start", $"{columns[c].Letter} {figure}");
         }
     }
 
-    private static string Words(Comparison comparison) => string.Join(" ", comparison.Columns.Select(column =>
-        $"{column.Name}: {string.Join("; ", column.Phases.Select(phase => $"{phase.Name} {SideWords.Residual(phase.ResidualNewtonMetres)}"))}."));
+    private static string AltText(Comparison comparison) => string.Join(" ", comparison.Columns.Select(column =>
+        $"{column.Name}: {string.Join("; ", column.Phases.Select(phase => $"{phase.Name} {SideText.Residual(phase.ResidualNewtonMetres)}"))}."));
 }

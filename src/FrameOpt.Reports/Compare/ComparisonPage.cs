@@ -11,8 +11,8 @@ public static class ComparisonPage
     /// <summary>The page as text; the same for the same runs.</summary>
     public static string Of(Comparison comparison)
     {
-        var style = PageShell.Resource("page.css") + PageShell.Resource("comparison.css");
-        return PageShell.Of($"{comparison.Title} - FrameOpt comparison", style, script: null, [Head(comparison), PageShell.Main(Parts(comparison)), PageShell.Foot()]);
+        var style = PageTemplate.ReadResource("page.css") + PageTemplate.ReadResource("comparison.css");
+        return PageTemplate.Of($"{comparison.Title} - FrameOpt comparison", style, script: null, [Head(comparison), PageTemplate.Main(Parts(comparison)), PageTemplate.Footer()]);
     }
 
     private static XElement Head(Comparison comparison) => new(
@@ -34,10 +34,10 @@ public static class ComparisonPage
     {
         var (phases, mission, drilling) = (ComparisonSections.Phases(comparison), ComparisonSections.Mission(comparison), ComparisonSections.Drilling(comparison));
         yield return Html.Section("designs", ComparisonSections.Designs(comparison).Title, [Designs(comparison), .. Warnings(comparison), Html.Paragraph("danger", Cautions.FirstPage[0])]);
-        yield return Html.Section("drill", drilling.Title, Frames(comparison), Html.Words(drilling));
+        yield return Html.Section("drill", drilling.Title, Frames(comparison), Html.SectionBody(drilling));
         yield return Html.Section(
-            "phases", phases.Title, Html.Figure(ComparisonBars.Of(comparison), "Residual torque is what is left for the pilot to hold by leaning or braking."), Html.Words(phases));
-        yield return Html.Section("mission", mission.Title, Html.Words(mission));
+            "phases", phases.Title, Html.Figure(ComparisonBars.Of(comparison), "Residual torque is what is left for the pilot to hold by leaning or braking."), Html.SectionBody(phases));
+        yield return Html.Section("mission", mission.Title, Html.SectionBody(mission));
         yield return Html.Section("differences", ComparisonSections.DifferencesTitle, ComparisonSections.DifferencesByColumn(comparison).SelectMany(part =>
             (XElement?[])[part.Heading.Length > 0 ? Html.Heading(part.Heading) : null, Html.List(part.Lines)]));
         yield return Html.Section("cautions", "Cautions and limits of the model", CautionParts(comparison));
@@ -56,16 +56,16 @@ public static class ComparisonPage
     {
         var scales = comparison.Columns.Select(column => FrameScale.Of(column.Run.Machine, [.. comparison.Columns.Select(any => any.Geometry)])).ToList();
         var scale = new FrameScale(
-            scales.Min(each => each.PerMetre), scales.Max(each => each.HighestUp), scales.Min(each => each.LowestUp), scales.Max(each => each.FarthestForward), scales.Min(each => each.FarthestBack));
+            scales.Min(each => each.UnitsPerMetre), scales.Max(each => each.TopMetres), scales.Min(each => each.BottomMetres), scales.Max(each => each.FrontMetres), scales.Min(each => each.RearMetres));
         return Html.Block("side", comparison.Columns.Select(column => Html.Block(
             "frame-of",
             Html.Heading(column.Name),
-            Html.Figure(FrameFront.Of($"frame-{column.Letter}", column.Run.Machine, column.Run.Factors, column.Geometry, scale)))));
+            Html.Figure(FrameRearView.Of($"frame-{column.Letter}", column.Run.Machine, column.Run.Factors, column.Geometry, scale)))));
     }
 
     private static IEnumerable<XElement> CautionParts(Comparison comparison) =>
     [
-        Html.List([.. comparison.Columns.SelectMany(column => column.Run.Warnings).Distinct(), .. Cautions.FirstPage.Skip(1), .. Cautions.Safety.Except([Cautions.Danger, Cautions.TestFirst])]),
+        Html.List([.. comparison.Columns.SelectMany(column => column.Run.Warnings).Distinct(), .. Cautions.FirstPage.Skip(1), .. Cautions.Safety.Except([Cautions.Danger, Cautions.GroundTestFirst])]),
         Html.Heading("What the model leaves out"),
         Html.List(Cautions.ModelLimits.Except(Cautions.FirstPage)),
         Html.Heading("Standards"),
@@ -79,7 +79,7 @@ public static class ComparisonPage
         yield return new XElement("pre", new XElement("code", string.Join('\n',
         [
             .. runs.Select(run => $"{ReproducePart.Command(run.StudyFile, run.Variant)} --out {ReproducePart.Quoted(run.Folder)}"),
-            $"frameopt compare {string.Join(' ', comparison.Columns.Select(column => ReproducePart.Quoted(column.Place == 1 ? column.Run.Folder : FormattableString.Invariant($"{column.Run.Folder}:{column.Place}"))))}",
+            $"frameopt compare {string.Join(' ', comparison.Columns.Select(column => ReproducePart.Quoted(column.Position == 1 ? column.Run.Folder : FormattableString.Invariant($"{column.Run.Folder}:{column.Position}"))))}",
         ])));
         foreach (var run in runs)
         {
@@ -90,8 +90,8 @@ public static class ComparisonPage
                 Fact("study file", run.StudyFile),
                 Fact("its SHA-256", run.Hash),
                 Fact("computed with", $"FrameOpt {run.Version}"),
-                Fact("designs evaluated", Figures.Count(run.Evaluated)),
-                Fact("on the front", Figures.Count(run.FrontCount)),
+                Fact("designs evaluated", NumberFormat.Count(run.Evaluated)),
+                Fact("on the front", NumberFormat.Count(run.FrontCount)),
                 Fact("why the search ended", run.StopReason),
                 Fact("assumptions and sources", "report.html, results.xlsx and run.json in the folder of the run"));
         }

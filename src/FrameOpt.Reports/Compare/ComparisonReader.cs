@@ -4,40 +4,40 @@ namespace FrameOpt.Reports.Compare;
 public static class ComparisonReader
 {
     /// <summary>So many designs are told apart side by side.</summary>
-    public const int MostDesigns = 6;
+    public const int MaxDesigns = 6;
 
     /// <summary>Reads every design, or says all that stands against it.</summary>
     /// <param name="arguments">Folders of runs, each with ":" and a place in the ranking behind it when another than the first is meant.</param>
     /// <param name="version">Of this program.</param>
-    /// <param name="refusals">In words; empty when all could be read.</param>
+    /// <param name="errors">In words; empty when all could be read.</param>
     /// <returns>The comparison, or null.</returns>
-    public static Comparison? Read(IReadOnlyList<string> arguments, string version, out IReadOnlyList<string> refusals)
+    public static Comparison? Read(IReadOnlyList<string> arguments, string version, out IReadOnlyList<string> errors)
     {
-        refusals = [];
-        if (arguments.Count is < 2 or > MostDesigns)
+        errors = [];
+        if (arguments.Count is < 2 or > MaxDesigns)
         {
-            refusals = [$"compare takes two to {MostDesigns} designs, as in: compare results/monday results/tuesday. Two designs of one run are results/monday results/monday:2. {arguments.Count} {(arguments.Count == 1 ? "was" : "were")} given."];
+            errors = [$"compare takes two to {MaxDesigns} designs, as in: compare results/monday results/tuesday. Two designs of one run are results/monday results/monday:2. {arguments.Count} {(arguments.Count == 1 ? "was" : "were")} given."];
             return null;
         }
 
         var columns = new List<ComparedColumn>();
-        var against = new List<string>();
-        var runs = new Dictionary<string, RunFile>();
+        var collected = new List<string>();
+        var runs = new Dictionary<string, RunJsonReader>();
         try
         {
             foreach (var (i, argument) in arguments.Select(ComparedArgument.Of).Index())
             {
-                if (!runs.TryGetValue(argument.Folder, out var run) && (run = RunFile.Open(argument.Folder, version, out var refusal)) is null)
+                if (!runs.TryGetValue(argument.Folder, out var run) && (run = RunJsonReader.Open(argument.Folder, version, out var error)) is null)
                 {
-                    against.Add(refusal);
+                    collected.Add(error);
                     continue;
                 }
 
                 runs[argument.Folder] = run;
-                if (run.Column(argument.Place, $"{(char)('A' + i)}", out var missing) is { } column)
+                if (run.Column(argument.Position, $"{(char)('A' + i)}", out var missing) is { } column)
                     columns.Add(column);
                 else
-                    against.Add(missing);
+                    collected.Add(missing);
             }
         }
         finally
@@ -46,7 +46,7 @@ public static class ComparisonReader
                 run.Dispose();
         }
 
-        refusals = [.. against.Distinct()];
-        return refusals.Count == 0 ? new Comparison(columns) : null;
+        errors = [.. collected.Distinct()];
+        return errors.Count == 0 ? new Comparison(columns) : null;
     }
 }

@@ -47,13 +47,13 @@ public static class ComparisonTable
         foreach (var (c, differences) in comparison.Differences.Index())
         {
             foreach (var difference in differences)
-                yield return [.. Row("difference of the studies", $"{difference.Group}: {difference.What}", "", column => column == columns[0] ? difference.From ?? "" : column == columns[c] ? difference.To ?? "" : "")];
+                yield return [.. Row("difference of the studies", $"{difference.Group}: {difference.Path}", "", column => column == columns[0] ? difference.From ?? "" : column == columns[c] ? difference.To ?? "" : "")];
         }
 
         IReadOnlyList<string> Row(string part, string what, string unit, Func<ComparedColumn, string> cell) =>
-            [part, PlainText.InCsv(what), unit, .. columns.Select(column => PlainText.InCsv(cell(column)))];
+            [part, TextSanitizer.ForCsv(what), unit, .. columns.Select(column => TextSanitizer.ForCsv(cell(column)))];
         IReadOnlyList<string> Text(string part, string what, Func<ComparedColumn, string> text) => Row(part, what, "", text);
         IReadOnlyList<string> Number(string part, string what, string unit, Func<ComparedColumn, double> value) =>
-            [part, PlainText.InCsv(what), unit, .. columns.Select(column => double.IsFinite(value(column)) ? PlainNumber.Text(value(column)) : "")];
+            [part, TextSanitizer.ForCsv(what), unit, .. columns.Select(column => double.IsFinite(value(column)) ? PlainNumber.Text(value(column)) : "")];
     }
 }

@@ -16,9 +16,9 @@ internal static class ComparisonTables
         Headers(comparison, "phase"),
         [.. PhaseNames(comparison).SelectMany(phase => (IReadOnlyList<string>[])
         [
-            Row(phase, comparison, column => Cell(column, phase, found => SideWords.Residual(found.ResidualNewtonMetres), Absent)),
-            Row($"{phase}: to hold it", comparison, column => Cell(column, phase, found => SideWords.Lean(found.LeanMillimetres))),
-            Row($"{phase}: effort", comparison, column => Cell(column, phase, found => Figures.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
+            Row(phase, comparison, column => Cell(column, phase, found => SideText.Residual(found.ResidualNewtonMetres), Absent)),
+            Row($"{phase}: to hold it", comparison, column => Cell(column, phase, found => SideText.Lean(found.LeanMillimetres))),
+            Row($"{phase}: effort", comparison, column => Cell(column, phase, found => NumberFormat.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
         ])]);
 
     /// <summary>Every response of the missions; the last column says which is better, or which is lower where they are not the same measure.</summary>
@@ -26,8 +26,8 @@ internal static class ComparisonTables
         [.. Headers(comparison, "response of the mission"), "which"],
         [.. Enum.GetValues<MissionQuantity>().Where(quantity => comparison.Columns.Any(column => !double.IsNaN(column.Mission[(int)quantity]))).Select(quantity => (IReadOnlyList<string>)
         [
-            .. Row(ResponseCatalogue.Of(quantity).Name.Replace('_', ' '), comparison, column => Figures.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity))),
-            Which(comparison, quantity),
+            .. Row(ResponseCatalogue.Of(quantity).Name.Replace('_', ' '), comparison, column => NumberFormat.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity))),
+            BetterText(comparison, quantity),
         ])]);
 
     /// <summary>Where the holes go and every factor in words.</summary>
@@ -37,8 +37,8 @@ internal static class ComparisonTables
             Row("left hang point", comparison, column => DrillingSection.Place(-DrillingDimensions.LeftMetres(column.Geometry), Spacing(column))),
             Row("right hang point", comparison, column => DrillingSection.Place(DrillingDimensions.RightMetres(column.Geometry), Spacing(column))),
             .. comparison.Columns.SelectMany(column => column.Run.Factors).DistinctBy(factor => factor.Input).OrderBy(factor => factor.Input).Select(factor =>
-                Row(factor.Name.Replace('_', ' '), comparison, column => GeometryWords.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor, column.Geometry[factor.Input]))),
-            Row("propeller turns", comparison, column => StudyWords.Turns(column.Run.Machine.Propeller.Rotation)),
+                Row(factor.Name.Replace('_', ' '), comparison, column => GeometryText.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor, column.Geometry[factor.Input]))),
+            Row("propeller turns", comparison, column => StudyText.RotationText(column.Run.Machine.Propeller.Rotation)),
         ]);
 
     /// <summary>The phases of all missions, each once.</summary>
@@ -53,18 +53,18 @@ internal static class ComparisonTables
 
     private static DisplayUnit Spacing(ComparedColumn column) => column.Run.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
 
-    private static string Which(Comparison comparison, MissionQuantity quantity)
+    private static string BetterText(Comparison comparison, MissionQuantity quantity)
     {
         var isHigherBetter = quantity is MissionQuantity.TwistMarginWorst or MissionQuantity.TorqueMarginWorst;
         // A margin without bound and a response without basis are both null in run.json: neither is judged.
         if (comparison.Columns.Any(column => double.IsNaN(column.Mission[(int)quantity])))
             return "not to be judged";
-        string Shown(ComparedColumn column) => Figures.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity));
+        string Shown(ComparedColumn column) => NumberFormat.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity));
         var best = isHigherBetter ? comparison.Columns.MaxBy(column => column.Mission[(int)quantity])! : comparison.Columns.MinBy(column => column.Mission[(int)quantity])!;
         var equal = comparison.Columns.Where(column => Shown(column) == Shown(best)).ToList();
         if (equal.Count == comparison.Columns.Count)
             return "alike";
-        var isFair = quantity != MissionQuantity.DistanceFromBaseline && comparison.Differences.All(differences => Fairness.Holds(differences, quantity));
+        var isFair = quantity != MissionQuantity.DistanceFromBaseline && comparison.Differences.All(differences => Comparability.IsComparable(differences, quantity));
         var word = (isFair, comparison.Columns.Count > 2, isHigherBetter) switch
         {
             (true, false, _) => "better",

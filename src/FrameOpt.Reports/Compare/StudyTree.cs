@@ -6,10 +6,10 @@ namespace FrameOpt.Reports.Compare;
 internal static class StudyTree
 {
     /// <summary>Keys whose own name would only repeat what their parts say.</summary>
-    private static readonly string[] silent = ["masses", "rows"];
+    private static readonly string[] unnamedKeys = ["masses", "rows"];
 
     /// <summary>Keys told in other words than their own.</summary>
-    private static readonly Dictionary<string, string> words = new()
+    private static readonly Dictionary<string, string> displayNames = new()
     {
         ["at"] = "position",
         ["forward"] = "fore and aft",
@@ -23,47 +23,47 @@ internal static class StudyTree
         ["lines"] = "line length",
     };
 
-    public static StudyNode Of(RunPart study) => Node("study", study, "");
+    public static StudyNode Of(RunJsonElement study) => Node("study", study, "");
 
     /// <param name="key">As the file has it; decides unit and side words.</param>
     /// <param name="part">The value.</param>
     /// <param name="unit">Of plain numbers in it.</param>
-    private static StudyNode Node(string key, RunPart part, string unit)
+    private static StudyNode Node(string key, RunJsonElement part, string unit)
     {
-        var isPolar = part.Where.Contains("> polar >", StringComparison.Ordinal);
-        var name = silent.Contains(key) ? "" : !isPolar && words.TryGetValue(key, out var other) ? other : RunPart.Cleaned(key).Replace('_', ' ');
+        var isPolar = part.Path.Contains("> polar >", StringComparison.Ordinal);
+        var name = unnamedKeys.Contains(key) ? "" : !isPolar && displayNames.TryGetValue(key, out var other) ? other : RunJsonElement.SingleLine(key).Replace('_', ' ');
         return part.Element.ValueKind switch
         {
-            JsonValueKind.Object when part.Holds("value") || part.Holds("levels") => Value(name, key, part, unit),
-            JsonValueKind.Object => Group(name, part.Members.Where(member => !IsLabel(part, member.Name)).Select(member => Node(member.Name, member.Part, UnitOf(part)))),
-            JsonValueKind.Array when part.Items.All(item => item.Holds("name") || item.Holds("response")) => Group(name, Named(part.Items)),
+            JsonValueKind.Object when part.Has("value") || part.Has("levels") => Value(name, key, part, unit),
+            JsonValueKind.Object => Group(name, part.Properties.Where(member => !IsLabel(part, member.Name)).Select(member => Node(member.Name, member.Part, UnitOf(part)))),
+            JsonValueKind.Array when part.Items.All(item => item.Has("name") || item.Has("response")) => Group(name, Named(part.Items)),
             JsonValueKind.Array => Table(name, part.Items.Select((row, i) => Row($"row {i + 1}", row))),
             _ => Value(name, key, part, unit),
         };
     }
 
     /// <summary>What names an item, or gives its unit, is no value of its own.</summary>
-    private static bool IsLabel(RunPart part, string key) => key is "name" or "response" || (key == "unit" && part.Holds("response"));
+    private static bool IsLabel(RunJsonElement part, string key) => key is "name" or "response" || (key == "unit" && part.Has("response"));
 
-    private static string UnitOf(RunPart part) => part.Holds("unit") ? part["unit"].Text : "";
+    private static string UnitOf(RunJsonElement part) => part.Has("unit") ? part["unit"].Text : "";
 
-    private static IEnumerable<StudyNode> Named(IReadOnlyList<RunPart> items)
+    private static IEnumerable<StudyNode> Named(IReadOnlyList<RunJsonElement> items)
     {
         var seen = new Dictionary<string, int>();
         foreach (var item in items)
         {
-            var name = item.Holds("name") ? item["name"].Text : item["response"].Text.Replace('_', ' ');
+            var name = item.Has("name") ? item["name"].Text : item["response"].Text.Replace('_', ' ');
             seen[name] = seen.GetValueOrDefault(name) + 1;
             yield return Node("", item, "") with { Name = seen[name] > 1 ? FormattableString.Invariant($"{name} ({seen[name]})") : name };
         }
     }
 
-    private static StudyNode Row(string name, RunPart row) => row.Element.ValueKind == JsonValueKind.Array
+    private static StudyNode Row(string name, RunJsonElement row) => row.Element.ValueKind == JsonValueKind.Array
         ? Group(name, row.Items.Zip((string[])["J", "CT", "CP"], (number, column) => Value(column, "", number, "")))
         : Node("", row, "") with { Name = name };
 
-    private static StudyNode Value(string name, string key, RunPart part, string unit) =>
-        new(name, StudyNodeKind.Value, StudyValueWords.Of(key, part, unit), part.Element.GetRawText(), []);
+    private static StudyNode Value(string name, string key, RunJsonElement part, string unit) =>
+        new(name, StudyNodeKind.Value, StudyValueText.Of(key, part, unit), part.Element.GetRawText(), []);
 
     private static StudyNode Group(string name, IEnumerable<StudyNode> parts) => With(name, StudyNodeKind.Group, [.. parts]);
 

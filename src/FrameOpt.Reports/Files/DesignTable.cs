@@ -16,7 +16,7 @@ public static class DesignTable
         using var csv = CsvWriter.Create(stream, CsvWriterOptions.Default with { NewLine = "\n" }, leaveOpen: true);
         var columns = FrontColumns.Of(report.Result.Study);
         foreach (var column in columns)
-            csv.WriteField(PlainText.InCsv(column.Header));
+            csv.WriteField(TextSanitizer.ForCsv(column.Header));
         csv.EndRecord();
         for (var i = 0; i < report.Result.Front.Count; i++)
         {

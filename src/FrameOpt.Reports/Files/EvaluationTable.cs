@@ -13,7 +13,7 @@ namespace FrameOpt.Reports.Files;
 /// <summary>evaluations.csv: every design a run evaluated, written batch by batch while it runs.</summary>
 public sealed class EvaluationTable : IDisposable
 {
-    private const int LargestNumber = 32;
+    private const int MaxNumberLength = 32;
 
     private readonly Study study;
     private readonly MissionModel mission;
@@ -52,18 +52,18 @@ public sealed class EvaluationTable : IDisposable
 
     private void Row(EvaluatedBatch batch, int i, FrameGeometry geometry)
     {
-        Span<byte> number = stackalloc byte[LargestNumber];
+        Span<byte> number = stackalloc byte[MaxNumberLength];
         Utf8Formatter.TryFormat(batch.Designs.FirstNumber + i, number, out var length);
         stream.Write(number[..length]);
         foreach (var factor in study.Factors)
             Number(factor.Unit.FromSi(geometry[factor.Input]));
         var failed = batch.Failures[i] != 0;
         for (var o = 0; o < batch.Objectives.Length; o++)
-            Number(failed ? double.NaN : batch.Problem.Goals[o].Oriented(batch.Objectives[o][i]));
-        foreach (var bounded in batch.Bounded)
+            Number(failed ? double.NaN : batch.Problem.Objectives[o].Oriented(batch.Objectives[o][i]));
+        foreach (var bounded in batch.ConstraintValues)
             Number(failed ? double.NaN : bounded[i]);
         stream.WriteByte((byte)',');
-        stream.Write(failed ? Reason(batch.Failures[i]) : batch.Usable[i] != 0 ? "feasible"u8 : "outside limits"u8);
+        stream.Write(failed ? Reason(batch.Failures[i]) : batch.Feasible[i] != 0 ? "feasible"u8 : "outside limits"u8);
         stream.WriteByte((byte)'\n');
     }
 
@@ -72,7 +72,7 @@ public sealed class EvaluationTable : IDisposable
         stream.WriteByte((byte)',');
         if (!double.IsFinite(value))
             return;
-        Span<byte> text = stackalloc byte[LargestNumber];
+        Span<byte> text = stackalloc byte[MaxNumberLength];
         if (value.TryFormat(text, out var length, default, CultureInfo.InvariantCulture) && !text[..length].Contains((byte)'E'))
             stream.Write(text[..length]);
         else
@@ -82,7 +82,7 @@ public sealed class EvaluationTable : IDisposable
     private byte[] Reason(ushort code)
     {
         if (!reasons.TryGetValue(code, out var reason))
-            reasons[code] = reason = Encoding.UTF8.GetBytes(Quoted(FailureWords.Kind(mission, FlightFailure.FromCode(code))));
+            reasons[code] = reason = Encoding.UTF8.GetBytes(Quoted(FailureText.Kind(mission, FlightFailure.FromCode(code))));
         return reason;
     }
 
@@ -90,10 +90,10 @@ public sealed class EvaluationTable : IDisposable
 
     private static string WithUnit(Response response, bool magnitude)
     {
-        var name = StudyWords.Name(response, magnitude);
+        var name = StudyText.Name(response, magnitude);
         return response.Unit.Length == 0 ? name : $"{name} [{response.Unit}]";
     }
 
     /// <summary>A text cell that no spreadsheet takes for a formula, in quotes.</summary>
-    private static string Quoted(string text) => $"\"{PlainText.InCsv(text).Replace("\"", "\"\"")}\"";
+    private static string Quoted(string text) => $"\"{TextSanitizer.ForCsv(text).Replace("\"", "\"\"")}\"";
 }

@@ -10,7 +10,7 @@ public static class PlanTable
     /// <summary>Writes one row for each run, UTF-8, units in the header, nothing where a design cannot fly.</summary>
     /// <param name="answer">The plan.</param>
     /// <param name="stream">Left open.</param>
-    public static void Write(PlanAnswer answer, Stream stream)
+    public static void Write(PlanResult answer, Stream stream)
     {
         using var csv = CsvWriter.Create(stream, CsvWriterOptions.Default with { NewLine = "\n" }, leaveOpen: true);
         var plan = answer.Plan;
@@ -20,7 +20,7 @@ public static class PlanTable
         foreach (var factor in plan.Factors)
             csv.WriteField($"{factor.Name} [{factor.Unit.Symbol}]");
         foreach (var surface in answer.Surfaces)
-            csv.WriteField(PlainText.InCsv(surface.Response.Unit.Length > 0 ? $"{surface.Response.Name} [{surface.Response.Unit}]" : surface.Response.Name));
+            csv.WriteField(TextSanitizer.ForCsv(surface.Response.Unit.Length > 0 ? $"{surface.Response.Name} [{surface.Response.Unit}]" : surface.Response.Name));
         csv.EndRecord();
         for (var i = 0; i < plan.Plan.Runs.Count; i++)
         {

@@ -11,7 +11,7 @@ namespace FrameOpt.Reports.Files;
 public static class RunFolder
 {
     /// <summary>The file by which a folder of results is known.</summary>
-    public const string RunFile = "run.json";
+    public const string RunJsonName = "run.json";
 
     /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain letters.</summary>
     /// <param name="studyPath">Of the study file.</param>
@@ -28,7 +28,7 @@ public static class RunFolder
 
     /// <summary>The path, or where something stands there the first of path-2, path-3 ... where nothing does: two runs may begin in one second.</summary>
     /// <param name="path">Where results would go by themselves.</param>
-    public static string Unused(string path)
+    public static string FirstFreePath(string path)
     {
         var unused = path;
         for (var number = 2; Path.Exists(unused); number++)
@@ -39,7 +39,7 @@ public static class RunFolder
     /// <summary>Why results may not go there, in words, or null when they may. To be asked before the run, not after it.</summary>
     /// <param name="path">Where they should go.</param>
     /// <param name="replace">True when an older result there may be lost.</param>
-    public static string? Refusal(string path, bool replace) => FolderSwap.Refusal(path, replace, RunFile);
+    public static string? WriteObstacle(string path, bool replace) => AtomicFolder.WriteObstacle(path, replace, RunJsonName);
 
     /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a plan.</summary>
     /// <param name="report">The run.</param>
@@ -47,18 +47,18 @@ public static class RunFolder
     /// <param name="path">The folder; made with its parents.</param>
     /// <param name="replace">True to put the new results in the place of older ones.</param>
     /// <param name="evaluations">A closed file written by <see cref="EvaluationTable"/> on the same disk, to move in as evaluations.csv; or null.</param>
-    /// <exception cref="IOException"><see cref="Refusal"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
+    /// <exception cref="IOException"><see cref="WriteObstacle"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
     public static void Write(RunReport report, RunTimings timings, string path, bool replace, string? evaluations = null)
     {
-        if (Refusal(path, replace) is { } reason)
+        if (WriteObstacle(path, replace) is { } reason)
             throw new IOException(reason);
-        FolderSwap.Write(path, replace, folder =>
+        AtomicFolder.Write(path, replace, folder =>
         {
             // The page and the workbook take longest and need nothing of each other.
             var page = Task.Run(() => WriteFile(folder, "report.html", stream => ReportPage.Write(report, stream)));
             try
             {
-                WriteFile(folder, RunFile, stream => RunJson.Write(report, stream));
+                WriteFile(folder, RunJsonName, stream => RunJson.Write(report, stream));
                 WriteFile(folder, "designs.csv", stream => DesignTable.Write(report, stream));
                 if (report.Result.Plan is { } plan)
                     WriteFile(folder, "plan.csv", stream => PlanTable.Write(plan, stream));

@@ -21,8 +21,8 @@ internal static class DimensionLine
         var fits = Svg.Width(text) + 10 <= to - from;
         var (x, anchor) = fits ? ((from + to) / 2, "middle") : isOutsideLeft ? (from - 4, "end") : (to + 4, "start");
         yield return Svg.Line("measure", from, y, to, y);
-        yield return Mark.At("arrow", LeftArrow, from, y);
-        yield return Mark.At("arrow", RightArrow, to, y);
+        yield return PlotMarker.At("arrow", LeftArrow, from, y);
+        yield return PlotMarker.At("arrow", RightArrow, to, y);
         yield return Svg.Text("figure", x, fits ? y - 4 : y + 4, anchor, text);
     }
 
@@ -30,8 +30,8 @@ internal static class DimensionLine
     public static IEnumerable<XElement> Down(double x, double from, double to, string text)
     {
         yield return Svg.Line("measure", x, from, x, to);
-        yield return Mark.At("arrow", UpArrow, x, Math.Min(from, to));
-        yield return Mark.At("arrow", DownArrow, x, Math.Max(from, to));
+        yield return PlotMarker.At("arrow", UpArrow, x, Math.Min(from, to));
+        yield return PlotMarker.At("arrow", DownArrow, x, Math.Max(from, to));
         yield return Svg.Text("figure", x + 5, (from + to) / 2 + 4, "start", text);
     }
 }

@@ -3,12 +3,12 @@ using FrameOpt.Model;
 namespace FrameOpt.Reports.Graphics;
 
 /// <summary>How the two views of the frame are scaled: alike, and with room for every design that may be shown.</summary>
-/// <param name="PerMetre">Picture units for a metre.</param>
-/// <param name="HighestUp">Upper edge of the front view, metres above the datum.</param>
-/// <param name="LowestUp">Lower edge of the front view.</param>
-/// <param name="FarthestForward">Upper edge of the top view, metres before the datum.</param>
-/// <param name="FarthestBack">Lower edge of the top view.</param>
-internal sealed record FrameScale(double PerMetre, double HighestUp, double LowestUp, double FarthestForward, double FarthestBack)
+/// <param name="UnitsPerMetre">Picture units for a metre.</param>
+/// <param name="TopMetres">Upper edge of the front view, metres above the datum.</param>
+/// <param name="BottomMetres">Lower edge of the front view.</param>
+/// <param name="FrontMetres">Upper edge of the top view, metres before the datum.</param>
+/// <param name="RearMetres">Lower edge of the top view.</param>
+internal sealed record FrameScale(double UnitsPerMetre, double TopMetres, double BottomMetres, double FrontMetres, double RearMetres)
 {
     /// <summary>Of both pictures.</summary>
     public const double Width = 340;
@@ -31,5 +31,5 @@ internal sealed record FrameScale(double PerMetre, double HighestUp, double Lowe
     }
 
     /// <summary>Across, in both views: the pilot's right is on the right.</summary>
-    public double X(double rightMetres) => Width / 2 + rightMetres * PerMetre;
+    public double X(double rightMetres) => Width / 2 + rightMetres * UnitsPerMetre;
 }

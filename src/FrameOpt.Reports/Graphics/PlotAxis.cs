@@ -15,7 +15,7 @@ internal sealed record PlotAxis(string Title, string Note, double From, double T
     /// <param name="values">Those that are no numbers are left out.</param>
     /// <param name="note">A second line.</param>
     /// <param name="steps">About so many.</param>
-    public static PlotAxis Around(string title, IEnumerable<double> values, string note = "", int steps = 5)
+    public static PlotAxis Spanning(string title, IEnumerable<double> values, string note = "", int steps = 5)
     {
         var finite = values.Where(double.IsFinite).ToList();
         var (low, high) = finite.Count == 0 ? (0.0, 1.0) : (finite.Min(), finite.Max());

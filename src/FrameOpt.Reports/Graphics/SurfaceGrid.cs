@@ -5,10 +5,10 @@ using FrameOpt.Running;
 namespace FrameOpt.Reports.Graphics;
 
 /// <summary>A fitted surface over the two factors of largest share, all others at their middle.</summary>
-/// <param name="Down">Which factor changes from row to row.</param>
-/// <param name="Across">Which factor changes from column to column.</param>
+/// <param name="RowFactor">Which factor changes from row to row.</param>
+/// <param name="ColumnFactor">Which factor changes from column to column.</param>
 /// <param name="Rows">The fitted response, at <see cref="Levels"/> of both.</param>
-internal sealed record SurfaceGrid(int Down, int Across, IReadOnlyList<IReadOnlyList<double>> Rows)
+internal sealed record SurfaceGrid(int RowFactor, int ColumnFactor, IReadOnlyList<IReadOnlyList<double>> Rows)
 {
     /// <summary>The coded values of both factors: 21 from -1 to +1.</summary>
     public static IReadOnlyList<double> Levels { get; } = [.. Enumerable.Range(-10, 21).Select(i => i / 10.0)];

@@ -28,31 +28,31 @@ internal static class Svg
         new XElement("desc", new XAttribute("id", $"{id}-words"), description),
         content);
 
-    public static XElement Group(string look, IEnumerable<XElement> content) => new("g", new XAttribute("class", look), content);
+    public static XElement Group(string cssClass, IEnumerable<XElement> content) => new("g", new XAttribute("class", cssClass), content);
 
-    public static XElement Line(string look, double x1, double y1, double x2, double y2) => new(
+    public static XElement Line(string cssClass, double x1, double y1, double x2, double y2) => new(
         "line",
-        new XAttribute("class", look),
+        new XAttribute("class", cssClass),
         new XAttribute("x1", Number(x1)),
         new XAttribute("y1", Number(y1)),
         new XAttribute("x2", Number(x2)),
         new XAttribute("y2", Number(y2)));
 
-    public static XElement Rectangle(string look, double x, double y, double width, double height) => new(
+    public static XElement Rectangle(string cssClass, double x, double y, double width, double height) => new(
         "rect",
-        new XAttribute("class", look),
+        new XAttribute("class", cssClass),
         new XAttribute("x", Number(x)),
         new XAttribute("y", Number(y)),
         new XAttribute("width", Number(Math.Max(0, width))),
         new XAttribute("height", Number(Math.Max(0, height))));
 
-    public static XElement Circle(string look, double x, double y, double radius) => new(
-        "circle", new XAttribute("class", look), new XAttribute("cx", Number(x)), new XAttribute("cy", Number(y)), new XAttribute("r", Number(radius)));
+    public static XElement Circle(string cssClass, double x, double y, double radius) => new(
+        "circle", new XAttribute("class", cssClass), new XAttribute("cx", Number(x)), new XAttribute("cy", Number(y)), new XAttribute("r", Number(radius)));
 
-    public static XElement Path(string look, string path) => new("path", new XAttribute("class", look), new XAttribute("d", path));
+    public static XElement Path(string cssClass, string path) => new("path", new XAttribute("class", cssClass), new XAttribute("d", path));
 
     /// <summary>A line through points; a break where one is no number.</summary>
-    public static XElement Curve(string look, IEnumerable<(double X, double Y)> points)
+    public static XElement Curve(string cssClass, IEnumerable<(double X, double Y)> points)
     {
         var path = new System.Text.StringBuilder();
         var isBroken = true;
@@ -63,17 +63,17 @@ internal static class Svg
             isBroken = !double.IsFinite(x) || !double.IsFinite(y);
         }
 
-        return Path(look, path.ToString());
+        return Path(cssClass, path.ToString());
     }
 
     /// <summary>Text with its base line at a place.</summary>
-    /// <param name="look">Class.</param>
+    /// <param name="cssClass">Class.</param>
     /// <param name="x">Where it is anchored.</param>
     /// <param name="y">Its base line.</param>
     /// <param name="anchor">start, middle or end.</param>
     /// <param name="text">One line.</param>
-    public static XElement Text(string look, double x, double y, string anchor, string text) => new(
-        "text", new XAttribute("class", look), new XAttribute("x", Number(x)), new XAttribute("y", Number(y)), new XAttribute("text-anchor", anchor), text);
+    public static XElement Text(string cssClass, double x, double y, string anchor, string text) => new(
+        "text", new XAttribute("class", cssClass), new XAttribute("x", Number(x)), new XAttribute("y", Number(y)), new XAttribute("text-anchor", anchor), text);
 
     /// <summary>About how wide a text of the usual size is.</summary>
     public static double Width(string text) => 5.7 * text.Length;

@@ -12,7 +12,7 @@ internal static class CostPart
 {
     public static IEnumerable<XElement> Of(PageContent content)
     {
-        if (content.Follow is not { } follow)
+        if (content.Binder is not { } binder)
             yield break;
         if (content.IsFeasible)
         {
@@ -20,13 +20,13 @@ internal static class CostPart
                 "cost",
                 CostSection.Of(content.Result, content.Result.Chosen!).Title,
                 Html.Heading("The price of a fixed offset: with the engine off"),
-                follow.Part(view => Html.List(EngineOff(content.Result, view.Evaluation))),
+                binder.Bind(view => Html.List(EngineOff(content.Result, view.Evaluation))),
                 Html.Paragraph("A fixed offset is right at one power only. With the engine off nothing opposes it, and it turns the wing the other way."),
                 Html.Heading("Response by response"),
-                follow.Part(view => Html.Words(CostSection.Of(view.Result, view.Evaluation))));
+                binder.Bind(view => Html.SectionBody(CostSection.Of(view.Result, view.Evaluation))));
         }
 
-        yield return Html.Section("limits", LimitsSection.Of(content.Result).Title, follow.Part(view => Html.Words(LimitsSection.Of(view.Result))));
+        yield return Html.Section("limits", LimitsSection.Of(content.Result).Title, binder.Bind(view => Html.SectionBody(LimitsSection.Of(view.Result))));
     }
 
     private static IEnumerable<string> EngineOff(StudyResult result, DesignEvaluation design)
@@ -36,9 +36,9 @@ internal static class CostPart
             var phase = design.Phases[p];
             if (phase.Phase.Power is not PhasePower.EngineOff)
                 continue;
-            var baseline = result.Baseline is { Failure: null } other ? $" The baseline leaves {SideWords.Residual(other.Phases[p])}." : "";
-            yield return $"{phase.Phase.Name}: {SideWords.Residual(phase)}; {SideWords.Lean(phase[PhaseQuantity.Lean])}, "
-                + $"effort {Figures.Text(phase[PhaseQuantity.Effort], "")} of the largest lean.{baseline}";
+            var baseline = result.Baseline is { Failure: null } other ? $" The baseline leaves {SideText.Residual(other.Phases[p])}." : "";
+            yield return $"{phase.Phase.Name}: {SideText.Residual(phase)}; {SideText.Lean(phase[PhaseQuantity.Lean])}, "
+                + $"effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest lean.{baseline}";
         }
     }
 }

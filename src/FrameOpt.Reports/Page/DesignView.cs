@@ -6,16 +6,16 @@ using FrameOpt.Studies;
 namespace FrameOpt.Reports.Page;
 
 /// <summary>One design that the page can show, with everything it says of it.</summary>
-/// <param name="Place">Its place on the front, or null for the nearest miss.</param>
+/// <param name="FrontDesign">Its place on the front, or null for the nearest miss.</param>
 /// <param name="Evaluation">It flies.</param>
 /// <param name="Result">The run, told as if this were the chosen design.</param>
 /// <param name="Curve">Residual and torque against propeller speed.</param>
-internal sealed record DesignView(FrontDesign? Place, DesignEvaluation Evaluation, StudyResult Result, IReadOnlyList<ResidualPoint> Curve)
+internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Evaluation, StudyResult Result, IReadOnlyList<ResidualPoint> Curve)
 {
     /// <summary>What it is, in few words.</summary>
-    public string Name => Place is null ? "nearest miss"
+    public string Name => FrontDesign is null ? "nearest miss"
         : ReferenceEquals(Evaluation, Result.Front.Count > 0 ? Best : null) ? "best compromise"
-        : FormattableString.Invariant($"rank {Place.Rank}");
+        : FormattableString.Invariant($"rank {FrontDesign.Rank}");
 
     /// <summary>The best compromise of the run.</summary>
     public DesignEvaluation? Best { get; init; }
@@ -28,12 +28,12 @@ internal sealed record DesignView(FrontDesign? Place, DesignEvaluation Evaluatio
             return result.NearestMiss is { } miss ? [new(null, miss.Evaluation, result, [])] : [];
         var models = result.Scenarios.Select(scenario => Model(result, scenario)).ToList();
         var bands = new BalancedBands(result.Mission, result.Study.Band.PhaseIndex);
-        return [.. ShownDesigns.WithCorners(result).AsParallel().AsOrdered().Select((index, place) => place == 0
+        return [.. DisplayedDesigns.WithExtremes(result).AsParallel().AsOrdered().Select((index, place) => place == 0
             ? new DesignView(result.Front[0], chosen, result, bands.Curve(chosen.Geometry)) { Best = chosen }
-            : Another(result, result.Front[index], report.FrontEvaluations[index], models, bands) with { Best = chosen })];
+            : ForDesign(result, result.Front[index], report.FrontEvaluations[index], models, bands) with { Best = chosen })];
     }
 
-    private static DesignView Another(StudyResult result, FrontDesign place, DesignEvaluation evaluation, IReadOnlyList<MissionModel> models, BalancedBands bands)
+    private static DesignView ForDesign(StudyResult result, FrontDesign place, DesignEvaluation evaluation, IReadOnlyList<MissionModel> models, BalancedBands bands)
     {
         var curve = bands.Curve(evaluation.Geometry);
         return new DesignView(

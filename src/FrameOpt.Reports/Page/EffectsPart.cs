@@ -11,22 +11,22 @@ internal static class EffectsPart
 {
     public static XElement? Of(PageContent content)
     {
-        if (content.Result.Plan is not { } answer || PlanShortSection.Of(content.Result).FirstOrDefault() is not { } section)
+        if (content.Result.Plan is not { } answer || PlanSummarySection.Of(content.Result).FirstOrDefault() is not { } section)
             return null;
-        return Html.Section("effects", section.Title, [Html.Words(section), .. answer.Surfaces.SelectMany((surface, s) => Response(answer.Plan, surface, s))]);
+        return Html.Section("effects", section.Title, [Html.SectionBody(section), .. answer.Surfaces.SelectMany((surface, s) => Response(answer.Plan, surface, s))]);
     }
 
     private static IEnumerable<XElement> Response(StudyPlan plan, FittedSurface surface, int index)
     {
         if (surface.Fit is not { } fit)
             yield break;
-        var pictures = new EffectsPictures(plan, surface.Response, fit, $"effects-{index + 1}");
-        yield return Html.Heading(PlanWords.WithUnit(surface.Response));
+        var pictures = new EffectsPlots(plan, surface.Response, fit, $"effects-{index + 1}");
+        yield return Html.Heading(PlanLabels.WithUnit(surface.Response));
         yield return Html.Paragraph($"{surface.Response.Name}: {surface.Response.Entry.Meaning}.");
         yield return Html.Block(
             "pictures",
             Html.Figure(pictures.Shares(), "Outlined bars: two factors together."),
-            Html.Figure(pictures.Mains(), "Each factor alone, the others at their middle."),
-            pictures.Pair() is { } pair ? Html.Figure(pair, "Lines that are not parallel: one factor changes what the other does.") : null);
+            Html.Figure(pictures.MainEffects(), "Each factor alone, the others at their middle."),
+            pictures.InteractionPlot() is { } pair ? Html.Figure(pair, "Lines that are not parallel: one factor changes what the other does.") : null);
     }
 }

@@ -13,38 +13,38 @@ internal static class FrontPart
 
     public static XElement? Of(PageContent content)
     {
-        if (content.Follow is not { } follow || !content.IsFeasible)
+        if (content.Binder is not { } binder || !content.IsFeasible)
             return null;
         return Html.Section(
             "front",
             "The front: designs that no other beats",
-            Html.Paragraph(ShownDesigns.Words(content.Result)),
-            content.Result.Front.Count > ShownDesigns.MostDesigns
+            Html.Paragraph(DisplayedDesigns.Summary(content.Result)),
+            content.Result.Front.Count > DisplayedDesigns.MaxDesigns
                 ? Html.Paragraph("The last of these gave way to the knee and to the best of each objective. With other weights the first of the whole front may be among those left out: run the study again with them.")
                 : null,
             Html.Paragraph("Along the front nothing can be made better without making something else worse."),
             Key(content.Result),
-            Html.Block("pictures", Pairs(content, follow)),
+            Html.Block("pictures", Pairs(content, binder)),
             Html.Heading("In order"),
             Weights(content),
-            Best(content, follow));
+            Best(content, binder));
     }
 
-    private static IEnumerable<XElement> Pairs(PageContent content, Follow follow)
+    private static IEnumerable<XElement> Pairs(PageContent content, DesignBinder binder)
     {
-        var shown = ShownDesigns.WithCorners(content.Result);
+        var shown = DisplayedDesigns.WithExtremes(content.Result);
         var objectives = content.Study.Objectives.Count;
         for (var across = 0; across < objectives; across++)
         {
             for (var up = across + 1; up < objectives; up++)
             {
-                var picture = new FrontPicture(content.Report, shown, across, up);
+                var picture = new FrontPlot(content.Report, shown, across, up);
                 yield return new XElement(
                     "figure",
                     new XAttribute("class", "front"),
-                    new XElement("div", new XAttribute("class", "plot"), picture.Of(follow.Part(picture.Marker))),
+                    new XElement("div", new XAttribute("class", "plot"), picture.Of(binder.Bind(picture.Marker))),
                     new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")),
-                    new XElement("figcaption", picture.Beyond().Select(line => new XElement("span", line))));
+                    new XElement("figcaption", picture.OutsideNotes().Select(line => new XElement("span", line))));
             }
         }
     }
@@ -53,18 +53,18 @@ internal static class FrontPart
     {
         List<(XElement, string)> entries =
         [
-            (Mark.At("best", Mark.Square, 17, 8), "best compromise"),
-            (Mark.At("ranked", Mark.Diamond, 17, 8), "ranked 2 to 10"),
+            (PlotMarker.At("best", PlotMarker.Square, 17, 8), "best compromise"),
+            (PlotMarker.At("ranked", PlotMarker.Diamond, 17, 8), "ranked 2 to 10"),
             (Svg.Circle("dot", 17, 8, 2.2), "other designs"),
-            (Mark.At("now", Mark.Ring, 17, 8), "design shown"),
+            (PlotMarker.At("now", PlotMarker.Ring, 17, 8), "design shown"),
         ];
         if (result.Front.Any(design => design.IsKnee))
-            entries.Add((Mark.At("knee", Mark.Triangle, 17, 8), "knee"));
+            entries.Add((PlotMarker.At("knee", PlotMarker.Triangle, 17, 8), "knee"));
         if (result.Baseline is { Failure: null })
-            entries.Add((Mark.At("baseline", Mark.Cross, 17, 8), "baseline"));
+            entries.Add((PlotMarker.At("baseline", PlotMarker.Cross, 17, 8), "baseline"));
         if (result.Study.Limits.Any(limit => result.Study.Objectives.Any(objective => objective.Response == limit.Response)))
             entries.Add((Svg.Line("limit", 0, 8, 34, 8), "limit"));
-        return PictureKey.Of("front-key", "Key to the front", entries);
+        return PlotLegend.Of("front-key", "Key to the front", entries);
     }
 
     /// <summary>Numbers to type; there only where the page's script runs.</summary>
@@ -72,10 +72,10 @@ internal static class FrontPart
         "fieldset",
         new XAttribute("id", "weights"),
         new XAttribute("hidden", "hidden"),
-        new XElement("legend", $"Weights of the ranking ({StudyWords.Method(content.Study.Ranking.Method)})"),
+        new XElement("legend", $"Weights of the ranking ({StudyText.Method(content.Study.Ranking.Method)})"),
         content.Study.Objectives.Select((objective, o) => new XElement(
             "p",
-            new XElement("label", new XAttribute("for", $"weight-{o}"), StudyWords.Name(objective.Response, objective.Magnitude)),
+            new XElement("label", new XAttribute("for", $"weight-{o}"), StudyText.Name(objective.Response, objective.Magnitude)),
             new XElement(
                 "input",
                 new XAttribute("type", "number"),
@@ -87,15 +87,15 @@ internal static class FrontPart
             new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "show-first"), "show the first"),
             new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "as-studied"), "the study's weights")));
 
-    private static XElement Best(PageContent content, Follow follow)
+    private static XElement Best(PageContent content, DesignBinder binder)
     {
         var weights = string.Join(", ", content.Study.Objectives.Select((objective, o) =>
-            $"{StudyWords.Name(objective.Response, objective.Magnitude)} {PlainNumber.Text(content.Study.Ranking.Weights[o])}"));
-        var table = Html.Table("The first of the front, in order", DesignCells.Headers(content.Study), follow.Views.Take(Rows).Select(DesignCells.Of));
+            $"{StudyText.Name(objective.Response, objective.Magnitude)} {PlainNumber.Text(content.Study.Ranking.Weights[o])}"));
+        var table = Html.Table("The first of the front, in order", DesignRow.Headers(content.Study), binder.Views.Take(Rows).Select(DesignRow.Of));
         table.SetAttributeValue("id", "order");
         return Html.Block(
             "words",
-            new XElement("p", new XAttribute("id", "order-words"), $"The first {Math.Min(Rows, follow.Views.Count)} by {StudyWords.Method(content.Study.Ranking.Method)}, weighted {weights}."),
+            new XElement("p", new XAttribute("id", "order-words"), $"The first {Math.Min(Rows, binder.Views.Count)} by {StudyText.Method(content.Study.Ranking.Method)}, weighted {weights}."),
             new XElement("p", new XAttribute("id", "ranked"), new XAttribute("role", "status")),
             table);
     }

@@ -15,18 +15,18 @@ internal static class Html
         Block("body", content));
 
     /// <summary>What belongs together.</summary>
-    public static XElement Block(string look, params IEnumerable<XElement?> content) => new("div", new XAttribute("class", look), content);
+    public static XElement Block(string cssClass, params IEnumerable<XElement?> content) => new("div", new XAttribute("class", cssClass), content);
 
     public static XElement Heading(string title) => new("h3", title);
 
     public static XElement Paragraph(string text) => new("p", text);
 
-    public static XElement Paragraph(string look, string text) => new("p", new XAttribute("class", look), text);
+    public static XElement Paragraph(string cssClass, string text) => new("p", new XAttribute("class", cssClass), text);
 
     public static XElement List(IEnumerable<string> lines) => new("ul", lines.Select(line => new XElement("li", line)));
 
     /// <summary>A section of the answer without its title: the lines, each a paragraph, then the table.</summary>
-    public static XElement Words(AnswerSection section) => Block(
+    public static XElement SectionBody(AnswerSection section) => Block(
         "words", Block("lines", section.Lines.Select(Paragraph)), section.Table is { } table ? Table(section.Title, table.Headers, table.Rows) : null);
 
     /// <summary>A table whose first column names the rows. Where it is wider than the screen it can be moved, by keyboard too.</summary>

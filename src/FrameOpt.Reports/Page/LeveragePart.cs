@@ -14,9 +14,9 @@ internal static class LeveragePart
         return Html.Section(
             "leverage",
             sections[0].Title,
-            content.Follow!.Part(view => Html.Words(LeverageSection.Of(view.Result).First())),
+            content.Binder!.Bind(view => Html.SectionBody(LeverageSection.Of(view.Result).First())),
             Html.Heading(sections[1].Title),
             Html.List(sections[1].Lines),
-            Html.Paragraph(Cautions.LeastCertain));
+            Html.Paragraph(Cautions.YawLeverageUncertainty));
     }
 }

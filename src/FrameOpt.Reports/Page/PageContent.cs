@@ -6,8 +6,8 @@ namespace FrameOpt.Reports.Page;
 /// <summary>What the parts of the page are written from.</summary>
 /// <param name="Report">The run.</param>
 /// <param name="Answer">Its first page in words.</param>
-/// <param name="Follow">The designs that can be shown.</param>
-internal sealed record PageContent(RunReport Report, RunAnswer Answer, Follow? Follow)
+/// <param name="Binder">The designs that can be shown.</param>
+internal sealed record PageContent(RunReport Report, RunAnswer Answer, DesignBinder? Binder)
 {
     public StudyResult Result => Report.Result;
 
@@ -19,6 +19,6 @@ internal sealed record PageContent(RunReport Report, RunAnswer Answer, Follow? F
     public static PageContent Of(RunReport report)
     {
         var views = DesignView.Of(report);
-        return new PageContent(report, RunAnswer.Of(report.Result), views.Count > 0 ? new Follow(views) : null);
+        return new PageContent(report, RunAnswer.Of(report.Result), views.Count > 0 ? new DesignBinder(views) : null);
     }
 }

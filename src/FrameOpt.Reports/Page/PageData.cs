@@ -9,7 +9,7 @@ namespace FrameOpt.Reports.Page;
 internal static class PageData
 {
     /// <summary>JSON that may stand in a script element: it holds no less-than sign.</summary>
-    public static string Of(PageContent content, Follow follow)
+    public static string Of(PageContent content, DesignBinder binder)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
@@ -17,8 +17,8 @@ internal static class PageData
             json.WriteStartObject();
             json.WriteBoolean("topsis", content.Study.Ranking.Method == Studies.RankingMethod.Topsis);
             Objectives(json, content);
-            Slots(json, follow);
-            Designs(json, follow);
+            Slots(json, binder);
+            Designs(json, binder);
             json.WriteEndObject();
         }
 
@@ -42,35 +42,35 @@ internal static class PageData
         json.WriteEndArray();
     }
 
-    private static void Slots(Utf8JsonWriter json, Follow follow)
+    private static void Slots(Utf8JsonWriter json, DesignBinder binder)
     {
         json.WriteStartArray("slots");
-        foreach (var slot in follow.Slots)
+        foreach (var slot in binder.Slots)
         {
             json.WriteStartArray();
-            json.WriteStringValue(PlainText.Clean(slot.Before));
-            json.WriteStringValue(PlainText.Clean(slot.After));
+            json.WriteStringValue(TextSanitizer.Clean(slot.Prefix));
+            json.WriteStringValue(TextSanitizer.Clean(slot.Suffix));
             json.WriteEndArray();
         }
 
         json.WriteEndArray();
     }
 
-    private static void Designs(Utf8JsonWriter json, Follow follow)
+    private static void Designs(Utf8JsonWriter json, DesignBinder binder)
     {
         json.WriteStartArray("designs");
-        for (var d = 0; d < follow.Views.Count; d++)
+        for (var d = 0; d < binder.Views.Count; d++)
         {
-            var view = follow.Views[d];
+            var view = binder.Views[d];
             json.WriteStartObject();
-            json.WriteNumber("number", view.Place!.Number);
-            json.WriteString("label", PlainText.Clean(DesignCells.Label(view)));
-            Array(json, "cells", DesignCells.Of(view));
+            json.WriteNumber("number", view.FrontDesign!.Number);
+            json.WriteString("label", TextSanitizer.Clean(DesignRow.Label(view)));
+            Array(json, "cells", DesignRow.Of(view));
             json.WriteStartArray("objectives");
-            foreach (var value in view.Place.Objectives)
+            foreach (var value in view.FrontDesign.Objectives)
                 json.WriteNumberValue(value);
             json.WriteEndArray();
-            Array(json, "values", follow.Slots.Select(slot => slot.Values[d]));
+            Array(json, "values", binder.Slots.Select(slot => slot.Values[d]));
             json.WriteEndObject();
         }
 
@@ -81,7 +81,7 @@ internal static class PageData
     {
         json.WriteStartArray(name);
         foreach (var text in texts)
-            json.WriteStringValue(text is null ? null : PlainText.Clean(text));
+            json.WriteStringValue(text is null ? null : TextSanitizer.Clean(text));
         json.WriteEndArray();
     }
 }

@@ -10,19 +10,19 @@ internal static class PhasesPart
 {
     public static XElement? Of(PageContent content)
     {
-        if (content.Follow is not { } follow)
+        if (content.Binder is not { } binder)
             return null;
         var others = content.IsFeasible ? ComparedDesign.Of(content.Report).Skip(1).ToList()
             : content.Result.Baseline is { Failure: null } baseline ? [new ComparedDesign("baseline", baseline)]
             : new List<ComparedDesign>();
-        var largest = follow.Views.Select(view => view.Evaluation).Concat(others.Select(other => other.Evaluation))
+        var largest = binder.Views.Select(view => view.Evaluation).Concat(others.Select(other => other.Evaluation))
             .SelectMany(design => design.Phases).Max(phase => Math.Abs(phase[PhaseQuantity.Residual]));
         return Html.Section(
             "phases",
             content.IsFeasible ? PhasesSection.Of(content.Result, content.Result.Chosen!).Title : "What the nearest miss leaves in each phase",
-            follow.Part(view => Html.Block("words", new XElement("ul", PhasesSection.Of(view.Result, view.Evaluation).Lines.Select(line => new XElement("li", line))))),
-            follow.Part(view => Html.Figure(
-                PhasesPicture.Of([new ComparedDesign(view.Name, view.Evaluation), .. others], largest),
+            binder.Bind(view => Html.Block("words", new XElement("ul", PhasesSection.Of(view.Result, view.Evaluation).Lines.Select(line => new XElement("li", line))))),
+            binder.Bind(view => Html.Figure(
+                PhasesBarChart.Of([new ComparedDesign(view.Name, view.Evaluation), .. others], largest),
                 "Residual torque is what is left for the pilot to hold by leaning or braking: the roll moment that alone would turn the wing as much as roll and yaw together.")));
     }
 }

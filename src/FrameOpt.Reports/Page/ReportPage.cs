@@ -18,15 +18,15 @@ public static class ReportPage
     public static string Of(RunReport report)
     {
         var content = PageContent.Of(report);
-        var isLive = content is { IsFeasible: true, Follow.Views.Count: > 1 };
-        var script = isLive ? PageShell.Resource("page.js") : null;
-        return PageShell.Of($"{content.Answer.Title} - FrameOpt report", PageShell.Resource("page.css"), script,
+        var isLive = content is { IsFeasible: true, Binder.Views.Count: > 1 };
+        var script = isLive ? PageTemplate.ReadResource("page.js") : null;
+        return PageTemplate.Of($"{content.Answer.Title} - FrameOpt report", PageTemplate.ReadResource("page.css"), script,
         [
             TitlePart.Of(content),
-            isLive ? ChooserPart.Of(content.Follow!) : null,
-            PageShell.Main(Parts(content)),
-            PageShell.Foot(),
-            isLive ? new XElement("script", new XAttribute("type", "application/json"), new XAttribute("id", "designs"), PageData.Of(content, content.Follow!)) : null,
+            isLive ? DesignSelectorPart.Of(content.Binder!) : null,
+            PageTemplate.Main(Parts(content)),
+            PageTemplate.Footer(),
+            isLive ? new XElement("script", new XAttribute("type", "application/json"), new XAttribute("id", "designs"), PageData.Of(content, content.Binder!)) : null,
             isLive ? new XElement("script", script) : null,
         ]);
     }
@@ -37,19 +37,19 @@ public static class ReportPage
         PhasesPart.Of(content),
         LeveragePart.Of(content),
         Rounding(content),
-        .. GroundPart.Of(content),
-        BandPart.Of(content),
+        .. GroundChecksPart.Of(content),
+        BalancedBandPart.Of(content),
         .. CostPart.Of(content),
         FrontPart.Of(content),
         EffectsPart.Of(content),
-        .. CertificateSection.Of(content.Result).Where(_ => content.IsFeasible).Select(section => Html.Section("search", section.Title, Html.Words(section))),
-        CardPart.Of(content),
+        .. SearchQualitySection.Of(content.Result).Where(_ => content.IsFeasible).Select(section => Html.Section("search", section.Title, Html.SectionBody(section))),
+        TestCardPart.Of(content),
         .. StudyPart.Of(content),
         ReproducePart.Of(content),
     ];
 
     private static XElement? Rounding(PageContent content) =>
-        content is { IsFeasible: true, Follow: { } follow } && RoundingSection.Of(content.Result, content.Result.Chosen!).FirstOrDefault() is { } section
-            ? Html.Section("rounded", section.Title, follow.Part(view => Html.Words(RoundingSection.Of(content.Result, view.Evaluation).First())))
+        content is { IsFeasible: true, Binder: { } binder } && RoundingSection.Of(content.Result, content.Result.Chosen!).FirstOrDefault() is { } section
+            ? Html.Section("rounded", section.Title, binder.Bind(view => Html.SectionBody(RoundingSection.Of(content.Result, view.Evaluation).First())))
             : null;
 }

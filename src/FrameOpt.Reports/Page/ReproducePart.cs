@@ -18,7 +18,7 @@ internal static class ReproducePart
             new XElement("pre", new XElement("code", Command(study, info))),
             new XElement("dl", new XAttribute("class", "facts"), Facts(study, info).Select(fact => new XElement("div", new XElement("dt", fact.What), new XElement("dd", fact.Value)))),
             Html.Heading(CountsSection.Of(content.Result).Title),
-            Html.Words(CountsSection.Of(content.Result)));
+            Html.SectionBody(CountsSection.Of(content.Result)));
     }
 
     private static string Command(Study study, RunInfo info) => Command(info.StudyFileName, study.Variant);
@@ -35,7 +35,7 @@ internal static class ReproducePart
             yield return ($"{file.Name}, SHA-256", file.Hash);
         yield return ("version", $"FrameOpt {info.ToolVersion}");
         yield return ("seed", study.Search is SearchSetting.Evolutionary ? FormattableString.Invariant($"{info.Seed}") : "none needed: every design of the grid is computed");
-        yield return ("search", StudyWords.Search(study.Search));
+        yield return ("search", StudyText.Search(study.Search));
         yield return ("in the same folder", "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
     }
 

@@ -14,7 +14,7 @@ internal static class StudyPart
         yield return Html.Section("study", "The study as understood", [.. StudyDescription.Of(content.Study).GroupBy(row => row.Group).SelectMany(group => (XElement[])
         [
             Html.Heading(group.Key),
-            new XElement("dl", new XAttribute("class", "facts"), group.Select(row => new XElement("div", new XElement("dt", row.What), new XElement("dd", row.Value)))),
+            new XElement("dl", new XAttribute("class", "facts"), group.Select(row => new XElement("div", new XElement("dt", row.Label), new XElement("dd", row.Value)))),
         ])]);
         yield return Assumptions(content.Study);
     }
@@ -25,7 +25,7 @@ internal static class StudyPart
         "cautions",
         "Cautions and limits of the model",
         Html.Heading("Cautions"),
-        Html.List([.. ofAnswer, .. Cautions.Safety.Except([Cautions.Danger, Cautions.TestFirst])]),
+        Html.List([.. ofAnswer, .. Cautions.Safety.Except([Cautions.Danger, Cautions.GroundTestFirst])]),
         Html.Heading("What the model leaves out"),
         Html.List(Cautions.ModelLimits.Except(Cautions.FirstPage)),
         Html.Heading("Standards"),
@@ -38,7 +38,7 @@ internal static class StudyPart
         Html.Heading("What this study does not give"),
         study.Assumptions.Count == 0 ? Html.Paragraph("Nothing: the study gives every value.") : Table("Assumed for this study", study.Assumptions),
         Html.Heading("What the model takes for granted in every study"),
-        Table("Taken for granted", StandingAssumptions.All));
+        Table("Taken for granted", ModelAssumptions.All));
 
     private static XElement Table(string name, IEnumerable<Assumption> assumptions) =>
         Html.Table(name, ["what", "value", "source"], assumptions.Select(row => (IReadOnlyList<string>)[row.What, row.Value, row.Source]));

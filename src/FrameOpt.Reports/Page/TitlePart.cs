@@ -6,7 +6,7 @@ namespace FrameOpt.Reports.Page;
 /// <summary>The head of the page: what was asked, and the block that identifies the run.</summary>
 internal static class TitlePart
 {
-    private const int HashLetters = 12;
+    private const int HashPrefixLength = 12;
 
     public static XElement Of(PageContent content)
     {
@@ -14,10 +14,10 @@ internal static class TitlePart
         (string What, string Value)[] stamp =
         [
             ("study file", info.StudyFileName),
-            ("its SHA-256", $"{content.Study.Hash[..HashLetters]}…"),
+            ("its SHA-256", $"{content.Study.Hash[..HashPrefixLength]}…"),
             ("computed with", $"FrameOpt {info.ToolVersion}"),
-            ("designs evaluated", Figures.Count(counts.Evaluated)),
-            ("on the front", Figures.Count(content.Result.Front.Count)),
+            ("designs evaluated", NumberFormat.Count(counts.Evaluated)),
+            ("on the front", NumberFormat.Count(content.Result.Front.Count)),
         ];
         return new XElement(
             "header",

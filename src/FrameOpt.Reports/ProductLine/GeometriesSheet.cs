@@ -15,12 +15,12 @@ internal static class GeometriesSheet
     {
         var (result, study) = (report.Result, report.Study);
         var fields = GeometryFields.Of(study);
-        var page = new TablePage(book, report, "Geometries", [11, .. fields.Select(_ => (double)Widest), 12, 12]);
+        var page = new SheetBuilder(book, report, "Geometries", [11, .. fields.Select(_ => (double)Widest), 12, 12]);
         page.Heading("What to drill and build");
-        page.Lines(ProductLineAnswer.Geometries(result).Lines);
-        page.Lines([ProductLineWords.Common(result.Setting) is { Length: > 0 } common ? common : "Any geometries may go together.", "Offsets and angles: to the pilot's right is +."]);
+        page.Paragraphs(ProductLineAnswer.Geometries(result).Lines);
+        page.Paragraphs([ProductLineText.CommonalityText(result.Setting) is { Length: > 0 } common ? common : "Any geometries may go together.", "Offsets and angles: to the pilot's right is +."]);
         page.Table(
-            [("geometry", "General"), .. fields.Select(field => ((object)field.Header.Replace('_', ' '), GeometryField.NumberFormat)), ("customers", "0"), ("share", "0 %")],
+            [("geometry", "General"), .. fields.Select(field => ((object)field.Header.Replace('_', ' '), GeometryField.FormatCode)), ("customers", "0"), ("share", "0 %")],
             [.. result.Geometries.Select(geometry => (IReadOnlyList<object>)
             [
                 geometry.Letter.ToString(), .. fields.Select(field => (object)field.Value(geometry.Design)), (double)geometry.Customers, geometry.Share,
@@ -28,7 +28,7 @@ internal static class GeometriesSheet
         foreach (var geometry in result.Geometries)
         {
             page.Heading($"Geometry {geometry.Letter}");
-            page.Lines(DrillingSection.Of(study, geometry.Design).Lines);
+            page.Paragraphs(DrillingSection.Of(study, geometry.Design).Lines);
         }
     }
 }

@@ -6,28 +6,28 @@ namespace FrameOpt.Reports.ProductLine;
 public static class ProductLineFolder
 {
     /// <summary>The file by which such a folder is known.</summary>
-    private const string Marker = "line.json";
+    private const string MarkerFile = "line.json";
 
     /// <summary>Why a line may not be written there, in words, or null when it may.</summary>
     /// <param name="path">Where it should go.</param>
     /// <param name="replace">True when an older one there may be lost.</param>
-    public static string? Refusal(string path, bool replace) => FolderSwap.Refusal(path, replace, Marker);
+    public static string? WriteObstacle(string path, bool replace) => AtomicFolder.WriteObstacle(path, replace, MarkerFile);
 
     /// <summary>Writes line.xlsx, line.html, fitting-chart.svg, customers.csv, line.json and timings.json.</summary>
     /// <param name="report">The line.</param>
     /// <param name="timings">Of working it out.</param>
     /// <param name="path">The folder; made with its parents.</param>
     /// <param name="replace">True to put the new results in the place of older ones.</param>
-    /// <exception cref="IOException"><see cref="Refusal"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
+    /// <exception cref="IOException"><see cref="WriteObstacle"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
     public static void Write(ProductLineReport report, ProductLineTimings timings, string path, bool replace)
     {
-        if (Refusal(path, replace) is { } reason)
+        if (WriteObstacle(path, replace) is { } reason)
             throw new IOException(reason);
-        FolderSwap.Write(path, replace, folder =>
+        AtomicFolder.Write(path, replace, folder =>
         {
-            RunFolder.WriteFile(folder, Marker, stream => ProductLineJson.Write(report, stream));
+            RunFolder.WriteFile(folder, MarkerFile, stream => ProductLineJson.Write(report, stream));
             RunFolder.WriteFile(folder, "customers.csv", stream => CustomerTable.Write(report.Result, stream));
-            RunFolder.WriteFile(folder, "fitting-chart.svg", stream => FittingPicture.Write(report.Result, stream));
+            RunFolder.WriteFile(folder, "fitting-chart.svg", stream => FittingChartDrawing.Write(report.Result, stream));
             RunFolder.WriteFile(folder, "line.xlsx", stream => ProductLineWorkbook.Write(report, stream));
             RunFolder.WriteFile(folder, "line.html", stream => ProductLinePage.Write(report, stream));
             RunFolder.WriteFile(folder, "timings.json", timings.Write);

@@ -17,7 +17,7 @@ public static class ProductLineJson
     public static void Write(ProductLineReport report, Stream stream)
     {
         var result = report.Result;
-        using var json = PlainJson.Writer(stream);
+        using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();
         json.WriteString("tool", "FrameOpt");
         json.WriteString("version", report.Info.ToolVersion);
@@ -26,89 +26,89 @@ public static class ProductLineJson
         json.WriteBoolean("complete", result.IsComplete);
         json.WritePropertyName("study");
         StudyJson.Write(json, result.Study);
-        Asked(json, result);
+        Request(json, result);
         json.WriteStartObject("line");
         Solution(json, result.Setting, result.Solution);
-        json.Objects("geometries", result.Geometries, geometry => Geometry(json, result.Study, geometry));
-        json.Texts("who_gets_which", ProductLineWords.Boundaries(result));
-        json.Texts("unserved", result.Unserved);
-        json.Texts("how_sure", ProductLineProof.Of(result));
+        json.WriteObjects("geometries", result.Geometries, geometry => Geometry(json, result.Study, geometry));
+        json.WriteStrings("who_gets_which", ProductLineText.Boundaries(result));
+        json.WriteStrings("unserved", result.UnservedMessages);
+        json.WriteStrings("how_sure", ProductLineOptimality.Of(result));
         json.WriteEndObject();
-        json.Objects("curve", result.Curve, point =>
+        json.WriteObjects("curve", result.Curve, point =>
         {
             json.WriteNumber("geometries", point.Count);
             Solution(json, result.Setting, point.Solution);
-            json.Quantity("gain", point.Gain ?? double.NaN, result.Setting.Goal.Response.Unit);
+            json.WriteQuantity("gain", point.Gain ?? double.NaN, result.Setting.CostResponse.Response.Unit);
         });
         Chart(json, result);
-        json.Objects("assumptions", result.Study.Assumptions.Concat(StandingAssumptions.All), assumption =>
+        json.WriteObjects("assumptions", result.Study.Assumptions.Concat(ModelAssumptions.All), assumption =>
         {
             json.WriteString("what", assumption.What);
             json.WriteString("value", assumption.Value);
             json.WriteString("source", assumption.Source);
         });
-        json.Texts("warnings", result.Study.Warnings);
-        json.Texts("cautions", [.. Cautions.Safety, .. Cautions.ModelLimits, .. Cautions.Standards]);
+        json.WriteStrings("warnings", result.Study.Warnings);
+        json.WriteStrings("cautions", [.. Cautions.Safety, .. Cautions.ModelLimits, .. Cautions.Standards]);
         json.WriteEndObject();
     }
 
-    private static void Asked(Utf8JsonWriter json, LineResult result)
+    private static void Request(Utf8JsonWriter json, ProductLineResult result)
     {
         var setting = result.Setting;
         json.WriteStartObject("asked");
         json.WriteNumber("geometries", setting.Count);
-        json.WriteString("objective", ProductLineWords.Value(setting));
-        json.WriteString("candidates", result.CandidatesWords);
+        json.WriteString("objective", ProductLineText.Value(setting));
+        json.WriteString("candidates", result.CandidatesDescription);
         json.WriteNumber("candidates_count", result.Candidates);
-        json.WriteString("common", ProductLineWords.Common(setting));
-        json.WriteString("customers", setting.CustomersWords);
+        json.WriteString("common", ProductLineText.CommonalityText(setting));
+        json.WriteString("customers", setting.CustomersDescription);
         json.WriteNumber("customers_count", setting.Customers.Count);
-        json.WriteNumber("customers_unlike", result.Served.Count);
-        json.Objects("options", setting.Options, option =>
+        json.WriteNumber("customers_unlike", result.Assignments.Count);
+        json.WriteObjects("options", setting.Options, option =>
         {
             json.WriteString("name", option.Name);
-            json.Texts("choices", option.Choices);
+            json.WriteStrings("choices", option.Choices);
         });
         json.WriteEndObject();
     }
 
-    private static void Solution(Utf8JsonWriter json, LineSetting setting, LineSolution solution)
+    private static void Solution(Utf8JsonWriter json, ProductLineSetting setting, ProductLineSolution solution)
     {
-        var unit = setting.Goal.Response.Unit;
-        json.Quantity("value", solution.Value, unit);
-        json.Quantity("bound", solution.Bound, unit);
-        json.Quantity("gap", solution.Gap, unit);
+        var unit = setting.CostResponse.Response.Unit;
+        json.WriteQuantity("value", solution.Value, unit);
+        json.WriteQuantity("bound", solution.Bound, unit);
+        json.WriteQuantity("gap", solution.Gap, unit);
         json.WriteString("stop", solution.Stop switch
         {
-            LineStop.Proven => "proven",
-            LineStop.Representatives => "proven for representatives",
-            LineStop.TimeLimit => "time",
+            ProductLineStopReason.Proven => "proven",
+            ProductLineStopReason.Representatives => "proven for representatives",
+            ProductLineStopReason.TimeLimit => "time",
             _ => "stopped",
         });
         json.WriteBoolean("serves_all", solution.Feasible);
     }
 
-    private static void Geometry(Utf8JsonWriter json, Study study, LineGeometry geometry)
+    private static void Geometry(Utf8JsonWriter json, Study study, ProductLineGeometry geometry)
     {
         json.WriteString("letter", geometry.Letter.ToString());
         json.WriteNumber("candidate", geometry.Candidate);
         json.WriteNumber("customers", geometry.Customers);
-        json.Plain("share", geometry.Share);
+        json.WriteDecimal("share", geometry.Share);
         json.WriteStartObject("design");
         foreach (var field in GeometryFields.Of(study))
-            json.Quantity(field.Name, field.Value(geometry.Design), field.Unit);
+            json.WriteQuantity(field.Name, field.Value(geometry.Design), field.Unit);
         json.WriteEndObject();
     }
 
-    private static void Chart(Utf8JsonWriter json, LineResult result) => json.Objects("fitting_chart", result.Chart.Blocks.SelectMany(block => block.Columns, (block, column) => (block, column)), item =>
+    private static void Chart(Utf8JsonWriter json, ProductLineResult result) => json.WriteObjects("fitting_chart", result.Chart.Blocks.SelectMany(block => block.Columns, (block, column) => (block, column)), item =>
     {
         json.WriteString("column", item.column.Name);
         json.WriteString("block", item.block.Title);
-        json.Objects("spans", item.column.Spans, span =>
+        json.WriteObjects("spans", item.column.Spans, span =>
         {
-            json.Quantity("from", span.FromKilograms, "kg");
-            json.Quantity("to", span.ToKilograms, "kg");
-            json.WriteString("geometry", span.Geometry < 0 ? "none" : ProductLineWords.Letter(result, span.Geometry));
+            json.WriteQuantity("from", span.FromKilograms, "kg");
+            json.WriteQuantity("to", span.ToKilograms, "kg");
+            json.WriteString("geometry", span.Geometry < 0 ? "none" : ProductLineText.Letter(result, span.Geometry));
         });
     });
 }

@@ -17,12 +17,12 @@ public static class ProductLinePage
     public static string Of(ProductLineReport report)
     {
         var answer = ProductLineAnswer.Of(report.Result);
-        return PageShell.Of(
+        return PageTemplate.Of(
             $"{answer.Title} - FrameOpt product line", Style(), script: null,
-            [ProductLineParts.Head(report, answer), PageShell.Main(ProductLineParts.Of(report, answer)), PageShell.Foot()]);
+            [ProductLinePageParts.Head(report, answer), PageTemplate.Main(ProductLinePageParts.Of(report, answer)), PageTemplate.Footer()]);
     }
 
-    private static string Style() => PageShell.Resource("page.css") + FittingPicture.Rules.ReplaceLineEndings("\n") + """
+    private static string Style() => PageTemplate.ReadResource("page.css") + FittingChartDrawing.Rules.ReplaceLineEndings("\n") + """
         .chart { overflow-x: auto; margin-bottom: 1rem; }
         .chart svg { min-width: 36rem; max-width: 56rem; }
         @media print { .chart { overflow: visible; break-inside: avoid; } .chart svg { min-width: 0; } #chart { break-before: page; } }

@@ -10,7 +10,7 @@ namespace FrameOpt.Reports.ProductLine;
 public static class ProductLineWorkbook
 {
     /// <summary>How many customers the workbook holds; customers.csv holds all.</summary>
-    public const int MostCustomers = 10_000;
+    public const int MaxCustomers = 10_000;
 
     /// <summary>Writes the workbook; the same bytes for the same line.</summary>
     /// <param name="report">The line.</param>
@@ -28,7 +28,7 @@ public static class ProductLineWorkbook
             CoreProperties.Write(document, report);
         }
 
-        FixedZipTimes.Write(memory);
+        ZipTimestamps.Write(memory);
         memory.Position = 0;
         memory.CopyTo(stream);
     }
@@ -39,7 +39,7 @@ public static class ProductLineWorkbook
         var result = report.Result;
         SummarySheet.Add(book, report, ProductLineAnswer.Of(result));
         GeometriesSheet.Add(book, report);
-        FittingSheet.Add(book, report);
+        FittingChartSheet.Add(book, report);
         var customers = Customers(book, report);
         GainSheet.Add(book, report);
         AssumptionsSheet.Add(book, report);
@@ -51,12 +51,12 @@ public static class ProductLineWorkbook
     private static DataRows Customers(XLWorkbook book, ProductLineReport report)
     {
         var columns = CustomerColumns.Of(report.Result);
-        var lines = CustomerLine.Of(report.Result);
+        var lines = CustomerAssignment.Of(report.Result);
         var note = "Regret: what a customer gives up against a frame made to measure, whose geometry stands under own. Offsets and angles: right +.";
-        if (lines.Count > MostCustomers)
+        if (lines.Count > MaxCustomers)
         {
-            lines = [.. lines.OrderByDescending(line => line.Served.Cost).Take(MostCustomers)];
-            note = $"The {Figures.Count(MostCustomers)} customers left with most; customers.csv holds all {Figures.Count(report.Result.Setting.Customers.Count)}. {note}";
+            lines = [.. lines.OrderByDescending(line => line.Assignments.Cost).Take(MaxCustomers)];
+            note = $"The {NumberFormat.Count(MaxCustomers)} customers left with most; customers.csv holds all {NumberFormat.Count(report.Result.Setting.Customers.Count)}. {note}";
         }
 
         return DataSheet.Add(
@@ -64,7 +64,7 @@ public static class ProductLineWorkbook
             report,
             "Customers",
             note,
-            [.. columns.Select(column => column.NumberFormat == DataColumn.TextFormat ? new DataColumn(column.Header, column.NumberFormat, 16) : DataColumn.OfNumbers(column.Header, column.NumberFormat))],
+            [.. columns.Select(column => column.FormatCode == DataColumn.TextFormat ? new DataColumn(column.Header, column.FormatCode, 16) : DataColumn.OfNumbers(column.Header, column.FormatCode))],
             [.. lines.Select(line => (object[])[.. columns.Select(column => column.Value(line))])]);
     }
 }

@@ -21,7 +21,7 @@ public static class FrontColumns
         ((PhaseQuantity[])[PhaseQuantity.Residual, PhaseQuantity.Lean, PhaseQuantity.Effort]).Select(quantity => new FrontColumn(
             $"{ResponseCatalogue.Of(quantity).Name}[{phase.Name}]",
             ResponseCatalogue.Of(quantity).Unit,
-            Figures.NumberFormat(ResponseCatalogue.Of(quantity).Unit),
+            NumberFormat.FormatCode(ResponseCatalogue.Of(quantity).Unit),
             (_, evaluation) => evaluation.Phases[p][quantity])));
 
     private static IEnumerable<FrontColumn> Places(Study study) =>
@@ -33,12 +33,12 @@ public static class FrontColumns
     ];
 
     private static IEnumerable<FrontColumn> Geometry(Study study) => GeometryFields.Of(study)
-        .Select(field => new FrontColumn(field.Name, field.Unit, GeometryField.NumberFormat, (design, _) => field.Value(design.Geometry)));
+        .Select(field => new FrontColumn(field.Name, field.Unit, GeometryField.FormatCode, (design, _) => field.Value(design.Geometry)));
 
     private static IEnumerable<FrontColumn> Objectives(Study study) => study.Objectives.Select((objective, i) => new FrontColumn(
-        StudyWords.Name(objective.Response, objective.Magnitude),
+        StudyText.Name(objective.Response, objective.Magnitude),
         objective.Response.Unit,
-        Figures.NumberFormat(objective.Response.Unit),
+        NumberFormat.FormatCode(objective.Response.Unit),
         (design, _) => design.Objectives[i]));
 
     private static IEnumerable<FrontColumn> Responses(Study study) => Enum.GetValues<MissionQuantity>()
@@ -47,17 +47,17 @@ public static class FrontColumns
         .Select(response => new FrontColumn(
             response.Entry.Name,
             response.Entry.Unit,
-            Figures.NumberFormat(response.Entry.Unit),
+            NumberFormat.FormatCode(response.Entry.Unit),
             (_, evaluation) => evaluation[response.Quantity]));
 }
 
 /// <summary>One column of the table of the front, the same in the workbook, in designs.csv and in run.json, which has more.</summary>
 /// <param name="Name">As files for other programs write it.</param>
 /// <param name="Unit">Of its values; empty for a plain number.</param>
-/// <param name="NumberFormat">How a spreadsheet shows it.</param>
+/// <param name="FormatCode">How a spreadsheet shows it.</param>
 /// <param name="Value">Of one design of the front and its evaluation; NaN where there is none.</param>
 public sealed record FrontColumn(
-    string Name, string Unit, string NumberFormat, Func<FrontDesign, DesignEvaluation, double> Value)
+    string Name, string Unit, string FormatCode, Func<FrontDesign, DesignEvaluation, double> Value)
 {
     /// <summary>Name and unit in one text: "lateral_offset [mm]".</summary>
     public string Header => Unit.Length == 0 ? Name : $"{Name} [{Unit}]";

@@ -27,7 +27,7 @@ public static class GeometryFields
 public sealed record GeometryField(string Name, string Unit, Func<FrameGeometry, double> Value)
 {
     /// <summary>How a spreadsheet shows it.</summary>
-    public const string NumberFormat = "General";
+    public const string FormatCode = "General";
 
     /// <summary>Name and unit.</summary>
     public string Header => $"{Name} [{Unit}]";

@@ -20,7 +20,7 @@ internal static class MachineDescription
 
     private static IEnumerable<DescriptionRow> PropellerRows(Propeller propeller)
     {
-        yield return new(Group, "propeller", $"diameter {Plain(propeller.DiameterMetres)} m; turns {StudyWords.Turns(propeller.Rotation)} seen from behind");
+        yield return new(Group, "propeller", $"diameter {Plain(propeller.DiameterMetres)} m; turns {StudyText.RotationText(propeller.Rotation)} seen from behind");
         yield return new(Group, "hub", $"{At(propeller.Hub)}; tilted {Plain(Math.Round(Math.Abs(propeller.TiltRadians) * 180 / Math.PI, 6))} deg {(propeller.TiltRadians < 0 ? "downward" : "upward")}");
         yield return new(Group, "propeller's polar inertia", $"{Plain(propeller.PolarInertia)} kg·m²");
         yield return new(Group, "propeller's coefficients", propeller.Curve switch
@@ -39,7 +39,7 @@ internal static class MachineDescription
     }
 
     private static string At(FramePoint point) =>
-        $"{ForeAft(point.ForwardMetres)}, {Length(Math.Abs(point.RightMetres))} {SideWords.Side(point.RightMetres)}, "
+        $"{ForeAft(point.ForwardMetres)}, {Length(Math.Abs(point.RightMetres))} {SideText.Side(point.RightMetres)}, "
         + $"{Length(Math.Abs(point.UpMetres))} {(point.UpMetres < 0 ? "below" : "above")} the datum";
 
     private static string ForeAft(double metres) => $"{Length(Math.Abs(metres))} {(metres < 0 ? "behind" : "forward")}";

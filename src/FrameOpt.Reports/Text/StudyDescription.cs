@@ -13,7 +13,7 @@ public static class StudyDescription
         .. WingRows(study.Wing),
         .. study.Mission.Select(phase => new DescriptionRow("Mission", phase.Name, PhaseWords(phase))),
         .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(factor))),
-        .. study.Objectives.Select((objective, i) => new DescriptionRow("Objectives", StudyWords.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
+        .. study.Objectives.Select((objective, i) => new DescriptionRow("Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
         .. study.Limits.Select(limit => new DescriptionRow("Limits", limit.Text, limit.Response.Entry.Meaning)),
         .. Settings(study),
         .. ProductLineDescription.Of(study),
@@ -42,7 +42,7 @@ public static class StudyDescription
 
     private static string PhaseWords(Phase phase)
     {
-        List<string> words = [$"weight {Plain(phase.Weight)}", StudyWords.Power(phase.Power), StudyWords.Speed(phase.Speed), $"altitude {Plain(phase.AltitudeMetres)} m"];
+        List<string> words = [$"weight {Plain(phase.Weight)}", StudyText.Power(phase.Power), StudyText.Speed(phase.Speed), $"altitude {Plain(phase.AltitudeMetres)} m"];
         if (phase.TemperatureOffsetKelvin != 0)
             words.Add($"{Plain(Math.Abs(phase.TemperatureOffsetKelvin))} K {(phase.TemperatureOffsetKelvin > 0 ? "warmer" : "colder")} than the standard day");
         if (phase.LoadFactor != 1)
@@ -57,27 +57,27 @@ public static class StudyDescription
     private static string Levels(StudyFactor factor) => factor.IsContinuous
         ? $"any value from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
         : factor.IsSwept
-        ? $"{Figures.Count(factor.LevelsSi.Count)} levels from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
+        ? $"{NumberFormat.Count(factor.LevelsSi.Count)} levels from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
         : $"fixed at {factor.Unit.Text(factor.LevelsSi[0])}";
 
     private static string ObjectiveWords(Study study, StudyObjective objective, int index) => string.Join(
         "; ",
         (string[])[
-            StudyWords.Goal(objective),
+            StudyText.Goal(objective),
             $"weight {Plain(study.Ranking.Weights[index])}",
-            .. objective.Resolution > 0 ? [$"differences below {Figures.Text(objective.Resolution, objective.Response.Unit)} not shown"] : Array.Empty<string>(),
+            .. objective.Resolution > 0 ? [$"differences below {NumberFormat.Text(objective.Resolution, objective.Response.Unit)} not shown"] : Array.Empty<string>(),
             objective.Response.Entry.Meaning,
         ]);
 
     private static IEnumerable<DescriptionRow> Settings(Study study)
     {
-        yield return new("Settings", "search", StudyWords.Search(study.Search));
-        yield return new("Settings", "ranking", StudyWords.Method(study.Ranking.Method));
-        yield return new("Settings", "baseline", study.Baseline is { } baseline ? GeometryWords.Of(study, baseline) : "none");
+        yield return new("Settings", "search", StudyText.Search(study.Search));
+        yield return new("Settings", "ranking", StudyText.Method(study.Ranking.Method));
+        yield return new("Settings", "baseline", study.Baseline is { } baseline ? GeometryText.Of(study, baseline) : "none");
         yield return new("Settings", "strength figures", study.Strength is { } strength
             ? $"limit load factor {Plain(strength.LimitLoadFactor)}, overhang {Millimetres(strength.OverhangMetres)}"
             : "not asked");
-        yield return new("Settings", "balanced band", $"within {Figures.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of {study.Mission[study.Band.PhaseIndex].Name}");
+        yield return new("Settings", "balanced band", $"within {NumberFormat.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of {study.Mission[study.Band.PhaseIndex].Name}");
         yield return new("Settings", "study file, SHA-256", study.Hash);
         foreach (var file in study.Files)
             yield return new("Settings", $"{file.Name}, SHA-256", file.Hash);
@@ -90,6 +90,6 @@ public static class StudyDescription
 
 /// <summary>One line of a study told in words.</summary>
 /// <param name="Group">Machine, wing, mission and so on; the same for neighbouring rows.</param>
-/// <param name="What">The name of the thing.</param>
+/// <param name="Label">The name of the thing.</param>
 /// <param name="Value">With its unit.</param>
-public sealed record DescriptionRow(string Group, string What, string Value);
+public sealed record DescriptionRow(string Group, string Label, string Value);

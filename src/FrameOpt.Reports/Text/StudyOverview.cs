@@ -23,7 +23,7 @@ public static class StudyOverview
         new(Group, "left hang point", Holes(study, left: true)),
         new(Group, "right hang point", Holes(study, left: false)),
         new(Group, "phases", Phases(study)),
-        new(Group, "objectives", string.Join(", ", study.Objectives.Select(objective => $"{StudyWords.Goal(objective)} {StudyWords.Name(objective.Response, objective.Magnitude)}"))),
+        new(Group, "objectives", string.Join(", ", study.Objectives.Select(objective => $"{StudyText.Goal(objective)} {StudyText.Name(objective.Response, objective.Magnitude)}"))),
         new(Group, "limits", study.Limits.Count == 0 ? "none: nothing is ruled out but what cannot fly" : string.Join("; ", study.Limits.Select(limit => limit.Text))),
         new(Group, "assumed", study.Assumptions.Count == 0 ? "nothing" : $"{study.Assumptions.Count} values that the study does not give; they are listed below"),
         new(Group, "variants", Variants(study)),
@@ -32,10 +32,10 @@ public static class StudyOverview
     private static string Designs(Study study)
     {
         if (study.Search is SearchSetting.Evolutionary evolutionary)
-            return $"up to {Figures.Count(evolutionary.Stop.Evaluations)} {StudyWords.Among(study)}, each in {study.Mission.Count} phases";
+            return $"up to {NumberFormat.Count(evolutionary.Stop.Evaluations)} {StudyText.DesignSpace(study)}, each in {study.Mission.Count} phases";
         var swept = study.Factors.Where(factor => factor.IsSwept).ToList();
-        var product = swept.Count > 1 ? $" = {string.Join(" x ", swept.Select(factor => Figures.Count(factor.LevelsSi.Count)))} levels" : "";
-        return $"{Figures.Count(study.GridSize!.Value)}{product}, each in {study.Mission.Count} phases";
+        var product = swept.Count > 1 ? $" = {string.Join(" x ", swept.Select(factor => NumberFormat.Count(factor.LevelsSi.Count)))} levels" : "";
+        return $"{NumberFormat.Count(study.GridSize!.Value)}{product}, each in {study.Mission.Count} phases";
     }
 
     private static string Factors(Study study, bool isSwept)
@@ -55,15 +55,15 @@ public static class StudyOverview
         var (first, last) = left
             ? (-spacing.LevelsSi[^1] / 2 + offset[0], -spacing.LevelsSi[0] / 2 + offset[^1])
             : (spacing.LevelsSi[0] / 2 + offset[0], spacing.LevelsSi[^1] / 2 + offset[^1]);
-        string Place(double right) => $"{spacing.Unit.Text(Math.Abs(right))} {SideWords.Side(right)}";
+        string Place(double right) => $"{spacing.Unit.Text(Math.Abs(right))} {SideText.Side(right)}";
         return $"{(first == last ? Place(first) : $"{Place(first)} to {Place(last)}")} of the plane of symmetry";
     }
 
     private static string Phases(Study study)
     {
-        var whole = study.Mission.Sum(phase => phase.Weight);
+        var totalWeight = study.Mission.Sum(phase => phase.Weight);
         return string.Join(", ", study.Mission.Select(phase => phase.Weight > 0
-            ? FormattableString.Invariant($"{phase.Name} {100 * phase.Weight / whole:0.#} %")
+            ? FormattableString.Invariant($"{phase.Name} {100 * phase.Weight / totalWeight:0.#} %")
             : $"{phase.Name} not counted in the means"));
     }
 

@@ -16,8 +16,8 @@ internal static class FrontSheet
             book,
             report,
             "Front",
-            $"{ShownDesigns.Words(report.Result)} Offsets and angles: right +. Drilling dimensions seen from behind. A blank is a response that the study gives no basis for.",
-            [.. columns.Select(column => DataColumn.OfNumbers(column.Header, column.NumberFormat))],
-            [.. ShownDesigns.Of(report.Result).Select(i => (object[])[.. columns.Select(column => (object)column.Value(front[i], report.FrontEvaluations[i]))])]);
+            $"{DisplayedDesigns.Summary(report.Result)} Offsets and angles: right +. Drilling dimensions seen from behind. A blank is a response that the study gives no basis for.",
+            [.. columns.Select(column => DataColumn.OfNumbers(column.Header, column.FormatCode))],
+            [.. DisplayedDesigns.Of(report.Result).Select(i => (object[])[.. columns.Select(column => (object)column.Value(front[i], report.FrontEvaluations[i]))])]);
     }
 }

@@ -16,5 +16,5 @@ internal static class MachineSheet
         Rows(StudyDescription.Of(report.Result.Study)));
 
     private static IEnumerable<string[]> Rows(IReadOnlyList<DescriptionRow> description) =>
-        description.Select((row, i) => (string[])[i > 0 && description[i - 1].Group == row.Group ? "" : row.Group, row.What, row.Value]);
+        description.Select((row, i) => (string[])[i > 0 && description[i - 1].Group == row.Group ? "" : row.Group, row.Label, row.Value]);
 }

@@ -22,14 +22,14 @@ internal static class PhasesSheet
             DataColumn.OfNumbers("weight", "0.0##"),
             new("steers", DataColumn.TextFormat, 10),
             .. ResponseCatalogue.OfPhases.Select(entry => DataColumn.OfNumbers(
-                entry.Unit.Length == 0 ? entry.Name : $"{entry.Name} [{entry.Unit}]", Figures.NumberFormat(entry.Unit))),
+                entry.Unit.Length == 0 ? entry.Name : $"{entry.Name} [{entry.Unit}]", NumberFormat.FormatCode(entry.Unit))),
         ];
         return DataSheet.Add(book, report, "Phases", Note, columns, [.. Rows(report)]);
     }
 
     private static IEnumerable<IReadOnlyList<object>> Rows(RunReport report)
     {
-        foreach (var i in ShownDesigns.Of(report.Result))
+        foreach (var i in DisplayedDesigns.Of(report.Result))
         {
             var design = report.Result.Front[i];
             foreach (var phase in report.FrontEvaluations[i].Phases)

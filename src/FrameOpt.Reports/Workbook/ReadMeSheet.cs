@@ -21,7 +21,7 @@ internal static class ReadMeSheet
     {
         var result = report.Result;
         yield return ["this workbook", $"{result.Study.FullTitle}. Written by FrameOpt {report.Info.ToolVersion} from {report.Info.StudyFileName}, SHA-256 {result.Study.Hash}. The same study gives the same workbook."];
-        yield return ["before you build", $"{Cautions.Danger} {Cautions.TestFirst} Read the sheets Summary, Assumptions and Cautions first."];
+        yield return ["before you build", $"{Cautions.Danger} {Cautions.GroundTestFirst} Read the sheets Summary, Assumptions and Cautions first."];
         if (result.Front.Count > 0)
         {
             yield return ["to change the weights", "Go to the sheet Ranking and type into the framed blue cells of the column weight. Only their proportions matter. Score, rank and order recompute at once."];
@@ -37,7 +37,7 @@ internal static class ReadMeSheet
         yield return ["if figures stay as they are", "Your spreadsheet program may be set to recompute by hand only: in most programs F9 recomputes."];
     }
 
-    private static IEnumerable<(string Sheet, string Words)> Sheets(bool hasFront, bool hasPlan)
+    private static IEnumerable<(string Sheet, string Description)> Sheets(bool hasFront, bool hasPlan)
     {
         yield return ("Summary", "the answer: what to drill, what it leaves in each phase, what it costs elsewhere, what to check before flight.");
         if (hasFront)
@@ -68,6 +68,6 @@ internal static class ReadMeSheet
     }
 
     private static string Limits(RunReport report) =>
-        $"At most the best {Figures.Count(ShownDesigns.MostDesigns)} designs by rank of a front of any size (this run: {Figures.Count(report.Result.Front.Count)}; designs.csv holds all); "
+        $"At most the best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} designs by rank of a front of any size (this run: {NumberFormat.Count(report.Result.Front.Count)}; designs.csv holds all); "
         + "tested with fronts up to 5,000 designs, 1 to 20 phases, 2 to 5 objectives, titles in any script and names of 300 characters. Charts show the first three objectives.";
 }

@@ -18,47 +18,47 @@ public static class RunWorkbook
     public static void Write(RunReport report, Stream stream)
     {
         using var memory = new MemoryStream();
-        var later = new LaterParts();
-        WriteSheets(report, memory, later);
+        var deferred = new DeferredParts();
+        WriteSheets(report, memory, deferred);
         using (var document = SpreadsheetDocument.Open(memory, isEditable: true))
         {
             var book = document.WorkbookPart!;
-            FormulaWriter.Write(book, later.Formulas);
-            RowWriter.Append(book, later.Tables);
-            ChartWriter.Write(book, later.Charts);
+            FormulaWriter.Write(book, deferred.Formulas);
+            RowWriter.Append(book, deferred.Tables);
+            ChartWriter.Write(book, deferred.Charts);
             PrintTitles.MakeAbsolute(book);
             NamedStyles.Add(book);
             CoreProperties.Write(document, report);
         }
 
-        FixedZipTimes.Write(memory);
+        ZipTimestamps.Write(memory);
         memory.Position = 0;
         memory.CopyTo(stream);
     }
 
-    private static void WriteSheets(RunReport report, Stream stream, LaterParts later)
+    private static void WriteSheets(RunReport report, Stream stream, DeferredParts deferred)
     {
         using var book = new XLWorkbook();
         ReadMeSheet.Add(book, report);
         SummarySheet.Add(book, report, RunAnswer.Of(report.Result));
         if (report.Result.Front.Count > 0)
-            AddFront(book, report, later);
-        PlanSheets.Add(book, report, later);
+            AddFront(book, report, deferred);
+        PlanSheets.Add(book, report, deferred);
         MachineSheet.Add(book, report);
         AssumptionsSheet.Add(book, report);
         CautionsSheet.Add(book, report);
-        foreach (var sheet in later.DataSheets)
-            later.Tables.Add(sheet(book));
+        foreach (var sheet in deferred.DataSheets)
+            deferred.Tables.Add(sheet(book));
         book.SaveAs(stream, new SaveOptions { ValidatePackage = false, EvaluateFormulasBeforeSaving = false, GenerateCalculationChain = false });
     }
 
     /// <summary>What is there only when some design is feasible; the data behind the live sheets come last in the workbook.</summary>
-    private static void AddFront(XLWorkbook book, RunReport report, LaterParts later)
+    private static void AddFront(XLWorkbook book, RunReport report, DeferredParts deferred)
     {
-        RankingSheets.Add(book, report, later);
-        WhatIfSheets.Add(book, report, later);
-        ChartSheets.Add(book, report, later);
-        later.Tables.Add(FrontSheet.Add(book, report));
-        later.Tables.Add(PhasesSheet.Add(book, report));
+        RankingSheets.Add(book, report, deferred);
+        WhatIfSheets.Add(book, report, deferred);
+        ChartSheets.Add(book, report, deferred);
+        deferred.Tables.Add(FrontSheet.Add(book, report));
+        deferred.Tables.Add(PhasesSheet.Add(book, report));
     }
 }

@@ -11,7 +11,7 @@ internal static class SummarySheet
     private const double FirstWidth = 34;
     private const double OtherWidth = 19;
     /// <summary>Lines break between words, so the last few characters of each are often empty.</summary>
-    private const double WordsBroken = 3;
+    private const double WrapAllowance = 3;
     private const double FullWidth = FirstWidth + (Columns - 1) * OtherWidth;
 
     public static void Add(XLWorkbook book, IReportSource report, RunAnswer answer)
@@ -63,7 +63,7 @@ internal static class SummarySheet
     {
         for (var c = 0; c < cells.Count; c++)
             SheetStyle.Text(sheet.Cell(row, c + 1), cells[c]);
-        sheet.Row(row).Height = SheetStyle.HeightPoints([.. cells.Select((text, c) => (text, c == 0 ? FirstWidth : OtherWidth - WordsBroken))]);
+        sheet.Row(row).Height = SheetStyle.HeightPoints([.. cells.Select((text, c) => (text, c == 0 ? FirstWidth : OtherWidth - WrapAllowance))]);
         var range = sheet.Range(row, 1, row, cells.Count);
         sheet.Range(row, 2, row, cells.Count).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
         return range;

@@ -5,62 +5,62 @@ namespace FrameOpt.Analysis;
 /// <summary>An analysis of variance. Sums of squares are in the square of the response's unit, about the mean (about 0 for a model without constant).</summary>
 public sealed class AnovaTable
 {
-    internal AnovaTable(ErrorKind errors, IReadOnlyList<LineSums> sums, double residualSumOfSquares, int residualDegrees)
+    internal AnovaTable(ErrorKind errors, IReadOnlyList<SumsOfSquares> sums, double residualSumOfSquares, int residualDegrees)
     {
         Errors = errors;
         ResidualSumOfSquares = residualSumOfSquares;
-        ResidualDegrees = residualDegrees;
+        ResidualDegreesOfFreedom = residualDegrees;
         ModelSumOfSquares = sums.Sum(line => line.Sequential);
-        ModelDegrees = sums.Sum(line => line.Degrees);
+        ModelDegreesOfFreedom = sums.Sum(line => line.DegreesOfFreedom);
         Lines = [.. sums.Select(line =>
         {
-            var (f, p) = Test(line.Adjusted, line.Degrees);
+            var (f, p) = Test(line.Adjusted, line.DegreesOfFreedom);
             var percent = TotalSumOfSquares > 0 ? 100 * line.Adjusted / TotalSumOfSquares : 0;
-            return new VarianceLine(line.Source, line.Degrees, line.Sequential, line.Adjusted, percent, f, p);
+            return new AnovaRow(line.Source, line.DegreesOfFreedom, line.Sequential, line.Adjusted, percent, f, p);
         })];
-        (F, P) = Test(ModelSumOfSquares, ModelDegrees);
+        (F, P) = Test(ModelSumOfSquares, ModelDegreesOfFreedom);
     }
 
     /// <summary>Whether the runs were measured or computed.</summary>
     public ErrorKind Errors { get; }
 
     /// <summary>Why there are no F ratios and p-values; null when there are.</summary>
-    public string? NoTestsBecause => Errors switch
+    public string? NoTestsReason => Errors switch
     {
         ErrorKind.Deterministic => "the runs are computed: repeating one gives the same number, so there is no error to test against; "
             + "judge by contributions and cross-validated error",
-        _ when ResidualDegrees == 0 => "as many terms as runs: nothing is left to judge the error by",
+        _ when ResidualDegreesOfFreedom == 0 => "as many terms as runs: nothing is left to judge the error by",
         _ => null,
     };
 
     /// <summary>The effects or terms, in the order of the model.</summary>
-    public IReadOnlyList<VarianceLine> Lines { get; }
+    public IReadOnlyList<AnovaRow> Lines { get; }
 
     /// <summary>Explained by all lines together.</summary>
     public double ModelSumOfSquares { get; }
 
     /// <summary>Degrees of freedom of all lines together.</summary>
-    public int ModelDegrees { get; }
+    public int ModelDegreesOfFreedom { get; }
 
     /// <summary>Left unexplained.</summary>
     public double ResidualSumOfSquares { get; }
 
     /// <summary>Degrees of freedom left; 0 for a saturated model.</summary>
-    public int ResidualDegrees { get; }
+    public int ResidualDegreesOfFreedom { get; }
 
     /// <summary>Explained and not.</summary>
     public double TotalSumOfSquares => ModelSumOfSquares + ResidualSumOfSquares;
 
     /// <summary>Root of the residual mean square, in the response's unit: standard deviation of measured runs, size of the misfit of computed ones;
     /// null for a saturated model.</summary>
-    public double? ResidualDeviation => ResidualDegrees > 0 ? Math.Sqrt(ResidualSumOfSquares / ResidualDegrees) : null;
+    public double? ResidualDeviation => ResidualDegreesOfFreedom > 0 ? Math.Sqrt(ResidualSumOfSquares / ResidualDegreesOfFreedom) : null;
 
     /// <summary>Explained part of the total, 0 to 1; 1 for runs that do not differ.</summary>
     public double RSquared => TotalSumOfSquares > 0 ? ModelSumOfSquares / TotalSumOfSquares : 1;
 
     /// <summary>The same for mean squares, so that useless terms lower it; null for a saturated model.</summary>
-    public double? AdjustedRSquared => ResidualDegrees == 0 ? null : TotalSumOfSquares > 0
-        ? 1 - (ResidualSumOfSquares / ResidualDegrees / (TotalSumOfSquares / (ModelDegrees + ResidualDegrees))) : 1;
+    public double? AdjustedRSquared => ResidualDegreesOfFreedom == 0 ? null : TotalSumOfSquares > 0
+        ? 1 - (ResidualSumOfSquares / ResidualDegreesOfFreedom / (TotalSumOfSquares / (ModelDegreesOfFreedom + ResidualDegreesOfFreedom))) : 1;
 
     /// <summary>Of the whole model; infinite for an exact fit; null where nothing can be tested.</summary>
     public double? F { get; }
@@ -71,10 +71,10 @@ public sealed class AnovaTable
     /// <summary>F and p of a sum of squares against the residual; nulls where nothing can be tested.</summary>
     private (double? F, double? P) Test(double sum, int degrees)
     {
-        if (NoTestsBecause is not null || degrees == 0)
+        if (NoTestsReason is not null || degrees == 0)
             return (null, null);
-        var f = Ratio(sum / degrees, ResidualSumOfSquares / ResidualDegrees);
-        return (f, UpperTail.F(f, degrees, ResidualDegrees));
+        var f = Ratio(sum / degrees, ResidualSumOfSquares / ResidualDegreesOfFreedom);
+        return (f, UpperTail.F(f, degrees, ResidualDegreesOfFreedom));
     }
 
     /// <summary>Over a denominator that may be 0: infinite then, or 0 when there is nothing above it either.</summary>
@@ -83,18 +83,18 @@ public sealed class AnovaTable
 
 /// <summary>One line of an analysis of variance. Sums of squares are in the square of the response's unit.</summary>
 /// <param name="Source">The effect or model term.</param>
-/// <param name="Degrees">Degrees of freedom.</param>
+/// <param name="DegreesOfFreedom">Degrees of freedom.</param>
 /// <param name="SequentialSumOfSquares">Of this line after those above it; the lines add up to the model's.</param>
 /// <param name="AdjustedSumOfSquares">Of this line after every other that does not contain it; the same whatever the order of lines and the units
 /// of factors.</param>
 /// <param name="ContributionPercent">The adjusted sum as a part of the total, %. Adds up to 100 with the residual's in an orthogonal plan only.</param>
 /// <param name="F">Adjusted mean square over the residual's, infinite for an exact fit; null where nothing can be tested.</param>
 /// <param name="P">Probability of a larger F by chance alone; null where nothing can be tested.</param>
-public sealed record VarianceLine(string Source, int Degrees, double SequentialSumOfSquares, double AdjustedSumOfSquares,
+public sealed record AnovaRow(string Source, int DegreesOfFreedom, double SequentialSumOfSquares, double AdjustedSumOfSquares,
     double ContributionPercent, double? F, double? P);
 
 /// <summary>Sums of squares of one source before they are tested.</summary>
-internal sealed record LineSums(string Source, int Degrees, double Sequential, double Adjusted);
+internal sealed record SumsOfSquares(string Source, int DegreesOfFreedom, double Sequential, double Adjusted);
 
 /// <summary>Where the differences between runs come from: it decides whether anything can be tested.</summary>
 public enum ErrorKind

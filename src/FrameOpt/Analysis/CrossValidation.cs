@@ -8,8 +8,8 @@ public static class CrossValidation
     /// <summary>Each run predicted from all others.</summary>
     /// <returns>Null when the model cannot be fitted without some run.</returns>
     /// <remarks>Source: M. Stone 1974, Cross-validatory choice; by leverages, residual/(1 - h), Allen 1974 (from memory).</remarks>
-    public static CrossValidatedError? LeaveOneOut(RegressionFit fit) => fit.PredictedSumOfSquares is null ? null
-        : CrossValidatedError.Of([.. fit.Runs.Select(run => run.LeftOutError!.Value)], [.. fit.Runs.Select(run => run.Observed)]);
+    public static CrossValidatedError? LeaveOneOut(RegressionFit fit) => fit.Press is null ? null
+        : CrossValidatedError.Of([.. fit.Runs.Select(run => run.PressResidual!.Value)], [.. fit.Runs.Select(run => run.Observed)]);
 
     /// <summary>Runs dealt at random into folds, each fold predicted from the others.</summary>
     /// <param name="terms">Of the model.</param>
@@ -22,17 +22,17 @@ public static class CrossValidation
     {
         if (folds < 2 || folds > y.Count)
             throw new ArgumentOutOfRangeException(nameof(folds), folds, $"folds must be from 2 to the {y.Count} runs");
-        int[] dealt = [.. Enumerable.Range(0, y.Count)];
-        new Random(seed).Shuffle(dealt);
+        int[] shuffled = [.. Enumerable.Range(0, y.Count)];
+        new Random(seed).Shuffle(shuffled);
         var errors = new double[y.Count];
         for (var fold = 0; fold < folds; fold++)
         {
-            int[] seen = [.. dealt.Where((_, place) => place % folds != fold)];
+            int[] seen = [.. shuffled.Where((_, place) => place % folds != fold)];
             var columns = new OrthogonalColumns(terms.Select(term => seen.Select(run => term.Value(x[run])).ToArray()));
             if (columns.Kept.Count < terms.Count)
                 return null;
             var coefficients = columns.Coefficients(columns.Project([.. seen.Select(run => y[run])]).Along);
-            foreach (var run in dealt.Where((_, place) => place % folds == fold))
+            foreach (var run in shuffled.Where((_, place) => place % folds == fold))
                 errors[run] = y[run] - coefficients.Select((value, j) => value * terms[j].Value(x[run])).Sum();
         }
 

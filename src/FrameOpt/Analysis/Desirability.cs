@@ -60,7 +60,7 @@ public sealed class Desirability
 /// <summary>A response and how much its values are liked.</summary>
 /// <param name="Response">Its value at a design, as a fit's <see cref="RegressionFit.Predict"/> gives it.</param>
 /// <param name="Desirability">Of that value.</param>
-public sealed record DesirabilityGoal(Func<IReadOnlyList<double>, double> Response, Desirability Desirability);
+public sealed record ResponseDesirability(Func<IReadOnlyList<double>, double> Response, Desirability Desirability);
 
 /// <summary>The design liked best.</summary>
 /// <param name="Design">The factors, in the units of the search.</param>
@@ -84,7 +84,7 @@ public static class DesirabilitySearch
     /// <param name="seed">The same seed gives the same answer.</param>
     /// <remarks>A design with a desirability of 0 gives no hint where to go, so random points come first and the best of them are improved,
     /// each along random lines: the surface has kinks, where axes and slopes mislead.</remarks>
-    public static DesirabilityOptimum Maximise(IReadOnlyList<DesirabilityGoal> goals, IReadOnlyList<Interval> box, int seed)
+    public static DesirabilityOptimum Maximise(IReadOnlyList<ResponseDesirability> goals, IReadOnlyList<Interval> box, int seed)
     {
         var random = new Random(seed);
         var coding = FactorCoding.OfRanges(box);
@@ -97,7 +97,7 @@ public static class DesirabilitySearch
         return At(goals, coding.Uncoded(best));
     }
 
-    private static DesirabilityOptimum At(IReadOnlyList<DesirabilityGoal> goals, double[] design)
+    private static DesirabilityOptimum At(IReadOnlyList<ResponseDesirability> goals, double[] design)
     {
         double[] responses = [.. goals.Select(goal => goal.Response(design))];
         double[] desirabilities = [.. goals.Zip(responses, (goal, value) => goal.Desirability.Of(value))];

@@ -10,12 +10,12 @@ public static class HalfNormal
     /// <remarks>Source: C. Daniel 1959, Use of half-normal plots in interpreting factorial two-level experiments (from memory):
     /// the i-th of m stands at the normal quantile of 1/2 + (i - 1/2)/(2m).</remarks>
     public static IReadOnlyList<HalfNormalPoint> Points(IReadOnlyList<double> effects) =>
-        [.. effects.Select((effect, index) => (Size: Math.Abs(effect), Index: index)).OrderBy(point => point.Size)
-            .Select((point, i) => new HalfNormalPoint(point.Index, point.Size, Quantile.Normal(0.5 + ((i + 0.5) / (2 * effects.Count)))))];
+        [.. effects.Select((effect, index) => (Magnitude: Math.Abs(effect), Index: index)).OrderBy(point => point.Magnitude)
+            .Select((point, i) => new HalfNormalPoint(point.Index, point.Magnitude, Quantile.Normal(0.5 + ((i + 0.5) / (2 * effects.Count)))))];
 }
 
 /// <summary>One point of a half-normal plot.</summary>
 /// <param name="Index">Which effect of those given.</param>
-/// <param name="Size">Its size without sign, in the response's unit.</param>
+/// <param name="Magnitude">Its size without sign, in the response's unit.</param>
 /// <param name="Quantile">Where it would stand among normal errors, in standard deviations.</param>
-public readonly record struct HalfNormalPoint(int Index, double Size, double Quantile);
+public readonly record struct HalfNormalPoint(int Index, double Magnitude, double Quantile);

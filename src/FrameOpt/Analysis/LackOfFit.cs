@@ -4,12 +4,12 @@ namespace FrameOpt.Analysis;
 
 /// <summary>The residual of measured runs parted in two: how repeated runs differ, and what the model misses beyond that.</summary>
 /// <param name="PureErrorSumOfSquares">Of repeated runs about their mean.</param>
-/// <param name="PureErrorDegrees">Degrees of freedom of it.</param>
+/// <param name="PureErrorDegreesOfFreedom">Degrees of freedom of it.</param>
 /// <param name="SumOfSquares">Lack of fit.</param>
-/// <param name="Degrees">Degrees of freedom of it; 0 when the model has a term for every distinct design.</param>
+/// <param name="DegreesOfFreedom">Degrees of freedom of it; 0 when the model has a term for every distinct design.</param>
 /// <param name="F">Mean square of lack of fit over that of pure error; null with no degrees of freedom.</param>
 /// <param name="P">Probability of a larger F by chance alone.</param>
-public sealed record LackOfFit(double PureErrorSumOfSquares, int PureErrorDegrees, double SumOfSquares, int Degrees, double? F, double? P)
+public sealed record LackOfFit(double PureErrorSumOfSquares, int PureErrorDegreesOfFreedom, double SumOfSquares, int DegreesOfFreedom, double? F, double? P)
 {
     /// <summary>Of the residual of a fit; runs with equal factors are repeats.</summary>
     /// <returns>Null when no run is repeated.</returns>

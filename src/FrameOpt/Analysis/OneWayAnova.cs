@@ -20,6 +20,6 @@ public static class OneWayAnova
             within += group.Sum(value => (value - mean - shift) * (value - mean - shift));
         }
 
-        return new AnovaTable(errors, [new LineSums("between", groups.Count - 1, between, between)], within, runs - groups.Count);
+        return new AnovaTable(errors, [new SumsOfSquares("between", groups.Count - 1, between, between)], within, runs - groups.Count);
     }
 }

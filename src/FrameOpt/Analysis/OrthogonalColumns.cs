@@ -6,10 +6,10 @@ namespace FrameOpt.Analysis;
 internal sealed class OrthogonalColumns
 {
     /// <summary>A column of which less than this part is new counts as dependent.</summary>
-    private const double Dependent = 1e-10;
+    private const double DependenceTolerance = 1e-10;
 
     /// <summary>2^-52, the spacing of doubles at 1.</summary>
-    private const double Precision = 2.220446049250313e-16;
+    private const double MachineEpsilon = 2.220446049250313e-16;
 
     private readonly List<int> kept = [];
     private readonly List<double> scales = [];
@@ -27,17 +27,17 @@ internal sealed class OrthogonalColumns
     public IReadOnlyList<int> Kept => kept;
 
     /// <summary>The kept columns as parts along their own basis, up to their scale: the same directions and angles in as few numbers as there are columns.</summary>
-    public IEnumerable<(int Index, double[] Values)> InItself =>
+    public IEnumerable<(int Index, double[] Values)> RColumns =>
         kept.Select((index, j) => (index, (double[])[.. triangle[j], .. new double[kept.Count - 1 - j]]));
 
     /// <summary>The part of a response along each kept column's own direction, and what is left of it; parts within rounding of the response are 0.</summary>
-    public (double[] Along, double[] Left) Project(IReadOnlyList<double> response)
+    public (double[] Along, double[] Residual) Project(IReadOnlyList<double> response)
     {
         double[] rest = [.. response];
-        var rounding = rest.Length * Precision * Norm(rest);
+        var rounding = rest.Length * MachineEpsilon * Norm(rest);
         var along = new double[kept.Count];
-        TakeOut(rest, along);
-        TakeOut(rest, along);
+        RemoveProjections(rest, along);
+        RemoveProjections(rest, along);
         if (Norm(rest) <= rounding)
             Array.Clear(rest);
         return ([.. along.Select(part => Math.Abs(part) <= rounding ? 0 : part)], rest);
@@ -59,7 +59,7 @@ internal sealed class OrthogonalColumns
     }
 
     /// <summary>r (X'X)^-1 r' for one row of values of the kept columns: variance of its combination, in units of the error variance.</summary>
-    public double Spread(IReadOnlyList<double> row)
+    public double VarianceFactor(IReadOnlyList<double> row)
     {
         var solved = new double[kept.Count];
         var spread = 0.0;
@@ -90,10 +90,10 @@ internal sealed class OrthogonalColumns
         var scale = Math.ScaleB(1, -Math.ILogB(norm));
         double[] rest = [.. column.Select(value => value * scale)];
         var above = new double[kept.Count + 1];
-        TakeOut(rest, above);
-        TakeOut(rest, above);
+        RemoveProjections(rest, above);
+        RemoveProjections(rest, above);
         var left = Norm(rest);
-        if (left < Dependent)
+        if (left < DependenceTolerance)
             return;
         above[^1] = left;
         kept.Add(index);
@@ -102,7 +102,7 @@ internal sealed class OrthogonalColumns
         basis.Add([.. rest.Select(value => value / left)]);
     }
 
-    private void TakeOut(double[] rest, double[] along)
+    private void RemoveProjections(double[] rest, double[] along)
     {
         for (var j = 0; j < basis.Count; j++)
         {

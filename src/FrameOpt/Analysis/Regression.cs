@@ -27,8 +27,8 @@ public static class Regression
             Anova = anova,
             Coefficients = [.. kept.Select((term, j) => Coefficient(term, j, values[j], basis, columns[basis.Kept[j]], kept.Any(t => t.Order == 0), anova))],
             Runs = [.. y.Select((observed, i) =>
-                FittedRun.Of(observed, rest[i], basis.Leverage(i), anova.ResidualSumOfSquares, anova.ResidualDegrees, kept.Length))],
-            LackOfFit = errors == ErrorKind.Deterministic ? null : LackOfFit.Of(x, y, anova.ResidualSumOfSquares, anova.ResidualDegrees),
+                FittedRun.Of(observed, rest[i], basis.Leverage(i), anova.ResidualSumOfSquares, anova.ResidualDegreesOfFreedom, kept.Length))],
+            LackOfFit = errors == ErrorKind.Deterministic ? null : LackOfFit.Of(x, y, anova.ResidualSumOfSquares, anova.ResidualDegreesOfFreedom),
         };
     }
 
@@ -36,7 +36,7 @@ public static class Regression
         ErrorKind errors)
     {
         var groups = terms.Select((term, j) => new ColumnGroup(term.Name, [columns[j]], other => terms[other].Contains(term))).ToArray();
-        var sums = ColumnGroup.SumsOf(groups, basis, along).Where((line, j) => terms[j].Order > 0 && line.Degrees > 0);
+        var sums = ColumnGroup.SumsOf(groups, basis, along).Where((line, j) => terms[j].Order > 0 && line.DegreesOfFreedom > 0);
         return new AnovaTable(errors, [.. sums], rest.Sum(value => value * value), rest.Length - basis.Kept.Count);
     }
 
@@ -45,13 +45,13 @@ public static class Regression
     {
         var unit = new double[basis.Kept.Count];
         unit[index] = 1;
-        var spread = basis.Spread(unit);
+        var spread = basis.VarianceFactor(unit);
         var mean = hasConstant ? column.Average() : 0;
         double? inflation = term.Order > 0 ? spread * column.Sum(entry => (entry - mean) * (entry - mean)) : null;
-        if (anova.NoTestsBecause is not null)
+        if (anova.NoTestsReason is not null)
             return new Coefficient(term, value, null, null, null, inflation);
         var error = anova.ResidualDeviation!.Value * Math.Sqrt(spread);
         var t = AnovaTable.Ratio(value, error);
-        return new Coefficient(term, value, error, t, UpperTail.StudentBothSides(t, anova.ResidualDegrees), inflation);
+        return new Coefficient(term, value, error, t, UpperTail.StudentTwoSided(t, anova.ResidualDegreesOfFreedom), inflation);
     }
 }

@@ -28,18 +28,18 @@ public sealed class RegressionFit
     /// <summary>Of measured runs with repeats; null otherwise.</summary>
     public required LackOfFit? LackOfFit { get; init; }
 
-    /// <summary>Whether the runs were computed: then <see cref="NoTestsBecause"/> says why tests are null.</summary>
+    /// <summary>Whether the runs were computed: then <see cref="NoTestsReason"/> says why tests are null.</summary>
     public bool IsDeterministic => Anova.Errors == ErrorKind.Deterministic;
 
     /// <summary>Why standard errors, F ratios, p-values and intervals are null; null when they are not.</summary>
-    public string? NoTestsBecause => Anova.NoTestsBecause;
+    public string? NoTestsReason => Anova.NoTestsReason;
 
     /// <summary>Sum of squares of the errors of predicting each run without it (PRESS); null when a run decides its own fit.</summary>
     /// <remarks>Source: D. M. Allen 1974, The relationship between variable selection and data augmentation (from memory).</remarks>
-    public double? PredictedSumOfSquares => Runs.All(run => run.LeftOutError is not null) ? Runs.Sum(run => run.LeftOutError * run.LeftOutError) : null;
+    public double? Press => Runs.All(run => run.PressResidual is not null) ? Runs.Sum(run => run.PressResidual * run.PressResidual) : null;
 
     /// <summary>1 less that sum over the total, below 0 for a model worse than the mean; null when a run decides its own fit.</summary>
-    public double? PredictedRSquared => Anova.TotalSumOfSquares > 0 ? 1 - (PredictedSumOfSquares / Anova.TotalSumOfSquares) : PredictedSumOfSquares is null ? null : 1;
+    public double? PredictedRSquared => Anova.TotalSumOfSquares > 0 ? 1 - (Press / Anova.TotalSumOfSquares) : Press is null ? null : 1;
 
     /// <summary>The coefficient of a term; 0 for one the model does not have.</summary>
     public double CoefficientOf(ModelTerm term) => Coefficients.FirstOrDefault(coefficient => coefficient.Term.Equals(term))?.Value ?? 0;
@@ -65,10 +65,10 @@ public sealed class RegressionFit
 
     private Interval? IntervalAt(IReadOnlyList<double> design, double confidence, double ownVariance)
     {
-        if (NoTestsBecause is not null)
+        if (NoTestsReason is not null)
             return null;
-        var spread = basis.Spread([.. Terms.Select(term => term.Value(design))]);
-        var half = Quantile.Student((1 + confidence) / 2, Anova.ResidualDegrees) * Anova.ResidualDeviation!.Value * Math.Sqrt(ownVariance + spread);
+        var spread = basis.VarianceFactor([.. Terms.Select(term => term.Value(design))]);
+        var half = Quantile.Student((1 + confidence) / 2, Anova.ResidualDegreesOfFreedom) * Anova.ResidualDeviation!.Value * Math.Sqrt(ownVariance + spread);
         var fitted = Predict(design);
         return new Interval(fitted - half, fitted + half);
     }
@@ -91,12 +91,12 @@ public sealed record Coefficient(ModelTerm Term, double Value, double? StandardE
 /// <param name="InternallyStudentised">Residual over its deviation, from all runs; null where the run decides its own fit, or for an exact fit.</param>
 /// <param name="ExternallyStudentised">The same with the deviation from the other runs; null also where those leave nothing to judge it by.</param>
 /// <param name="CookDistance">How far the whole fit moves without this run; null where <paramref name="InternallyStudentised"/> is.</param>
-/// <param name="LeftOutError">Observed less what the model gives when fitted without this run; null where the run decides its own fit.</param>
+/// <param name="PressResidual">Observed less what the model gives when fitted without this run; null where the run decides its own fit.</param>
 public sealed record FittedRun(double Observed, double Fitted, double Residual, double Leverage,
-    double? InternallyStudentised, double? ExternallyStudentised, double? CookDistance, double? LeftOutError)
+    double? InternallyStudentised, double? ExternallyStudentised, double? CookDistance, double? PressResidual)
 {
     /// <summary>A leverage closer to 1 than this is 1: the run alone decides its fit.</summary>
-    private const double Decided = 1e-10;
+    private const double LeverageTolerance = 1e-10;
 
     /// <summary>A run with its diagnostics.</summary>
     /// <param name="observed">The response.</param>
@@ -109,7 +109,7 @@ public sealed record FittedRun(double Observed, double Fitted, double Residual, 
     internal static FittedRun Of(double observed, double residual, double leverage, double residualSumOfSquares, int residualDegrees, int terms)
     {
         var free = 1 - leverage;
-        if (free < Decided)
+        if (free < LeverageTolerance)
             return new FittedRun(observed, observed - residual, residual, leverage, null, null, null, null);
         var leftOut = residual / free;
         if (residualSumOfSquares == 0)

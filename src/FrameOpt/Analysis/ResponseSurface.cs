@@ -98,13 +98,13 @@ public sealed class ResponseSurface
         if (radius == 0)
             return new double[linear.Count];
         var axes = Eigenvectors.Select(axis => Vector<double>.Build.DenseOfEnumerable(axis)).ToArray();
-        double[] bends = [.. Eigenvalues.Select(value => sign * value)];
+        double[] curvatures = [.. Eigenvalues.Select(value => sign * value)];
         double[] slopes = [.. axes.Select(axis => sign * (axis * linear))];
-        var top = Array.IndexOf(bends, bends.Max());
-        double[] Along(double above) => [.. slopes.Select((slope, i) => slope == 0 ? 0 : slope / 2 / (above + bends[top] - bends[i]))];
+        var top = Array.IndexOf(curvatures, curvatures.Max());
+        double[] Along(double above) => [.. slopes.Select((slope, i) => slope == 0 ? 0 : slope / 2 / (above + curvatures[top] - curvatures[i]))];
 
         // The length falls as m rises; so close to the top curvature as rounding allows, and no closer.
-        var low = 1e-13 * bends.Max(Math.Abs);
+        var low = 1e-13 * curvatures.Max(Math.Abs);
         var high = Math.Max(low, linear.L2Norm() / radius);
         for (var i = 0; i < 200; i++)
         {

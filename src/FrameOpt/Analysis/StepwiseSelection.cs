@@ -46,13 +46,13 @@ public static class StepwiseSelection
         IReadOnlyList<double> y)
     {
         var columns = new OrthogonalColumns(candidates.Where(chosen.Contains).Select(term => x.Select(term.Value).ToArray()));
-        var rest = columns.Project(y).Left;
-        return (CorrectedAkaike.Of(y.Count, chosen.Count, rest.Sum(value => value * value)), chosen.Count);
+        var rest = columns.Project(y).Residual;
+        return (Aicc.Of(y.Count, chosen.Count, rest.Sum(value => value * value)), chosen.Count);
     }
 }
 
 /// <summary>The corrected Akaike criterion: how well a model fits, less what its terms cost.</summary>
-public static class CorrectedAkaike
+public static class Aicc
 {
     /// <summary>n ln(S/n) + 2k + 2k(k+1)/(n-k-1), k the terms and the error: less is better.</summary>
     /// <returns>Minus infinity for an exact fit with degrees of freedom left; infinity where the runs are too few to judge.</returns>

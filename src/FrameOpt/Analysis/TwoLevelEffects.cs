@@ -72,5 +72,5 @@ public sealed record Effect(ModelTerm Term, IReadOnlyList<EffectAlias> Aliases, 
 
 /// <summary>An effect that a plan mixes with another.</summary>
 /// <param name="Term">The effect.</param>
-/// <param name="IsOpposite">Whether it enters with a minus.</param>
-public readonly record struct EffectAlias(ModelTerm Term, bool IsOpposite);
+/// <param name="IsNegative">Whether it enters with a minus.</param>
+public readonly record struct EffectAlias(ModelTerm Term, bool IsNegative);

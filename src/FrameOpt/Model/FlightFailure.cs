@@ -19,7 +19,7 @@ public readonly record struct FlightFailure(FailureKind Kind, int PhaseIndex)
     public static FlightFailure FromCode(ushort code) => new((FailureKind)(code % Kinds), code / Kinds);
 }
 
-/// <summary>Why a design cannot fly in a phase. Words: <see cref="FailureWords"/>.</summary>
+/// <summary>Why a design cannot fly in a phase. Words: <see cref="FailureText"/>.</summary>
 public enum FailureKind
 {
     /// <summary>It can.</summary>

@@ -20,10 +20,10 @@ public static class HaltonSequence
         if (dimensions < 1 || dimensions > primes.Length)
             throw new ArgumentException($"a Halton sequence has 1 to {primes.Length} dimensions here, not {dimensions}");
         PlanArguments.NotNegative(count, "number of points");
-        return Enumerable.Range(0, count).Select(number => primes.Take(dimensions).Select(prime => Backwards(number, prime)).ToArray());
+        return Enumerable.Range(0, count).Select(number => primes.Take(dimensions).Select(prime => RadicalInverse(number, prime)).ToArray());
     }
 
-    private static double Backwards(int number, int numberBase)
+    private static double RadicalInverse(int number, int numberBase)
     {
         var (value, place) = (0.0, 1.0);
         for (; number > 0; number /= numberBase)

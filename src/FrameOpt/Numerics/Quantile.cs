@@ -16,19 +16,19 @@ public static class Quantile
         : Math.Sign(probability - 0.5) * Math.Sqrt(FWithTail(2 * Math.Min(probability, 1 - probability), 1, degrees));
 
     /// <summary>Of F.</summary>
-    public static double F(double probability, double degreesAbove, double degreesBelow) => FWithTail(1 - probability, degreesAbove, degreesBelow);
+    public static double F(double probability, double numeratorDegrees, double denominatorDegrees) => FWithTail(1 - probability, numeratorDegrees, denominatorDegrees);
 
     /// <summary>Of chi-square.</summary>
     public static double ChiSquare(double probability, double degrees) => ChiSquared.InvCDF(degrees, probability);
 
     /// <summary>The F that is exceeded with a given probability: its logarithm, by halving an interval.</summary>
-    private static double FWithTail(double tail, double degreesAbove, double degreesBelow)
+    private static double FWithTail(double tail, double numeratorDegrees, double denominatorDegrees)
     {
         double low = -700, high = 700;
         for (var i = 0; i < 64; i++)
         {
             var middle = (low + high) / 2;
-            (low, high) = UpperTail.F(Math.Exp(middle), degreesAbove, degreesBelow) > tail ? (middle, high) : (low, middle);
+            (low, high) = UpperTail.F(Math.Exp(middle), numeratorDegrees, denominatorDegrees) > tail ? (middle, high) : (low, middle);
         }
 
         return Math.Exp((low + high) / 2);
@@ -40,11 +40,11 @@ public static class Quantile
 public static class UpperTail
 {
     /// <summary>P(F > ratio); 0 at infinity.</summary>
-    public static double F(double ratio, double degreesAbove, double degreesBelow) =>
-        SpecialFunctions.BetaRegularized(degreesBelow / 2, degreesAbove / 2, degreesBelow / (degreesBelow + (degreesAbove * Math.Max(0, ratio))));
+    public static double F(double ratio, double numeratorDegrees, double denominatorDegrees) =>
+        SpecialFunctions.BetaRegularized(denominatorDegrees / 2, numeratorDegrees / 2, denominatorDegrees / (denominatorDegrees + (numeratorDegrees * Math.Max(0, ratio))));
 
     /// <summary>P(|t| > value), both tails together.</summary>
-    public static double StudentBothSides(double value, double degrees) =>
+    public static double StudentTwoSided(double value, double degrees) =>
         SpecialFunctions.BetaRegularized(degrees / 2, 0.5, degrees / (degrees + (value * value)));
 
     /// <summary>P(chi-square > value).</summary>

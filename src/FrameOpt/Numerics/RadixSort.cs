@@ -8,7 +8,7 @@ internal static class RadixSort
 {
     private const int DigitBits = 11;
     private const int Buckets = 1 << DigitBits;
-    private const int WorthDigits = 700;
+    private const int RadixThreshold = 700;
     private const int Digits = (64 + DigitBits - 1) / DigitBits;
 
     /// <summary>A key whose order as a whole number is the order of the doubles; both zeros have the same key.</summary>
@@ -21,7 +21,7 @@ internal static class RadixSort
     /// <summary>Sorts both spans by key, equal keys in any order: a few by comparison, many by digits.</summary>
     public static void SortUnstable(Span<ulong> keys, Span<int> indices)
     {
-        if (keys.Length < WorthDigits)
+        if (keys.Length < RadixThreshold)
             keys.Sort(indices);
         else
             Sort(keys, indices);

@@ -9,7 +9,7 @@ namespace FrameOpt.Numerics;
 public static class SobolSequence
 {
     /// <summary>How many dimensions there are direction numbers for.</summary>
-    public const int MostDimensions = 12;
+    public const int MaxDimensions = 12;
 
     private const int Bits = 32;
 
@@ -36,8 +36,8 @@ public static class SobolSequence
     /// <exception cref="ArgumentException">More dimensions, or a negative count.</exception>
     public static IEnumerable<double[]> Points(int dimensions, int count)
     {
-        if (dimensions < 1 || dimensions > MostDimensions)
-            throw new ArgumentException($"a Sobol sequence has 1 to {MostDimensions} dimensions here, not {dimensions}");
+        if (dimensions < 1 || dimensions > MaxDimensions)
+            throw new ArgumentException($"a Sobol sequence has 1 to {MaxDimensions} dimensions here, not {dimensions}");
         PlanArguments.NotNegative(count, "number of points");
         return Walk(dimensions, count);
     }

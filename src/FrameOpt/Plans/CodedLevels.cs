@@ -6,7 +6,7 @@ public static class CodedLevels
     /// <summary>Levels evenly spaced from -1 to +1.</summary>
     /// <param name="count">How many, 2 or more.</param>
     /// <exception cref="ArgumentException">Fewer than two.</exception>
-    public static double[] Evenly(int count)
+    public static double[] EvenlySpaced(int count)
     {
         PlanArguments.AtLeast(2, count, "number of levels");
         return [.. Enumerable.Range(0, count).Select(level => (2.0 * level / (count - 1)) - 1)];
@@ -30,5 +30,5 @@ public static class CodedLevels
     }
 
     /// <summary>The corners of the cube in standard order.</summary>
-    internal static IEnumerable<double[]> Corners(int factors) => Combinations([.. Enumerable.Repeat(Evenly(2), factors)]);
+    internal static IEnumerable<double[]> Corners(int factors) => Combinations([.. Enumerable.Repeat(EvenlySpaced(2), factors)]);
 }

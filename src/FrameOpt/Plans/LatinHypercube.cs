@@ -32,20 +32,20 @@ public static class LatinHypercube
     public static int[][] Maximin(int factors, int runs, Pcg32 random, int starts)
     {
         PlanArguments.AtLeast(1, starts, "number of starts");
-        return Enumerable.Range(0, starts).Select(_ => new HypercubeSpread(Random(factors, runs, random)))
-            .MinBy(spread => spread.Crowding())!.Runs;
+        return Enumerable.Range(0, starts).Select(_ => new MaximinExchange(Random(factors, runs, random)))
+            .MinBy(spread => spread.PhiP())!.Runs;
     }
 }
 
 /// <summary>Spreads the runs of a Latin hypercube: exchanges the levels of a factor between two runs for as long as that makes them less crowded.</summary>
 /// <remarks>Source: M. D. Morris and T. J. Mitchell 1995, Exploratory designs for computational experiments, J. Stat. Plan. Inference 43:381-402: the sum over
 /// all pairs of distance to the power -p, here p = 50, so that the closest pairs decide (from memory).</remarks>
-internal sealed class HypercubeSpread
+internal sealed class MaximinExchange
 {
     private readonly int[,] squaredDistances;
 
     /// <summary>Spreads some runs; their levels are changed in place.</summary>
-    public HypercubeSpread(int[][] runs)
+    public MaximinExchange(int[][] runs)
     {
         Runs = runs;
         squaredDistances = new int[runs.Length, runs.Length];
@@ -64,7 +64,7 @@ internal sealed class HypercubeSpread
     public int[][] Runs { get; }
 
     /// <summary>The sum over all pairs of runs.</summary>
-    public double Crowding()
+    public double PhiP()
     {
         var sum = 0.0;
         for (var i = 0; i < Runs.Length; i++)

@@ -22,7 +22,7 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
     /// <summary>The plan with runs at the middle of every factor added, in every block, to see curvature and to measure the noise.</summary>
     /// <param name="count">How many more in each block.</param>
     /// <exception cref="ArgumentException">A negative count.</exception>
-    public Plan WithCentreRuns(int count)
+    public Plan WithCentrePoints(int count)
     {
         PlanArguments.NotNegative(count, "number of centre runs");
         var blocks = Runs.Select(run => run.Block).Distinct().Order();

@@ -28,34 +28,34 @@ public sealed record PlanQuality(
     double AverageVariance)
 {
     /// <summary>Terms are told apart when the columns' least singular value is at least this share of the greatest.</summary>
-    private const double LeastShare = 1e-7;
+    private const double MinShare = 1e-7;
 
     /// <summary>The quality of a plan for a model.</summary>
     /// <returns>Null when the plan cannot estimate every term of the model.</returns>
     public static PlanQuality? Of(Plan plan, PlanModel model)
     {
-        var x = PlanColumns.Of(plan, model);
+        var x = ModelMatrix.Of(plan, model);
         var (runs, columns) = (x.RowCount, x.ColumnCount);
-        if (runs < columns || !TellsApart(x))
+        if (runs < columns || !HasFullRank(x))
             return null;
         var information = x.TransposeThisAndMultiply(x);
         var v = information.Inverse();
         return new PlanQuality(
-            PlanColumns.Names(plan, model),
+            ModelMatrix.Names(plan, model),
             [.. v.Diagonal().Select(Math.Sqrt)],
             [.. Enumerable.Range(0, columns).Select(c => Inflation(x.Column(c), v[c, c]))],
             [.. x.EnumerateRows().Select(row => row * v * row)],
             runs - columns,
             Math.Pow((information / runs).Determinant(), 1.0 / columns),
             columns / (runs * v.Trace()),
-            model.Terms.Count / (runs * WorstVariance.Of(plan, model, v)),
-            (v * PlanColumns.Moments(model, columns)).Trace());
+            model.Terms.Count / (runs * MaxPredictionVariance.Of(plan, model, v)),
+            (v * ModelMatrix.Moments(model, columns)).Trace());
     }
 
-    private static bool TellsApart(Matrix<double> x)
+    private static bool HasFullRank(Matrix<double> x)
     {
         var sizes = x.Svd(computeVectors: false).S;
-        return sizes.Minimum() > LeastShare * sizes.Maximum();
+        return sizes.Minimum() > MinShare * sizes.Maximum();
     }
 
     private static double Inflation(Vector<double> column, double variance)

@@ -44,7 +44,7 @@ public static class SpaceFilling
 
     private static Plan FromUnit(string kind, IReadOnlyList<string> factors, int runs, Func<int, int, IEnumerable<double[]>> points)
     {
-        PlanArguments.Factors(factors, kind, 1, SobolSequence.MostDimensions);
+        PlanArguments.Factors(factors, kind, 1, SobolSequence.MaxDimensions);
         PlanArguments.AtLeast(1, runs, "number of runs");
         return FromCoded(kind, factors, points(factors.Count, runs).Select(point => point.Select(value => (2 * value) - 1).ToArray()));
     }

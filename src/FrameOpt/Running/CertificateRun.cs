@@ -9,10 +9,10 @@ namespace FrameOpt.Running;
 public sealed class CertificateRun
 {
     /// <summary>The largest grid that is computed whole; of a larger one a part.</summary>
-    public const long LargestWhole = 20_000_000;
+    public const long MaxFullGrid = 20_000_000;
 
     /// <summary>The largest part.</summary>
-    public const long LargestPart = 2_000_000;
+    public const long MaxPartialGrid = 2_000_000;
 
     private readonly bool isEstimate;
     private readonly Study study;
@@ -24,8 +24,8 @@ public sealed class CertificateRun
     /// <param name="threads">Worker threads, 1 or more.</param>
     public CertificateRun(Study study, MissionModel mission, int threads)
     {
-        isEstimate = study.GridSize is not <= LargestWhole;
-        this.study = isEstimate ? SubGrid.Of(study, LargestPart) : study with { Search = new SearchSetting.Exhaustive() };
+        isEstimate = study.GridSize is not <= MaxFullGrid;
+        this.study = isEstimate ? SubGrid.Of(study, MaxPartialGrid) : study with { Search = new SearchSetting.Exhaustive() };
         exact = new SearchRun(this.study, mission, threads);
     }
 
@@ -33,7 +33,7 @@ public sealed class CertificateRun
     public long Designs => exact.Planned;
 
     /// <summary>How many were computed so far.</summary>
-    public long Done => exact.Tally.Evaluated;
+    public long Done => exact.Counts.Evaluated;
 
     /// <summary>Computes the grid, batch by batch.</summary>
     public IEnumerable<EvaluatedBatch> Batches() => exact.Batches();
@@ -47,7 +47,7 @@ public sealed class CertificateRun
         var whole = exact.Front();
         if (whole.Ids.Length == 0 || found.Ids.Length == 0)
             return null;
-        var words = isEstimate ? $"a coarser grid inside the factors' ranges ({SubGrid.Words(study)})" : "the whole grid of the study";
-        return new Certificate(Designs, isEstimate, words, whole.Ids.Length, FrontShare.Of(found, whole), FrontRegret.Of(found, whole));
+        var words = isEstimate ? $"a coarser grid inside the factors' ranges ({SubGrid.Description(study)})" : "the whole grid of the study";
+        return new Certificate(Designs, isEstimate, words, whole.Ids.Length, HypervolumeRatio.Of(found, whole), FrontRegret.Of(found, whole));
     }
 }

@@ -23,17 +23,17 @@ public sealed record FittingChart(string ColumnOption, int LightestKilograms, in
     /// <param name="lightest">Customer, in kg.</param>
     /// <param name="heaviest">Customer, in kg.</param>
     /// <param name="threads">1 or more.</param>
-    public static FittingChart Of(LineSetting setting, LineCandidates chosen, IReadOnlyList<int> letters, double lightest, double heaviest, int threads)
+    public static FittingChart Of(ProductLineSetting setting, ProductLineCandidates chosen, IReadOnlyList<int> letters, double lightest, double heaviest, int threads)
     {
         var from = (int)Math.Floor(lightest / Band) * Band;
         var to = ((int)Math.Floor(heaviest / Band) + 1) * Band - 1;
-        var columns = new IReadOnlyList<FittingSpan>[setting.Outfits.Count];
-        var costs = new LineCosts(setting, chosen);
-        Parallel.For(0, columns.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, outfit => columns[outfit] = Spans(costs, setting.Outfits[outfit], letters, from, to));
+        var columns = new IReadOnlyList<FittingSpan>[setting.Configurations.Count];
+        var costs = new ProductLineCosts(setting, chosen);
+        Parallel.For(0, columns.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, configuration => columns[configuration] = Spans(costs, setting.Configurations[configuration], letters, from, to));
         return new FittingChart(setting.Options.Count > 0 ? setting.Options[0].Name : "", from, to, Band, Arrange(setting, columns));
     }
 
-    private static List<FittingSpan> Spans(LineCosts costs, LineOutfit outfit, IReadOnlyList<int> letters, int from, int to)
+    private static List<FittingSpan> Spans(ProductLineCosts costs, ProductLineConfiguration configuration, IReadOnlyList<int> letters, int from, int to)
     {
         var spans = new List<FittingSpan>();
         var own = new double[letters.Count];
@@ -42,7 +42,7 @@ public sealed record FittingChart(string ColumnOption, int LightestKilograms, in
             var best = -1;
             if (own.Length > 0)
             {
-                costs.Fill(outfit, kilograms, own);
+                costs.Fill(configuration, kilograms, own);
                 best = Array.IndexOf(own, own.Min());
             }
 
@@ -57,23 +57,23 @@ public sealed record FittingChart(string ColumnOption, int LightestKilograms, in
     }
 
     /// <summary>Leaves out the further options that make no difference, and makes a block of each combination of the others.</summary>
-    private static List<FittingBlock> Arrange(LineSetting setting, IReadOnlyList<FittingSpan>[] columns)
+    private static List<FittingBlock> Arrange(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns)
     {
         var matter = Enumerable.Range(1, Math.Max(0, setting.Options.Count - 1)).Where(option => Matters(setting, columns, option)).ToList();
-        string Title(int outfit) => string.Join(", ", matter.Select(option => $"{setting.Options[option].Name} {setting.Outfits[outfit].Choices[option]}"));
+        string Title(int configuration) => string.Join(", ", matter.Select(option => $"{setting.Options[option].Name} {setting.Configurations[configuration].Choices[option]}"));
         return
         [
             .. Enumerable.Range(0, columns.Length).GroupBy(Title).Select(block => new FittingBlock(block.Key,
             [
-                .. block.GroupBy(outfit => setting.Options.Count == 0 ? "every customer" : setting.Outfits[outfit].Choices[0])
+                .. block.GroupBy(configuration => setting.Options.Count == 0 ? "every customer" : setting.Configurations[configuration].Choices[0])
                     .Select(column => new FittingColumn(column.Key, columns[column.First()])),
             ])),
         ];
     }
 
-    private static bool Matters(LineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) => Enumerable.Range(0, columns.Length)
-        .GroupBy(outfit => string.Join('\n', setting.Outfits[outfit].Choices.Where((_, other) => other != option)))
-        .Any(alike => alike.Any(outfit => !columns[outfit].SequenceEqual(columns[alike.First()])));
+    private static bool Matters(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) => Enumerable.Range(0, columns.Length)
+        .GroupBy(configuration => string.Join('\n', setting.Configurations[configuration].Choices.Where((_, other) => other != option)))
+        .Any(alike => alike.Any(configuration => !columns[configuration].SequenceEqual(columns[alike.First()])));
 }
 
 /// <summary>Columns of the fitting chart that have the further choices alike.</summary>

@@ -19,7 +19,7 @@ public static class RunEstimate
     public static double Seconds(double designs, int phases, int processors)
     {
         // The search, and one more pass for each of the two other yaw leverages while that is cheap.
-        var passes = designs > StudyRunner.MostDesignsForScenarioSearch ? 1 : 3;
+        var passes = designs > StudyRunner.MaxDesignsForScenarioSearch ? 1 : 3;
         return passes * designs * phases / (PhasesPerSecond * processors);
     }
 
@@ -29,7 +29,7 @@ public static class RunEstimate
     public static double Seconds(Study study, int processors) => study.Search switch
     {
         SearchSetting.Evolutionary evolutionary => Seconds(evolutionary.Stop.Evaluations, study.Mission.Count, 1) * SingleDesignCost
-            + Seconds(Math.Min(study.GridSize ?? CertificateRun.LargestPart, CertificateRun.LargestWhole), study.Mission.Count, processors) / 3,
+            + Seconds(Math.Min(study.GridSize ?? CertificateRun.MaxPartialGrid, CertificateRun.MaxFullGrid), study.Mission.Count, processors) / 3,
         _ => Seconds(study.GridSize!.Value, study.Mission.Count, processors),
     };
 

@@ -15,14 +15,14 @@ namespace FrameOpt.Running;
 public sealed class SearchRun
 {
     /// <summary>So many steps to either side in every factor are reckoned for each design that is polished.</summary>
-    private const int PolishSteps = 10;
+    private const int LocalSearchSteps = 10;
 
     private readonly Study study;
     private readonly int threads;
     private readonly StudyProblem problem;
     private readonly FrontBuilder front;
     private readonly Grid? grid;
-    private readonly EvaluationMemory? memory;
+    private readonly EvaluationCache? cache;
     private readonly string pass;
     private readonly List<double[]> designs = [];
 
@@ -30,20 +30,20 @@ public sealed class SearchRun
     /// <param name="study">As understood.</param>
     /// <param name="mission">The model to use.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
-    /// <param name="memory">To keep evaluations in and answer from, or null to compute everything.</param>
+    /// <param name="cache">To keep evaluations in and answer from, or null to compute everything.</param>
     /// <param name="pass">Tells the evaluations of this pass from those of others in the memory.</param>
-    public SearchRun(Study study, MissionModel mission, int threads, EvaluationMemory? memory = null, string pass = "study")
+    public SearchRun(Study study, MissionModel mission, int threads, EvaluationCache? cache = null, string pass = "study")
     {
         this.study = study;
         this.threads = threads;
         Mission = mission;
         problem = new StudyProblem(study, mission);
-        this.memory = memory;
+        this.cache = cache;
         this.pass = pass;
-        Problem = memory?.Around(problem.Problem, pass) ?? problem.Problem;
+        Problem = cache?.Wrap(problem.Problem, pass) ?? problem.Problem;
         grid = study.Search is SearchSetting.Exhaustive ? new Grid(Problem) : null;
         front = new FrontBuilder(study.Objectives.Count, threads);
-        Tally = new Tally(study.Limits.Count);
+        Counts = new EvaluationCounts(study.Limits.Count);
     }
 
     /// <summary>The model.</summary>
@@ -53,7 +53,7 @@ public sealed class SearchRun
     public Problem Problem { get; }
 
     /// <summary>Counts so far.</summary>
-    public Tally Tally { get; }
+    public EvaluationCounts Counts { get; }
 
     /// <summary>Designs of the whole pass, or the most of them where the search may end sooner.</summary>
     public long Planned => grid?.Count ?? ((SearchSetting.Evolutionary)study.Search).Stop.Evaluations;
@@ -91,7 +91,7 @@ public sealed class SearchRun
             place.Rank,
             found.Ids[place.Index],
             Geometry(found.Ids[place.Index]),
-            [.. objectives[place.Index].Select((value, o) => Problem.Goals[o].Oriented(value))],
+            [.. objectives[place.Index].Select((value, o) => Problem.Objectives[o].Oriented(value))],
             place.Score,
             place.Index == knee))];
     }
@@ -100,8 +100,8 @@ public sealed class SearchRun
     {
         foreach (var batch in new ExhaustiveSearch().Run(Problem, threads))
         {
-            Take(batch);
-            if (Tally.Evaluated == grid!.Count)
+            Record(batch);
+            if (Counts.Evaluated == grid!.Count)
                 StopReason = "every design of the grid was evaluated";
             yield return batch;
         }
@@ -110,12 +110,12 @@ public sealed class SearchRun
     private IEnumerable<EvaluatedBatch> Evolve(SearchSetting.Evolutionary setting)
     {
         var clock = Stopwatch.StartNew();
-        var polished = setting.Polish ? setting.Stop.Evaluations / 10 : 0;
-        var judge = new StopJudge(setting.Stop with { Evaluations = setting.Stop.Evaluations - polished }, front.Result);
+        var improved = setting.LocalSearch ? setting.Stop.Evaluations / 10 : 0;
+        var judge = new StopRuleEvaluator(setting.Stop with { Evaluations = setting.Stop.Evaluations - improved }, front.Result);
         string? reason = null;
         foreach (var batch in StudySearch.Of(study, setting, Problem).Run(Problem, threads))
         {
-            TakeOwn(batch);
+            RecordDesigns(batch);
             reason = judge.ReasonAfter(batch, clock.Elapsed);
             yield return batch;
             if (reason is not null)
@@ -123,42 +123,42 @@ public sealed class SearchRun
         }
 
         reason ??= "every design of the grid was evaluated";
-        if (setting.Polish && !judge.IsTargetReached && Tally.Usable > 0)
+        if (setting.LocalSearch && !judge.IsTargetReached && Counts.Feasible > 0)
         {
-            var searched = Tally.Evaluated;
+            var searched = Counts.Evaluated;
             var end = "no step helped any more";
-            var polishing = new StopJudge(setting.Stop with { Stall = null }, front.Result, Tally.Evaluated);
-            foreach (var batch in new Polish(ToPolish(polished)).Run(Problem, threads))
+            var localSearch = new StopRuleEvaluator(setting.Stop with { Stall = null }, front.Result, Counts.Evaluated);
+            foreach (var batch in new LocalSearch(ToLocalSearch(improved)).Run(Problem, threads))
             {
                 // The polish is a search of its own and counts from 0.
-                batch.Designs = batch.Designs with { FirstNumber = Tally.Evaluated };
-                batch.Judge();
-                TakeOwn(batch);
+                batch.Designs = batch.Designs with { FirstNumber = Counts.Evaluated };
+                batch.CheckConstraints();
+                RecordDesigns(batch);
                 yield return batch;
-                if (polishing.ReasonAfter(batch, clock.Elapsed) is { } stop)
+                if (localSearch.ReasonAfter(batch, clock.Elapsed) is { } stop)
                 {
                     end = stop;
                     break;
                 }
             }
 
-            reason = string.Create(CultureInfo.InvariantCulture, $"the search ended with {searched:N0} designs ({reason}), the polish after {Tally.Evaluated - searched:N0} more ({end})");
+            reason = string.Create(CultureInfo.InvariantCulture, $"the search ended with {searched:N0} designs ({reason}), the polish after {Counts.Evaluated - searched:N0} more ({end})");
         }
 
         StopReason = reason;
     }
 
-    private void Take(EvaluatedBatch batch)
+    private void Record(EvaluatedBatch batch)
     {
-        front.Add(batch.Objectives, batch.Usable, batch.Designs.Count, batch.Designs.FirstNumber);
-        Tally.Add(batch.Tally);
+        front.Add(batch.Objectives, batch.Feasible, batch.Designs.Count, batch.Designs.FirstNumber);
+        Counts.Add(batch.Counts);
     }
 
     /// <summary>Takes a batch of designs that no grid can tell from their numbers.</summary>
-    private void TakeOwn(EvaluatedBatch batch)
+    private void RecordDesigns(EvaluatedBatch batch)
     {
-        Take(batch);
-        memory?.Keep(batch, pass);
+        Record(batch);
+        cache?.Store(batch, pass);
         for (var i = 0; i < batch.Designs.Count; i++)
         {
             var values = new double[Problem.Factors.Count];
@@ -168,13 +168,13 @@ public sealed class SearchRun
     }
 
     /// <summary>The best ranked designs, as many as the evaluations kept for them can take some way.</summary>
-    private PolishSettings ToPolish(long evaluations)
+    private LocalSearchSettings ToLocalSearch(long evaluations)
     {
-        var most = (int)Math.Max(1, evaluations / (PolishSteps * 2 * Problem.Factors.Count));
+        var most = (int)Math.Max(1, evaluations / (LocalSearchSteps * 2 * Problem.Factors.Count));
         var best = RankedFront().Take(most).ToList();
-        return new PolishSettings([.. best.Select(design => designs[(int)design.Number])])
+        return new LocalSearchSettings([.. best.Select(design => designs[(int)design.Number])])
         {
-            Objectives = [.. best.Select(design => design.Objectives.Select((value, o) => Problem.Goals[o].Oriented(value)).ToArray())],
+            Objectives = [.. best.Select(design => design.Objectives.Select((value, o) => Problem.Objectives[o].Oriented(value)).ToArray())],
             Seen = designs,
         };
     }

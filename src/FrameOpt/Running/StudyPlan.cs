@@ -62,17 +62,17 @@ public sealed record StudyPlan(
                 return (FullFactorial.TwoLevel(names), null, SurfaceModel.Interactions);
             case PlanSetting.FullFactorial full:
                 return (FullFactorial.Build(names, [.. names.Select(_ => full.Levels)]), null, SurfaceModel.Quadratic);
-            case PlanSetting.FractionOf generated:
+            case PlanSetting.FractionWithGenerators generated:
                 return Fractional(FractionalFactorial.Build(names, generated.Generators));
-            case PlanSetting.FractionInAtMost most:
-                return Fractional(FractionalFactorial.InAtMost(names, most.Runs));
+            case PlanSetting.FractionWithMaxRuns most:
+                return Fractional(FractionalFactorial.WithMaxRuns(names, most.Runs));
             case PlanSetting.PlackettBurman burman:
                 var screen = burman.Runs is { } runs ? PlackettBurman.Build(names, runs) : PlackettBurman.Build(names);
                 return (screen, null, SurfaceModel.Linear);
             case PlanSetting.CentralComposite composite:
-                return (CentralComposite.Build(names, composite.Axial, new CentreRuns(composite.CentreRuns, 0)), null, SurfaceModel.Quadratic);
+                return (CentralComposite.Build(names, composite.Axial, new CentrePoints(composite.CentrePoints, 0)), null, SurfaceModel.Quadratic);
             case PlanSetting.BoxBehnken behnken:
-                return (BoxBehnken.Build(names, behnken.CentreRuns), null, SurfaceModel.Quadratic);
+                return (BoxBehnken.Build(names, behnken.CentrePoints), null, SurfaceModel.Quadratic);
             case PlanSetting.DefinitiveScreening:
                 return (DefinitiveScreening.Build(names), null, SurfaceModel.LinearAndSquares);
             case PlanSetting.Optimal optimal:
@@ -96,7 +96,7 @@ public sealed record StudyPlan(
             _ => PlanModel.Quadratic(names.Count),
         },
         Runs = optimal.Runs,
-        Levels = [.. names.Select(_ => CodedLevels.Evenly(5))],
+        Levels = [.. names.Select(_ => CodedLevels.EvenlySpaced(5))],
         Criterion = optimal.Criterion,
         Seed = optimal.Seed,
     };

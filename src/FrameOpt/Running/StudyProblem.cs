@@ -39,7 +39,7 @@ public sealed class StudyProblem
         Problem = new Problem(
             [.. inputs.Select(input => study.Factors.First(factor => factor.Input == input)).Select(SearchFactor)],
             Array.IndexOf(inputs, GeometryInput.LateralOffset),
-            [.. study.Objectives.Select(objective => new Goal(objective.Response.Name, objective.Maximise))],
+            [.. study.Objectives.Select(objective => new Objective(objective.Response.Name, objective.Maximise))],
             [.. study.Limits.Select(limit => limit.AsConstraint)],
             Evaluate);
     }
@@ -70,7 +70,7 @@ public sealed class StudyProblem
 
     private static Factor SearchFactor(StudyFactor factor) => factor.IsContinuous
         ? new Factor.Continuous(factor.Name, factor.LevelsSi[0], factor.LevelsSi[^1])
-        : new Factor.Stepped(factor.Name, factor.LevelsSi);
+        : new Factor.Discrete(factor.Name, factor.LevelsSi);
 
     private void Evaluate(EvaluatedBatch batch)
     {
@@ -94,13 +94,13 @@ public sealed class StudyProblem
                 var values = batch.Objectives[o].AsSpan(at, offsets.Length);
                 Fill(row, objective.Response, objective.Magnitude, offsets, values);
                 if (objective.Maximise)
-                    OffsetSpan.Negate(values);
+                    RowVectors.Negate(values);
             }
 
             for (var l = 0; l < study.Limits.Count; l++)
             {
                 var limit = study.Limits[l];
-                Fill(row, limit.Response, limit.Magnitude, offsets, batch.Bounded[l].AsSpan(at, offsets.Length));
+                Fill(row, limit.Response, limit.Magnitude, offsets, batch.ConstraintValues[l].AsSpan(at, offsets.Length));
             }
         }
     }
@@ -116,6 +116,6 @@ public sealed class StudyProblem
         }
 
         if (magnitude)
-            OffsetSpan.Absolute(values);
+            RowVectors.Magnitudes(values);
     }
 }

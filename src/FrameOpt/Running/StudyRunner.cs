@@ -11,7 +11,7 @@ namespace FrameOpt.Running;
 public sealed class StudyRunner
 {
     /// <summary>Above this many designs the other yaw leverages are compared on the front only, not by a search of their own.</summary>
-    public const long MostDesignsForScenarioSearch = 500_000_000;
+    public const long MaxDesignsForScenarioSearch = 500_000_000;
 
     private static readonly double[] leverages = [YawLeverage.AssumedLowest, YawLeverage.AssumedHighest];
 
@@ -27,15 +27,15 @@ public sealed class StudyRunner
     /// <summary>A run not yet begun.</summary>
     /// <param name="study">As understood.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
-    /// <param name="memory">To keep the evaluations of an evolutionary search in and answer from, or null.</param>
-    public StudyRunner(Study study, int threads, EvaluationMemory? memory = null)
+    /// <param name="cache">To keep the evaluations of an evolutionary search in and answer from, or null.</param>
+    public StudyRunner(Study study, int threads, EvaluationCache? cache = null)
     {
         this.study = study;
         this.threads = threads;
         var mission = StudyProblem.Model(study);
-        main = new SearchRun(study, mission, threads, memory);
+        main = new SearchRun(study, mission, threads, cache);
         scenarios = [.. leverages.Where(leverage => study.Wing.YawLeverage != new YawLeverage.Constant(leverage))
-            .Select(leverage => new SearchRun(study, mission.WithYawLeverage(leverage), threads, memory, string.Create(CultureInfo.InvariantCulture, $"leverage {leverage}")))];
+            .Select(leverage => new SearchRun(study, mission.WithYawLeverage(leverage), threads, cache, string.Create(CultureInfo.InvariantCulture, $"leverage {leverage}")))];
         certificate = study.Search is SearchSetting.Evolutionary ? new CertificateRun(study, mission, threads) : null;
     }
 
@@ -58,16 +58,16 @@ public sealed class StudyRunner
         foreach (var batch in main.Batches())
         {
             searchClock.Stop();
-            yield return new RunProgress("designs", main.Tally.Evaluated, main.Planned, batch);
+            yield return new RunProgress("designs", main.Counts.Evaluated, main.Planned, batch);
             searchClock.Start();
         }
 
         searchClock.Stop();
-        if (main.Tally.Usable == 0)
+        if (main.Counts.Feasible == 0)
             yield break;
         foreach (var step in CertificateSteps())
             yield return step;
-        if (main.Planned > MostDesignsForScenarioSearch)
+        if (main.Planned > MaxDesignsForScenarioSearch)
             yield break;
         foreach (var scenario in scenarios)
         {
@@ -76,7 +76,7 @@ public sealed class StudyRunner
             {
                 scenarioClock.Stop();
                 yield return new RunProgress(
-                    $"the same at yaw leverage {Leverage(scenario)}", scenario.Tally.Evaluated, scenario.Planned, null);
+                    $"the same at yaw leverage {Leverage(scenario)}", scenario.Counts.Evaluated, scenario.Planned, null);
                 scenarioClock.Start();
             }
 
@@ -97,15 +97,15 @@ public sealed class StudyRunner
             front,
             Dropped(front),
             Counts(),
-            main.StopReason ?? string.Create(CultureInfo.InvariantCulture, $"stopped after {main.Tally.Evaluated} of {main.Planned} designs"),
+            main.StopReason ?? string.Create(CultureInfo.InvariantCulture, $"stopped after {main.Counts.Evaluated} of {main.Planned} designs"),
             main.IsComplete,
             chosen,
             study.Baseline is { } baseline ? main.Mission.Evaluate(baseline) : null,
             chosen is null ? [] : Scenarios(front, chosen),
             chosen is null ? [] : new BalancedBands(main.Mission, study.Band.PhaseIndex).Find(chosen.Geometry, study.Band.WithinNewtonMetres),
-            front.Count > 0 || main.Tally.NearestMiss < 0 ? null : Nearest())
+            front.Count > 0 || main.Counts.NearestMiss < 0 ? null : Nearest())
         {
-            Plan = study.Plan is null ? null : PlanAnswer.Of(study, main.Mission, threads),
+            Plan = study.Plan is null ? null : PlanResult.Of(study, main.Mission, threads),
             Certificate = certificate?.Of(main.Front()),
         };
     }
@@ -153,22 +153,22 @@ public sealed class StudyRunner
     }
 
     private RunCounts Counts() => new(
-        main.Tally.Evaluated,
-        main.Tally.Failed,
-        main.Tally.Outside,
-        main.Tally.Usable,
-        [.. main.Tally.Failures.OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key)
-            .Select(pair => new ReasonCount(FailureWords.Kind(main.Mission, FlightFailure.FromCode(pair.Key)), pair.Value))],
-        [.. study.Limits.Select((limit, l) => new ReasonCount(limit.Text, main.Tally.OutsideBy[l]))]);
+        main.Counts.Evaluated,
+        main.Counts.Failed,
+        main.Counts.Infeasible,
+        main.Counts.Feasible,
+        [.. main.Counts.Failures.OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key)
+            .Select(pair => new ReasonCount(FailureText.Kind(main.Mission, FlightFailure.FromCode(pair.Key)), pair.Value))],
+        [.. study.Limits.Select((limit, l) => new ReasonCount(limit.Text, main.Counts.ViolatedBy[l]))]);
 
     private NearestMiss Nearest()
     {
-        var evaluation = main.Mission.Evaluate(main.Geometry(main.Tally.NearestMiss));
+        var evaluation = main.Mission.Evaluate(main.Geometry(main.Counts.NearestMiss));
         var broken = study.Limits
-            .Where(limit => !limit.AsConstraint.Allows(limit.ValueOf(evaluation)))
-            .OrderByDescending(limit => limit.AsConstraint.Miss(limit.ValueOf(evaluation)))
+            .Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation)))
+            .OrderByDescending(limit => limit.AsConstraint.Violation(limit.ValueOf(evaluation)))
             .Select(limit => FormattableString.Invariant($"{limit.Text}; this design has {limit.ValueOf(evaluation):0.###} {limit.Response.Unit}").TrimEnd());
-        return new NearestMiss(main.Tally.NearestMiss, evaluation, [.. broken]);
+        return new NearestMiss(main.Counts.NearestMiss, evaluation, [.. broken]);
     }
 }
 

@@ -8,13 +8,13 @@ namespace FrameOpt.Running;
 /// <summary>Compares fitted surfaces with the model they stand for, on a grid of a million designs or more over the plan's cube.</summary>
 public static class SurfaceComparison
 {
-    private const double LeastPoints = 1_000_000;
+    private const double MinPoints = 1_000_000;
 
     /// <summary>One check for each response, null where there is no fit.</summary>
     public static IReadOnlyList<SurfaceCheck?> Of(
         Study study, MissionModel mission, StudyPlan plan, IReadOnlyList<Response> responses, IReadOnlyList<RegressionFit?> fits, int threads)
     {
-        var levels = Math.Max(2, (int)Math.Ceiling(Math.Pow(LeastPoints, 1.0 / plan.Factors.Count) - 1e-9));
+        var levels = Math.Max(2, (int)Math.Ceiling(Math.Pow(MinPoints, 1.0 / plan.Factors.Count) - 1e-9));
         var fine = study with
         {
             Factors = [.. study.Factors.Select(factor => Finer(factor, plan, levels))],

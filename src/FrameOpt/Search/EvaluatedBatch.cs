@@ -9,10 +9,10 @@ public sealed class EvaluatedBatch
     {
         Problem = problem;
         Designs = designs;
-        Objectives = Columns(problem.Goals.Count, designs.Count);
-        Bounded = Columns(problem.Constraints.Count, designs.Count);
+        Objectives = Columns(problem.Objectives.Count, designs.Count);
+        ConstraintValues = Columns(problem.Constraints.Count, designs.Count);
         Failures = new ushort[designs.Count];
-        Usable = new byte[designs.Count];
+        Feasible = new byte[designs.Count];
     }
 
     /// <summary>The problem.</summary>
@@ -25,25 +25,25 @@ public sealed class EvaluatedBatch
     public double[][] Objectives { get; }
 
     /// <summary>Each limit's values; meaningless where a design failed.</summary>
-    public double[][] Bounded { get; }
+    public double[][] ConstraintValues { get; }
 
     /// <summary>0 for a design that succeeded, else the problem's code for the reason.</summary>
     public ushort[] Failures { get; }
 
     /// <summary>1 for a design that succeeded and keeps every limit.</summary>
-    public byte[] Usable { get; }
+    public byte[] Feasible { get; }
 
-    /// <summary>Counts of this batch, set by <see cref="Judge"/>.</summary>
-    public Tally Tally { get; private set; } = new(0);
+    /// <summary>Counts of this batch, set by <see cref="CheckConstraints"/>.</summary>
+    public EvaluationCounts Counts { get; private set; } = new(0);
 
     /// <summary>Finds the usable designs and counts the others by reason.</summary>
-    public void Judge()
+    public void CheckConstraints()
     {
-        var tally = new Tally(Problem.Constraints.Count) { Evaluated = Designs.Count };
-        Tally = tally;
-        if (Bounded.Length == 0 && Failures.AsSpan(0, Designs.Count).IndexOfAnyExcept((ushort)0) < 0)
+        var counts = new EvaluationCounts(Problem.Constraints.Count) { Evaluated = Designs.Count };
+        Counts = counts;
+        if (ConstraintValues.Length == 0 && Failures.AsSpan(0, Designs.Count).IndexOfAnyExcept((ushort)0) < 0)
         {
-            Usable.AsSpan(0, Designs.Count).Fill(1);
+            Feasible.AsSpan(0, Designs.Count).Fill(1);
             return;
         }
 
@@ -51,27 +51,27 @@ public sealed class EvaluatedBatch
         {
             if (Failures[i] != 0)
             {
-                Usable[i] = 0;
-                tally.AddFailure(Failures[i]);
+                Feasible[i] = 0;
+                counts.AddFailure(Failures[i]);
                 continue;
             }
 
             var misses = 0;
             var miss = 0.0;
-            for (var b = 0; b < Bounded.Length; b++)
+            for (var b = 0; b < ConstraintValues.Length; b++)
             {
                 var bound = Problem.Constraints[b];
-                var value = Bounded[b][i];
-                if (bound.Allows(value))
+                var value = ConstraintValues[b][i];
+                if (bound.IsSatisfiedBy(value))
                     continue;
                 misses++;
-                miss += bound.Miss(value);
-                tally.OutsideBy[b]++;
+                miss += bound.Violation(value);
+                counts.ViolatedBy[b]++;
             }
 
-            Usable[i] = misses == 0 ? (byte)1 : (byte)0;
+            Feasible[i] = misses == 0 ? (byte)1 : (byte)0;
             if (misses > 0)
-                tally.AddOutside(Designs.FirstNumber + i, miss);
+                counts.AddInfeasible(Designs.FirstNumber + i, miss);
         }
     }
 

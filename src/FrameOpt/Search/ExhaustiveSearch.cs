@@ -14,7 +14,7 @@ public sealed class ExhaustiveSearch : ISearch
 
         // Batches are evaluated a wave at a time, a few for each thread, and handed on in order.
         var wave = (int)Math.Min(batches, 4L * threads);
-        var room = new EvaluatedBatch?[wave];
+        var workspace = new EvaluatedBatch?[wave];
         for (long first = 0; first < batches; first += wave)
         {
             var count = (int)Math.Min(wave, batches - first);
@@ -22,10 +22,10 @@ public sealed class ExhaustiveSearch : ISearch
             {
                 var firstRow = (first + i) * rowsPerBatch;
                 var designs = grid.Batch(firstRow, (int)Math.Min(rowsPerBatch, grid.Rows - firstRow));
-                room[i] ??= new EvaluatedBatch(problem, designs);
-                room[i]!.Designs = designs;
-                problem.Evaluate(room[i]!);
-                room[i]!.Judge();
+                workspace[i] ??= new EvaluatedBatch(problem, designs);
+                workspace[i]!.Designs = designs;
+                problem.Evaluate(workspace[i]!);
+                workspace[i]!.CheckConstraints();
             }
 
             if (threads == 1)
@@ -39,7 +39,7 @@ public sealed class ExhaustiveSearch : ISearch
             }
 
             for (var i = 0; i < count; i++)
-                yield return room[i]!;
+                yield return workspace[i]!;
         }
     }
 }

@@ -3,13 +3,13 @@ namespace FrameOpt.Search;
 /// <summary>What a search works on: factors, goals, limits, and a function from designs to their evaluations.</summary>
 /// <param name="Factors">One or more.</param>
 /// <param name="RowFactor">Index of the factor along which a row of designs is cheapest to evaluate.</param>
-/// <param name="Goals">Two to five.</param>
+/// <param name="Objectives">Two to five.</param>
 /// <param name="Constraints">Any number.</param>
 /// <param name="Evaluate">Fills objectives, bounded values and failures of a batch; called by several threads at once, each with its own batch.</param>
 public sealed record Problem(
     IReadOnlyList<Factor> Factors,
     int RowFactor,
-    IReadOnlyList<Goal> Goals,
+    IReadOnlyList<Objective> Objectives,
     IReadOnlyList<Constraint> Constraints,
     Action<EvaluatedBatch> Evaluate);
 
@@ -23,7 +23,7 @@ public abstract record Factor(string Name)
     /// <summary>Values in order: neighbours are alike.</summary>
     /// <param name="Name">As the study writes it.</param>
     /// <param name="Levels">One or more, increasing.</param>
-    public sealed record Stepped(string Name, IReadOnlyList<double> Levels) : Factor(Name)
+    public sealed record Discrete(string Name, IReadOnlyList<double> Levels) : Factor(Name)
     {
         /// <inheritdoc/>
         public override IReadOnlyList<double> Values => Levels;
@@ -41,18 +41,18 @@ public abstract record Factor(string Name)
 
     /// <summary>Values without order: one is as near to a second as to a third.</summary>
     /// <param name="Name">As the study writes it.</param>
-    /// <param name="Options">One or more, all different.</param>
-    public sealed record Choice(string Name, IReadOnlyList<double> Options) : Factor(Name)
+    /// <param name="Categories">One or more, all different.</param>
+    public sealed record Categorical(string Name, IReadOnlyList<double> Categories) : Factor(Name)
     {
         /// <inheritdoc/>
-        public override IReadOnlyList<double> Values => Options;
+        public override IReadOnlyList<double> Values => Categories;
     }
 }
 
 /// <summary>An objective of a search.</summary>
 /// <param name="Name">As the study writes it.</param>
 /// <param name="Maximise">True when more is better.</param>
-public sealed record Goal(string Name, bool Maximise)
+public sealed record Objective(string Name, bool Maximise)
 {
     /// <summary>A raw value turned so that less is better, and back.</summary>
     public double Oriented(double value) => Maximise ? -value : value;
@@ -65,10 +65,10 @@ public sealed record Goal(string Name, bool Maximise)
 public sealed record Constraint(string Name, double AtLeast, double AtMost)
 {
     /// <summary>True when a value keeps the limit. NaN does not.</summary>
-    public bool Allows(double value) => value >= AtLeast && value <= AtMost;
+    public bool IsSatisfiedBy(double value) => value >= AtLeast && value <= AtMost;
 
     /// <summary>How far a value misses, as a share of the bound it misses (of one where that bound is zero); 0 when kept.</summary>
-    public double Miss(double value)
+    public double Violation(double value)
     {
         if (double.IsNaN(value))
             return double.PositiveInfinity;

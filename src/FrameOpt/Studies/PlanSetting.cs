@@ -20,10 +20,10 @@ public abstract record PlanSetting
 
     /// <summary>A two-level fraction of given generators, such as D=ABC.</summary>
     /// <param name="Generators">One for each factor beyond the basic ones.</param>
-    public sealed record FractionOf(IReadOnlyList<string> Generators) : PlanSetting;
+    public sealed record FractionWithGenerators(IReadOnlyList<string> Generators) : PlanSetting;
 
     /// <summary>The two-level fraction of least aberration in at most so many runs.</summary>
-    public sealed record FractionInAtMost(int Runs) : PlanSetting;
+    public sealed record FractionWithMaxRuns(int Runs) : PlanSetting;
 
     /// <summary>A Plackett-Burman plan.</summary>
     /// <param name="Runs">Or null for the smallest that holds the factors.</param>
@@ -31,12 +31,12 @@ public abstract record PlanSetting
 
     /// <summary>A central composite plan on a full cube.</summary>
     /// <param name="Axial">How far out the axial runs lie.</param>
-    /// <param name="CentreRuns">At the middle.</param>
-    public sealed record CentralComposite(AxialRule Axial, int CentreRuns) : PlanSetting;
+    /// <param name="CentrePoints">At the middle.</param>
+    public sealed record CentralComposite(AxialRule Axial, int CentrePoints) : PlanSetting;
 
     /// <summary>A Box-Behnken plan.</summary>
-    /// <param name="CentreRuns">At the middle.</param>
-    public sealed record BoxBehnken(int CentreRuns) : PlanSetting;
+    /// <param name="CentrePoints">At the middle.</param>
+    public sealed record BoxBehnken(int CentrePoints) : PlanSetting;
 
     /// <summary>A definitive screening plan.</summary>
     public sealed record DefinitiveScreening : PlanSetting;

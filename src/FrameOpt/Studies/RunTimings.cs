@@ -19,5 +19,5 @@ public sealed record RunInfo(string StudyFileName, string ToolVersion, ulong See
 /// <param name="Candidates">Finding them.</param>
 /// <param name="Costs">Of every customer with every candidate.</param>
 /// <param name="Choice">Choosing, for every number of geometries.</param>
-/// <param name="Telling">Who gets which, what would serve them, the fitting chart.</param>
-public sealed record LineTimings(double Candidates, double Costs, double Choice, double Telling);
+/// <param name="Results">Who gets which, what would serve them, the fitting chart.</param>
+public sealed record ProductLineStepTimings(double Candidates, double Costs, double Choice, double Results);

@@ -20,13 +20,13 @@ public abstract record SearchSetting
     public sealed record Evolutionary(SearchMethod Method, int Population, ulong Seed, StopRules Stop) : SearchSetting
     {
         /// <summary>True to end with a local polish of the front, a tenth of the evaluations being kept for it.</summary>
-        public bool Polish { get; init; }
+        public bool LocalSearch { get; init; }
 
         /// <summary>Designs to begin from, each a value in m or rad for every factor of the study in its order; empty to begin at random.</summary>
         public IReadOnlyList<IReadOnlyList<double>> Start { get; init; } = [];
 
         /// <summary>Where they are from, in words; empty when there are none.</summary>
-        public string StartWords { get; init; } = "";
+        public string StartDescription { get; init; } = "";
     }
 }
 

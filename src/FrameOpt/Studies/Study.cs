@@ -39,7 +39,7 @@ public sealed record Study(
     public PlanSetting? Plan { get; init; }
 
     /// <summary>The product line asked for, or null.</summary>
-    public LineSetting? Line { get; init; }
+    public ProductLineSetting? Line { get; init; }
 
     /// <summary>Name of the variant this is; empty for the file as it stands.</summary>
     public string Variant { get; init; } = "";
@@ -54,7 +54,7 @@ public sealed record Study(
     public SearchSetting Search { get; init; } = new SearchSetting.Exhaustive();
 
     /// <summary>Other files the study reads, with what was in them.</summary>
-    public IReadOnlyList<StudyFileUsed> Files { get; init; } = [];
+    public IReadOnlyList<StudyInputFile> Files { get; init; } = [];
 
     /// <summary>How many designs the grid of all levels holds; null when a factor is continuous or they are past counting (2⁶³).</summary>
     public long? GridSize
@@ -76,7 +76,7 @@ public sealed record Assumption(string What, string Value, string Source);
 /// <summary>A file beside the study that it reads.</summary>
 /// <param name="Name">As the study writes it.</param>
 /// <param name="Hash">SHA-256 of its bytes, lower-case hexadecimal.</param>
-public sealed record StudyFileUsed(string Name, string Hash);
+public sealed record StudyInputFile(string Name, string Hash);
 
 /// <summary>The band of propeller speed in which a design is called balanced.</summary>
 /// <param name="PhaseIndex">The phase whose airspeed it is reckoned at.</param>

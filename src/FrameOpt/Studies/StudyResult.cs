@@ -32,7 +32,7 @@ public sealed record StudyResult(
     NearestMiss? NearestMiss)
 {
     /// <summary>What the study's plan taught, or null when it asks for none.</summary>
-    public PlanAnswer? Plan { get; init; }
+    public PlanResult? Plan { get; init; }
 
     /// <summary>How good the front of an evolutionary search is; null for an exhaustive one, whose front is exact, and for one that found nothing.</summary>
     public Certificate? Certificate { get; init; }
@@ -73,17 +73,17 @@ public sealed record NearestMiss(long Number, DesignEvaluation Evaluation, IRead
 /// <summary>How many designs went where.</summary>
 /// <param name="Evaluated">All designs evaluated.</param>
 /// <param name="Failed">Those that cannot fly in some phase.</param>
-/// <param name="OutsideLimits">Those that can fly but break a limit.</param>
+/// <param name="Infeasible">Those that can fly but break a limit.</param>
 /// <param name="Feasible">The rest.</param>
 /// <param name="FailedBy">Why, in words, most frequent first.</param>
-/// <param name="OutsideBy">For each limit in the study's order, how many of those that can fly break it.</param>
+/// <param name="ViolatedBy">For each limit in the study's order, how many of those that can fly break it.</param>
 public sealed record RunCounts(
     long Evaluated,
     long Failed,
-    long OutsideLimits,
+    long Infeasible,
     long Feasible,
     IReadOnlyList<ReasonCount> FailedBy,
-    IReadOnlyList<ReasonCount> OutsideBy);
+    IReadOnlyList<ReasonCount> ViolatedBy);
 
 /// <summary>A reason in words and how many designs it stopped.</summary>
 public sealed record ReasonCount(string Reason, long Count);

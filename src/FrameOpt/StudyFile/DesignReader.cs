@@ -12,9 +12,9 @@ public static class DesignReader
     /// <param name="study">Names the factors.</param>
     /// <param name="settings">Each a factor's name, =, and a value with its unit.</param>
     /// <param name="source">What the mistakes call the place, for example --set.</param>
-    public static DesignReading Read(Study study, IReadOnlyList<string> settings, string source)
+    public static DesignReadResult Read(Study study, IReadOnlyList<string> settings, string source)
     {
-        var findings = new Findings(source);
+        var diagnostics = new DiagnosticBag(source);
         var geometry = study.Baseline ?? FrameGeometry.On(study.Machine, 0, 0, 0, 0);
         var known = new HashSet<GeometryInput>(study.Baseline is null ? [] : study.Factors.Select(factor => factor.Input));
         foreach (var factor in study.Factors.Where(factor => !factor.IsSwept && !known.Contains(factor.Input)))
@@ -26,22 +26,22 @@ public static class DesignReader
         var set = new Dictionary<GeometryInput, StudyFactor>();
         foreach (var setting in settings)
         {
-            if (Setting(setting, findings) is not { } factor)
+            if (Setting(setting, diagnostics) is not { } factor)
                 continue;
             if (!set.TryAdd(factor.Input, factor))
-                findings.MistakeOfFile($"{factor.Name} is set twice.", "Keep one of the two.");
+                diagnostics.AddForFile($"{factor.Name} is set twice.", "Keep one of the two.");
             geometry = geometry.With(factor.Input, factor.LevelsSi[0]);
             known.Add(factor.Input);
         }
 
         foreach (var factor in study.Factors.Where(factor => !known.Contains(factor.Input)))
         {
-            findings.MistakeOfFile(
+            diagnostics.AddForFile(
                 $"{factor.Name} is not set, and the study has no baseline to take it from.",
                 $"Add {source} {factor.Name}='{factor.Unit.Text(factor.LevelsSi[factor.LevelsSi.Count / 2])}'.");
         }
 
-        return new DesignReading(findings.HasMistakes ? null : geometry, Values(study, geometry, set), findings.Mistakes());
+        return new DesignReadResult(diagnostics.HasErrors ? null : geometry, Values(study, geometry, set), diagnostics.Diagnostics());
     }
 
     private static IReadOnlyList<DesignValue> Values(Study study, FrameGeometry geometry, Dictionary<GeometryInput, StudyFactor> set) =>
@@ -55,12 +55,12 @@ public static class DesignReader
         .. set.Values.Where(input => study.Factors.All(factor => factor.Input != input.Input)).Select(input => new DesignValue(input, "as set; no factor of the study")),
     ];
 
-    private static StudyFactor? Setting(string setting, Findings findings)
+    private static StudyFactor? Setting(string setting, DiagnosticBag diagnostics)
     {
         var at = setting.IndexOf('=');
         if (at >= 0)
-            return FactorReader.ReadFixed(setting[..at].Trim(), setting[(at + 1)..], findings);
-        findings.Mistake(0, 0, setting, "A setting is a factor's name, =, and a value with its unit.", "Write for example lateral_offset='25 mm'.");
+            return FactorReader.ReadFixed(setting[..at].Trim(), setting[(at + 1)..], diagnostics);
+        diagnostics.Add(0, 0, setting, "A setting is a factor's name, =, and a value with its unit.", "Write for example lateral_offset='25 mm'.");
         return null;
     }
 }
@@ -68,8 +68,8 @@ public static class DesignReader
 /// <summary>What came of reading the settings of one design.</summary>
 /// <param name="Geometry">The design, or null when there are mistakes.</param>
 /// <param name="Values">Its inputs: the factors of the study, then any other that was set; of use only with a geometry.</param>
-/// <param name="Mistakes">All of them.</param>
-public sealed record DesignReading(FrameGeometry? Geometry, IReadOnlyList<DesignValue> Values, IReadOnlyList<Mistake> Mistakes);
+/// <param name="Diagnostics">All of them.</param>
+public sealed record DesignReadResult(FrameGeometry? Geometry, IReadOnlyList<DesignValue> Values, IReadOnlyList<Diagnostic> Diagnostics);
 
 /// <summary>One geometry input of a design that was asked for.</summary>
 /// <param name="Factor">The input at its one level, in the study's unit, or the typed one where it is no factor of the study.</param>

@@ -10,46 +10,46 @@ public static class StudyReader
     /// <summary>Reads a file.</summary>
     /// <param name="path">Of the study file.</param>
     /// <param name="variant">The variant wanted, or nothing for the file as it stands. The others are checked all the same.</param>
-    public static StudyReading Read(string path, string variant = "")
+    public static StudyReadResult Read(string path, string variant = "")
     {
-        var findings = new Findings(StudyText.NameOf(path), Path.GetDirectoryName(Path.GetFullPath(path)));
-        var bytes = StudyText.Bytes(path, findings);
-        return bytes is null ? new StudyReading(null, findings.Mistakes()) : Parse(bytes, variant, findings);
+        var diagnostics = new DiagnosticBag(StudySource.NameOf(path), Path.GetDirectoryName(Path.GetFullPath(path)));
+        var bytes = StudySource.Bytes(path, diagnostics);
+        return bytes is null ? new StudyReadResult(null, diagnostics.Diagnostics()) : Parse(bytes, variant, diagnostics);
     }
 
     /// <summary>Reads the content of a file.</summary>
     /// <param name="bytes">UTF-8 text, with or without a byte order mark.</param>
     /// <param name="fileName">For the mistakes to name.</param>
     /// <param name="variant">As for <see cref="Read"/>.</param>
-    public static StudyReading Parse(byte[] bytes, string fileName, string variant = "") => Parse(bytes, variant, new Findings(fileName));
+    public static StudyReadResult Parse(byte[] bytes, string fileName, string variant = "") => Parse(bytes, variant, new DiagnosticBag(fileName));
 
-    private static StudyReading Parse(byte[] bytes, string variant, Findings findings)
+    private static StudyReadResult Parse(byte[] bytes, string variant, DiagnosticBag diagnostics)
     {
-        var root = StudyText.Text(bytes, findings) is { } text ? YamlText.Read(text, findings) : null;
+        var root = StudySource.Text(bytes, diagnostics) is { } text ? YamlText.Read(text, diagnostics) : null;
         if (root is null)
-            return new StudyReading(null, findings.Mistakes());
-        var variants = VariantReader.Of(root, findings);
+            return new StudyReadResult(null, diagnostics.Diagnostics());
+        var variants = VariantReader.Of(root, diagnostics);
         string[] names = [.. variants.Select(entry => entry.Key.Text)];
         if (variant.Length > 0 && !names.Contains(variant))
-            findings.MistakeOfFile($"This study has no variant `{variant}`.", NearestName.Of(variant, names) is { } near
+            diagnostics.AddForFile($"This study has no variant `{variant}`.", NearestName.Of(variant, names) is { } near
                 ? $"Did you mean `{near}`?"
                 : names.Length > 0 ? $"Its variants are {string.Join(", ", names)}." : "It has none: leave --variant out.");
         var hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
-        var study = WholeStudyReader.Read(root, hash, findings);
+        var study = StudySectionsReader.Read(root, hash, diagnostics);
         foreach (var entry in variants)
         {
-            var changed = new Findings(findings.File, findings.Folder);
-            var other = WholeStudyReader.Read(VariantReader.Apply((Node.Map)root, entry, changed), hash, changed);
+            var changed = new DiagnosticBag(diagnostics.File, diagnostics.Folder);
+            var other = StudySectionsReader.Read(VariantReader.Apply((Node.Map)root, entry, changed), hash, changed);
             if (entry.Key.Text == variant && other is not null)
                 study = other with { Variant = variant };
-            findings.TakeNew(changed, $"In variant `{entry.Key.Found}`: ");
+            diagnostics.AddNew(changed, $"In variant `{entry.Key.Excerpt}`: ");
         }
 
-        return new StudyReading(findings.HasMistakes ? null : study! with { Variants = names }, findings.Mistakes());
+        return new StudyReadResult(diagnostics.HasErrors ? null : study! with { Variants = names }, diagnostics.Diagnostics());
     }
 }
 
 /// <summary>What came of reading a study file.</summary>
 /// <param name="Study">The study, or null when there are mistakes.</param>
-/// <param name="Mistakes">Every mistake found, in the order of the file's lines; empty when the study can be run.</param>
-public sealed record StudyReading(Study? Study, IReadOnlyList<Mistake> Mistakes);
+/// <param name="Diagnostics">Every mistake found, in the order of the file's lines; empty when the study can be run.</param>
+public sealed record StudyReadResult(Study? Study, IReadOnlyList<Diagnostic> Diagnostics);

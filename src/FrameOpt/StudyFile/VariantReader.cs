@@ -6,7 +6,7 @@ namespace FrameOpt.StudyFile;
 internal static class VariantReader
 {
     /// <summary>Most variants one file may have: each is a study to check.</summary>
-    public const int Most = 50;
+    public const int MaxVariants = 50;
 
     private const string Variants = "variants";
     private const string Example = "`full tank: { machine: { masses: { fuel: { volume: 10 l } } } }`";
@@ -14,56 +14,56 @@ internal static class VariantReader
     private static readonly string[] unchangeable = ["format", Variants];
 
     /// <summary>The variants with a right name, in the file's order.</summary>
-    public static IReadOnlyList<Node.Entry> Of(Node root, Findings findings)
+    public static IReadOnlyList<Node.Entry> Of(Node root, DiagnosticBag diagnostics)
     {
-        if (root is not Node.Map map || map.Entries.FirstOrDefault(entry => entry.Key.Text == Variants) is not { } variants || variants.Value.IsNothing)
+        if (root is not Node.Map map || map.Entries.FirstOrDefault(entry => entry.Key.Text == Variants) is not { } variants || variants.Value.IsNull)
             return [];
         if (variants.Value is not Node.Map { Entries.Count: > 0 } named)
         {
-            findings.Mistake(variants.Value, "variants wants a name for each variant, and under it what is different.", $"Write for example {Example}.");
+            diagnostics.Add(variants.Value, "variants wants a name for each variant, and under it what is different.", $"Write for example {Example}.");
             return [];
         }
 
-        if (named.Entries.Count > Most)
+        if (named.Entries.Count > MaxVariants)
         {
-            findings.Mistake(variants.Key, $"There are {named.Entries.Count} variants; {Most} is the most.", "Split the study into several files.");
+            diagnostics.Add(variants.Key, $"There are {named.Entries.Count} variants; {MaxVariants} is the most.", "Split the study into several files.");
             return [];
         }
 
-        return [.. named.Entries.Where(entry => IsRight(entry, findings))];
+        return [.. named.Entries.Where(entry => IsRight(entry, diagnostics))];
     }
 
     /// <summary>The study with one variant's values in the place of its own. What the variant does not name stays.</summary>
-    public static Node.Map Apply(Node.Map root, Node.Entry variant, Findings findings)
+    public static Node.Map Apply(Node.Map root, Node.Entry variant, DiagnosticBag diagnostics)
     {
         var changes = (Node.Map)variant.Value;
         foreach (var entry in changes.Entries.Where(entry => unchangeable.Contains(entry.Key.Text)))
-            findings.Mistake(entry.Key, $"{entry.Key.Text} is the same for the whole file.", "Remove it from the variant.");
+            diagnostics.Add(entry.Key, $"{entry.Key.Text} is the same for the whole file.", "Remove it from the variant.");
         var allowed = changes with { Entries = [.. changes.Entries.Where(entry => !unchangeable.Contains(entry.Key.Text))] };
-        return Merge(root with { Entries = [.. root.Entries.Where(entry => entry.Key.Text != Variants)] }, allowed, "", findings);
+        return Merge(root with { Entries = [.. root.Entries.Where(entry => entry.Key.Text != Variants)] }, allowed, "", diagnostics);
     }
 
-    private static bool IsRight(Node.Entry variant, Findings findings)
+    private static bool IsRight(Node.Entry variant, DiagnosticBag diagnostics)
     {
         if (string.IsNullOrWhiteSpace(variant.Key.Text) || variant.Key.Text.Contains('\n'))
-            findings.Mistake(variant.Key, "A variant's name is a word or a few, on one line.", "Write for example `full tank:`.");
+            diagnostics.Add(variant.Key, "A variant's name is a word or a few, on one line.", "Write for example `full tank:`.");
         else if (variant.Value is not Node.Map { Entries.Count: > 0 })
-            findings.Mistake(variant.Value.IsNothing ? variant.Key : variant.Value, $"Variant `{variant.Key.Found}` changes nothing.", $"Write under it the keys that are different, for example {Example}.");
+            diagnostics.Add(variant.Value.IsNull ? variant.Key : variant.Value, $"Variant `{variant.Key.Excerpt}` changes nothing.", $"Write under it the keys that are different, for example {Example}.");
         else
             return true;
         return false;
     }
 
-    private static Node.Map Merge(Node.Map under, Node.Map over, string path, Findings findings)
+    private static Node.Map Merge(Node.Map under, Node.Map over, string path, DiagnosticBag diagnostics)
     {
         var entries = under.Entries.ToList();
         foreach (var change in over.Entries)
         {
             var index = entries.FindIndex(entry => entry.Key.Text == change.Key.Text);
             if (index >= 0)
-                entries[index] = Merge(entries[index], change, path.Length > 0 ? $"{path}.{change.Key.Text}" : change.Key.Text, findings);
+                entries[index] = Merge(entries[index], change, path.Length > 0 ? $"{path}.{change.Key.Text}" : change.Key.Text, diagnostics);
             else if (path == "mission")
-                findings.Mistake(change.Key, $"The mission has no phase `{change.Key.Found}`.", Offer(change.Key.Text, entries.Select(entry => entry.Key.Text)));
+                diagnostics.Add(change.Key, $"The mission has no phase `{change.Key.Excerpt}`.", Suggestion(change.Key.Text, entries.Select(entry => entry.Key.Text)));
             else
                 entries.Add(change);
         }
@@ -71,26 +71,26 @@ internal static class VariantReader
         return under with { Entries = entries };
     }
 
-    private static Node.Entry Merge(Node.Entry under, Node.Entry over, string path, Findings findings) => (under.Value, over.Value) switch
+    private static Node.Entry Merge(Node.Entry under, Node.Entry over, string path, DiagnosticBag diagnostics) => (under.Value, over.Value) switch
     {
-        (Node.Map below, Node.Map above) => under with { Value = Merge(below, above, path, findings) },
-        (Node.List below, Node.Map above) when path == "machine.masses" => under with { Value = MergeMasses(below, above, findings) },
+        (Node.Map below, Node.Map above) => under with { Value = Merge(below, above, path, diagnostics) },
+        (Node.List below, Node.Map above) when path == "machine.masses" => under with { Value = MergeMasses(below, above, diagnostics) },
         _ => over,
     };
 
     /// <summary>Masses are a list in the file and are changed by their names.</summary>
-    private static Node.List MergeMasses(Node.List under, Node.Map over, Findings findings)
+    private static Node.List MergeMasses(Node.List under, Node.Map over, DiagnosticBag diagnostics)
     {
         var items = under.Items.ToList();
         foreach (var change in over.Entries)
         {
             var index = items.FindIndex(item => NameOf(item) == change.Key.Text);
             if (index < 0)
-                findings.Mistake(change.Key, $"There is no mass named `{change.Key.Found}`.", Offer(change.Key.Text, items.Select(NameOf).OfType<string>()));
+                diagnostics.Add(change.Key, $"There is no mass named `{change.Key.Excerpt}`.", Suggestion(change.Key.Text, items.Select(NameOf).OfType<string>()));
             else if (change.Value is Node.Map above)
-                items[index] = Merge((Node.Map)items[index], above, "machine.masses[]", findings);
+                items[index] = Merge((Node.Map)items[index], above, "machine.masses[]", diagnostics);
             else
-                findings.Mistake(change.Value, $"The change of `{change.Key.Found}` wants keys, each with its value.", $"Write for example `{change.Key.Found}: {{ mass: 5.5 kg }}`.");
+                diagnostics.Add(change.Value, $"The change of `{change.Key.Excerpt}` wants keys, each with its value.", $"Write for example `{change.Key.Excerpt}: {{ mass: 5.5 kg }}`.");
         }
 
         return under with { Items = items };
@@ -99,7 +99,7 @@ internal static class VariantReader
     private static string? NameOf(Node item) =>
         item is Node.Map map && map.Entries.FirstOrDefault(entry => entry.Key.Text == "name") is { Value: Node.Scalar name } ? name.Text : null;
 
-    private static string Offer(string name, IEnumerable<string> known) => NearestName.Of(name, known) is { } near
+    private static string Suggestion(string name, IEnumerable<string> known) => NearestName.Of(name, known) is { } near
         ? $"Did you mean `{near}`?"
         : $"A variant changes what the file has: {string.Join(", ", known)}.";
 }

@@ -21,7 +21,7 @@ public class CertifiedRegressionTests(ITestOutputHelper output)
         Digits(13, 4255954.13232369, fit.Anova.ModelSumOfSquares, "model sum of squares");
         Digits(12.5, 26.6173985294224, fit.Anova.ResidualSumOfSquares, "residual sum of squares");
         Digits(12.5, 5436385.54079785, fit.Anova.F!.Value, "F");
-        Assert.Equal(34, fit.Anova.ResidualDegrees);
+        Assert.Equal(34, fit.Anova.ResidualDegreesOfFreedom);
     }
 
     [Fact]
@@ -54,7 +54,7 @@ public class CertifiedRegressionTests(ITestOutputHelper output)
         Assert.Equal(double.PositiveInfinity, fit.Anova.F);
         Assert.Equal(0, fit.Anova.P);
         Assert.All(fit.Runs, run => Assert.Null(run.InternallyStudentised));
-        Assert.Equal(0, fit.PredictedSumOfSquares);
+        Assert.Equal(0, fit.Press);
     }
 
     [Fact]
@@ -66,7 +66,7 @@ public class CertifiedRegressionTests(ITestOutputHelper output)
         Digits(9, 1.18046237440255, anova.F!.Value, "F");
         Digits(9, 1.90999039051129E-01, anova.RSquared, "R2");
         Digits(9, 1.04076068334656E-01, anova.ResidualDeviation!.Value, "residual sd");
-        Assert.Equal((4, 20), (anova.ModelDegrees, anova.ResidualDegrees));
+        Assert.Equal((4, 20), (anova.ModelDegreesOfFreedom, anova.ResidualDegreesOfFreedom));
         Check.Close(0.34945, anova.P!.Value, absolute: 5e-6, because: "five printed digits, recomputed outside this project");
     }
 
@@ -79,7 +79,7 @@ public class CertifiedRegressionTests(ITestOutputHelper output)
         Digits(13, 21, anova.F!.Value, "F");
         Digits(13, 4.82758620689655E-01, anova.RSquared, "R2");
         Digits(13, 0.1, anova.ResidualDeviation!.Value, "residual sd");
-        Assert.Equal((8, 180), (anova.ModelDegrees, anova.ResidualDegrees));
+        Assert.Equal((8, 180), (anova.ModelDegreesOfFreedom, anova.ResidualDegreesOfFreedom));
     }
 
     [Fact]
@@ -91,7 +91,7 @@ public class CertifiedRegressionTests(ITestOutputHelper output)
         Digits(12.5, 1.68, anova.Lines[0].AdjustedSumOfSquares, "between");
         Digits(12.5, 1.80, anova.ResidualSumOfSquares, "within");
         Digits(12.5, 21, anova.Lines[0].F!.Value, "F");
-        Assert.Equal((8, 180), (anova.Lines[0].Degrees, anova.ResidualDegrees));
+        Assert.Equal((8, 180), (anova.Lines[0].DegreesOfFreedom, anova.ResidualDegreesOfFreedom));
     }
 
     private static RegressionFit Fit(string file, params string[] terms)

@@ -10,7 +10,7 @@ public class DesirabilityTests
 {
     private static readonly ReferenceTable tyre = ReferenceTable.Read("plan-tyre-tread.csv");
 
-    private static readonly DesirabilityGoal[] goals =
+    private static readonly ResponseDesirability[] goals =
     [
         new(Fit("abrasion").Predict, Desirability.Maximise(120, 170)),
         new(Fit("modulus").Predict, Desirability.Maximise(1000, 1300)),
@@ -62,14 +62,14 @@ public class DesirabilityTests
     [Fact]
     public void Where_nothing_is_acceptable_the_overall_desirability_is_0()
     {
-        var never = new DesirabilityGoal(x => x[0], Desirability.Maximise(10, 20));
+        var never = new ResponseDesirability(x => x[0], Desirability.Maximise(10, 20));
         Assert.Equal(0, DesirabilitySearch.Maximise([never], [new Interval(0, 1)], 1).Overall);
     }
 
     [Fact]
     public void A_goal_best_in_a_corner_is_met_there()
     {
-        var corner = new DesirabilityGoal(x => x[0] + x[1], Desirability.Minimise(0, 100));
+        var corner = new ResponseDesirability(x => x[0] + x[1], Desirability.Minimise(0, 100));
         var best = DesirabilitySearch.Maximise([corner], [new Interval(2, 50), new Interval(5, 40)], 1);
         AreClose([2, 5], best.Design, 1e-6);
     }

@@ -17,7 +17,7 @@ public class FactorialAnovaTests
         var anova = FactorialAnova.Of(["A", "B", "C", "D"], levels, table.Column("y"), 2, ErrorKind.Measured);
         Check.Close(1314.0625, anova.Lines.Single(line => line.Source == "A × C").AdjustedSumOfSquares, relative: 1e-12, because: "exact but for rounding");
         Check.Close(855.5625, anova.Lines.Single(line => line.Source == "D").AdjustedSumOfSquares, relative: 1e-12, because: "exact but for rounding");
-        Assert.Equal(5, anova.ResidualDegrees);
+        Assert.Equal(5, anova.ResidualDegreesOfFreedom);
     }
 
     [Fact]
@@ -29,8 +29,8 @@ public class FactorialAnovaTests
         Check.Close(y.Sum(value => (value - mean) * (value - mean)), anova.Lines.Sum(line => line.AdjustedSumOfSquares) + anova.ResidualSumOfSquares,
             relative: 1e-12, because: "rounding");
         Check.Close(anova.Lines[0].F!.Value, turned.Lines[1].F!.Value, relative: 1e-9, absolute: 1e-12, because: "rounding");
-        Assert.Equal([2, 1, 2], anova.Lines.Select(line => line.Degrees));
-        Assert.Equal(6, anova.ResidualDegrees);
+        Assert.Equal([2, 1, 2], anova.Lines.Select(line => line.DegreesOfFreedom));
+        Assert.Equal(6, anova.ResidualDegreesOfFreedom);
 
         // By hand: the residual is that of the pairs about their means.
         Check.Close(Enumerable.Range(0, 6).Sum(pair => Math.Pow(y[2 * pair] - y[(2 * pair) + 1], 2) / 2), anova.ResidualSumOfSquares,
@@ -42,7 +42,7 @@ public class FactorialAnovaTests
     {
         var anova = FactorialAnova.Of(["a", "b"], balanced, [.. balanced.Select(run => run[0].Length + (2.0 * run[1].Length))], 2, ErrorKind.Deterministic);
         Assert.All(anova.Lines, line => Assert.Null(line.P));
-        Assert.NotNull(anova.NoTestsBecause);
+        Assert.NotNull(anova.NoTestsReason);
         Check.Close(100, anova.Lines.Sum(line => line.ContributionPercent), relative: 1e-12, because: "rounding");
         Check.Close(0, anova.Lines[2].ContributionPercent, absolute: 1e-12, because: "the response has no interaction");
     }

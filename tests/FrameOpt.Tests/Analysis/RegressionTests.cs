@@ -46,7 +46,7 @@ public class RegressionTests
         var fit = Regression.Fit(terms, run.X, run.Y, ErrorKind.Measured);
         var without = Regression.Fit(terms, run.X[1..], run.Y[1..], ErrorKind.Measured);
         var first = fit.Runs[0];
-        Check.Close(run.Y[0] - without.Predict(run.X[0]), first.LeftOutError!.Value, absolute: 1e-9, because: Rounding);
+        Check.Close(run.Y[0] - without.Predict(run.X[0]), first.PressResidual!.Value, absolute: 1e-9, because: Rounding);
         var outside = first.Residual / (without.Anova.ResidualDeviation!.Value * Math.Sqrt(1 - first.Leverage));
         Check.Close(outside, first.ExternallyStudentised!.Value, relative: 1e-9, absolute: 1e-9, because: Rounding);
         var moved = run.X.Sum(x => Math.Pow(fit.Predict(x) - without.Predict(x), 2));
@@ -108,7 +108,7 @@ public class RegressionTests
         var table = ReferenceTable.Read("plan-cvd-tungsten.csv");
         var fit = Regression.Fit(ModelTerms.Quadratic(2), table.Columns("x1", "x2"), table.Column("stress"), ErrorKind.Deterministic);
         Assert.True(fit.IsDeterministic);
-        Assert.StartsWith("the runs are computed", fit.NoTestsBecause);
+        Assert.StartsWith("the runs are computed", fit.NoTestsReason);
         Assert.All(fit.Coefficients, coefficient => Assert.Equal((null, null, null), (coefficient.StandardError, coefficient.T, coefficient.P)));
         Assert.All(fit.Anova.Lines, line => Assert.Equal((null, null), (line.F, line.P)));
         Assert.All(fit.Anova.Lines, line => Assert.InRange(line.ContributionPercent, 0, 100));
@@ -123,10 +123,10 @@ public class RegressionTests
     public void A_saturated_fit_says_why_it_has_no_tests()
     {
         var fit = Regression.Fit(ModelTerms.WithInteractions(2), [[-1, -1], [1, -1], [-1, 1], [1, 1]], [1, 2, 3, 5], ErrorKind.Measured);
-        Assert.StartsWith("as many terms as runs", fit.NoTestsBecause);
+        Assert.StartsWith("as many terms as runs", fit.NoTestsReason);
         Assert.Null(fit.Anova.ResidualDeviation);
         Assert.Null(fit.Anova.F);
-        Assert.Null(fit.PredictedSumOfSquares);
+        Assert.Null(fit.Press);
         Assert.Null(CrossValidation.LeaveOneOut(fit));
         Check.Close(5, fit.Predict([1, 1]), relative: 1e-14, because: Rounding);
     }
@@ -136,7 +136,7 @@ public class RegressionTests
     {
         var fit = Regression.Fit(ModelTerms.Quadratic(2), [[-1, -1], [1, -1], [-1, 1], [1, 1]], [1, 2, 3, 5], ErrorKind.Measured);
         Assert.Equal(["x1^2", "x2^2"], fit.Aliased.Select(term => term.Name));
-        Assert.Equal(0, fit.Anova.ResidualDegrees);
+        Assert.Equal(0, fit.Anova.ResidualDegreesOfFreedom);
     }
 
     [Fact]

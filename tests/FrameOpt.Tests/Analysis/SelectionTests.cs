@@ -23,21 +23,21 @@ public class SelectionTests
         var candidates = ModelTerms.Quadratic(3);
         var fit = StepwiseSelection.Fit(candidates, grid, y, ErrorKind.Measured);
         Assert.Empty(ModelTerms.Missing(fit.Terms));
-        var score = CorrectedAkaike.Of(30, fit.Terms.Count, fit.Anova.ResidualSumOfSquares);
+        var score = Aicc.Of(30, fit.Terms.Count, fit.Anova.ResidualSumOfSquares);
         foreach (var term in candidates)
         {
             ModelTerm[] changed = fit.Terms.Contains(term) ? [.. fit.Terms.Where(other => !other.Equals(term))] : [.. fit.Terms, term];
             if (changed.Length == 0 || ModelTerms.Missing(changed).Count > 0)
                 continue;
             var other = Regression.Fit(changed, grid, y, ErrorKind.Measured);
-            Assert.True(CorrectedAkaike.Of(30, changed.Length, other.Anova.ResidualSumOfSquares) >= score - 1e-9, $"{term.Name} would better it");
+            Assert.True(Aicc.Of(30, changed.Length, other.Anova.ResidualSumOfSquares) >= score - 1e-9, $"{term.Name} would better it");
         }
     }, iter: 20);
 
     /// <summary>n ln(S/n) + 2k + 2k(k+1)/(n-k-1) with n = 10, S = 10, k = 3 (two terms and the error): 0 + 6 + 24/6.</summary>
     [Fact]
     public void The_criterion_is_that_worked_by_hand() =>
-        Check.Close(10, CorrectedAkaike.Of(10, 2, 10), relative: 1e-14, because: "rounding");
+        Check.Close(10, Aicc.Of(10, 2, 10), relative: 1e-14, because: "rounding");
 
     [Fact]
     public void Candidates_without_hierarchy_are_refused() =>

@@ -75,7 +75,7 @@ public class TwoLevelEffectsTests
             ("x1x2", "x3x4", -1), ("x1x3", "x2x4", -18.5), ("x1x4", "x2x3", 19),
         ];
         Assert.Equal(expected, effects.Select(effect => (effect.Term.Name, Assert.Single(effect.Aliases).Term.Name, effect.Value)));
-        Assert.All(effects, effect => Assert.False(effect.Aliases[0].IsOpposite));
+        Assert.All(effects, effect => Assert.False(effect.Aliases[0].IsNegative));
     }
 
     /// <summary>Box, Hunter and Hunter 1978, p. 391: eight runs, seven factors.</summary>
@@ -94,7 +94,7 @@ public class TwoLevelEffectsTests
         double[][] runs = [[-1, -1, -1], [1, -1, 1], [-1, 1, 1], [1, 1, -1]];
         var effects = TwoLevelEffects.Of(runs, [1, 2, 3, 4], 2);
         Assert.Equal("x1x2", effects[2].Aliases[0].Term.Name);
-        Assert.True(effects[2].Aliases[0].IsOpposite);
+        Assert.True(effects[2].Aliases[0].IsNegative);
     }
 
     [Fact]
@@ -124,7 +124,7 @@ public class TwoLevelEffectsTests
         var points = HalfNormal.Points([-3, 1, 2, 0.5, 9, -4, 5, 6, -7, 8]);
         Assert.Equal([3, 1, 2, 0, 5, 6, 7, 8, 9, 4], points.Select(point => point.Index));
         Check.Close(1.959963984540, points[^1].Quantile, relative: 1e-11, because: "twelve printed digits of the normal table");
-        Assert.Equal(9, points[^1].Size);
+        Assert.Equal(9, points[^1].Magnitude);
     }
 
     private static IReadOnlyList<Effect> Of(string file, int factors, int order)

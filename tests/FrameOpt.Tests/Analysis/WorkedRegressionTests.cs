@@ -20,14 +20,14 @@ public class WorkedRegressionTests
         Assert.All(fit.Coefficients, coefficient => Near(1.1043238882, coefficient.StandardError));
         Assert.All(fit.Coefficients.Skip(1), coefficient => Near(1, coefficient.VarianceInflation));
         Near(195.125, fit.Anova.ResidualSumOfSquares);
-        Assert.Equal(10, fit.Anova.ResidualDegrees);
+        Assert.Equal(10, fit.Anova.ResidualDegreesOfFreedom);
         Near(4.417295553, fit.Anova.ResidualDeviation);
         Near(0.965952342, fit.Anova.RSquared);
         Near(0.948928513, fit.Anova.AdjustedRSquared);
-        Near(499.52, fit.PredictedSumOfSquares);
+        Near(499.52, fit.Press);
         Near(0.9128379955, fit.PredictedRSquared);
         Assert.Null(fit.LackOfFit);
-        Assert.Null(fit.NoTestsBecause);
+        Assert.Null(fit.NoTestsReason);
     }
 
     /// <summary>Czitrom and Spagon 1997, as in the NIST/SEMATECH e-Handbook of Statistical Methods, 5.4.7.3.</summary>
@@ -41,10 +41,10 @@ public class WorkedRegressionTests
         Near(20.38181818, fit.Anova.TotalSumOfSquares);
         Near(0.8715742919, fit.Anova.RSquared);
         Near(0.7431485837, fit.Anova.AdjustedRSquared);
-        Near(13.04026066, fit.PredictedSumOfSquares);
+        Near(13.04026066, fit.Press);
         Near(1.1466666667, fit.LackOfFit!.PureErrorSumOfSquares);
         Near(1.4708827664, fit.LackOfFit.SumOfSquares);
-        Assert.Equal((2, 3), (fit.LackOfFit.PureErrorDegrees, fit.LackOfFit.Degrees));
+        Assert.Equal((2, 3), (fit.LackOfFit.PureErrorDegreesOfFreedom, fit.LackOfFit.DegreesOfFreedom));
         Near(0.8551643991, fit.LackOfFit.F);
         Near(0.578764707, fit.LackOfFit.P);
         var surface = ResponseSurface.Of(fit);
@@ -70,7 +70,7 @@ public class WorkedRegressionTests
         Near(3.600054545, fit.Anova.TotalSumOfSquares);
         Near(0.9917505179, fit.Anova.RSquared);
         Near(0.9835010357, fit.Anova.AdjustedRSquared);
-        Near(0.1032749488, fit.PredictedSumOfSquares);
+        Near(0.1032749488, fit.Press);
         Near(0.2251827515, fit.LackOfFit!.F);
         Near(0.873128118, fit.LackOfFit.P);
         var surface = ResponseSurface.Of(fit);
@@ -94,7 +94,7 @@ public class WorkedRegressionTests
         AreErrors([2.2383963018, 3.3575944528, 3.3575944528], fit);
         Near(270.5625722, fit.Anova.ResidualSumOfSquares);
         Near(224.65108, fit.LackOfFit!.PureErrorSumOfSquares);
-        Assert.Equal(4, fit.LackOfFit.PureErrorDegrees);
+        Assert.Equal(4, fit.LackOfFit.PureErrorDegreesOfFreedom);
         var direction = ResponseSurface.Of(fit).SteepestAscent!;
         Check.Close(-0.1159973, direction[0] / direction[1], absolute: 5e-7, because: Printed);
 
@@ -140,7 +140,7 @@ public class WorkedRegressionTests
         AreValues([4.6250, 8.3836, 8.2969, 0.0867, 95.7335, 0.01034],
             [fit.Anova.ModelSumOfSquares, fit.Anova.ResidualSumOfSquares, fit.LackOfFit!.SumOfSquares, fit.LackOfFit.PureErrorSumOfSquares,
                 fit.LackOfFit.F!.Value, fit.LackOfFit.P!.Value], 5.1e-5);
-        Assert.Equal((2, 2), (fit.LackOfFit.Degrees, fit.LackOfFit.PureErrorDegrees));
+        Assert.Equal((2, 2), (fit.LackOfFit.DegreesOfFreedom, fit.LackOfFit.PureErrorDegreesOfFreedom));
         AreValues([0.8137335, 0.5812382], ResponseSurface.Of(fit).SteepestAscent!, 5e-8);
     }
 
@@ -159,10 +159,10 @@ public class WorkedRegressionTests
         var sequential = fit.Anova.Lines.Select(line => line.SequentialSumOfSquares).ToArray();
         AreValues([69.531, 9.626, 0.063, 17.791], [sequential[0], sequential[1] + sequential[2], sequential[3], sequential[4] + sequential[5]], 5.1e-4);
         Near(0.1864045534, fit.Anova.ResidualSumOfSquares);
-        Assert.Equal((3, 4), (fit.LackOfFit!.Degrees, fit.LackOfFit.PureErrorDegrees));
+        Assert.Equal((3, 4), (fit.LackOfFit!.DegreesOfFreedom, fit.LackOfFit.PureErrorDegreesOfFreedom));
         AreValues([0.053, 0.133], [fit.LackOfFit.SumOfSquares, fit.LackOfFit.PureErrorSumOfSquares], 5.1e-4);
         AreValues([0.5307, 0.6851], [fit.LackOfFit.F!.Value, fit.LackOfFit.P!.Value], 5e-5);
-        Near(0.7602609, fit.PredictedSumOfSquares, 1e-7);
+        Near(0.7602609, fit.Press, 1e-7);
     }
 
     /// <summary>The same sources: the surface of the two factors, the block as a shift.</summary>
@@ -191,7 +191,7 @@ public class WorkedRegressionTests
             9.46563332724, 9.46563332724, 9.46563332724], fit);
         Near(2508.75, fit.Anova.ResidualSumOfSquares);
         Near(14, fit.LackOfFit!.PureErrorSumOfSquares);
-        Assert.Equal(4, fit.LackOfFit.PureErrorDegrees);
+        Assert.Equal(4, fit.LackOfFit.PureErrorDegreesOfFreedom);
         Near(0.785127516576, fit.Anova.RSquared);
         AreValues([3.125, 4095.125, 392, 1071.098856, 1530.562135, 1402.368421, 324, 342.25, 6.25],
             [.. fit.Anova.Lines.Select(line => line.SequentialSumOfSquares)], 5.1e-7);

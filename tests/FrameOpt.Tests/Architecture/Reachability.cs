@@ -13,7 +13,7 @@ internal sealed class Reachability
     private readonly HashSet<MethodBase> methods = [];
     private readonly HashSet<MethodBase> called = [];
     private readonly HashSet<Type> created = [];
-    private readonly List<(MethodBase Slot, MethodBase Target)> waiting = [];
+    private readonly List<(MethodBase BoundValue, MethodBase Target)> waiting = [];
     private readonly HashSet<Type> types = [];
 
     /// <summary>Every shipped type that is reached, type arguments taken away.</summary>
@@ -40,9 +40,9 @@ internal sealed class Reachability
     private void Call(MethodBase method)
     {
         Reach(method);
-        if (!method.IsVirtual || !called.Add(Slot(method)))
+        if (!method.IsVirtual || !called.Add(BoundValue(method)))
             return;
-        foreach (var (_, target) in waiting.Where(entry => entry.Slot == Slot(method)).ToArray())
+        foreach (var (_, target) in waiting.Where(entry => entry.BoundValue == BoundValue(method)).ToArray())
             Reach(target);
     }
 
@@ -82,10 +82,10 @@ internal sealed class Reachability
                 waiting.Add((slot, target));
     }
 
-    private static IEnumerable<(MethodBase Slot, MethodBase Target)> Overrides(Type type) =>
-        type.GetMethods(Touched.Declared).Where(method => method.IsVirtual).Select(method => (Slot(method), (MethodBase)method));
+    private static IEnumerable<(MethodBase BoundValue, MethodBase Target)> Overrides(Type type) =>
+        type.GetMethods(Touched.Declared).Where(method => method.IsVirtual).Select(method => (BoundValue(method), (MethodBase)method));
 
-    private static IEnumerable<(MethodBase Slot, MethodBase Target)> Implementations(Type type) =>
+    private static IEnumerable<(MethodBase BoundValue, MethodBase Target)> Implementations(Type type) =>
         from contract in type.GetInterfaces()
         let map = type.GetInterfaceMap(contract)
         from pair in map.InterfaceMethods.Zip(map.TargetMethods)
@@ -93,7 +93,7 @@ internal sealed class Reachability
         select (Definition(pair.First), Definition(pair.Second));
 
     /// <summary>The method of the base type that a virtual method overrides, or itself.</summary>
-    private static MethodBase Slot(MethodBase method) => method is MethodInfo info ? Definition(info.GetBaseDefinition()) : method;
+    private static MethodBase BoundValue(MethodBase method) => method is MethodInfo info ? Definition(info.GetBaseDefinition()) : method;
 
     /// <summary>The method without type arguments, of its type or its own.</summary>
     private static MethodBase Definition(MethodBase method) => method.Module.ResolveMethod(method.MetadataToken)!;

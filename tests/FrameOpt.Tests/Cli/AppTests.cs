@@ -14,7 +14,7 @@ public class AppTests
     {
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.OwnFault, terminal.Run(() => throw new InvalidOperationException("made up"), "run", custom, "--out", folder["a"]));
+        Assert.Equal(ExitCode.InternalError, terminal.Run(() => throw new InvalidOperationException("made up"), "run", custom, "--out", folder["a"]));
         Assert.Equal(
             "Something went wrong in FrameOpt itself: InvalidOperationException, made up. Please report it with the study file.", terminal.Error.Trim());
         Assert.Empty(Directory.GetFileSystemEntries(folder[""]));
@@ -25,7 +25,7 @@ public class AppTests
     {
         var error = new StringWriter();
         var terminal = new Terminal(Terminal.Console(new FullDisk(), isPipe: true), Terminal.Console(error, isPipe: true), Stream.Null, () => false);
-        Assert.Equal(ExitCode.Mistake, App.Run(["check", custom], terminal));
+        Assert.Equal(ExitCode.InvalidInput, App.Run(["check", custom], terminal));
         Assert.Equal("The answer could not be written out: the disk is full", error.ToString().Trim());
     }
 
@@ -33,7 +33,7 @@ public class AppTests
     public void Output_that_nobody_can_read_ends_quietly()
     {
         var terminal = new Terminal(Terminal.Console(new FullDisk(), isPipe: true), Terminal.Console(new FullDisk(), isPipe: true), Stream.Null, () => false);
-        Assert.Equal(ExitCode.Mistake, App.Run(["check", custom], terminal));
+        Assert.Equal(ExitCode.InvalidInput, App.Run(["check", custom], terminal));
     }
 
     [Theory]
@@ -42,7 +42,7 @@ public class AppTests
     public void A_folder_without_a_name_is_refused(string folder)
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("run", custom, "--out", folder));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", custom, "--out", folder));
         Assert.Contains("--out wants the name of a folder", terminal.Error);
     }
 

@@ -14,7 +14,7 @@ public class CheckCommandTests
     public void Every_shipped_study_is_understood_and_says_it_is_invented(string name)
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("check", Repository.Study(name)));
+        Assert.Equal(ExitCode.Success, terminal.Run("check", Repository.Study(name)));
         Assert.Contains("a valid study", terminal.Output);
         Assert.Contains("Invented scenario", File.ReadAllText(Repository.Study(name)), StringComparison.OrdinalIgnoreCase);
         Assert.Contains("Invented scenario", File.ReadAllText(Path.Combine(Repository.Root, "studies", name, "README.md")), StringComparison.OrdinalIgnoreCase);
@@ -55,12 +55,12 @@ public class CheckCommandTests
     public void A_missing_file_is_a_mistake_in_words()
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("check", "/nowhere/study.yaml"));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("check", "/nowhere/study.yaml"));
         Assert.Contains("one thing to mend", terminal.Error);
         Assert.Equal("", terminal.Output);
     }
 
     [Fact]
     public void An_unknown_command_is_a_mistake() =>
-        Assert.Equal(ExitCode.Mistake, new TestTerminal().Run("rum", "study.yaml"));
+        Assert.Equal(ExitCode.InvalidInput, new TestTerminal().Run("rum", "study.yaml"));
 }

@@ -39,9 +39,9 @@ public sealed class CompareCommandTests : IDisposable
         var output = Run("compare", folder["one"], folder["other"], folder["one"], "--out", folder["compared"]);
         // Three designs, two of them of one run.
         Assert.Contains("A and C are designs of one run.", File.ReadAllText(Path.Combine(folder["compared"], "comparison.html")));
-        var told = output.Split('\n').SkipWhile(line => !line.StartsWith("How the studies differ", StringComparison.Ordinal)).Skip(1).TakeWhile(line => line.Trim().Length > 0).ToList();
-        Assert.InRange(told.Count, 30, 41);
-        Assert.Contains(told, line => line.Contains("propeller turns counter-clockwise -> clockwise", StringComparison.Ordinal));
+        var shown = output.Split('\n').SkipWhile(line => !line.StartsWith("How the studies differ", StringComparison.Ordinal)).Skip(1).TakeWhile(line => line.Trim().Length > 0).ToList();
+        Assert.InRange(shown.Count, 30, 41);
+        Assert.Contains(shown, line => line.Contains("propeller turns counter-clockwise -> clockwise", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -56,14 +56,14 @@ public sealed class CompareCommandTests : IDisposable
     private static string Run(params string[] args)
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run(args));
+        Assert.Equal(ExitCode.Success, terminal.Run(args));
         return terminal.Output;
     }
 
     private static string Refused(params string[] args)
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run(args));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run(args));
         Assert.Equal("", terminal.Output);
         return terminal.Error;
     }

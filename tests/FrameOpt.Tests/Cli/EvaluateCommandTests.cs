@@ -18,7 +18,7 @@ public class EvaluateCommandTests
     public void Json_of_a_design_meets_every_figure_of_the_worked_balance(string file, string spacing, string offset, string height, string angle)
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run(
+        Assert.Equal(ExitCode.Success, terminal.Run(
             "evaluate", fine, "--json", "--set", $"hang_point_spacing={spacing}", "--set", $"lateral_offset={offset}",
             "--set", $"suspension_height={height}", "--set", $"thrust_line_angle={angle}"));
         using var json = JsonDocument.Parse(terminal.Output);
@@ -38,7 +38,7 @@ public class EvaluateCommandTests
     public void Table_of_a_design_shows_every_phase_and_which_way_it_steers()
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("evaluate", fine, "--set", "lateral_offset=25 mm"));
+        Assert.Equal(ExitCode.Success, terminal.Run("evaluate", fine, "--set", "lateral_offset=25 mm"));
         Assert.Matches(@"residual +N·m +41\.0523 +32\.3821 +3\.65934 +15\.4492 +-18\.7607", terminal.Output);
         Assert.Matches(@"steers +right +right +right +right +left", terminal.Output);
     }
@@ -47,7 +47,7 @@ public class EvaluateCommandTests
     public void An_input_that_is_no_factor_is_echoed_and_every_input_says_where_it_comes_from()
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("evaluate", fine, "--set", "hub_up=10 cm", "--set", "lateral_offset=25 mm"));
+        Assert.Equal(ExitCode.Success, terminal.Run("evaluate", fine, "--set", "hub_up=10 cm", "--set", "lateral_offset=25 mm"));
         Assert.Contains("hub 10 cm above the datum", terminal.Output);
         Assert.Matches(@"hub_up +10 cm +as set; no factor of the study", terminal.Output);
         Assert.Matches(@"lateral_offset +25 mm +as set", terminal.Output);
@@ -108,7 +108,7 @@ public class EvaluateCommandTests
     public void Every_mistake_of_the_settings_is_told_at_once()
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run(
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run(
             "evaluate", fine, "--set", "lateral_ofset=25 mm", "--set", "suspension_height=2 kg", "--set", "hang_point_spacing", "--set", "thrust_line_angle=1,5 deg"));
         Assert.Contains("4 things to mend", terminal.Error);
         Assert.Contains("Did you mean `lateral_offset`?", terminal.Error);
@@ -123,7 +123,7 @@ public class EvaluateCommandTests
         using var folder = new TemporaryFolder();
         File.WriteAllLines(folder["study.yaml"], File.ReadAllLines(fine).Where(line => !line.StartsWith("baseline")));
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("evaluate", folder["study.yaml"], "--set", "lateral_offset=25 mm"));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("evaluate", folder["study.yaml"], "--set", "lateral_offset=25 mm"));
         Assert.Contains("3 things to mend", terminal.Error);
         Assert.Contains("--set suspension_height='", terminal.Error);
     }

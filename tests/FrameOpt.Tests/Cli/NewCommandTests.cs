@@ -13,15 +13,15 @@ public class NewCommandTests
     {
         using var folder = new TemporaryFolder();
         var study = folder["inside/study.yaml"];
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("new", template, "--out", study));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("new", template, "--out", study));
         Assert.Contains("Invented scenario", File.ReadAllText(study));
         var check = new TestTerminal();
-        Assert.Equal(ExitCode.Done, check.Run("check", study));
+        Assert.Equal(ExitCode.Success, check.Run("check", study));
         Assert.DoesNotContain("Look again", check.Output);
         string[] variants = template == "product-line" ? ["light", "heavy"] : [];
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("run", study, "--out", folder["results"]));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", study, "--out", folder["results"]));
         foreach (var variant in variants)
-            Assert.Equal(ExitCode.Done, new TestTerminal().Run("run", study, "--variant", variant, "--out", folder[variant]));
+            Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", study, "--variant", variant, "--out", folder[variant]));
     }
 
     [Fact]
@@ -31,10 +31,10 @@ public class NewCommandTests
         File.WriteAllText(folder["study.yaml"], "mine");
         File.WriteAllText(folder["study.schema.json"], "mine");
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("new", "rationale", "--out", folder["study.yaml"]));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("new", "rationale", "--out", folder["study.yaml"]));
         Assert.Contains("exists already and is not overwritten", terminal.Error);
         Assert.Equal("mine", File.ReadAllText(folder["study.yaml"]));
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("new", "rationale", "--out", folder["other.yaml"]));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("new", "rationale", "--out", folder["other.yaml"]));
         Assert.Equal("mine", File.ReadAllText(folder["study.schema.json"]));
     }
 
@@ -42,7 +42,7 @@ public class NewCommandTests
     public void Without_a_name_the_templates_are_listed()
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("new"));
+        Assert.Equal(ExitCode.Success, terminal.Run("new"));
         Assert.All(NewCommand.Templates, template => Assert.Contains(template, terminal.Output));
     }
 
@@ -51,11 +51,11 @@ public class NewCommandTests
     {
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("new", "custom", "--out", folder["study.yaml"]));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("new", "custom", "--out", folder["study.yaml"]));
         Assert.Contains("There is no template custom. They are custom-match, product-line, rationale.", terminal.Error);
         File.WriteAllText(folder["file"], "");
         var other = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, other.Run("new", "rationale", "--out", folder["file/study.yaml"]));
+        Assert.Equal(ExitCode.InvalidInput, other.Run("new", "rationale", "--out", folder["file/study.yaml"]));
         Assert.Contains("could not be written", other.Error);
     }
 }

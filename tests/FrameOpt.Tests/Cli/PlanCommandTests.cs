@@ -12,7 +12,7 @@ public class PlanCommandTests
     public void A_plan_is_shown_with_its_runs_its_quality_and_its_surfaces()
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("plan", rationale));
+        Assert.Equal(ExitCode.Success, terminal.Run("plan", rationale));
         // By hand: 16 corners, 8 axial runs and one at the middle; 15 terms leave 10 runs over.
         Assert.Contains("25 runs on 4 factors", terminal.Output);
         Assert.Contains("10 runs left over to measure the noise", terminal.Output);
@@ -27,7 +27,7 @@ public class PlanCommandTests
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder["study.yaml"], File.ReadAllText(rationale).Replace("kind: central composite", "kind: full factorial").Replace("  axial: face-centred\n", ""));
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("plan", folder["study.yaml"]));
+        Assert.Equal(ExitCode.Success, terminal.Run("plan", folder["study.yaml"]));
         Assert.Contains("D efficiency 1.000, A efficiency 1.000, G efficiency 1.000", terminal.Output);
     }
 
@@ -35,10 +35,10 @@ public class PlanCommandTests
     public void Runs_are_written_for_measuring_and_never_over_a_file()
     {
         using var folder = new TemporaryFolder();
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("plan", rationale, "--csv", folder["runs.csv"]));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("plan", rationale, "--csv", folder["runs.csv"]));
         Assert.Equal(26, File.ReadAllLines(folder["runs.csv"]).Length);
         var again = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, again.Run("plan", rationale, "--csv", folder["runs.csv"]));
+        Assert.Equal(ExitCode.InvalidInput, again.Run("plan", rationale, "--csv", folder["runs.csv"]));
         Assert.Contains("exists already", again.Error);
     }
 
@@ -46,7 +46,7 @@ public class PlanCommandTests
     public void A_study_without_a_plan_says_how_to_ask_for_one()
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("plan", Repository.Study("custom-match")));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("plan", Repository.Study("custom-match")));
         Assert.Contains("plan: { kind: central composite }", terminal.Error);
     }
 }

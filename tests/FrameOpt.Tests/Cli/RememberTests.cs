@@ -20,11 +20,11 @@ public class RememberTests
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder["study.yaml"], text);
         string[] run = ["run", folder["study.yaml"], "--replace", "--remember", folder["evaluations.csv"], "--out"];
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("run", folder["study.yaml"], "--out", folder["whole"]));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", folder["study.yaml"], "--out", folder["whole"]));
         var asked = 0;
-        Assert.Equal(ExitCode.Stopped, new TestTerminal().Run(() => ++asked > 6, [.. run, folder["resumed"]]));
+        Assert.Equal(ExitCode.Interrupted, new TestTerminal().Run(() => ++asked > 6, [.. run, folder["resumed"]]));
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run([.. run, folder["resumed"]]));
+        Assert.Equal(ExitCode.Success, terminal.Run([.. run, folder["resumed"]]));
         Assert.Contains("evaluations are known from", terminal.Error);
         foreach (var name in new[] { "run.json", "designs.csv", "results.xlsx", "report.html" })
             Assert.Equal(File.ReadAllBytes(Path.Combine(folder["whole"], name)), File.ReadAllBytes(Path.Combine(folder["resumed"], name)));
@@ -38,7 +38,7 @@ public class RememberTests
         new TestTerminal().Run("run", folder["study.yaml"], "--out", folder["a"], "--remember", folder["evaluations.csv"]);
         File.WriteAllText(folder["study.yaml"], text.Replace("seed: 1", "seed: 2").Replace("mass: 78 kg", "mass: 79 kg"));
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("run", folder["study.yaml"], "--out", folder["b"], "--remember", folder["evaluations.csv"]));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", folder["study.yaml"], "--out", folder["b"], "--remember", folder["evaluations.csv"]));
         Assert.Contains("of another study, variant or version", terminal.Error);
         Assert.False(Directory.Exists(folder["b"]));
     }
@@ -48,7 +48,7 @@ public class RememberTests
     {
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("run", Repository.Study("custom-match"), "--out", folder["a"], "--remember", folder["evaluations.csv"]));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", Repository.Study("custom-match"), "--out", folder["a"], "--remember", folder["evaluations.csv"]));
         Assert.Contains("--remember is for evolutionary searches", terminal.Error);
     }
 }

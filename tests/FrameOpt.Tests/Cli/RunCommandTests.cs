@@ -14,7 +14,7 @@ public class RunCommandTests
     {
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("run", custom, "--out", folder["a"]));
+        Assert.Equal(ExitCode.Success, terminal.Run("run", custom, "--out", folder["a"]));
         Assert.Contains("Best compromise of the ", terminal.Output);
         Assert.Contains("With the engine off the RIGHT scale reads more", terminal.Output);
         Assert.Equal("", terminal.Error);
@@ -28,12 +28,12 @@ public class RunCommandTests
     public void Results_are_not_overwritten_unasked()
     {
         using var folder = new TemporaryFolder();
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("run", custom, "--out", folder["a"]));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", custom, "--out", folder["a"]));
         var before = File.ReadAllBytes(Path.Combine(folder["a"], "run.json"));
         var again = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, again.Run("run", custom, "--out", folder["a"]));
+        Assert.Equal(ExitCode.InvalidInput, again.Run("run", custom, "--out", folder["a"]));
         Assert.Contains("exists already; choose another folder or say --replace", again.Error);
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("run", custom, "--out", folder["a"], "--replace", "--threads", "3"));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", custom, "--out", folder["a"], "--replace", "--threads", "3"));
         Assert.Equal(before, File.ReadAllBytes(Path.Combine(folder["a"], "run.json")));
     }
 
@@ -41,7 +41,7 @@ public class RunCommandTests
     public void Every_evaluated_design_is_written_on_request()
     {
         using var folder = new TemporaryFolder();
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("run", custom, "--out", folder["a"], "--all"));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", custom, "--out", folder["a"], "--all"));
         var lines = File.ReadAllLines(Path.Combine(folder["a"], "evaluations.csv"));
         Assert.Equal(9 * 61 * 21 * 3 + 1, lines.Length);
         using var run = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder["a"], "run.json")));
@@ -56,7 +56,7 @@ public class RunCommandTests
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
         var steps = 0;
-        Assert.Equal(ExitCode.Stopped, terminal.Run(() => ++steps == 60, "run", Repository.Study("fine-grid"), "--out", folder["a"]));
+        Assert.Equal(ExitCode.Interrupted, terminal.Run(() => ++steps == 60, "run", Repository.Study("fine-grid"), "--out", folder["a"]));
         Assert.Contains("STOPPED EARLY", terminal.Output);
         using var run = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder["a"], "run.json")));
         Assert.False(run.RootElement.GetProperty("complete").GetBoolean());
@@ -79,7 +79,7 @@ public class RunCommandTests
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder["file"], "");
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("run", custom, "--out", Path.Combine(folder["file"], "inside")));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", custom, "--out", Path.Combine(folder["file"], "inside")));
         Assert.Contains("could not be written", terminal.Error);
     }
 
@@ -89,7 +89,7 @@ public class RunCommandTests
     public void Threads_out_of_range_are_refused(string threads)
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("run", custom, "--threads", threads));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", custom, "--threads", threads));
         Assert.Contains($"--threads wants a number from 1 to 1024, not {threads}.", terminal.Error);
     }
 }

@@ -43,14 +43,14 @@ public class ShellTests
     public void Script_of_every_shell_is_printed_and_calls_a_program_whose_path_has_quotes(string shell, string line)
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("completion", shell));
+        Assert.Equal(ExitCode.Success, terminal.Run("completion", shell));
         Assert.Contains(line, terminal.Output);
         Assert.DoesNotContain("PROGRAM", terminal.Output);
         Assert.Contains(shell == "pwsh" ? "'/it''s here'" : @"'/it'\''s here'", CompletionCommand.Script(shell, "/it's here"));
     }
 
     [Fact]
-    public void Other_shells_are_refused() => Assert.Equal(ExitCode.Mistake, new TestTerminal().Run("completion", "fish"));
+    public void Other_shells_are_refused() => Assert.Equal(ExitCode.InvalidInput, new TestTerminal().Run("completion", "fish"));
 
     [Fact]
     public void No_command_writes_colour_codes_into_a_pipe()

@@ -16,7 +16,7 @@ public class VariantOptionTests
     {
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Done, terminal.Run("run", study, "--variant", "full tank", "--out", folder["a"]));
+        Assert.Equal(ExitCode.Success, terminal.Run("run", study, "--variant", "full tank", "--out", folder["a"]));
         Assert.Contains("A tank beside the engine - full tank", terminal.Output);
         using var run = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder["a"], "run.json")));
         Assert.Equal("full tank", run.RootElement.GetProperty("study").GetProperty("variant").GetString());
@@ -31,7 +31,7 @@ public class VariantOptionTests
         string Load(params string[] variant)
         {
             var terminal = new TestTerminal();
-            Assert.Equal(ExitCode.Done, terminal.Run(["evaluate", study, "--json", "--set", "lateral_offset=10 mm", "--set", "suspension_height=200 mm", .. variant]));
+            Assert.Equal(ExitCode.Success, terminal.Run(["evaluate", study, "--json", "--set", "lateral_offset=10 mm", "--set", "suspension_height=200 mm", .. variant]));
             return terminal.Output;
         }
 
@@ -61,7 +61,7 @@ public class VariantOptionTests
     public void An_unknown_variant_is_a_mistake_in_words()
     {
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Mistake, terminal.Run("run", study, "--variant", "ful tank"));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", study, "--variant", "ful tank"));
         Assert.Contains("Did you mean `full tank`?", terminal.Error);
     }
 

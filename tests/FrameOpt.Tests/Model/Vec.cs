@@ -5,7 +5,7 @@ namespace FrameOpt.Tests.Model;
 /// <summary>A plain vector in the computation axes: x forward, y right, z down.</summary>
 public readonly record struct Vec(double X, double Y, double Z)
 {
-    public double Size => Math.Sqrt(X * X + Y * Y + Z * Z);
+    public double Magnitude => Math.Sqrt(X * X + Y * Y + Z * Z);
 
     public static Vec operator +(Vec a, Vec b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 

@@ -31,7 +31,7 @@ public class QuantileTests
     {
         var value = Quantile.Student(probability, degrees);
         Check.Close((2 * probability) - 1, Within(value, degrees), absolute: 1e-14, because: Closed);
-        Check.Close(2 * (1 - probability), UpperTail.StudentBothSides(value, degrees), relative: 1e-12, because: "rounding of the exponential");
+        Check.Close(2 * (1 - probability), UpperTail.StudentTwoSided(value, degrees), relative: 1e-12, because: "rounding of the exponential");
         Check.Close(-value, Quantile.Student(1 - probability, degrees), relative: 1e-10, because: "1 - p is rounded");
     }
 
@@ -77,7 +77,7 @@ public class QuantileTests
     /// <summary>Student's t of 1 degree is Cauchy's: P(|t| > v) = 1 - 2 atan(v)/π, about 2/(π v) far out.</summary>
     [Fact]
     public void Small_probabilities_keep_their_digits() =>
-        Check.Close(2 / (Math.PI * 1e9), UpperTail.StudentBothSides(1e9, 1), relative: 1e-12, because: "the next term of the series is 1e-18 of it");
+        Check.Close(2 / (Math.PI * 1e9), UpperTail.StudentTwoSided(1e9, 1), relative: 1e-12, because: "the next term of the series is 1e-18 of it");
 
     private static double Within(double value, int degrees)
     {

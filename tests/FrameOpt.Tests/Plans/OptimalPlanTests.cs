@@ -52,14 +52,14 @@ public class OptimalPlanTests
     {
         var request = Request(3, 14, PlanModel.Quadratic(3), 5) with
         {
-            Limits = [new LinearLimit([1, 1, 0], 0.5), new LinearLimit([0, -1, -1], 1)],
+            Constraints = [new LinearConstraint([1, 1, 0], 0.5), new LinearConstraint([0, -1, -1], 1)],
             Allowed = point => point[0] > -1 || point[2] < 1,
         };
         Assert.All(OptimalPlan.Build(request).Runs, run =>
         {
             Assert.True(run.Coded[0] + run.Coded[1] <= 0.5 && -run.Coded[1] - run.Coded[2] <= 1);
             Assert.True(run.Coded[0] > -1 || run.Coded[2] < 1);
-            Assert.All(run.Coded, value => Assert.Contains(value, CodedLevels.Evenly(5)));
+            Assert.All(run.Coded, value => Assert.Contains(value, CodedLevels.EvenlySpaced(5)));
         });
     }
 
@@ -76,7 +76,7 @@ public class OptimalPlanTests
     [Fact]
     public void Factorial_already_run_is_augmented_for_squares_by_a_new_block()
     {
-        var made = FullFactorial.TwoLevel(["A", "B"]).WithCentreRuns(2);
+        var made = FullFactorial.TwoLevel(["A", "B"]).WithCentrePoints(2);
         var request = Request(2, 5, PlanModel.Quadratic(2), 3);
         var plan = OptimalPlan.Augment(made, request);
         Assert.Equal(made.Runs.Select(run => run.Coded), plan.Runs.Take(6).Select(run => run.Coded));
@@ -92,14 +92,14 @@ public class OptimalPlanTests
     {
         var random = new Pcg32(9);
         var model = PlanModel.Quadratic(2);
-        var moments = PlanColumns.Moments(model, 6);
+        var moments = ModelMatrix.Moments(model, 6);
         var rows = Enumerable.Range(0, 9).Select(_ => model.At([random.NextDouble(), random.NextDouble()])).ToArray();
         var taken = model.At([-0.8, 0.6]);
-        var before = new ExchangeRate(Matrix<double>.Build.DenseOfRowArrays(rows), moments, criterion);
-        before.Leave(rows[4]);
+        var before = new RowExchange(Matrix<double>.Build.DenseOfRowArrays(rows), moments, criterion);
+        before.SetRemovedRow(rows[4]);
         var gain = before.Gain(taken);
-        var after = new ExchangeRate(Matrix<double>.Build.DenseOfRowArrays(rows.Select((row, r) => r == 4 ? taken : row)), moments, criterion);
-        var anew = criterion == OptimalCriterion.D ? Math.Exp(after.Merit - before.Merit) - 1 : 1 - (after.Merit / before.Merit);
+        var after = new RowExchange(Matrix<double>.Build.DenseOfRowArrays(rows.Select((row, r) => r == 4 ? taken : row)), moments, criterion);
+        var anew = criterion == OptimalCriterion.D ? Math.Exp(after.CriterionValue - before.CriterionValue) - 1 : 1 - (after.CriterionValue / before.CriterionValue);
         Check.Close(anew, gain, relative: 1e-4, because: "the information of points in a corner of the cube is nearly singular");
     }
 
@@ -110,7 +110,7 @@ public class OptimalPlanTests
         Assert.Contains("6 terms", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(request with { Runs = 5 })).Message);
         Assert.Contains("no plan was found", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(Request(2, 9, PlanModel.Quadratic(2), 2))).Message);
         Assert.Contains("keeps the limits", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(request with { Allowed = _ => false })).Message);
-        Assert.Contains("2 weights", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(request with { Limits = [new LinearLimit([1], 1)] })).Message);
+        Assert.Contains("2 weights", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(request with { Constraints = [new LinearConstraint([1], 1)] })).Message);
     }
 
     private static OptimalRequest Request(int factors, int runs, PlanModel model, int levels) => new()
@@ -118,12 +118,12 @@ public class OptimalPlanTests
         Factors = PlanNames.Letters(factors),
         Model = model,
         Runs = runs,
-        Levels = [.. Enumerable.Repeat(CodedLevels.Evenly(levels), factors)],
+        Levels = [.. Enumerable.Repeat(CodedLevels.EvenlySpaced(levels), factors)],
     };
 
     private static double Determinant(Plan plan, PlanModel model)
     {
-        var x = PlanColumns.Of(plan, model);
+        var x = ModelMatrix.Of(plan, model);
         return x.TransposeThisAndMultiply(x).Determinant();
     }
 }

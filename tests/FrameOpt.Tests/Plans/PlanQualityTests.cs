@@ -38,7 +38,7 @@ public class PlanQualityTests
     [Fact]
     public void Leverages_add_up_to_the_terms_and_blocks()
     {
-        var plan = CentralComposite.Build(["a", "b", "c"], AxialRule.BlockOrthogonal, new CentreRuns(4, 2), inBlocks: true);
+        var plan = CentralComposite.Build(["a", "b", "c"], AxialRule.BlockOrthogonal, new CentrePoints(4, 2), inBlocks: true);
         var quality = PlanQuality.Of(plan, PlanModel.Quadratic(3))!;
         Check.Close(11, quality.Leverages.Sum(), absolute: 1e-9, because: Rounding);
         Assert.Equal("block 2", quality.Terms[^1]);
@@ -72,9 +72,9 @@ public class PlanQualityTests
     [Fact]
     public void Rotatable_plan_predicts_equally_well_in_all_directions()
     {
-        var plan = CentralComposite.Build(["a", "b"], AxialRule.Rotatable, new CentreRuns(5, 0));
+        var plan = CentralComposite.Build(["a", "b"], AxialRule.Rotatable, new CentrePoints(5, 0));
         var model = PlanModel.Quadratic(2);
-        var x = PlanColumns.Of(plan, model);
+        var x = ModelMatrix.Of(plan, model);
         var v = x.TransposeThisAndMultiply(x).Inverse();
         double Variance(double angle)
         {

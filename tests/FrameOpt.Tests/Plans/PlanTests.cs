@@ -25,7 +25,7 @@ public class PlanTests
     [Fact]
     public void Random_order_keeps_the_blocks_apart_and_depends_on_the_seed_alone()
     {
-        var plan = CentralComposite.Build(["a", "b", "c"], AxialRule.Rotatable, new CentreRuns(4, 2), inBlocks: true);
+        var plan = CentralComposite.Build(["a", "b", "c"], AxialRule.Rotatable, new CentrePoints(4, 2), inBlocks: true);
         var order = plan.InRandomOrder(11);
         Assert.Equal(order.Select(run => run.Block).Order(), order.Select(run => run.Block));
         Assert.Equal(plan.Runs.Select(run => run.Number), order.Select(run => run.Number).Order());
@@ -36,7 +36,7 @@ public class PlanTests
     [Fact]
     public void Centre_runs_are_added_to_every_block()
     {
-        var plan = CentralComposite.Build(["a", "b"], AxialRule.Rotatable, new CentreRuns(0, 0), inBlocks: true).WithCentreRuns(2);
+        var plan = CentralComposite.Build(["a", "b"], AxialRule.Rotatable, new CentrePoints(0, 0), inBlocks: true).WithCentrePoints(2);
         Assert.Equal([1, 1, 2, 2], plan.Runs.Where(run => run.Kind == PointKind.Centre).Select(run => run.Block));
         Assert.Equal(Enumerable.Range(1, 12), plan.Runs.Select(run => run.Number));
     }

@@ -12,14 +12,14 @@ public class AggregationTests
     public void The_error_bound_holds_for_every_choice() => Gen.Select(BruteForce.Problems, Gen.Int[1, 8]).Sample(
         (problem, wanted) =>
         {
-            var aggregation = LineAggregation.Of(problem.Shares, problem.Candidates, Row(problem), wanted);
+            var aggregation = CustomerAggregation.Of(problem.Shares, problem.Candidates, Row(problem), wanted);
             var bound = aggregation.ErrorBound(problem.Objective, problem.Shares);
             foreach (var choice in BruteForce.Choices(problem))
             {
                 double[] all = [.. problem.Costs.Select(row => choice.Min(j => row[j]))];
                 double[] stood = [.. aggregation.Representatives.Select(i => choice.Min(j => problem.Costs[i][j]))];
-                var exact = LineValue.Of(problem.Objective, problem.Shares, all);
-                var rough = LineValue.Of(problem.Objective, aggregation.Shares, stood);
+                var exact = ObjectiveValue.Of(problem.Objective, problem.Shares, all);
+                var rough = ObjectiveValue.Of(problem.Objective, aggregation.Shares, stood);
                 Assert.True(exact.Equals(rough) || Math.Abs(exact - rough) <= bound + 1e-9, $"{exact} and {rough} differ by more than {bound}");
             }
         },
@@ -30,8 +30,8 @@ public class AggregationTests
     public void The_bound_of_an_aggregated_line_is_below_the_best_of_all_customers() => Gen.Select(BruteForce.Problems, Gen.Int[1, 8]).Sample(
         (problem, wanted) =>
         {
-            var line = AggregatedLine.Solve(problem.Shares, problem.Candidates, Row(problem),
-                (costs, shares) => new LineProblem(costs, shares, problem.Count, problem.Objective, problem.Groups), wanted, new LineSettings());
+            var line = AggregatedSolution.Solve(problem.Shares, problem.Candidates, Row(problem),
+                (costs, shares) => new ProductLineProblem(costs, shares, problem.Count, problem.Objective, problem.Groups), wanted, new ProductLineSolverSettings());
             var best = BruteForce.Best(problem);
             Assert.Equal(double.IsFinite(best), line.Solution.Feasible);
             if (!line.Solution.Feasible)
@@ -46,12 +46,12 @@ public class AggregationTests
     [Fact]
     public void As_many_representatives_as_customers_lose_nothing()
     {
-        var costs = LineSamples.Plane(30, 40, 7);
-        var line = AggregatedLine.Solve(LineSamples.Shares(30), 40, (i, row) => costs[i].CopyTo(row),
-            (rows, shares) => new LineProblem(rows, shares, 3, new LineObjective.Mean()), 30, new LineSettings());
+        var costs = ProductLineSamples.Plane(30, 40, 7);
+        var line = AggregatedSolution.Solve(ProductLineSamples.Shares(30), 40, (i, row) => costs[i].CopyTo(row),
+            (rows, shares) => new ProductLineProblem(rows, shares, 3, new ProductLineObjective.Mean()), 30, new ProductLineSolverSettings());
         Assert.Equal(0, line.ErrorBound);
-        Assert.Equal(LineStop.Proven, line.Solution.Stop);
+        Assert.Equal(ProductLineStopReason.Proven, line.Solution.Stop);
     }
 
-    private static CostRow Row(LineProblem problem) => (customer, costs) => problem.Costs[customer].CopyTo(costs);
+    private static CostRowFunction Row(ProductLineProblem problem) => (customer, costs) => problem.Costs[customer].CopyTo(costs);
 }

@@ -12,9 +12,9 @@ public class PublishedLineTests
     [Fact]
     public void Pmed1_is_proven_best_at_5819()
     {
-        var solution = LineSearch.Solve(new LineProblem(Pmed1(), Ones(100), 5, new LineObjective.Mean()), new LineSettings());
+        var solution = ProductLineSolver.Solve(new ProductLineProblem(Pmed1(), Ones(100), 5, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
         Check.Close(5819, 100 * solution.Value, absolute: 1e-6, because: "a sum of whole numbers, divided by 100 shares");
-        Assert.Equal(LineStop.Proven, solution.Stop);
+        Assert.Equal(ProductLineStopReason.Proven, solution.Stop);
         Assert.Equal(solution.Value, solution.Bound);
     }
 
@@ -23,9 +23,9 @@ public class PublishedLineTests
     public void Cp_sat_alone_proves_pmed1_too()
     {
         var distances = Pmed1();
-        var problem = MedianProblem.From(100, 100, 5, (i, j) => distances[i][j]);
-        var incumbent = new MedianIncumbent(problem, [0, 1, 2, 3, 4], double.PositiveInfinity, double.PositiveInfinity);
-        var bound = MedianModel.Solve(problem, [.. Enumerable.Range(0, 100)], incumbent, new LineClock(new LineSettings()));
+        var problem = PMedianProblem.From(100, 100, 5, (i, j) => distances[i][j]);
+        var incumbent = new Incumbent(problem, [0, 1, 2, 3, 4], double.PositiveInfinity, double.PositiveInfinity);
+        var bound = CpSatModel.Solve(problem, [.. Enumerable.Range(0, 100)], incumbent, new SolverClock(new ProductLineSolverSettings()));
         Assert.Equal(5819, incumbent.Value);
         Check.Close(5819, bound, relative: 1e-9, because: "costs are rounded to 2^-45 of the start's value");
     }
@@ -43,7 +43,7 @@ public class PublishedLineTests
     public void Four_nodes_and_two_places_cost_5()
     {
         double[][] distances = [[0, 6, 3, 2], [6, 0, 4, 7], [3, 4, 0, 10], [2, 7, 10, 0]];
-        var solution = LineSearch.Solve(new LineProblem(distances, Ones(4), 2, new LineObjective.Mean()), new LineSettings());
+        var solution = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(4), 2, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
         Assert.Equal(5, 4 * solution.Value);
         Assert.Equal([0, 1], solution.Chosen);
     }
@@ -53,9 +53,9 @@ public class PublishedLineTests
     public void Five_nodes_and_three_places_cost_3()
     {
         double[][] distances = [[0, 8, 7, 9, 3], [8, 0, 2, 6, 1], [7, 2, 0, 4, 5], [9, 6, 4, 0, 10], [3, 1, 5, 10, 0]];
-        var solution = LineSearch.Solve(new LineProblem(distances, Ones(5), 3, new LineObjective.Mean()), new LineSettings());
+        var solution = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(5), 3, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
         Check.Close(3, 5 * solution.Value, absolute: 1e-9, because: "a mean of whole numbers");
-        Assert.Equal(LineStop.Proven, solution.Stop);
+        Assert.Equal(ProductLineStopReason.Proven, solution.Stop);
     }
 
     /// <summary>By hand: customers at 0, 1, 2, 10, 11, 12 on a line, candidates at the same places. Two centres in the middle of each three leave 1;
@@ -65,8 +65,8 @@ public class PublishedLineTests
     {
         double[] at = [0, 1, 2, 10, 11, 12];
         double[][] distances = [.. at.Select(a => at.Select(b => Math.Abs(a - b)).ToArray())];
-        var two = LineSearch.Solve(new LineProblem(distances, Ones(6), 2, new LineObjective.Worst()), new LineSettings());
-        var one = LineSearch.Solve(new LineProblem(distances, Ones(6), 1, new LineObjective.Worst()), new LineSettings());
+        var two = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(6), 2, new ProductLineObjective.Worst()), new ProductLineSolverSettings());
+        var one = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(6), 1, new ProductLineObjective.Worst()), new ProductLineSolverSettings());
         Assert.Equal((1, 1, 10), (two.Value, two.Bound, one.Value));
         Assert.Equal([1, 4], two.Chosen);
     }

@@ -12,7 +12,7 @@ namespace FrameOpt.Tests.Reports;
 public partial class JsonTests
 {
     private static IReadOnlyList<DesignValue> Built =>
-        [.. ReportFixture.Study().Factors.Select(factor => new DesignValue(factor with { LevelsSi = [ReportFixture.Built[factor.Input]] }, "as set"))];
+        [.. ReportFixture.Study().Factors.Select(factor => new DesignValue(factor with { LevelsSi = [ReportFixture.WorkedGeometry[factor.Input]] }, "as set"))];
 
     [Fact]
     public void An_evaluation_has_design_phases_and_mission_with_units()
@@ -45,8 +45,8 @@ public partial class JsonTests
     [Fact]
     public void A_design_that_cannot_fly_gives_its_reason()
     {
-        var grounded = new DesignEvaluation(ReportFixture.Built, [], [], "cruise: slack riser");
-        var json = Parse(stream => EvaluationJson.Write(grounded, ReportFixture.Study(), Built, stream));
+        var failing = new DesignEvaluation(ReportFixture.WorkedGeometry, [], [], "cruise: slack riser");
+        var json = Parse(stream => EvaluationJson.Write(failing, ReportFixture.Study(), Built, stream));
         Assert.Equal("cruise: slack riser", json.GetProperty("failure").GetString());
         Assert.Empty(json.GetProperty("phases").EnumerateObject());
     }

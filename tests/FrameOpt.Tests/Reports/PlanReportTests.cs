@@ -15,9 +15,9 @@ public class PlanReportTests
 {
     private const int Runs = 25; // central composite of 4 factors: 16 + 2 x 4 + 1
     private static readonly Lazy<RunReport> composite = new(() => Report(new PlanSetting.CentralComposite(AxialRule.FaceCentred, 1)));
-    private static readonly Lazy<ReadBack> book = new(() => new ReadBack(composite.Value));
+    private static readonly Lazy<WorkbookReader> book = new(() => new WorkbookReader(composite.Value));
 
-    private static PlanAnswer Answer => composite.Value.Result.Plan!;
+    private static PlanResult Answer => composite.Value.Result.Plan!;
 
     [Fact]
     public void The_sheets_of_the_plan_stand_before_the_machine_and_the_workbook_is_valid()
@@ -32,7 +32,7 @@ public class PlanReportTests
     [Fact]
     public void A_run_without_a_plan_has_none_of_them()
     {
-        var plain = new ReadBack(ReportFixture.Report(2));
+        var plain = new WorkbookReader(ReportFixture.Report(2));
         Assert.DoesNotContain(plain.Sheets.Keys, name => name is "Plan" or "Effects" or "Surface");
         Assert.DoesNotContain(plain.AllTexts, text => text is "sheet Plan" or "Which factors matter");
         Assert.False(Json(ReportFixture.Report(2)).TryGetProperty("plan", out _));
@@ -42,15 +42,15 @@ public class PlanReportTests
     [MemberData(nameof(OtherPlans))]
     public void A_workbook_with_any_plan_is_valid(PlanSetting setting)
     {
-        var other = new ReadBack(Report(setting));
+        var other = new WorkbookReader(Report(setting));
         Assert.Empty(other.SchemaErrors());
         Assert.Contains("Surface", other.Sheets.Keys);
-        Assert.Equal(setting is PlanSetting.FractionOf, other.AllTexts.Any(text => text.Contains("part of a share may be theirs", StringComparison.Ordinal)));
-        Assert.Equal(setting is PlanSetting.FractionOf, other.AllTexts.Contains("AB = CD")); // I = ABCD
+        Assert.Equal(setting is PlanSetting.FractionWithGenerators, other.AllTexts.Any(text => text.Contains("part of a share may be theirs", StringComparison.Ordinal)));
+        Assert.Equal(setting is PlanSetting.FractionWithGenerators, other.AllTexts.Contains("AB = CD")); // I = ABCD
     }
 
     public static TheoryData<PlanSetting> OtherPlans =>
-        [new PlanSetting.FractionOf(["D=ABC"]), new PlanSetting.DefinitiveScreening()];
+        [new PlanSetting.FractionWithGenerators(["D=ABC"]), new PlanSetting.DefinitiveScreening()];
 
     [Fact]
     public void The_sheet_Plan_has_every_run_with_what_model_and_surface_give()
@@ -158,7 +158,7 @@ public class PlanReportTests
     {
         var report = ReportFixture.Report(3);
         var study = report.Result.Study with { Plan = setting with { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] } };
-        return report with { Result = report.Result with { Study = study, Plan = PlanAnswer.Of(study, report.Result.Mission, Environment.ProcessorCount) } };
+        return report with { Result = report.Result with { Study = study, Plan = PlanResult.Of(study, report.Result.Mission, Environment.ProcessorCount) } };
     }
 
     private static JsonElement Json(RunReport report)

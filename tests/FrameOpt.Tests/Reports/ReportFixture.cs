@@ -18,7 +18,7 @@ public static class ReportFixture
 
     public static RunTimings Timings { get; } = new(new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc), 2, 0.25, 0.125, 0, "a machine");
 
-    public static FrameGeometry Built { get; } = WorkedMachine.Geometry(440, 25, 150, 0);
+    public static FrameGeometry WorkedGeometry { get; } = WorkedMachine.Geometry(440, 25, 150, 0);
 
     public static FrameGeometry Baseline { get; } = WorkedMachine.Geometry(440, 0, 150, 0);
 
@@ -57,12 +57,12 @@ public static class ReportFixture
             "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef");
     }
 
-    /// <summary>A run whose front holds so many designs; the first is <see cref="Built"/>.</summary>
+    /// <summary>A run whose front holds so many designs; the first is <see cref="WorkedGeometry"/>.</summary>
     public static RunReport Report(int designs = 12, Study? study = null)
     {
         study ??= Study();
         var model = Model(study);
-        FrameGeometry[] geometries = [Built, .. Enumerable.Range(1, designs - 1).Select(i => WorkedMachine.Geometry(420 + 5 * (i % 9), 10 + i % 30, 150 + 10 * (i / 30 % 20), 1.5 * (i % 3 - 1)))];
+        FrameGeometry[] geometries = [WorkedGeometry, .. Enumerable.Range(1, designs - 1).Select(i => WorkedMachine.Geometry(420 + 5 * (i % 9), 10 + i % 30, 150 + 10 * (i / 30 % 20), 1.5 * (i % 3 - 1)))];
         var evaluations = geometries.Select(model.Evaluate).ToList();
         var front = evaluations.Select((evaluation, i) => Design(study, evaluation, i)).ToList();
         var result = new StudyResult(
@@ -109,7 +109,7 @@ public static class ReportFixture
         IsKnee: index == 1);
 
     private static LeverageScenario Scenario(string label, MissionModel model, FrontDesign best) =>
-        new(label, model.Evaluate(Built), best, model.Evaluate(best.Geometry));
+        new(label, model.Evaluate(WorkedGeometry), best, model.Evaluate(best.Geometry));
 
     private static double[] Levels(double from, double to, double step, double siPerUnit) =>
         [.. Enumerable.Range(0, (int)Math.Round((to - from) / step) + 1).Select(i => (from + i * step) * siPerUnit)];

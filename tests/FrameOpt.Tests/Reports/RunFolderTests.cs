@@ -23,7 +23,7 @@ public sealed class RunFolderTests : IDisposable
     {
         RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false);
         File.WriteAllText(Path.Combine(Target, "mark"), "old");
-        Assert.Contains("--replace", RunFolder.Refusal(Target, replace: false));
+        Assert.Contains("--replace", RunFolder.WriteObstacle(Target, replace: false));
         Assert.Throws<IOException>(() => RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false));
         Assert.True(File.Exists(Path.Combine(Target, "mark")));
 
@@ -35,11 +35,11 @@ public sealed class RunFolderTests : IDisposable
     [Fact]
     public void A_second_run_in_the_same_second_gets_a_number()
     {
-        Assert.Equal(Target, RunFolder.Unused(Target));
+        Assert.Equal(Target, RunFolder.FirstFreePath(Target));
         Directory.CreateDirectory(Target);
-        Assert.Equal(Target + "-2", RunFolder.Unused(Target));
+        Assert.Equal(Target + "-2", RunFolder.FirstFreePath(Target));
         Directory.CreateDirectory(Target + "-2");
-        Assert.Equal(Target + "-3", RunFolder.Unused(Target));
+        Assert.Equal(Target + "-3", RunFolder.FirstFreePath(Target));
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class RunFolderTests : IDisposable
     {
         Directory.CreateDirectory(Target);
         File.WriteAllText(Path.Combine(Target, "letter.txt"), "dear");
-        Assert.Contains("not a folder of results", RunFolder.Refusal(Target, replace: true));
+        Assert.Contains("not a folder of results", RunFolder.WriteObstacle(Target, replace: true));
         Assert.Throws<IOException>(() => RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: true));
         Assert.Equal(["letter.txt"], Names(Target));
     }
@@ -57,7 +57,7 @@ public sealed class RunFolderTests : IDisposable
     {
         var file = Path.Combine(root, "file");
         File.WriteAllText(file, "");
-        Assert.Contains("is a file", RunFolder.Refusal(file, replace: true));
+        Assert.Contains("is a file", RunFolder.WriteObstacle(file, replace: true));
     }
 
     [Theory]
@@ -66,8 +66,8 @@ public sealed class RunFolderTests : IDisposable
     public void A_failure_while_writing_leaves_everything_as_it_was(bool hasOlder)
     {
         if (hasOlder)
-            FolderSwap.Write(Target, replace: false, folder => File.WriteAllText(Path.Combine(folder, "old"), "old"));
-        Assert.Throws<InvalidOperationException>(() => FolderSwap.Write(Target, replace: true, folder =>
+            AtomicFolder.Write(Target, replace: false, folder => File.WriteAllText(Path.Combine(folder, "old"), "old"));
+        Assert.Throws<InvalidOperationException>(() => AtomicFolder.Write(Target, replace: true, folder =>
         {
             File.WriteAllText(Path.Combine(folder, "new"), "new");
             throw new InvalidOperationException();

@@ -28,16 +28,16 @@ public static class RunJsonFolder
 
     public static Comparison Read(params string[] folders)
     {
-        var comparison = ComparisonReader.Read(folders, ReportFixture.Info.ToolVersion, out var refusals);
-        Assert.Empty(refusals);
+        var comparison = ComparisonReader.Read(folders, ReportFixture.Info.ToolVersion, out var errors);
+        Assert.Empty(errors);
         return comparison!;
     }
 
     public static IReadOnlyList<string> Refused(params string[] folders)
     {
-        Assert.Null(ComparisonReader.Read(folders, ReportFixture.Info.ToolVersion, out var refusals));
-        Assert.NotEmpty(refusals);
-        return refusals;
+        Assert.Null(ComparisonReader.Read(folders, ReportFixture.Info.ToolVersion, out var errors));
+        Assert.NotEmpty(errors);
+        return errors;
     }
 
     /// <summary>Every value in a tree, with what holds it.</summary>

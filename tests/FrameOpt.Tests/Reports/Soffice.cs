@@ -16,7 +16,7 @@ public static class Soffice
     /// <summary>Takes the saved values out of every formula, types new inputs, lets LibreOffice recompute, and reads the workbooks back.</summary>
     /// <param name="workbook">As the tool wrote it.</param>
     /// <param name="edits">For each workbook wanted: sheet, cell, and the text or number to type.</param>
-    public static IReadOnlyList<ReadBack> Recomputed(byte[] workbook, IReadOnlyList<IReadOnlyList<(string Sheet, string Cell, object? Value)>> edits)
+    public static IReadOnlyList<WorkbookReader> Recomputed(byte[] workbook, IReadOnlyList<IReadOnlyList<(string Sheet, string Cell, object? Value)>> edits)
     {
         var folder = Directory.CreateTempSubdirectory("frameopt-test-").FullName;
         try
@@ -33,7 +33,7 @@ public static class Soffice
             _ = process.StandardError.ReadToEndAsync();
             process.StandardOutput.ReadToEnd();
             Assert.True(process.WaitForExit(TimeSpan.FromMinutes(3)), "LibreOffice did not end");
-            return [.. edits.Select((_, i) => new ReadBack(File.ReadAllBytes(System.IO.Path.Combine(output, $"{i}.xlsx"))))];
+            return [.. edits.Select((_, i) => new WorkbookReader(File.ReadAllBytes(System.IO.Path.Combine(output, $"{i}.xlsx"))))];
         }
         finally
         {

@@ -19,7 +19,7 @@ public class CertificateTests
         Assert.Equal(8525, result.Counts.Evaluated);
         var certificate = result.Certificate!;
         Assert.False(certificate.IsEstimate);
-        Check.Close(1, certificate.Hypervolume.Share, relative: 1e-12, because: "the same points summed in another order");
+        Check.Close(1, certificate.Hypervolume.Ratio, relative: 1e-12, because: "the same points summed in another order");
         Assert.All(certificate.Regrets, regret => Assert.Equal(0, regret));
         Assert.Equal(Finish(grid).Front.Select(design => design.Geometry).ToHashSet(), result.Front.Select(design => design.Geometry).ToHashSet());
     }
@@ -28,7 +28,7 @@ public class CertificateTests
     public void A_search_that_has_seen_a_part_falls_short_and_says_by_how_much()
     {
         var certificate = Finish(grid with { Search = Search(300) }).Certificate!;
-        Assert.InRange(certificate.Hypervolume.Share, 0.5, 1);
+        Assert.InRange(certificate.Hypervolume.Ratio, 0.5, 1);
         Assert.Contains(certificate.Regrets, regret => regret > 0);
         Assert.Equal(8525, certificate.GridDesigns);
     }
@@ -39,8 +39,8 @@ public class CertificateTests
         var study = grid with { Factors = [.. grid.Factors.Select(factor => factor with { IsContinuous = true, LevelsSi = [factor.LevelsSi[0], factor.LevelsSi[^1]] })], Search = Search(3000) };
         var certificate = Finish(study).Certificate!;
         Assert.True(certificate.IsEstimate);
-        Assert.InRange(certificate.GridDesigns, CertificateRun.LargestPart / 2, CertificateRun.LargestPart);
-        Assert.Contains("lateral_offset", certificate.GridWords);
+        Assert.InRange(certificate.GridDesigns, CertificateRun.MaxPartialGrid / 2, CertificateRun.MaxPartialGrid);
+        Assert.Contains("lateral_offset", certificate.GridDescription);
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public class CertificateTests
     [InlineData(SearchMethod.NsgaIII)]
     public void The_answer_of_a_search_does_not_depend_on_threads(SearchMethod method)
     {
-        var study = grid with { Search = Search(1000) with { Method = method, Polish = true } };
+        var study = grid with { Search = Search(1000) with { Method = method, LocalSearch = true } };
         StudyResult one = Finish(study), many = Finish(study, threads: 5);
         Assert.Equal(one.Front.Select(design => design.Geometry), many.Front.Select(design => design.Geometry));
         Assert.Equal(one.Counts.Feasible, many.Counts.Feasible);

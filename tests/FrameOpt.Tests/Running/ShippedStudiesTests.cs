@@ -15,7 +15,7 @@ public class ShippedStudiesTests
     public void A_shipped_study_runs_and_its_files_agree(string name)
     {
         using var folder = new TemporaryFolder();
-        Assert.Equal(ExitCode.Done, new TestTerminal().Run("run", Repository.Study(name), "--out", folder["a"]));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", Repository.Study(name), "--out", folder["a"]));
         using var run = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder["a"], "run.json")));
         var counts = run.RootElement.GetProperty("counts");
         Assert.True(run.RootElement.GetProperty("complete").GetBoolean());

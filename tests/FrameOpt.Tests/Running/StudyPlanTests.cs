@@ -14,7 +14,7 @@ namespace FrameOpt.Tests.Running;
 public class StudyPlanTests
 {
     private const string Offset = "{ from: 0 mm, to: 60 mm, step: 1 mm }";
-    private static readonly Lazy<(Study Study, PlanAnswer Answer)> composite = new(() => Answer("kind: central composite, axial: spherical"));
+    private static readonly Lazy<(Study Study, PlanResult Answer)> composite = new(() => Answer("kind: central composite, axial: spherical"));
 
     [Theory]
     // Runs and terms for 4 factors: docs/plans.md; terms 1 + 4 linear, 6 pairs, 4 squares.
@@ -35,7 +35,7 @@ public class StudyPlanTests
         {
             Assert.Equal(terms, surface.Fit!.Terms.Count);
             Assert.Empty(surface.Fit.Aliased);
-            Assert.NotNull(surface.Fit.NoTestsBecause);
+            Assert.NotNull(surface.Fit.NoTestsReason);
             Assert.All(surface.Fit.Coefficients, coefficient => Assert.Null(coefficient.P));
             Assert.True(surface.Check!.RootMeanSquareError <= surface.Check.LargestError);
         });
@@ -114,7 +114,7 @@ public class StudyPlanTests
     {
         var (study, first) = Answer("kind: central composite");
         var turned = study with { Factors = [.. study.Factors.Reverse()] };
-        var other = PlanAnswer.Of(turned, StudyProblem.Model(turned), Environment.ProcessorCount);
+        var other = PlanResult.Of(turned, StudyProblem.Model(turned), Environment.ProcessorCount);
         Assert.Equal(first.Plan.Factors.Reverse(), other.Plan.Factors);
         Compare(first, other, (a, b) =>
         {
@@ -132,7 +132,7 @@ public class StudyPlanTests
         Assert.Equal(["hang_point_spacing", "lateral_offset", "suspension_height", "thrust_line_angle", "thrust_line_tilt", "hub_forward", "hub_up"], plan.Factors.Select(factor => factor.Name));
         Assert.Equal(3, plan.Fraction!.Resolution);
         Assert.Equal([0, 0, 7, 7, 0, 0, 1], plan.Fraction.WordLengthPattern); // Box and Hunter 1961 (from memory): the 2^(7-4) of resolution III
-        Assert.Contains(PlanSections.CanTell(plan).Lines, line => line.EndsWith("resolution 3; words of length 3, 4, ...: 7, 7, 0, 0, 1.", StringComparison.Ordinal));
+        Assert.Contains(PlanSections.AliasStructure(plan).Lines, line => line.EndsWith("resolution 3; words of length 3, 4, ...: 7, 7, 0, 0, 1.", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -145,7 +145,7 @@ public class StudyPlanTests
         Assert.Equal(
             ["A = BD = CE = FG", "B = AD = CF = EG", "C = AE = BF = DG", "D = AB = CG = EF", "E = AC = BG = DF", "F = AG = BC = DE", "G = AF = BE = CD"],
             plan.Fraction.Aliases().Select(group => string.Join(" = ", group.Effects.Where(effect => effect.Length <= 2))));
-        Assert.Contains(PlanSections.CanTell(plan).Table!.Rows, row => row[0].StartsWith("A = BD = CE = FG = ", StringComparison.Ordinal));
+        Assert.Contains(PlanSections.AliasStructure(plan).Table!.Rows, row => row[0].StartsWith("A = BD = CE = FG = ", StringComparison.Ordinal));
     }
 
     private static string SevenFactors(string plan) =>
@@ -159,13 +159,13 @@ public class StudyPlanTests
         .Replace("{ from: 100 mm, to: 400 mm, step: 10 mm }", "{ values: [100 mm, 400 mm] }")
         .Replace("values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg]", "values: [-3 deg, 3 deg]");
 
-    private static (Study Study, PlanAnswer Answer) Answer(string plan, Func<string, string>? change = null)
+    private static (Study Study, PlanResult Answer) Answer(string plan, Func<string, string>? change = null)
     {
         var study = File.Right((change?.Invoke(File.Text) ?? File.Text) + $"plan: {{ {plan} }}\n");
-        return (study, PlanAnswer.Of(study, StudyProblem.Model(study), Environment.ProcessorCount));
+        return (study, PlanResult.Of(study, StudyProblem.Model(study), Environment.ProcessorCount));
     }
 
-    private static void Compare(PlanAnswer first, PlanAnswer other, Action<(double Coefficient, double? Share), (double Coefficient, double? Share)> compare)
+    private static void Compare(PlanResult first, PlanResult other, Action<(double Coefficient, double? Share), (double Coefficient, double? Share)> compare)
     {
         for (var r = 0; r < first.Surfaces.Count; r++)
         {
@@ -177,7 +177,7 @@ public class StudyPlanTests
     }
 
     /// <summary>The terms by their factors' names in alphabetical order.</summary>
-    private static Dictionary<string, (double Coefficient, double? Share)> Named(PlanAnswer answer, int response)
+    private static Dictionary<string, (double Coefficient, double? Share)> Named(PlanResult answer, int response)
     {
         var names = answer.Plan.Factors.Select(factor => factor.Name).ToList();
         return PlanSections.Terms(answer.Surfaces[response].Fit!).ToDictionary(

@@ -47,7 +47,7 @@ public class StudyRunnerTests
         var study = small with { Limits = [effort] };
         var result = Finish(study);
         var all = AllDesigns(small).Select(d => StudyProblem.Model(small).Evaluate(d.Geometry)).ToList();
-        Assert.Equal(all.Count(d => d[MissionQuantity.EffortWorst] > 0.7), result.Counts.OutsideBy[0].Count);
+        Assert.Equal(all.Count(d => d[MissionQuantity.EffortWorst] > 0.7), result.Counts.ViolatedBy[0].Count);
         Assert.All(result.Front, d => Assert.True(result.Mission.Evaluate(d.Geometry)[MissionQuantity.EffortWorst] <= 0.7));
         Assert.NotEmpty(result.Front);
     }

@@ -9,12 +9,12 @@ internal static class ContractProblems
 {
     private static readonly Factor[] mixedFactors =
     [
-        new Factor.Continuous("length", -0.5, 2), new Factor.Stepped("holes", [1, 2, 3, 5, 8, 13, 21]), new Factor.Choice("tube", [30, 10, 20]), new Factor.Stepped("fixed", [4]),
+        new Factor.Continuous("length", -0.5, 2), new Factor.Discrete("holes", [1, 2, 3, 5, 8, 13, 21]), new Factor.Categorical("tube", [30, 10, 20]), new Factor.Discrete("fixed", [4]),
     ];
 
     private static readonly Factor[] smallFactors =
     [
-        new Factor.Stepped("a", [1, 2, 4, 8]), new Factor.Choice("b", [7, 5, 6]), new Factor.Stepped("c", [0, 0.1, 0.2, 0.3, 0.4]),
+        new Factor.Discrete("a", [1, 2, 4, 8]), new Factor.Categorical("b", [7, 5, 6]), new Factor.Discrete("c", [0, 0.1, 0.2, 0.3, 0.4]),
     ];
 
     private static readonly Dictionary<string, Problem> problems = new()
@@ -24,9 +24,9 @@ internal static class ContractProblems
         ["mixed"] = TestProblem.Of(mixedFactors, 3, [new Constraint("sum", double.NegativeInfinity, 30)], Spread, x => x[0] > 1.5 ? (ushort)3 : (ushort)0),
         ["small grid"] = TestProblem.Of(smallFactors, 2, [new Constraint("sum", 8, 14)], Spread),
         ["one continuous factor"] = TestProblem.Of(TestProblem.Continuous(1, 0, 1), 2, [], Spread),
-        ["one stepped factor"] = TestProblem.Of([new Factor.Stepped("a", [1, 2, 3, 4, 5, 6, 7, 8, 9])], 2, [], Spread),
-        ["two designs"] = TestProblem.Of([new Factor.Choice("a", [1, 2])], 2, [], Spread),
-        ["one design"] = TestProblem.Of([new Factor.Stepped("a", [1])], 2, [], Spread),
+        ["one stepped factor"] = TestProblem.Of([new Factor.Discrete("a", [1, 2, 3, 4, 5, 6, 7, 8, 9])], 2, [], Spread),
+        ["two designs"] = TestProblem.Of([new Factor.Categorical("a", [1, 2])], 2, [], Spread),
+        ["one design"] = TestProblem.Of([new Factor.Discrete("a", [1])], 2, [], Spread),
         ["all outside"] = TestProblem.Of(TestProblem.Continuous(3, 0, 1), 2, [new Constraint("sum", 4, 5)], Spread),
         ["limits that are not numbers"] = TestProblem.Of(TestProblem.Continuous(3, 0, 1), 2, [new Constraint("sum", 4, 5)], (x, f, g) =>
         {

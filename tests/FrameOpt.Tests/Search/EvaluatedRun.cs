@@ -4,22 +4,22 @@ using FrameOpt.Search.Fronts;
 namespace FrameOpt.Tests.Search;
 
 /// <summary>What a search evaluated, up to a number of designs.</summary>
-internal sealed record EvaluatedRun(Problem Problem, List<double[]> Designs, List<double[]> Objectives, List<byte> Usable, FrontPoints Front)
+internal sealed record EvaluatedRun(Problem Problem, List<double[]> Designs, List<double[]> Objectives, List<byte> Feasible, FrontPoints Front)
 {
     public static EvaluatedRun Of(ISearch search, Problem problem, int most, int threads = 1)
     {
-        var front = new FrontBuilder(problem.Goals.Count, threads: 1);
+        var front = new FrontBuilder(problem.Objectives.Count, threads: 1);
         var run = new EvaluatedRun(problem, [], [], [], new FrontPoints([], []));
         foreach (var batch in search.Run(problem, threads).TakeWhile(_ => run.Designs.Count < most))
         {
-            front.Add(batch.Objectives, batch.Usable, batch.Designs.Count, batch.Designs.FirstNumber);
+            front.Add(batch.Objectives, batch.Feasible, batch.Designs.Count, batch.Designs.FirstNumber);
             for (var i = 0; i < batch.Designs.Count; i++)
             {
                 var design = new double[problem.Factors.Count];
                 batch.Designs.CopyDesign(i, problem, design);
                 run.Designs.Add(design);
                 run.Objectives.Add([.. batch.Objectives.Select(column => column[i])]);
-                run.Usable.Add(batch.Usable[i]);
+                run.Feasible.Add(batch.Feasible[i]);
             }
         }
 

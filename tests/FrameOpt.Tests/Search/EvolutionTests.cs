@@ -9,7 +9,7 @@ public sealed class EvolutionTests
     [Fact]
     public void Designs_to_begin_with_come_first_moved_to_what_their_factors_allow()
     {
-        Factor[] factors = [new Factor.Continuous("a", 0, 1), new Factor.Stepped("b", [1, 2, 4]), new Factor.Choice("c", [9, 7])];
+        Factor[] factors = [new Factor.Continuous("a", 0, 1), new Factor.Discrete("b", [1, 2, 4]), new Factor.Categorical("c", [9, 7])];
         var problem = TestProblem.Of(factors, 2, [], (x, f, _) => (f[0], f[1]) = (x[0], -x[0] - x[1]));
         var settings = new EvolutionSettings(6, 1) { Start = [[0.5, 3.4, 7], [-1, 1, 9], [0.5, 4, 7]] };
         var designs = EvaluatedRun.Of(new Nsga2Search(settings), problem, 6).Designs;
@@ -52,7 +52,7 @@ public sealed class EvolutionTests
     [Fact]
     public void A_grid_is_searched_better_than_by_chance()
     {
-        Factor[] factors = [.. Enumerable.Range(0, 4).Select(f => new Factor.Stepped($"f{f}", [.. Enumerable.Range(0, 8).Select(i => i / 7.0)]))];
+        Factor[] factors = [.. Enumerable.Range(0, 4).Select(f => new Factor.Discrete($"f{f}", [.. Enumerable.Range(0, 8).Select(i => i / 7.0)]))];
         var problem = TestProblem.Of(factors, 2, [], (x, f, _) =>
         {
             var others = x[1] * x[1] + (x[2] - 0.4) * (x[2] - 0.4) + (1 - x[3]) * (1 - x[3]);
@@ -68,10 +68,10 @@ public sealed class EvolutionTests
     [Fact]
     public void The_directions_of_a_hundred_designs_and_three_objectives_are_91()
     {
-        var directions = Directions.Even(3, 100);
-        Assert.Equal(91, directions.Length);
-        Assert.All(directions, direction => Check.Close(1, direction.Sum(), absolute: 1e-12, because: "rounding"));
-        Assert.Equal(100, Directions.Even(2, 100).Length);
-        Assert.InRange(Directions.Even(5, 100).Length, 50, 100);
+        var referencePoints = ReferencePoints.DasDennis(3, 100);
+        Assert.Equal(91, referencePoints.Length);
+        Assert.All(referencePoints, referencePoint => Check.Close(1, referencePoint.Sum(), absolute: 1e-12, because: "rounding"));
+        Assert.Equal(100, ReferencePoints.DasDennis(2, 100).Length);
+        Assert.InRange(ReferencePoints.DasDennis(5, 100).Length, 50, 100);
     }
 }

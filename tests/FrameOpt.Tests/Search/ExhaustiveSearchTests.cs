@@ -8,9 +8,9 @@ public class ExhaustiveSearchTests
 {
     // A problem whose evaluation is its design: what comes out says what was put in.
     private static Problem Echo(int[] levels, int rowFactor, params Constraint[] bounds) => new(
-        [.. levels.Select((count, f) => new Factor.Stepped($"f{f}", [.. Enumerable.Range(0, count).Select(i => (double)i)]))],
+        [.. levels.Select((count, f) => new Factor.Discrete($"f{f}", [.. Enumerable.Range(0, count).Select(i => (double)i)]))],
         rowFactor,
-        [.. levels.Select((_, f) => new Goal($"f{f}", false))],
+        [.. levels.Select((_, f) => new Objective($"f{f}", false))],
         bounds,
         batch =>
         {
@@ -21,7 +21,7 @@ public class ExhaustiveSearchTests
                 {
                     for (var f = 0; f < levels.Length; f++)
                         batch.Objectives[f][r * length + i] = f == rowFactor ? batch.Designs.RowValues(r, batch.Problem)[i] : batch.Designs.Row(r, levels.Length)[f];
-                    foreach (var column in batch.Bounded)
+                    foreach (var column in batch.ConstraintValues)
                         column[r * length + i] = batch.Objectives[0][r * length + i];
                     batch.Failures[r * length + i] = batch.Objectives[^1][r * length + i] == 1 ? (ushort)7 : (ushort)0;
                 }
@@ -65,27 +65,27 @@ public class ExhaustiveSearchTests
     [Fact]
     public void Failures_and_limits_are_counted_and_the_nearest_miss_is_kept()
     {
-        var tally = new Tally(1);
+        var counts = new EvaluationCounts(1);
         foreach (var batch in new ExhaustiveSearch().Run(Echo([6, 2, 4], 2, new Constraint("f0", 3, double.PositiveInfinity)), 2))
-            tally.Add(batch.Tally);
-        Assert.Equal(48, tally.Evaluated);
-        Assert.Equal(12, tally.Failed); // every fourth has its last factor at 1
-        Assert.Equal(12, tally.Failures[7]);
-        Assert.Equal(18, tally.Outside); // f0 of 0, 1 or 2: half of the 36 that succeed
-        Assert.Equal(18, tally.OutsideBy[0]);
-        Assert.Equal(18, tally.Usable);
-        Assert.Equal(16, tally.NearestMiss); // the first design with f0 = 2
-        Check.Close(1.0 / 3, tally.NearestMissBy, relative: 1e-15, because: "one short of three");
+            counts.Add(batch.Counts);
+        Assert.Equal(48, counts.Evaluated);
+        Assert.Equal(12, counts.Failed); // every fourth has its last factor at 1
+        Assert.Equal(12, counts.Failures[7]);
+        Assert.Equal(18, counts.Infeasible); // f0 of 0, 1 or 2: half of the 36 that succeed
+        Assert.Equal(18, counts.ViolatedBy[0]);
+        Assert.Equal(18, counts.Feasible);
+        Assert.Equal(16, counts.NearestMiss); // the first design with f0 = 2
+        Check.Close(1.0 / 3, counts.NearestMissViolation, relative: 1e-15, because: "one short of three");
     }
 
     [Fact]
     public void A_value_that_is_not_a_number_keeps_no_limit()
     {
         var bound = new Constraint("x", double.NegativeInfinity, 5);
-        Assert.False(bound.Allows(double.NaN));
-        Assert.Equal(double.PositiveInfinity, bound.Miss(double.NaN));
-        Assert.Equal(0, bound.Miss(5));
-        Check.Close(0.2, bound.Miss(6), relative: 1e-15, because: "one over five");
-        Check.Close(2, new Constraint("x", 0, 5).Miss(-2), relative: 1e-15, because: "a bound of zero is measured in ones");
+        Assert.False(bound.IsSatisfiedBy(double.NaN));
+        Assert.Equal(double.PositiveInfinity, bound.Violation(double.NaN));
+        Assert.Equal(0, bound.Violation(5));
+        Check.Close(0.2, bound.Violation(6), relative: 1e-15, because: "one over five");
+        Check.Close(2, new Constraint("x", 0, 5).Violation(-2), relative: 1e-15, because: "a bound of zero is measured in ones");
     }
 }

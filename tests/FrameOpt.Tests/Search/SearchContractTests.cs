@@ -47,11 +47,11 @@ public sealed class SearchContractTests
         {
             Assert.Equal(number, batch.Designs.FirstNumber);
             Assert.InRange(batch.Designs.Count, 1, int.MaxValue);
-            Assert.Equal(batch.Designs.Count, batch.Tally.Evaluated);
+            Assert.Equal(batch.Designs.Count, batch.Counts.Evaluated);
             for (var i = 0; i < batch.Designs.Count; i++)
             {
-                var isUsable = batch.Failures[i] == 0 && problem.Constraints.Select((bound, b) => bound.Allows(batch.Bounded[b][i])).All(kept => kept);
-                Assert.Equal(isUsable ? 1 : 0, batch.Usable[i]);
+                var isFeasible = batch.Failures[i] == 0 && problem.Constraints.Select((bound, b) => bound.IsSatisfiedBy(batch.ConstraintValues[b][i])).All(kept => kept);
+                Assert.Equal(isFeasible ? 1 : 0, batch.Feasible[i]);
             }
 
             number += batch.Designs.Count;
@@ -99,7 +99,7 @@ public sealed class SearchContractTests
             var several = EvaluatedRun.Of(Search(search, problem), problem, Most, threads);
             Assert.Equal(one.Designs, several.Designs);
             Assert.Equal(one.Objectives, several.Objectives);
-            Assert.Equal(one.Usable, several.Usable);
+            Assert.Equal(one.Feasible, several.Feasible);
         }
     }
 
@@ -136,7 +136,7 @@ public sealed class SearchContractTests
     private static ISearch Search(string name, Problem problem, ulong seed = 1) => name switch
     {
         "exhaustive" => new ExhaustiveSearch(),
-        "polish" => new Polish(new PolishSettings([.. ContractProblems.Scattered(problem, 70)])),
+        "polish" => new LocalSearch(new LocalSearchSettings([.. ContractProblems.Scattered(problem, 70)])),
         "nsga2" => new Nsga2Search(new EvolutionSettings(100, seed)),
         "nsga2 of 2" => new Nsga2Search(new EvolutionSettings(2, seed)),
         "nsga2 of 3" => new Nsga2Search(new EvolutionSettings(3, seed)),

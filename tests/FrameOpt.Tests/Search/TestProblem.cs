@@ -14,7 +14,7 @@ internal static class TestProblem
     public static Problem Of(Factor[] factors, int objectives, Constraint[] bounds, Answer answer, Func<double[], ushort>? failure = null) => new(
         factors,
         0,
-        [.. Enumerable.Range(0, objectives).Select(j => new Goal($"f{j + 1}", Maximise: false))],
+        [.. Enumerable.Range(0, objectives).Select(j => new Objective($"f{j + 1}", Maximise: false))],
         bounds,
         batch => Fill(batch, answer, failure));
 
@@ -34,7 +34,7 @@ internal static class TestProblem
     {
         var x = new double[batch.Problem.Factors.Count];
         var f = new double[batch.Objectives.Length];
-        var g = new double[batch.Bounded.Length];
+        var g = new double[batch.ConstraintValues.Length];
         for (var i = 0; i < batch.Designs.Count; i++)
         {
             batch.Designs.CopyDesign(i, batch.Problem, x);
@@ -42,7 +42,7 @@ internal static class TestProblem
             for (var j = 0; j < f.Length; j++)
                 batch.Objectives[j][i] = f[j];
             for (var b = 0; b < g.Length; b++)
-                batch.Bounded[b][i] = g[b];
+                batch.ConstraintValues[b][i] = g[b];
             batch.Failures[i] = failure?.Invoke(x) ?? 0;
         }
     }

@@ -49,19 +49,19 @@ public class BenchTests
     [InlineData("thrust: 62 kgf", "thrust: 162 kgf", "not of the crank")]
     [InlineData("torque: 60 N·m", "torque: 22 N·m", "not of the crank")]
     [InlineData("thrust: 62 kgf", "thrust: 62 kg", "62 kg", true)]
-    public void Slip_in_a_bench_run_is_told(string piece, string slip, string mend, bool inWhat = false)
+    public void Slip_in_a_bench_run_is_told(string piece, string slip, string fix, bool inWhat = false)
     {
         Assert.Contains(piece, Run);
-        var mistake = WorkedStudyText.OneMistake(Bench(Run.Replace(piece, slip)));
-        Assert.Equal(19, mistake.Line);
-        Assert.Contains(mend, inWhat ? mistake.What : mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(Bench(Run.Replace(piece, slip)));
+        Assert.Equal(19, diagnostic.Line);
+        Assert.Contains(fix, inWhat ? diagnostic.Message : diagnostic.Fix);
     }
 
     [Fact]
     public void Both_ways_or_neither_is_a_mistake()
     {
-        Assert.Contains("Remove one", WorkedStudyText.OneMistake(WorkedStudyText.With("    coefficients:", $"    bench: {{ {Run} }}\n    coefficients:")).Mend);
-        Assert.Contains("`bench: {", WorkedStudyText.OneMistake(Bench(Run).Replace("    bench:", "    #")).Mend);
+        Assert.Contains("Remove one", WorkedStudyText.OneDiagnostic(WorkedStudyText.With("    coefficients:", $"    bench: {{ {Run} }}\n    coefficients:")).Fix);
+        Assert.Contains("`bench: {", WorkedStudyText.OneDiagnostic(Bench(Run).Replace("    bench:", "    #")).Fix);
     }
 
     private static string Bench(string figures) =>

@@ -50,6 +50,6 @@ public class DamagedFileTests
     private static bool Answers(byte[] bytes)
     {
         var reading = StudyReader.Parse(bytes, "study.yaml");
-        return reading.Study is null == reading.Mistakes.Count > 0 && reading.Mistakes.All(mistake => mistake.Text.Length > 0);
+        return reading.Study is null == reading.Diagnostics.Count > 0 && reading.Diagnostics.All(diagnostic => diagnostic.Text.Length > 0);
     }
 }

@@ -73,8 +73,8 @@ public class FactorTests
     [Fact]
     public void Baseline_must_say_where_a_further_factor_stands()
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With(Offset, Offset + "\n  hub_up: { values: [100 mm, 120 mm] }"));
-        Assert.Equal("Add `hub_up: 120 mm`.", mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With(Offset, Offset + "\n  hub_up: { values: [100 mm, 120 mm] }"));
+        Assert.Equal("Add `hub_up: 120 mm`.", diagnostic.Fix);
     }
 
     [Fact]
@@ -83,16 +83,16 @@ public class FactorTests
         var text = WorkedStudyText.With(Offset, "25 mm")
             .Replace("{ from: 380 mm, to: 480 mm, step: 5 mm }", "440 mm").Replace("{ from: 100 mm, to: 400 mm, step: 10 mm }", "150 mm")
             .Replace("{ values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg] }", "0 deg");
-        Assert.Contains("nothing to choose", WorkedStudyText.OneMistake(text).What);
+        Assert.Contains("nothing to choose", WorkedStudyText.OneDiagnostic(text).Message);
     }
 
     [Fact]
     public void Grid_beyond_two_thousand_million_designs_says_its_size_its_time_and_what_would_fit()
     {
         // 21 x 60001 x 3001 x 5 = 18 906 615 105 designs; 2e9 / (21 x 3001 x 5) = 6347.0 levels.
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With("step: 1 mm", "step: 0.001 mm").Replace("step: 10 mm", "step: 0.1 mm"));
-        Assert.Contains("18906615105 designs, about ", mistake.What);
-        Assert.Contains("lateral_offset has 60001 levels, and 6347 or fewer", mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With("step: 1 mm", "step: 0.001 mm").Replace("step: 10 mm", "step: 0.1 mm"));
+        Assert.Contains("18906615105 designs, about ", diagnostic.Message);
+        Assert.Contains("lateral_offset has 60001 levels, and 6347 or fewer", diagnostic.Fix);
     }
 
     [Fact]
@@ -100,13 +100,13 @@ public class FactorTests
     {
         var wide = WorkedStudyText.With("to: 480 mm", "to: 2380 mm").Replace("line_spread: 3.8 m", "line_spread: 2.3 m");
         WorkedStudyText.Right(wide);
-        Assert.Contains("wing.riser_coupling", WorkedStudyText.OneMistake(wide.Replace("  riser_coupling: {", "  # {")).Mend);
+        Assert.Contains("wing.riser_coupling", WorkedStudyText.OneDiagnostic(wide.Replace("  riser_coupling: {", "  # {")).Fix);
     }
 
     private static double Read(string text)
     {
         var node = new Node.Scalar(text, false, 1, 1);
         var dimension = text.EndsWith("deg", StringComparison.Ordinal) ? Dimension.Angle : Dimension.Length;
-        return Quantity.Read(node, "it", "it", dimension, Bound.None, new Findings("study.yaml"))!.Base;
+        return Quantity.Read(node, "it", "it", dimension, AllowedRange.None, new DiagnosticBag("study.yaml"))!.Base;
     }
 }

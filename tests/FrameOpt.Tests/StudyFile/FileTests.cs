@@ -14,7 +14,7 @@ public class FileTests
     public void File_on_disk_is_read_and_its_bytes_are_hashed()
     {
         var reading = StudyReader.Read(WorkedStudyText.Path);
-        Assert.Empty(reading.Mistakes);
+        Assert.Empty(reading.Diagnostics);
         Assert.Matches("^[0-9a-f]{64}$", reading.Study!.Hash);
     }
 
@@ -34,15 +34,15 @@ public class FileTests
         Assert.Equal(plain.Mission, windows.Mission);
         Assert.Equal(plain.Title, windows.Title);
         Assert.Equal(plain.Factors.SelectMany(factor => factor.LevelsSi), windows.Factors.SelectMany(factor => factor.LevelsSi));
-        Assert.Equal(15, WorkedStudyText.OneMistake("\uFEFF" + WorkedStudyText.With("turns: counter", "truns: counter").Replace("\n", "\r\n")).Line);
+        Assert.Equal(15, WorkedStudyText.OneDiagnostic("\uFEFF" + WorkedStudyText.With("turns: counter", "truns: counter").Replace("\n", "\r\n")).Line);
     }
 
     [Fact]
     public void Missing_file_and_folder_are_each_told_apart()
     {
-        Assert.Equal("There is no such file.", Assert.Single(StudyReader.Read("/no/such/study.yaml").Mistakes).What);
-        Assert.Equal("This is a folder, not a study file.", Assert.Single(StudyReader.Read(AppContext.BaseDirectory).Mistakes).What);
-        Assert.Equal("study.yaml: There is no such file. Check the name and the folder.", StudyReader.Read("/no/such/study.yaml").Mistakes[0].Text);
+        Assert.Equal("There is no such file.", Assert.Single(StudyReader.Read("/no/such/study.yaml").Diagnostics).Message);
+        Assert.Equal("This is a folder, not a study file.", Assert.Single(StudyReader.Read(AppContext.BaseDirectory).Diagnostics).Message);
+        Assert.Equal("study.yaml: There is no such file. Check the name and the folder.", StudyReader.Read("/no/such/study.yaml").Diagnostics[0].Text);
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public class FileTests
         try
         {
             using var held = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
-            Assert.Equal("The file cannot be read.", Assert.Single(StudyReader.Read(path).Mistakes).What);
+            Assert.Equal("The file cannot be read.", Assert.Single(StudyReader.Read(path).Diagnostics).Message);
         }
         finally
         {
@@ -65,13 +65,13 @@ public class FileTests
     [InlineData("")]
     [InlineData(" \n\n  ")]
     [InlineData("# only a comment\n")]
-    public void Empty_file_is_told(string text) => Assert.Equal("The file is empty.", WorkedStudyText.OneMistake(text).What);
+    public void Empty_file_is_told(string text) => Assert.Equal("The file is empty.", WorkedStudyText.OneDiagnostic(text).Message);
 
     [Fact]
     public void File_over_one_megabyte_is_refused_before_parsing()
     {
-        var mistake = Assert.Single(StudyReader.Parse(new byte[1_000_001], "study.yaml").Mistakes);
-        Assert.Contains("larger than 1 MB", mistake.What);
+        var diagnostic = Assert.Single(StudyReader.Parse(new byte[1_000_001], "study.yaml").Diagnostics);
+        Assert.Contains("larger than 1 MB", diagnostic.Message);
     }
 
     [Fact]
@@ -84,9 +84,9 @@ public class FileTests
     [Fact]
     public void What_is_not_utf8_text_is_refused()
     {
-        Assert.Contains("UTF-8", Assert.Single(StudyReader.Parse([0x50, 0x4B, 0x03, 0x04, 0x00, 0x00], "study.yaml").Mistakes).What);
-        Assert.Contains("UTF-8", Assert.Single(StudyReader.Parse(Encoding.Unicode.GetBytes(WorkedStudyText.Text), "study.yaml").Mistakes).What);
-        var latin = Assert.Single(StudyReader.Parse(Encoding.Latin1.GetBytes("format: 1\ntitle: a\narea: 25 m²\n"), "study.yaml").Mistakes);
+        Assert.Contains("UTF-8", Assert.Single(StudyReader.Parse([0x50, 0x4B, 0x03, 0x04, 0x00, 0x00], "study.yaml").Diagnostics).Message);
+        Assert.Contains("UTF-8", Assert.Single(StudyReader.Parse(Encoding.Unicode.GetBytes(WorkedStudyText.Text), "study.yaml").Diagnostics).Message);
+        var latin = Assert.Single(StudyReader.Parse(Encoding.Latin1.GetBytes("format: 1\ntitle: a\narea: 25 m²\n"), "study.yaml").Diagnostics);
         Assert.Equal(3, latin.Line);
     }
 
@@ -101,31 +101,31 @@ public class FileTests
     [InlineData("just words", 1, "group of keys")]
     public void What_a_study_never_needs_is_refused(string text, int line, string word)
     {
-        var mistake = WorkedStudyText.Read(text).Mistakes.First(each => each.What.Contains(word));
-        Assert.Equal(line, mistake.Line);
+        var diagnostic = WorkedStudyText.Read(text).Diagnostics.First(each => each.Message.Contains(word));
+        Assert.Equal(line, diagnostic.Line);
     }
 
     [Fact]
     public void Nesting_over_32_deep_is_refused_and_32_is_not()
     {
         static string Nested(int depth) => "format: " + new string('[', depth - 1) + new string(']', depth - 1);
-        Assert.Contains("nested more than 32 deep", WorkedStudyText.OneMistake(Nested(33)).What);
-        Assert.DoesNotContain(WorkedStudyText.Read(Nested(32)).Mistakes, mistake => mistake.What.Contains("nested"));
+        Assert.Contains("nested more than 32 deep", WorkedStudyText.OneDiagnostic(Nested(33)).Message);
+        Assert.DoesNotContain(WorkedStudyText.Read(Nested(32)).Diagnostics, diagnostic => diagnostic.Message.Contains("nested"));
     }
 
     [Fact]
     public void File_that_is_wrong_throughout_is_told_in_its_first_two_hundred_mistakes()
     {
         var reading = WorkedStudyText.Read(string.Concat(Enumerable.Range(0, 1000).Select(i => $"k{i}: 1\n")));
-        Assert.Equal(201, reading.Mistakes.Count);
-        Assert.StartsWith("There are 80", reading.Mistakes[^1].What);
+        Assert.Equal(201, reading.Diagnostics.Count);
+        Assert.StartsWith("There are 80", reading.Diagnostics[^1].Message);
     }
 
     [Fact]
     public void Colon_without_a_key_is_told()
     {
         var reading = WorkedStudyText.Read(WorkedStudyText.With("\nobjectives:", "\n:\nobjectives:"));
-        Assert.Contains(reading.Mistakes, mistake => mistake.What.Contains("colon without its key"));
+        Assert.Contains(reading.Diagnostics, diagnostic => diagnostic.Message.Contains("colon without its key"));
     }
 
     [Theory]
@@ -145,8 +145,8 @@ public class FileTests
     [InlineData("hang_line: { forward: -60 mm }", "hang_line: { forward: -60 mm }}", 12, "does not fit the lines above")]
     public void Slip_of_layout_is_told_in_plain_words(string piece, string slip, int line, string word)
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With(piece, slip));
-        Assert.Contains(word, mistake.What);
-        Assert.Equal(line, mistake.Line);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With(piece, slip));
+        Assert.Contains(word, diagnostic.Message);
+        Assert.Equal(line, diagnostic.Line);
     }
 }

@@ -19,7 +19,7 @@ public class NumberTextTests
     public void Right_number_is_read(string text, double value, string unit)
     {
         var parsed = NumberText.Parse(text);
-        Assert.Null(parsed.What);
+        Assert.Null(parsed.Message);
         Assert.Equal(value, parsed.Value);
         Assert.Equal(unit, parsed.Unit);
     }
@@ -37,12 +37,12 @@ public class NumberTextTests
     [InlineData(".5 m", "Write 0.5 m.")]
     [InlineData("5. m", "Write 5.0 m.")]
     [InlineData("−5 m", "Write -5 m.")]
-    public void Wrong_number_is_refused_with_how_to_write_it(string text, string mend)
+    public void Wrong_number_is_refused_with_how_to_write_it(string text, string fix)
     {
         var parsed = NumberText.Parse(text);
-        Assert.NotNull(parsed.What);
+        Assert.NotNull(parsed.Message);
         Assert.True(double.IsNaN(parsed.Value));
-        Assert.Equal(mend, parsed.Mend);
+        Assert.Equal(fix, parsed.Fix);
     }
 
     [Theory]
@@ -60,22 +60,22 @@ public class NumberTextTests
     public void What_is_no_number_is_refused(string text)
     {
         var parsed = NumberText.Parse(text);
-        Assert.NotNull(parsed.What);
+        Assert.NotNull(parsed.Message);
         Assert.True(double.IsNaN(parsed.Value));
     }
 
     [Fact]
-    public void Arabic_and_other_digits_are_not_taken_for_digits() => Assert.NotNull(NumberText.Parse("٣ mm").What);
+    public void Arabic_and_other_digits_are_not_taken_for_digits() => Assert.NotNull(NumberText.Parse("٣ mm").Message);
 
     [Theory]
     [InlineData("mass: 78 kg", "mass: 78,5 kg", "78,5 kg", "Write 78.5 kg.")]
     [InlineData("forward: -60 mm }", "forward: -60,5 mm }", "-60,5 mm", "Write -60.5 mm.")]
     [InlineData("weight: 0.20, power: climb", "weight: 0,20, power: climb", "0,20", "Write 0.20.")]
     [InlineData("carried: 0.8", "carried: 0,8", "0,8", "Write 0.8.")]
-    public void Decimal_comma_within_braces_is_told_though_it_ends_the_value(string piece, string slip, string found, string mend)
+    public void Decimal_comma_within_braces_is_told_though_it_ends_the_value(string piece, string slip, string excerpt, string fix)
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With(piece, slip));
-        Assert.Equal((found, mend), (mistake.Found, mistake.Mend));
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With(piece, slip));
+        Assert.Equal((excerpt, fix), (diagnostic.Excerpt, diagnostic.Fix));
     }
 
     [Theory]
@@ -83,5 +83,5 @@ public class NumberTextTests
     [InlineData("[5000 rpm, 18.5 N·m]", "[5000 rpm, 18,5 N·m]")]
     [InlineData("[-3 deg, -1.5 deg,", "[-3 deg, -1,5 deg,")]
     public void Decimal_comma_within_brackets_never_slips_through(string piece, string slip) =>
-        Assert.NotEmpty(WorkedStudyText.Read(WorkedStudyText.With(piece, slip)).Mistakes);
+        Assert.NotEmpty(WorkedStudyText.Read(WorkedStudyText.With(piece, slip)).Diagnostics);
 }

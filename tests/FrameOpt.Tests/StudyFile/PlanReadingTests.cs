@@ -16,7 +16,7 @@ public class PlanReadingTests
     {
         { "kind: full factorial", new PlanSetting.FullFactorial(2) },
         { "kind: full factorial, levels: 3", new PlanSetting.FullFactorial(3) },
-        { "kind: fractional factorial, most_runs: 8", new PlanSetting.FractionInAtMost(8) },
+        { "kind: fractional factorial, most_runs: 8", new PlanSetting.FractionWithMaxRuns(8) },
         { "kind: Plackett-Burman", new PlanSetting.PlackettBurman(null) },
         { "kind: Plackett-Burman, runs: 12", new PlanSetting.PlackettBurman(12) },
         { "kind: central composite", new PlanSetting.CentralComposite(AxialRule.FaceCentred, 1) },
@@ -38,7 +38,7 @@ public class PlanReadingTests
     [Fact]
     public void Generators_are_read_as_they_are_written()
     {
-        var read = Assert.IsType<PlanSetting.FractionOf>(WorkedStudyText.Right(With("kind: fractional factorial, generators: [D=-ABC]")).Plan);
+        var read = Assert.IsType<PlanSetting.FractionWithGenerators>(WorkedStudyText.Right(With("kind: fractional factorial, generators: [D=-ABC]")).Plan);
         Assert.Equal(["D=-ABC"], read.Generators);
     }
 
@@ -75,10 +75,10 @@ public class PlanReadingTests
     [InlineData("kind: D-optimal, runs: 10", "cannot be made")]
     public void A_slip_in_the_plan_is_one_mistake_in_its_line(string plan, string words)
     {
-        var mistake = WorkedStudyText.OneMistake(With(plan));
-        Assert.Contains(words, mistake.Text);
-        Assert.Equal(planLine, mistake.Line);
-        Assert.NotEmpty(mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(With(plan));
+        Assert.Contains(words, diagnostic.Text);
+        Assert.Equal(planLine, diagnostic.Line);
+        Assert.NotEmpty(diagnostic.Fix);
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public class PlanReadingTests
         var fixedFactors = With("kind: Box-Behnken")
             .Replace("{ from: 380 mm, to: 480 mm, step: 5 mm }", "440 mm")
             .Replace("{ from: 100 mm, to: 400 mm, step: 10 mm }", "200 mm");
-        Assert.Contains("3 to 7 factors, not 2", WorkedStudyText.OneMistake(fixedFactors).Text);
+        Assert.Contains("3 to 7 factors, not 2", WorkedStudyText.OneDiagnostic(fixedFactors).Text);
     }
 
     private static string With(string plan) => $"{WorkedStudyText.Text}plan: {{ {plan} }}\n";

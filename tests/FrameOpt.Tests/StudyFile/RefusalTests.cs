@@ -90,11 +90,11 @@ public class RefusalTests
     [InlineData("lateral_offset: 0 mm, suspension", "suspension", 70, "`lateral_offset: 0 mm`")]
     [InlineData("baseline: { hang_point_spacing: 440 mm", "baseline: { hang_point_spacing: 0 mm", 70, "Check the sign")]
     [InlineData("search: {", "balanced_band: { phase: cruse, within: 5 N·m }\nsearch: {", 68, "Did you mean `cruise`?")]
-    public void Slip_is_one_mistake_in_its_line_with_its_mend(string piece, string slip, int line, string mend)
+    public void Slip_is_one_mistake_in_its_line_with_its_mend(string piece, string slip, int line, string fix)
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With(piece, slip));
-        Assert.Equal(line, mistake.Line);
-        Assert.Contains(mend, mistake.Mend);
-        Assert.StartsWith($"study.yaml line {line}, column {mistake.Column}: ", mistake.Text);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With(piece, slip));
+        Assert.Equal(line, diagnostic.Line);
+        Assert.Contains(fix, diagnostic.Fix);
+        Assert.StartsWith($"study.yaml line {line}, column {diagnostic.Column}: ", diagnostic.Text);
     }
 }

@@ -71,24 +71,24 @@ public class ResponseNameTests
     [InlineData("hang_point_load", "needs strength")]
     [InlineData("arm_moment", "needs strength")]
     public void Loads_for_strength_need_their_setting(string name, string what) =>
-        Assert.Contains(what, WorkedStudyText.OneMistake(WorkedStudyText.With("minimise: pitch_swing", $"minimise: {name}").Replace(", pitch_swing: 1", $", {name}: 1")).What);
+        Assert.Contains(what, WorkedStudyText.OneDiagnostic(WorkedStudyText.With("minimise: pitch_swing", $"minimise: {name}").Replace(", pitch_swing: 1", $", {name}: 1")).Message);
 
     [Fact]
     public void Distance_from_baseline_needs_a_baseline()
     {
         var text = WorkedStudyText.With("minimise: pitch_swing", "minimise: distance_from_baseline").Replace(", pitch_swing: 1", ", distance_from_baseline: 1").Replace("baseline: {", "# {");
-        Assert.Contains("needs baseline", WorkedStudyText.OneMistake(text).What);
+        Assert.Contains("needs baseline", WorkedStudyText.OneDiagnostic(text).Message);
     }
 
     [Fact]
     public void Full_throttle_and_torque_margins_need_an_engine()
     {
         var without = System.Text.RegularExpressions.Regex.Replace(WorkedStudyText.Text, "  engine:\n(    [^\n]*\n)+", "");
-        Assert.Contains("phase launch is at full throttle", WorkedStudyText.OneMistake(without).What);
+        Assert.Contains("phase launch is at full throttle", WorkedStudyText.OneDiagnostic(without).Message);
         var demand = without.Replace("full throttle", "level");
         Assert.Null(WorkedStudyText.Right(demand).Machine.Engine);
-        Assert.Contains("needs machine.engine", WorkedStudyText.OneMistake(demand.Replace("response: twist_margin_worst", "response: torque_margin_worst")).What);
-        Assert.Contains("needs machine.engine", WorkedStudyText.OneMistake(demand.Replace("response: twist_margin_worst", "response: \"torque_margin[cruise]\"")).What);
+        Assert.Contains("needs machine.engine", WorkedStudyText.OneDiagnostic(demand.Replace("response: twist_margin_worst", "response: torque_margin_worst")).Message);
+        Assert.Contains("needs machine.engine", WorkedStudyText.OneDiagnostic(demand.Replace("response: twist_margin_worst", "response: \"torque_margin[cruise]\"")).Message);
     }
 
     private static void Same(double? expected, double? actual)

@@ -17,7 +17,7 @@ public class SearchReadingTests
     public void A_search_is_read_with_its_stop_rules()
     {
         var search = Assert.IsType<SearchSetting.Evolutionary>(WorkedStudyText.Right(evolved).Search);
-        Assert.Equal((SearchMethod.NsgaII, 40, 7UL, true), (search.Method, search.Population, search.Seed, search.Polish));
+        Assert.Equal((SearchMethod.NsgaII, 40, 7UL, true), (search.Method, search.Population, search.Seed, search.LocalSearch));
         Assert.Equal(3000, search.Stop.Evaluations);
         Assert.Equal(TimeSpan.FromMinutes(2), search.Stop.Time);
         Assert.Equal(500, search.Stop.Stall!.Evaluations);
@@ -41,9 +41,9 @@ public class SearchReadingTests
     [Fact]
     public void A_range_without_a_step_is_refused_by_an_exhaustive_search()
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }"));
-        Assert.Contains("factors.lateral_offset has no step", mistake.What);
-        Assert.Contains("`step: 5 mm`", mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }"));
+        Assert.Contains("factors.lateral_offset has no step", diagnostic.Message);
+        Assert.Contains("`step: 5 mm`", diagnostic.Fix);
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public class SearchReadingTests
 
     [Fact]
     public void A_method_misspelt_is_one_mistake_whatever_the_factors() =>
-        Assert.Contains("has no choice `NSGA3`", WorkedStudyText.OneMistake(evolved.Replace("nsga-ii", "NSGA3").Replace("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }")).What);
+        Assert.Contains("has no choice `NSGA3`", WorkedStudyText.OneDiagnostic(evolved.Replace("nsga-ii", "NSGA3").Replace("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }")).Message);
 
     [Fact]
     public void Designs_outside_the_ranges_and_columns_not_used_are_warned_of()
@@ -68,7 +68,7 @@ public class SearchReadingTests
     [Theory]
     [InlineData("{ \"tool\": \"FrameOpt\" }")]
     [InlineData("PK\u0003\u0004")]
-    public void A_file_that_is_no_table_is_one_mistake(string content) => Assert.Equal("The file designs.csv is not a CSV file.", Assert.Single(Beside(content).Mistakes).What);
+    public void A_file_that_is_no_table_is_one_mistake(string content) => Assert.Equal("The file designs.csv is not a CSV file.", Assert.Single(Beside(content).Diagnostics).Message);
 
     [Theory]
     [InlineData("{ method: exhaustive, seed: 1 }", "takes no seed")]
@@ -85,7 +85,7 @@ public class SearchReadingTests
     [InlineData("{ method: NSGA-II, start: designs.csv }", "was not read from a folder")]
     [InlineData("{ method: NSGA-II, polish: perhaps }", "has no choice")]
     public void A_slip_in_the_search_is_one_mistake_in_words(string search, string words) =>
-        Assert.Contains(words, WorkedStudyText.OneMistake(WorkedStudyText.With(Exhaustive, $"search: {search}")).What);
+        Assert.Contains(words, WorkedStudyText.OneDiagnostic(WorkedStudyText.With(Exhaustive, $"search: {search}")).Message);
 
     [Theory]
     [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,0\n400,0,200,1.5\n", 2)]
@@ -104,7 +104,7 @@ public class SearchReadingTests
     [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,zero\n", "Line 2 has `zero`")]
     [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150\n", "Line 2 of designs.csv has 3 cells")]
     public void A_slip_in_the_file_of_designs_is_told(string csv, string words) =>
-        Assert.Contains(Beside(csv).Mistakes, mistake => mistake.What.Contains(words, StringComparison.Ordinal));
+        Assert.Contains(Beside(csv).Diagnostics, diagnostic => diagnostic.Message.Contains(words, StringComparison.Ordinal));
 
     [Fact]
     public void The_file_of_designs_is_named_with_its_hash()
@@ -114,7 +114,7 @@ public class SearchReadingTests
         Assert.Equal(64, used.Hash.Length);
     }
 
-    private static StudyReading Beside(string csv)
+    private static StudyReadResult Beside(string csv)
     {
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder["designs.csv"], csv);

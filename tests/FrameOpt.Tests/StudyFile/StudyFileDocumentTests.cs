@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Graphics;
@@ -49,5 +48,4 @@ public class StudyFileDocumentTests
     /// <summary>The n-th piece of YAML in the document.</summary>
     private static string Block(int index) => Regex.Matches(document, "```yaml\n(?<text>.*?)```", RegexOptions.Singleline)[index].Groups["text"].Value;
 
-    private static string Here([CallerFilePath] string path = "") => path;
 }

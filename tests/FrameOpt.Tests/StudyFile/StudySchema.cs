@@ -110,14 +110,14 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     {
         "format" => new JsonObject { ["const"] = 1 },
         "title" or "question" or "machine.masses[].name" or "balanced_band.phase" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
-        "machine.masses" when isChange => new JsonObject { ["anyOf"] = new JsonArray(List(Section("machine.masses[]", false), 1), Named(Section("machine.masses[]", true))) },
+        "machine.masses" when isChange => new JsonObject { ["anyOf"] = new JsonArray(List(Section("machine.masses[]", false), 1), PathOf(Section("machine.masses[]", true))) },
         "machine.masses" => List(Section("machine.masses[]", false), 1),
         "machine.masses[].body" => new JsonObject { ["type"] = "boolean" },
         "machine.propeller.turns" => OneOf("clockwise", "counter-clockwise"),
         "machine.propeller.coefficients" => Table(Dimension.Number, Dimension.Number, Dimension.Number),
         "machine.engine.torque" => Table(Dimension.Revolutions, Dimension.Torque),
         "wing.polar.rows" => Table(Dimension.Share, Dimension.Speed, Dimension.Number),
-        "mission" => Named(Section("mission.<phase>", isChange), @"^[^\[\]]+$"),
+        "mission" => PathOf(Section("mission.<phase>", isChange), @"^[^\[\]]+$"),
         "mission.<phase>.power" => Power(),
         "objectives" => List(Section("objectives[]", false), 2, 5),
         "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("response"),
@@ -142,16 +142,16 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "line.candidates" => OneOf("front", "grid"),
         "line.common" => OneOf("nothing", "spacing", "frame"),
         "line.pilot" or "line.customers[].name" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
-        "line.options" => Named(Named(LineChoice())),
+        "line.options" => PathOf(PathOf(ProductLineChoice())),
         "line.customers" => new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "string", ["minLength"] = 1 }, List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")) },
-        "variants" => Named(Section("", isChange: true)),
+        "variants" => PathOf(Section("", isChange: true)),
         _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
         _ => Reference(Name(DimensionOf(path))),
     };
 
     /// <summary>What a choice of a line's option may change.</summary>
-    private JsonObject LineChoice()
+    private JsonObject ProductLineChoice()
     {
         var properties = new JsonObject();
         foreach (var key in new[] { "machine", "wing", "mission", "strength", "limits" })
@@ -225,7 +225,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         return list;
     }
 
-    private static JsonObject Named(JsonObject values, string? names = null)
+    private static JsonObject PathOf(JsonObject values, string? names = null)
     {
         var named = new JsonObject { ["type"] = "object", ["minProperties"] = 1, ["additionalProperties"] = values };
         if (names is not null)

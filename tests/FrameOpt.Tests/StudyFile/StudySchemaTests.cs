@@ -100,7 +100,7 @@ public class StudySchemaTests
     {
         var text = WorkedStudyText.With(piece, slip);
         Assert.NotEqual("", Complaints(Quoted(text)));
-        Assert.NotEmpty(WorkedStudyText.Read(text).Mistakes);
+        Assert.NotEmpty(WorkedStudyText.Read(text).Diagnostics);
     }
 
     [Fact]

@@ -44,9 +44,9 @@ public class UnitSpellingTests
         var wanted = Dimension.All.Single(known => known.Name == dimension);
         foreach (var text in new[] { $"2.5{unit}", $"2.5 {unit}", $"  2.5   {unit} ", $"25e-1 {unit}" })
         {
-            var findings = new Findings("study.yaml");
-            var read = Quantity.Read(new Node.Scalar(text, false, 1, 1), "it", "it: 1", wanted, Bound.None, findings);
-            Assert.False(findings.HasMistakes, text);
+            var diagnostics = new DiagnosticBag("study.yaml");
+            var read = Quantity.Read(new Node.Scalar(text, false, 1, 1), "it", "it: 1", wanted, AllowedRange.None, diagnostics);
+            Assert.False(diagnostics.HasErrors, text);
             Check.Close(2.5 * one, read!.Base, relative: 1e-14, because: "rounding of one conversion");
         }
     }
@@ -66,32 +66,32 @@ public class UnitSpellingTests
     [InlineData("2 nautical miles")]
     public void Other_spelling_is_refused_and_the_accepted_ones_are_named(string text)
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With("diameter: 1.30 m", $"diameter: {text}"));
-        Assert.Contains("is not known", mistake.What);
-        Assert.Contains("mm, m, cm, in, ft", mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With("diameter: 1.30 m", $"diameter: {text}"));
+        Assert.Contains("is not known", diagnostic.Message);
+        Assert.Contains("mm, m, cm, in, ft", diagnostic.Fix);
     }
 
     [Fact]
     public void Wrong_dimension_is_called_by_its_name()
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With("hub: { forward: -420 mm", "hub: { forward: 60 kg"));
-        Assert.Equal("60 kg is a mass; machine.propeller.hub.forward wants a length.", mistake.What);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With("hub: { forward: -420 mm", "hub: { forward: 60 kg"));
+        Assert.Equal("60 kg is a mass; machine.propeller.hub.forward wants a length.", diagnostic.Message);
     }
 
     [Fact]
     public void Missing_unit_is_asked_for()
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With("hub: { forward: -420 mm", "hub: { forward: 62"));
-        Assert.Equal("62 has no unit: machine.propeller.hub.forward wants a length.", mistake.What);
-        Assert.Contains("mm, m, cm, in, ft", mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With("hub: { forward: -420 mm", "hub: { forward: 62"));
+        Assert.Equal("62 has no unit: machine.propeller.hub.forward wants a length.", diagnostic.Message);
+        Assert.Contains("mm, m, cm, in, ft", diagnostic.Fix);
     }
 
     [Fact]
     public void Unit_on_a_plain_number_is_refused()
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.With("reduction: 2.9", "reduction: 2.9 m"));
-        Assert.Equal("machine.engine.reduction wants a plain number, without a unit.", mistake.What);
-        Assert.Equal("Write 2.9.", mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With("reduction: 2.9", "reduction: 2.9 m"));
+        Assert.Equal("machine.engine.reduction wants a plain number, without a unit.", diagnostic.Message);
+        Assert.Equal("Write 2.9.", diagnostic.Fix);
     }
 
     [Fact]

@@ -64,53 +64,53 @@ public class VariantTests
     [InlineData("variants: [heavy]", "wants a name for each variant", "full tank")]
     [InlineData("variants: heavy", "wants a name for each variant", "full tank")]
     [InlineData("variants: { heavy: { title: A, title: B } }", "stands twice", "Remove one")]
-    public void Slip_in_a_variant_is_told_with_its_place_though_it_was_not_chosen(string variants, string what, string mend)
+    public void Slip_in_a_variant_is_told_with_its_place_though_it_was_not_chosen(string variants, string what, string fix)
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.Text.TrimEnd() + "\n" + variants + "\n");
-        Assert.Equal(WorkedStudyText.Text.TrimEnd().Split('\n').Length + 1, mistake.Line);
-        Assert.True(mistake.Column > 1 || mistake.What.StartsWith("variants"), mistake.Text);
-        Assert.Contains(what, mistake.What);
-        Assert.Contains(mend, mistake.Mend);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.Text.TrimEnd() + "\n" + variants + "\n");
+        Assert.Equal(WorkedStudyText.Text.TrimEnd().Split('\n').Length + 1, diagnostic.Line);
+        Assert.True(diagnostic.Column > 1 || diagnostic.Message.StartsWith("variants"), diagnostic.Text);
+        Assert.Contains(what, diagnostic.Message);
+        Assert.Contains(fix, diagnostic.Fix);
     }
 
     [Fact]
     public void Mistake_that_only_a_variant_makes_names_it()
     {
-        var mistake = WorkedStudyText.OneMistake(WorkedStudyText.Text + "\nvariants: { idle: { mission: { launch: { weight: 0 }, climb: { weight: 0 }, cruise: { weight: 0 }, accelerated: { weight: 0 } } } }\n");
-        Assert.Equal("In variant `idle`: Every phase of the mission has weight 0.", mistake.What);
+        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.Text + "\nvariants: { idle: { mission: { launch: { weight: 0 }, climb: { weight: 0 }, cruise: { weight: 0 }, accelerated: { weight: 0 } } } }\n");
+        Assert.Equal("In variant `idle`: Every phase of the mission has weight 0.", diagnostic.Message);
     }
 
     [Fact]
     public void Mistake_of_the_file_is_told_once_however_many_variants_there_are()
     {
         var text = WorkedStudyText.With("mass: 6 kg", "mass: 6") + "\nvariants: { a: { title: A }, b: { title: B } }\n";
-        WorkedStudyText.OneMistake(text);
+        WorkedStudyText.OneDiagnostic(text);
     }
 
     [Fact]
     public void Unknown_variant_is_told_with_the_nearest_or_with_all()
     {
-        Assert.Contains("Did you mean `heavy`?", Mistake("hevy", "variants: { heavy: { title: A } }").Mend);
-        Assert.Contains("Its variants are heavy, light.", Mistake("tandem seat", "variants: { heavy: { title: A }, light: { title: B } }").Mend);
-        Assert.Contains("leave --variant out", Mistake("heavy", "").Mend);
+        Assert.Contains("Did you mean `heavy`?", Mistake("hevy", "variants: { heavy: { title: A } }").Fix);
+        Assert.Contains("Its variants are heavy, light.", Mistake("tandem seat", "variants: { heavy: { title: A }, light: { title: B } }").Fix);
+        Assert.Contains("leave --variant out", Mistake("heavy", "").Fix);
     }
 
     [Fact]
     public void More_variants_than_can_be_checked_are_refused()
     {
         var variants = string.Join(", ", Enumerable.Range(1, 51).Select(i => $"v{i}: {{ title: T }}"));
-        Assert.Contains("There are 51 variants; 50 is the most.", WorkedStudyText.OneMistake($"{WorkedStudyText.Text}\nvariants: {{ {variants} }}\n").What);
+        Assert.Contains("There are 51 variants; 50 is the most.", WorkedStudyText.OneDiagnostic($"{WorkedStudyText.Text}\nvariants: {{ {variants} }}\n").Message);
     }
 
     private static Study Read(string variant, string variants)
     {
         var reading = Reading(variant, variants);
-        Assert.True(reading.Study is not null, string.Join("\n", reading.Mistakes.Select(mistake => mistake.Text)));
+        Assert.True(reading.Study is not null, string.Join("\n", reading.Diagnostics.Select(diagnostic => diagnostic.Text)));
         return reading.Study!;
     }
 
-    private static Mistake Mistake(string variant, string variants) => Assert.Single(Reading(variant, variants).Mistakes);
+    private static Diagnostic Mistake(string variant, string variants) => Assert.Single(Reading(variant, variants).Diagnostics);
 
-    private static StudyReading Reading(string variant, string variants) =>
+    private static StudyReadResult Reading(string variant, string variants) =>
         StudyReader.Parse(Encoding.UTF8.GetBytes($"{WorkedStudyText.Text}\n{variants}\n"), "study.yaml", variant);
 }

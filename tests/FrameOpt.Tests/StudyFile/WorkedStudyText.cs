@@ -13,7 +13,7 @@ internal static class WorkedStudyText
     public static string Text { get; } = File.ReadAllText(Path).ReplaceLineEndings("\n");
 
     /// <summary>Reads text as study.yaml.</summary>
-    public static StudyReading Read(string text) => StudyReader.Parse(Encoding.UTF8.GetBytes(text), "study.yaml");
+    public static StudyReadResult Read(string text) => StudyReader.Parse(Encoding.UTF8.GetBytes(text), "study.yaml");
 
     /// <summary>The study's text with one piece, which must be there, written differently.</summary>
     public static string With(string piece, string other)
@@ -26,16 +26,16 @@ internal static class WorkedStudyText
     public static Study Right(string text)
     {
         var reading = Read(text);
-        Assert.True(reading.Study is not null, string.Join("\n", reading.Mistakes.Select(mistake => mistake.Text)));
+        Assert.True(reading.Study is not null, string.Join("\n", reading.Diagnostics.Select(diagnostic => diagnostic.Text)));
         return reading.Study!;
     }
 
     /// <summary>The one mistake, when there must be exactly one.</summary>
-    public static Mistake OneMistake(string text)
+    public static Diagnostic OneDiagnostic(string text)
     {
         var reading = Read(text);
         Assert.Null(reading.Study);
-        Assert.True(reading.Mistakes.Count == 1, "expected one mistake, got:\n" + string.Join("\n", reading.Mistakes.Select(mistake => mistake.Text)));
-        return reading.Mistakes[0];
+        Assert.True(reading.Diagnostics.Count == 1, "expected one mistake, got:\n" + string.Join("\n", reading.Diagnostics.Select(diagnostic => diagnostic.Text)));
+        return reading.Diagnostics[0];
     }
 }

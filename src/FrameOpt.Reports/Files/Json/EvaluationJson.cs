@@ -17,19 +17,19 @@ public static class EvaluationJson
     /// <param name="stream">UTF-8; left open.</param>
     public static void Write(DesignEvaluation evaluation, Study study, IReadOnlyList<DesignValue> values, Stream stream)
     {
-        using var json = PlainJson.Writer(stream);
+        using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();
         json.WriteStartObject("design");
         foreach (var value in values)
-            json.Quantity(value.Factor.Name, value.Factor.Unit.FromSi(value.Si), value.Factor.Unit.Symbol);
+            json.WriteQuantity(value.Factor.Name, value.Factor.Unit.FromSi(value.Si), value.Factor.Unit.Symbol);
         json.WriteEndObject();
         Results(json, evaluation);
-        json.Objects("limits", evaluation.Failure is null ? study.Limits : [], limit =>
+        json.WriteObjects("limits", evaluation.Failure is null ? study.Limits : [], limit =>
         {
             var value = limit.ValueOf(evaluation);
             json.WriteString("limit", limit.Text);
-            json.Quantity("value", value, limit.Response.Unit);
-            json.WriteBoolean("kept", limit.AsConstraint.Allows(value));
+            json.WriteQuantity("value", value, limit.Response.Unit);
+            json.WriteBoolean("kept", limit.AsConstraint.IsSatisfiedBy(value));
         });
         json.WriteEndObject();
     }
@@ -51,7 +51,7 @@ public static class EvaluationJson
         json.WriteEndObject();
         json.WriteStartObject("mission");
         for (var i = 0; i < evaluation.Mission.Count; i++)
-            json.Quantity(ResponseCatalogue.OfMissions[i].Name, evaluation.Mission[i], ResponseCatalogue.OfMissions[i].Unit);
+            json.WriteQuantity(ResponseCatalogue.OfMissions[i].Name, evaluation.Mission[i], ResponseCatalogue.OfMissions[i].Unit);
         json.WriteEndObject();
         if (evaluation.Failure is { } reason)
             json.WriteString("failure", reason);
@@ -61,7 +61,7 @@ public static class EvaluationJson
     {
         json.WriteStartObject();
         foreach (var factor in study.Factors)
-            json.Quantity(factor.Name, factor.Unit.FromSi(geometry[factor.Input]), factor.Unit.Symbol);
+            json.WriteQuantity(factor.Name, factor.Unit.FromSi(geometry[factor.Input]), factor.Unit.Symbol);
         json.WriteEndObject();
     }
 
@@ -69,7 +69,7 @@ public static class EvaluationJson
     {
         json.WriteStartObject(phase.Phase.Name);
         for (var i = 0; i < phase.Values.Count; i++)
-            json.Quantity(ResponseCatalogue.OfPhases[i].Name, phase.Values[i], ResponseCatalogue.OfPhases[i].Unit);
+            json.WriteQuantity(ResponseCatalogue.OfPhases[i].Name, phase.Values[i], ResponseCatalogue.OfPhases[i].Unit);
         json.WriteStartObject("steers");
         json.WriteString("value", phase.Steers);
         json.WriteEndObject();

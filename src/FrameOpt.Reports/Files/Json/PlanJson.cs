@@ -8,16 +8,16 @@ namespace FrameOpt.Reports.Files.Json;
 /// <summary>A study's plan and what it taught as JSON.</summary>
 internal static class PlanJson
 {
-    public static void Write(Utf8JsonWriter json, PlanAnswer answer)
+    public static void Write(Utf8JsonWriter json, PlanResult answer)
     {
         json.WriteStartObject();
         json.WriteString("kind", answer.Plan.Plan.Kind);
-        json.Objects("runs", Enumerable.Range(0, answer.Plan.Plan.Runs.Count), index => Run(json, answer, index));
-        json.Objects("surfaces", answer.Surfaces, surface => Surface(json, answer.Plan, surface));
+        json.WriteObjects("runs", Enumerable.Range(0, answer.Plan.Plan.Runs.Count), index => Run(json, answer, index));
+        json.WriteObjects("surfaces", answer.Surfaces, surface => Surface(json, answer.Plan, surface));
         json.WriteEndObject();
     }
 
-    private static void Run(Utf8JsonWriter json, PlanAnswer answer, int index)
+    private static void Run(Utf8JsonWriter json, PlanResult answer, int index)
     {
         var plan = answer.Plan;
         var run = plan.Plan.Runs[index];
@@ -26,15 +26,15 @@ internal static class PlanJson
         json.WriteNumber("block", run.Block);
         json.WriteStartObject("coded");
         for (var f = 0; f < plan.Factors.Count; f++)
-            json.Plain(plan.Factors[f].Name, run.Coded[f]);
+            json.WriteDecimal(plan.Factors[f].Name, run.Coded[f]);
         json.WriteEndObject();
         json.WriteStartObject("design");
         foreach (var factor in plan.Factors)
-            json.Quantity(factor.Name, factor.Unit.FromSi(plan.Designs[index][factor.Input]), factor.Unit.Symbol);
+            json.WriteQuantity(factor.Name, factor.Unit.FromSi(plan.Designs[index][factor.Input]), factor.Unit.Symbol);
         json.WriteEndObject();
         json.WriteStartObject("responses");
         foreach (var surface in answer.Surfaces)
-            json.Quantity(surface.Response.Name, surface.Values[index], surface.Response.Unit);
+            json.WriteQuantity(surface.Response.Name, surface.Values[index], surface.Response.Unit);
         json.WriteEndObject();
         if (answer.Failures[index] is { } failure)
             json.WriteString("failure", failure);
@@ -51,23 +51,23 @@ internal static class PlanJson
         }
 
         IReadOnlyList<string> names = [.. plan.Factors.Select(factor => factor.Name)];
-        json.Objects("terms", PlanSections.Terms(fit), row =>
+        json.WriteObjects("terms", PlanSections.Terms(fit), row =>
         {
             json.WriteString("term", row.Term.NamedWith(names));
-            json.Plain("coefficient", row.Coefficient);
-            json.Plain("share_percent", row.Share ?? double.NaN);
+            json.WriteDecimal("coefficient", row.Coefficient);
+            json.WriteDecimal("share_percent", row.Share ?? double.NaN);
         });
-        json.Plain("r_squared", fit.Anova.RSquared);
-        json.Maybe("leave_one_out", CrossValidation.LeaveOneOut(fit), left => LeftOut(json, left));
-        json.Maybe("check", surface.Check, check => Check(json, plan, check));
-        json.WriteString("why_no_tests", fit.NoTestsBecause);
+        json.WriteDecimal("r_squared", fit.Anova.RSquared);
+        json.WriteOptional("leave_one_out", CrossValidation.LeaveOneOut(fit), crossValidation => LeaveOneOut(json, crossValidation));
+        json.WriteOptional("check", surface.Check, check => Check(json, plan, check));
+        json.WriteString("why_no_tests", fit.NoTestsReason);
     }
 
-    private static void LeftOut(Utf8JsonWriter json, CrossValidatedError left)
+    private static void LeaveOneOut(Utf8JsonWriter json, CrossValidatedError crossValidation)
     {
         json.WriteStartObject();
-        json.Plain("typical_error", left.RootMeanSquare);
-        json.Plain("worst_error", left.Worst);
+        json.WriteDecimal("typical_error", crossValidation.RootMeanSquare);
+        json.WriteDecimal("worst_error", crossValidation.Worst);
         json.WriteEndObject();
     }
 
@@ -75,12 +75,12 @@ internal static class PlanJson
     {
         json.WriteStartObject();
         json.WriteNumber("points", check.Points);
-        json.Plain("largest_error", check.LargestError);
-        json.Plain("rms_error", check.RootMeanSquareError);
-        json.Plain("range", check.Range);
+        json.WriteDecimal("largest_error", check.LargestError);
+        json.WriteDecimal("rms_error", check.RootMeanSquareError);
+        json.WriteDecimal("range", check.Range);
         json.WriteStartObject("largest_error_at");
         for (var f = 0; f < plan.Factors.Count; f++)
-            json.Quantity(plan.Factors[f].Name, plan.Factors[f].Unit.FromSi(plan.Scales[f].Natural(check.WorstCoded[f])), plan.Factors[f].Unit.Symbol);
+            json.WriteQuantity(plan.Factors[f].Name, plan.Factors[f].Unit.FromSi(plan.Scales[f].Natural(check.WorstCoded[f])), plan.Factors[f].Unit.Symbol);
         json.WriteEndObject();
         json.WriteEndObject();
     }

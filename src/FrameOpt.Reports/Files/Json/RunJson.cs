@@ -17,7 +17,7 @@ public static class RunJson
     public static void Write(RunReport report, Stream stream)
     {
         var result = report.Result;
-        using var json = PlainJson.Writer(stream);
+        using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();
         json.WriteString("tool", "FrameOpt");
         json.WriteString("version", report.Info.ToolVersion);
@@ -27,15 +27,15 @@ public static class RunJson
         json.WriteString("stop_reason", result.StopReason);
         json.WriteBoolean("complete", result.IsComplete);
         Counts(json, result.Counts);
-        json.Maybe("certificate", result.Certificate, certificate => Certificate(json, certificate, result.Study));
+        json.WriteOptional("certificate", result.Certificate, certificate => Certificate(json, certificate, result.Study));
         json.WritePropertyName("study");
         StudyJson.Write(json, result.Study);
-        json.Maybe("chosen", result.Chosen, chosen => EvaluationJson.Write(json, chosen, result.Study));
-        json.Maybe("baseline", result.Baseline, baseline => EvaluationJson.Write(json, baseline, result.Study));
-        json.Maybe("nearest_miss", result.NearestMiss, miss => Miss(json, miss, result.Study));
-        json.Objects("yaw_leverage_scenarios", result.Scenarios, scenario => Scenario(json, scenario, result.Study));
-        json.Objects("balanced_bands", result.Bands, band => Band(json, band));
-        json.Texts("dropped_objectives", result.DroppedObjectives);
+        json.WriteOptional("chosen", result.Chosen, chosen => EvaluationJson.Write(json, chosen, result.Study));
+        json.WriteOptional("baseline", result.Baseline, baseline => EvaluationJson.Write(json, baseline, result.Study));
+        json.WriteOptional("nearest_miss", result.NearestMiss, miss => NearestMiss(json, miss, result.Study));
+        json.WriteObjects("yaw_leverage_scenarios", result.Scenarios, scenario => Scenario(json, scenario, result.Study));
+        json.WriteObjects("balanced_bands", result.Bands, band => Band(json, band));
+        json.WriteStrings("dropped_objectives", result.DroppedObjectives);
         if (result.Plan is { } plan)
         {
             json.WritePropertyName("plan");
@@ -43,9 +43,9 @@ public static class RunJson
         }
 
         Front(json, report);
-        json.Objects("assumptions", result.Study.Assumptions.Concat(StandingAssumptions.All), assumption => Assumption(json, assumption));
-        json.Texts("warnings", result.Study.Warnings);
-        json.Texts("cautions", [.. Cautions.Safety, .. Cautions.ModelLimits, .. Cautions.Standards]);
+        json.WriteObjects("assumptions", result.Study.Assumptions.Concat(ModelAssumptions.All), assumption => Assumption(json, assumption));
+        json.WriteStrings("warnings", result.Study.Warnings);
+        json.WriteStrings("cautions", [.. Cautions.Safety, .. Cautions.ModelLimits, .. Cautions.Standards]);
         json.WriteEndObject();
     }
 
@@ -54,10 +54,10 @@ public static class RunJson
         json.WriteStartObject("counts");
         json.WriteNumber("evaluated", counts.Evaluated);
         json.WriteNumber("failed", counts.Failed);
-        json.WriteNumber("outside_limits", counts.OutsideLimits);
+        json.WriteNumber("outside_limits", counts.Infeasible);
         json.WriteNumber("feasible", counts.Feasible);
-        json.Objects("failed_by", counts.FailedBy, Reason);
-        json.Objects("outside_by", counts.OutsideBy, Reason);
+        json.WriteObjects("failed_by", counts.FailedBy, Reason);
+        json.WriteObjects("outside_by", counts.ViolatedBy, Reason);
         json.WriteEndObject();
 
         void Reason(ReasonCount reason)
@@ -70,24 +70,24 @@ public static class RunJson
     private static void Certificate(Utf8JsonWriter json, Certificate certificate, Study study)
     {
         json.WriteStartObject();
-        json.WriteString("against", certificate.GridWords);
+        json.WriteString("against", certificate.GridDescription);
         json.WriteBoolean("is_estimate", certificate.IsEstimate);
         json.WriteNumber("grid_designs", certificate.GridDesigns);
         json.WriteNumber("exact_front", certificate.ExactFront);
-        json.Plain("hypervolume_share", certificate.Hypervolume.Share);
+        json.WriteDecimal("hypervolume_share", certificate.Hypervolume.Ratio);
         json.WriteNumber("hypervolume_sample_points", certificate.Hypervolume.SamplePoints);
         json.WriteStartObject("largest_regret");
         foreach (var (o, objective) in study.Objectives.Index())
-            json.Quantity(objective.Response.Name, certificate.Regrets[o], objective.Response.Unit);
+            json.WriteQuantity(objective.Response.Name, certificate.Regrets[o], objective.Response.Unit);
         json.WriteEndObject();
         json.WriteEndObject();
     }
 
-    private static void Miss(Utf8JsonWriter json, NearestMiss miss, Study study)
+    private static void NearestMiss(Utf8JsonWriter json, NearestMiss miss, Study study)
     {
         json.WriteStartObject();
         json.WriteNumber("number", miss.Number);
-        json.Texts("broken_limits", miss.BrokenLimits);
+        json.WriteStrings("broken_limits", miss.BrokenLimits);
         json.WritePropertyName("evaluation");
         EvaluationJson.Write(json, miss.Evaluation, study);
         json.WriteEndObject();
@@ -98,13 +98,13 @@ public static class RunJson
         json.WriteString("yaw_leverage", scenario.Label);
         json.WritePropertyName("chosen");
         EvaluationJson.Write(json, scenario.Chosen, study);
-        json.Maybe("best", scenario.BestEvaluation, best => EvaluationJson.Write(json, best, study));
+        json.WriteOptional("best", scenario.BestEvaluation, best => EvaluationJson.Write(json, best, study));
     }
 
     private static void Band(Utf8JsonWriter json, BalancedBand band)
     {
-        json.Quantity("from", band.FromRpm, "rpm");
-        json.Quantity("to", band.ToRpm, "rpm");
+        json.WriteQuantity("from", band.FromRpm, "rpm");
+        json.WriteQuantity("to", band.ToRpm, "rpm");
     }
 
     private static void Assumption(Utf8JsonWriter json, Assumption assumption)
@@ -119,7 +119,7 @@ public static class RunJson
     {
         var columns = FrontColumns.WithPhases(report.Result.Study);
         json.WriteStartObject("front");
-        json.Objects("columns", columns, column =>
+        json.WriteObjects("columns", columns, column =>
         {
             json.WriteString("name", column.Name);
             json.WriteString("unit", column.Unit);

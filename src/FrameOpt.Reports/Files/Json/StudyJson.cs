@@ -16,29 +16,29 @@ internal static class StudyJson
         json.WriteString("question", study.Question);
         MachineJson.Write(json, study.Machine);
         WingJson.Write(json, study.Wing);
-        json.Objects("mission", study.Mission, phase => Phase(json, phase));
+        json.WriteObjects("mission", study.Mission, phase => Phase(json, phase));
         json.WriteStartObject("factors");
         foreach (var factor in study.Factors)
             Factor(json, factor);
         json.WriteEndObject();
-        json.Objects("objectives", study.Objectives.Index(), item => Objective(json, item.Item, study.Ranking.Weights[item.Index]));
-        json.Objects("limits", study.Limits, limit => Limit(json, limit));
-        json.WriteString("search", StudyWords.Search(study.Search));
-        json.Objects("files", study.Files, file =>
+        json.WriteObjects("objectives", study.Objectives.Index(), item => Objective(json, item.Item, study.Ranking.Weights[item.Index]));
+        json.WriteObjects("limits", study.Limits, limit => Limit(json, limit));
+        json.WriteString("search", StudyText.Search(study.Search));
+        json.WriteObjects("files", study.Files, file =>
         {
             json.WriteString("name", file.Name);
             json.WriteString("sha256", file.Hash);
         });
-        json.WriteString("ranking_method", StudyWords.Method(study.Ranking.Method));
+        json.WriteString("ranking_method", StudyText.Method(study.Ranking.Method));
         json.WritePropertyName("baseline");
         if (study.Baseline is { } baseline)
             EvaluationJson.Design(json, baseline, study);
         else
             json.WriteNullValue();
-        json.Maybe("strength", study.Strength, strength => Strength(json, strength));
+        json.WriteOptional("strength", study.Strength, strength => Strength(json, strength));
         json.WriteStartObject("balanced_band");
         json.WriteString("phase", study.Mission[study.Band.PhaseIndex].Name);
-        json.Quantity("within", study.Band.WithinNewtonMetres, "N·m");
+        json.WriteQuantity("within", study.Band.WithinNewtonMetres, "N·m");
         json.WriteEndObject();
         json.WriteEndObject();
     }
@@ -46,23 +46,23 @@ internal static class StudyJson
     private static void Phase(Utf8JsonWriter json, Phase phase)
     {
         json.WriteString("name", phase.Name);
-        json.Plain("weight", phase.Weight);
-        json.WriteString("power", StudyWords.Power(phase.Power));
+        json.WriteDecimal("weight", phase.Weight);
+        json.WriteString("power", StudyText.Power(phase.Power));
         switch (phase.Speed)
         {
             case FlightSpeed.AtFraction at:
-                json.Plain("fraction", at.Fraction);
+                json.WriteDecimal("fraction", at.Fraction);
                 break;
             case FlightSpeed.AtAirspeed at:
-                json.Quantity("airspeed", at.MetresPerSecond, "m/s");
+                json.WriteQuantity("airspeed", at.MetresPerSecond, "m/s");
                 break;
         }
 
-        json.Quantity("altitude", phase.AltitudeMetres, "m");
-        json.Quantity("temperature_offset", phase.TemperatureOffsetKelvin, "K");
-        json.Plain("load_factor", phase.LoadFactor);
-        json.Plain("carried", phase.CarriedShare);
-        json.Quantity("pitch_rate", phase.PitchRateRadiansPerSecond, "rad/s");
+        json.WriteQuantity("altitude", phase.AltitudeMetres, "m");
+        json.WriteQuantity("temperature_offset", phase.TemperatureOffsetKelvin, "K");
+        json.WriteDecimal("load_factor", phase.LoadFactor);
+        json.WriteDecimal("carried", phase.CarriedShare);
+        json.WriteQuantity("pitch_rate", phase.PitchRateRadiansPerSecond, "rad/s");
     }
 
     private static void Factor(Utf8JsonWriter json, StudyFactor factor)
@@ -79,10 +79,10 @@ internal static class StudyJson
     {
         json.WriteString("response", objective.Response.Name);
         json.WriteString("unit", objective.Response.Unit);
-        json.WriteString("goal", StudyWords.Goal(objective));
+        json.WriteString("goal", StudyText.Goal(objective));
         json.WriteBoolean("size_only", objective.Magnitude);
-        json.Plain("resolution", objective.Resolution);
-        json.Plain("weight", weight);
+        json.WriteDecimal("resolution", objective.Resolution);
+        json.WriteDecimal("weight", weight);
     }
 
     private static void Limit(Utf8JsonWriter json, StudyLimit limit)
@@ -90,15 +90,15 @@ internal static class StudyJson
         json.WriteString("response", limit.Response.Name);
         json.WriteString("unit", limit.Response.Unit);
         json.WriteBoolean("size_only", limit.Magnitude);
-        json.Plain("at_least", limit.AtLeast ?? double.NaN);
-        json.Plain("at_most", limit.AtMost ?? double.NaN);
+        json.WriteDecimal("at_least", limit.AtLeast ?? double.NaN);
+        json.WriteDecimal("at_most", limit.AtMost ?? double.NaN);
     }
 
     private static void Strength(Utf8JsonWriter json, StrengthSetting strength)
     {
         json.WriteStartObject();
-        json.Plain("limit_load_factor", strength.LimitLoadFactor);
-        json.Quantity("overhang", strength.OverhangMetres, "m");
+        json.WriteDecimal("limit_load_factor", strength.LimitLoadFactor);
+        json.WriteQuantity("overhang", strength.OverhangMetres, "m");
         json.WriteEndObject();
     }
 }

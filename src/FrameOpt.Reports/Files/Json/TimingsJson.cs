@@ -11,13 +11,13 @@ public static class TimingsJson
     /// <param name="stream">UTF-8; left open.</param>
     public static void Write(RunTimings timings, Stream stream)
     {
-        using var json = PlainJson.Writer(stream);
+        using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();
         json.WriteString("started_utc", timings.StartedUtc.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture));
         json.WriteNumber("threads", timings.Threads);
-        json.Quantity("search", timings.SearchSeconds, "s");
-        json.Quantity("scenarios", timings.ScenarioSeconds, "s");
-        json.Quantity("certificate", timings.CertificateSeconds, "s");
+        json.WriteQuantity("search", timings.SearchSeconds, "s");
+        json.WriteQuantity("scenarios", timings.ScenarioSeconds, "s");
+        json.WriteQuantity("certificate", timings.CertificateSeconds, "s");
         json.WriteString("machine", timings.Machine);
         json.WriteEndObject();
     }

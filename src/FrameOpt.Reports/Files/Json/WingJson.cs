@@ -9,23 +9,23 @@ internal static class WingJson
     public static void Write(Utf8JsonWriter json, Wing wing)
     {
         json.WriteStartObject("wing");
-        json.Quantity("mass", wing.MassKilograms, "kg");
-        json.Quantity("area", wing.AreaSquareMetres, "m²");
-        json.Quantity("span", wing.SpanMetres, "m");
-        json.Quantity("lines", wing.LineLengthMetres, "m");
-        json.Quantity("line_spread", wing.LineSpreadMetres, "m");
+        json.WriteQuantity("mass", wing.MassKilograms, "kg");
+        json.WriteQuantity("area", wing.AreaSquareMetres, "m²");
+        json.WriteQuantity("span", wing.SpanMetres, "m");
+        json.WriteQuantity("lines", wing.LineLengthMetres, "m");
+        json.WriteQuantity("line_spread", wing.LineSpreadMetres, "m");
         json.WriteStartObject("polar");
-        json.Quantity("mass", wing.Polar.ReferenceMassKilograms, "kg");
-        json.Quantity("density", wing.Polar.ReferenceDensity, "kg/m³");
-        json.Objects("rows", wing.Polar.Points, point =>
+        json.WriteQuantity("mass", wing.Polar.ReferenceMassKilograms, "kg");
+        json.WriteQuantity("density", wing.Polar.ReferenceDensity, "kg/m³");
+        json.WriteObjects("rows", wing.Polar.Points, point =>
         {
-            json.Plain("fraction", point.Fraction);
-            json.Quantity("airspeed", point.AirspeedMetresPerSecond, "m/s");
-            json.Plain("glide_ratio", point.GlideRatio);
+            json.WriteDecimal("fraction", point.Fraction);
+            json.WriteQuantity("airspeed", point.AirspeedMetresPerSecond, "m/s");
+            json.WriteDecimal("glide_ratio", point.GlideRatio);
         });
         json.WriteEndObject();
         Coupling(json, wing.RiserCoupling);
-        json.Plain("roll_restoring", wing.RollRestoring);
+        json.WriteDecimal("roll_restoring", wing.RollRestoring);
         Leverage(json, wing.YawLeverage);
         json.WriteEndObject();
     }
@@ -36,8 +36,8 @@ internal static class WingJson
         json.WriteString("from", coupling is RiserCoupling.Measured ? "measurement" : "lines");
         if (coupling is RiserCoupling.Measured measured)
         {
-            json.Quantity("length", measured.LengthMetres, "m");
-            json.Quantity("at_spacing", measured.AtSpacingMetres, "m");
+            json.WriteQuantity("length", measured.LengthMetres, "m");
+            json.WriteQuantity("at_spacing", measured.AtSpacingMetres, "m");
         }
 
         json.WriteEndObject();
@@ -49,11 +49,11 @@ internal static class WingJson
         switch (leverage)
         {
             case YawLeverage.Constant constant:
-                json.Plain("value", constant.Value);
+                json.WriteDecimal("value", constant.Value);
                 break;
             case YawLeverage.FromCoefficients from:
-                json.Plain("roll_restoring", from.RollRestoring);
-                json.Plain("yaw_damping", from.YawDamping);
+                json.WriteDecimal("roll_restoring", from.RollRestoring);
+                json.WriteDecimal("yaw_damping", from.YawDamping);
                 break;
         }
 

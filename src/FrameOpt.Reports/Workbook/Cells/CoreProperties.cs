@@ -25,6 +25,6 @@ internal static class CoreProperties
             new XAttribute(XNamespace.Xmlns + "cp", cp),
             new XAttribute(XNamespace.Xmlns + "dc", dc),
             new XElement(dc + "creator", $"FrameOpt {report.Info.ToolVersion}"),
-            new XElement(dc + "title", PlainText.Clean(report.Study.FullTitle))).Save(stream, SaveOptions.DisableFormatting);
+            new XElement(dc + "title", TextSanitizer.Clean(report.Study.FullTitle))).Save(stream, SaveOptions.DisableFormatting);
     }
 }

@@ -10,7 +10,7 @@ internal static class DataSheet
     public const int HeaderRow = 2;
 
     private const int FrozenColumns = 3;
-    private const int ColumnsToAPage = 16;
+    private const int ColumnsPerPage = 16;
 
     /// <summary>Adds the sheet with its header; the rows are given back, to be written once the workbook is saved.</summary>
     /// <param name="book">To this workbook.</param>
@@ -27,8 +27,8 @@ internal static class DataSheet
         for (var c = 0; c < columns.Count; c++)
         {
             sheet.Column(c + 1).Width = columns[c].WidthCharacters;
-            sheet.Column(c + 1).Style.NumberFormat.Format = columns[c].NumberFormat;
-            if (columns[c].NumberFormat == DataColumn.TextFormat)
+            sheet.Column(c + 1).Style.NumberFormat.Format = columns[c].FormatCode;
+            if (columns[c].FormatCode == DataColumn.TextFormat)
                 sheet.Column(c + 1).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left).Alignment.SetIndent(1);
         }
 
@@ -44,7 +44,7 @@ internal static class DataSheet
         sheet.SheetView.Freeze(HeaderRow, FrozenColumns);
         sheet.PageSetup.SetRowsToRepeatAtTop(HeaderRow, HeaderRow);
         sheet.PageSetup.SetColumnsToRepeatAtLeft(1, FrozenColumns);
-        SheetStyle.Print(sheet, report, Math.Max(2, (columns.Count + ColumnsToAPage - 1) / ColumnsToAPage));
+        SheetStyle.Print(sheet, report, Math.Max(2, (columns.Count + ColumnsPerPage - 1) / ColumnsPerPage));
         sheet.PageSetup.PrintAreas.Add(1, 1, HeaderRow + rows.Count, columns.Count);
         return new DataRows(name, HeaderRow + 1, rows);
     }
@@ -52,21 +52,21 @@ internal static class DataSheet
 
 /// <summary>A column of a long table in the workbook.</summary>
 /// <param name="Header">With its unit.</param>
-/// <param name="NumberFormat">How its numbers are shown.</param>
+/// <param name="FormatCode">How its numbers are shown.</param>
 /// <param name="WidthCharacters">Of the column.</param>
-internal sealed record DataColumn(string Header, string NumberFormat, double WidthCharacters)
+internal sealed record DataColumn(string Header, string FormatCode, double WidthCharacters)
 {
     /// <summary>The number format of a column of texts.</summary>
     public const string TextFormat = "@";
 
-    private const double NarrowestCharacters = 9;
+    private const double MinWidthCharacters = 9;
 
     /// <summary>A column of numbers as wide as the longest word of its header.</summary>
-    public static DataColumn OfNumbers(string header, string numberFormat)
+    public static DataColumn OfNumbers(string header, string formatCode)
     {
         var spaced = header.Replace('_', ' ').Replace("[", " [");
         var longestWord = spaced.Split(' ').Max(word => word.Length);
-        return new DataColumn(spaced.Replace("  ", " "), numberFormat, Math.Clamp(longestWord + 2.0, NarrowestCharacters, 24));
+        return new DataColumn(spaced.Replace("  ", " "), formatCode, Math.Clamp(longestWord + 2.0, MinWidthCharacters, 24));
     }
 }
 

@@ -14,7 +14,7 @@ internal static class FormulaWriter
             var part = RowWriter.Sheet(book, onSheet.Key);
             var cells = part.Worksheet.Descendants<Cell>().ToDictionary(cell => cell.CellReference!.Value!);
             foreach (var formula in onSheet)
-                Write(cells[CellNames.Cell(formula.Row, formula.Column)], formula.Formula);
+                Write(cells[CellAddress.Relative(formula.Row, formula.Column)], formula.Formula);
             part.Worksheet.Save();
             part.UnloadRootElement();
         }

@@ -47,7 +47,7 @@ internal static partial class RowWriter
             .Select(column => (Min: (int)column.Attribute("min")!, Max: (int)column.Attribute("max")!, Style: (string?)column.Attribute("style") ?? "0"))
             .ToList();
         var width = table.Rows.Count == 0 ? 0 : table.Rows[0].Count;
-        return [.. Enumerable.Range(1, width).Select(c => (CellNames.Letters(c), columns.First(column => column.Min <= c && c <= column.Max).Style))];
+        return [.. Enumerable.Range(1, width).Select(c => (CellAddress.Letters(c), columns.First(column => column.Min <= c && c <= column.Max).Style))];
     }
 
     private static void WriteRow(StreamWriter writer, int row, IReadOnlyList<object> values, (string Letters, string Style)[] columns)
@@ -71,7 +71,7 @@ internal static partial class RowWriter
 
     /// <summary>The text as XML; what would read as an escape of the file format (_x0041_) gets its own underscore escaped.</summary>
     private static string Escaped(string text) =>
-        FormatEscape().Replace(PlainText.Clean(text), "_x005F_").Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;");
+        FormatEscape().Replace(TextSanitizer.Clean(text), "_x005F_").Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;");
 
     [GeneratedRegex("_(?=x[0-9A-Fa-f]{4}_)")]
     private static partial Regex FormatEscape();

@@ -20,12 +20,12 @@ internal static class SheetStyle
     /// <summary>Size of running text.</summary>
     public const double TextPoints = 11;
 
-    private const int LongestCellText = 32_000;
-    private const int LongestHeaderText = 80;
+    private const int MaxCellTextLength = 32_000;
+    private const int MaxHeaderTextLength = 80;
     /// <summary>Widths count digits; running text has narrower letters among them.</summary>
-    private const double LettersPerDigit = 1.17;
+    private const double CharactersPerDigit = 1.17;
     private const double LineHeightPoints = 15;
-    private const double TallestRowPoints = 400;
+    private const double MaxRowHeightPoints = 400;
     private static readonly XLColor blue = XLColor.FromHtml("#" + Blue);
     private static readonly XLColor yellow = XLColor.FromHtml("#" + Yellow);
     private static readonly XLColor inputBlue = XLColor.FromHtml("#" + InputBlue);
@@ -34,9 +34,9 @@ internal static class SheetStyle
     /// <summary>Text stays text: no formula, no date, no character that XML forbids.</summary>
     public static void Text(IXLCell cell, string text)
     {
-        var clean = PlainText.Clean(text.Length <= LongestCellText ? text : text[..LongestCellText] + "…");
+        var clean = TextSanitizer.Clean(text.Length <= MaxCellTextLength ? text : text[..MaxCellTextLength] + "…");
         cell.SetValue(clean);
-        if (PlainText.LooksLikeFormula(clean))
+        if (TextSanitizer.StartsLikeFormula(clean))
             cell.Style.IncludeQuotePrefix = true;
     }
 
@@ -62,16 +62,16 @@ internal static class SheetStyle
         .Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
 
     /// <summary>A word or a unit to the right of a figure.</summary>
-    public static void Beside(IXLCell cell, string text)
+    public static void UnitText(IXLCell cell, string text)
     {
         Text(cell, text);
         cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left).Alignment.SetIndent(1);
     }
 
     /// <summary>A cell whose formula follows with its value.</summary>
-    public static void Output(IXLCell cell, string numberFormat)
+    public static void Output(IXLCell cell, string formatCode)
     {
-        cell.Style.NumberFormat.Format = numberFormat;
+        cell.Style.NumberFormat.Format = formatCode;
         cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
     }
 
@@ -98,8 +98,8 @@ internal static class SheetStyle
     {
         var most = 1.0;
         foreach (var (text, width) in cells)
-            most = Math.Max(most, text.Split('\n').Sum(line => Math.Ceiling(Math.Max(1, line.Sum(c => c < '\u1100' ? 1.0 : 1.9)) / (width * LettersPerDigit))));
-        return Math.Min(TallestRowPoints, LineHeightPoints * most + 1);
+            most = Math.Max(most, text.Split('\n').Sum(line => Math.Ceiling(Math.Max(1, line.Sum(c => c < '\u1100' ? 1.0 : 1.9)) / (width * CharactersPerDigit))));
+        return Math.Min(MaxRowHeightPoints, LineHeightPoints * most + 1);
     }
 
     /// <summary>A4 landscape, as many pages wide as said, numbered, named by study.</summary>
@@ -122,7 +122,7 @@ internal static class SheetStyle
     /// <summary>In a page header an ampersand is a code unless doubled, and all of it must stay under 255 characters.</summary>
     private static string InHeader(string text)
     {
-        var line = PlainText.Clean(text).ReplaceLineEndings(" ");
-        return PlainText.Clean(line.Length <= LongestHeaderText ? line : line[..LongestHeaderText] + "…").Replace("&", "&&");
+        var line = TextSanitizer.Clean(text).ReplaceLineEndings(" ");
+        return TextSanitizer.Clean(line.Length <= MaxHeaderTextLength ? line : line[..MaxHeaderTextLength] + "…").Replace("&", "&&");
     }
 }

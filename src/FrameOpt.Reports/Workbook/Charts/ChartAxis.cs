@@ -4,20 +4,20 @@ namespace FrameOpt.Reports.Workbook.Charts;
 
 /// <summary>An axis of a chart.</summary>
 /// <param name="Title">With its unit.</param>
-/// <param name="NumberFormat">Of its figures.</param>
+/// <param name="FormatCode">Of its figures.</param>
 /// <param name="Range">Its ends, or null to leave them to the program.</param>
-internal sealed record ChartAxis(string Title, string NumberFormat, (double From, double To)? Range = null)
+internal sealed record ChartAxis(string Title, string FormatCode, (double From, double To)? Range = null)
 {
     /// <summary>An axis whose ends lie a little beyond the values, at round figures.</summary>
-    public static ChartAxis Around(string title, string numberFormat, IEnumerable<double> values)
+    public static ChartAxis Spanning(string title, string formatCode, IEnumerable<double> values)
     {
         var finite = values.Where(double.IsFinite).ToList();
         if (finite.Count == 0 || finite.Max() == finite.Min())
-            return new ChartAxis(title, numberFormat);
+            return new ChartAxis(title, formatCode);
         var step = Math.Pow(10, Math.Floor(Math.Log10(finite.Max() - finite.Min())));
         step = (finite.Max() - finite.Min()) / step < 2 ? step / 5 : (finite.Max() - finite.Min()) / step < 5 ? step / 2 : step;
         double Round(double steps) => (double)((decimal)steps * (decimal)step);
-        return new ChartAxis(title, numberFormat, (Round(Math.Floor(finite.Min() / step)), Round(Math.Ceiling(finite.Max() / step))));
+        return new ChartAxis(title, formatCode, (Round(Math.Floor(finite.Min() / step)), Round(Math.Ceiling(finite.Max() / step))));
     }
 }
 
@@ -33,8 +33,8 @@ internal sealed record ChartColumn(string Reference, IReadOnlyList<object> Value
 /// <param name="Name">In the legend.</param>
 /// <param name="X">Across, or the categories of bars.</param>
 /// <param name="Y">Up.</param>
-/// <param name="Look">How it is drawn.</param>
-internal sealed record ChartSeries(string Name, ChartColumn X, ChartColumn Y, SeriesLook Look)
+/// <param name="Style">How it is drawn.</param>
+internal sealed record ChartSeries(string Name, ChartColumn X, ChartColumn Y, SeriesStyle Style)
 {
     /// <summary>A text beside each point, in order; empty for none.</summary>
     public IReadOnlyList<string> Labels { get; init; } = [];
@@ -56,7 +56,7 @@ internal sealed record PlacedChart(string SheetName, int Row, int Column, string
 /// <param name="Dash">solid, dash, sysDot.</param>
 /// <param name="Pattern">Of a bar: null for plain, else a hatch.</param>
 /// <remarks>Colours: M. Okabe, K. Ito, Color Universal Design, 2008.</remarks>
-internal sealed record SeriesLook(string Colour, string? Marker = null, int MarkerPoints = 7, double LinePoints = 0, string Dash = "solid", string? Pattern = null)
+internal sealed record SeriesStyle(string Colour, string? Marker = null, int MarkerPoints = 7, double LinePoints = 0, string Dash = "solid", string? Pattern = null)
 {
     public const string Blue = "0072B2";
     public const string SkyBlue = "56B4E9";

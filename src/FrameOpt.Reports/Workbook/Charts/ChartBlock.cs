@@ -15,7 +15,7 @@ internal sealed record ChartBlock(IReadOnlyList<DataColumn> Columns, IReadOnlyLi
     {
         var first = DataSheet.HeaderRow + 1 + firstRow;
         return new ChartColumn(
-            CellNames.Column(ChartSheets.DataSheetName, FirstColumn + column, first, first + count - 1),
+            CellAddress.Column(ChartSheets.DataSheetName, FirstColumn + column, first, first + count - 1),
             [.. Rows.Skip(firstRow).Take(count).Select(row => row[column])]);
     }
 

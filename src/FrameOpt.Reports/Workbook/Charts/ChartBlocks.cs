@@ -10,31 +10,31 @@ namespace FrameOpt.Reports.Workbook.Charts;
 /// <summary>The figures that the charts draw.</summary>
 internal static class ChartBlocks
 {
-    private const int MostObjectives = 3;
-    private const int NameLetters = 40;
+    private const int MaxObjectives = 3;
+    private const int MaxNameLength = 40;
 
     /// <summary>Baseline first (blank when there is none), then the front by rank: rank, and up to three objectives.</summary>
     public static ChartBlock Front(RunReport report)
     {
         var study = report.Result.Study;
-        var objectives = study.Objectives.Take(MostObjectives).ToList();
-        List<object> baseline = ["baseline", .. objectives.Select(objective => (object)OfBaseline(report.Result, objective))];
+        var objectives = study.Objectives.Take(MaxObjectives).ToList();
+        List<object> baseline = ["baseline", .. objectives.Select(objective => (object)BaselineValue(report.Result, objective))];
         return new ChartBlock(
             [
                 new DataColumn("front: rank", DataColumn.TextFormat, 10),
-                .. objectives.Select(objective => DataColumn.OfNumbers(Header(objective), Figures.NumberFormat(objective.Response.Unit))),
+                .. objectives.Select(objective => DataColumn.OfNumbers(Header(objective), NumberFormat.FormatCode(objective.Response.Unit))),
             ],
             [
                 baseline,
-                .. report.Result.Front.Take(ShownDesigns.MostDesigns).Select(design => (object[])[
-                    FormattableString.Invariant($"{design.Rank}"), .. design.Objectives.Take(MostObjectives).Cast<object>()]),
+                .. report.Result.Front.Take(DisplayedDesigns.MaxDesigns).Select(design => (object[])[
+                    FormattableString.Invariant($"{design.Rank}"), .. design.Objectives.Take(MaxObjectives).Cast<object>()]),
             ]);
     }
 
     /// <summary>Name and unit of an objective, short enough for an axis.</summary>
     public static string Header(StudyObjective objective)
     {
-        var name = ChartText.Short(StudyWords.Name(objective.Response, objective.Magnitude).Replace('_', ' '), NameLetters);
+        var name = TextTruncation.Truncate(StudyText.Name(objective.Response, objective.Magnitude).Replace('_', ' '), MaxNameLength);
         return objective.Response.Unit.Length == 0 ? name : $"{name} [{objective.Response.Unit}]";
     }
 
@@ -45,7 +45,7 @@ internal static class ChartBlocks
             .. designs.Select(design => DataColumn.OfNumbers($"residual, {design.Name} [N·m], right +", "0.00")),
         ],
         [.. study.Mission.Select((phase, p) => (object[])[
-            ChartText.Short(phase.Name, NameLetters), .. designs.Select(design => (object)design.Evaluation.Phases[p][PhaseQuantity.Residual])])]);
+            TextTruncation.Truncate(phase.Name, MaxNameLength), .. designs.Select(design => (object)design.Evaluation.Phases[p][PhaseQuantity.Residual])])]);
 
     /// <summary>Residual and torque of the best compromise over the propeller's speed.</summary>
     public static ChartBlock Curve(StudyResult result) => new(
@@ -71,9 +71,9 @@ internal static class ChartBlocks
             DataColumn.OfNumbers("residual [N·m], right +", "0.00"),
         ],
         [.. result.Chosen!.Phases.Where(phase => phase.Phase.Power is not PhasePower.EngineOff)
-            .Select(phase => (object[])[ChartText.Short(phase.Phase.Name, NameLetters), phase[PhaseQuantity.Rpm], phase[PhaseQuantity.Residual]])]);
+            .Select(phase => (object[])[TextTruncation.Truncate(phase.Phase.Name, MaxNameLength), phase[PhaseQuantity.Rpm], phase[PhaseQuantity.Residual]])]);
 
-    private static double OfBaseline(StudyResult result, StudyObjective objective) => result.Baseline is not { Failure: null } baseline ? double.NaN
+    private static double BaselineValue(StudyResult result, StudyObjective objective) => result.Baseline is not { Failure: null } baseline ? double.NaN
         : objective.Magnitude ? Math.Abs(baseline[objective.Response])
         : baseline[objective.Response];
 }

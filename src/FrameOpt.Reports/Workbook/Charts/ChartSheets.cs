@@ -10,13 +10,13 @@ internal static class ChartSheets
 {
     public const string SheetName = "Charts";
     public const string DataSheetName = "Chart data";
-    private const int RowsToAChart = 24;
+    private const int RowsPerChart = 24;
     private const int SecondColumn = 12;
     private const int LastColumn = 21;
     private const double ColumnWidth = 8.43;
     private const string Note = "What the sheet Charts draws, block by block from left to right. Change a figure and its chart follows.";
 
-    public static void Add(XLWorkbook book, RunReport report, LaterParts later)
+    public static void Add(XLWorkbook book, RunReport report, DeferredParts deferred)
     {
         var compared = ComparedDesign.Of(report);
         var blocks = SideBySide([
@@ -33,25 +33,25 @@ internal static class ChartSheets
         SheetStyle.Text(sheet.Cell(2, 1), $"Drawn from the sheet {DataSheetName}, as the run found it; they do not follow the weights typed on the sheet {RankingLayout.Sheet}.");
         var charts = FrontCharts.Of(report, blocks[0]).Append(("Residual torque in each phase", Phases(blocks[1], compared))).Append(("Residual torque against propeller speed", RpmChart.Of(report.Result, blocks[2], blocks[3], blocks[4]))).ToList();
         for (var i = 0; i < charts.Count; i++)
-            later.Charts.Add(new PlacedChart(SheetName, 4 + i / 2 * RowsToAChart, i % 2 == 0 ? 1 : SecondColumn, charts[i].Item1, charts[i].Item2));
-        var lastRow = 3 + (charts.Count + 1) / 2 * RowsToAChart;
+            deferred.Charts.Add(new PlacedChart(SheetName, 4 + i / 2 * RowsPerChart, i % 2 == 0 ? 1 : SecondColumn, charts[i].Item1, charts[i].Item2));
+        var lastRow = 3 + (charts.Count + 1) / 2 * RowsPerChart;
         SheetStyle.Print(sheet, report, pagesWide: 1);
         sheet.PageSetup.FitToPages(1, 1);
         sheet.PageSetup.PrintAreas.Add(1, 1, lastRow, LastColumn + 1);
-        later.DataSheets.Add(end => DataSheet.Add(end, report, DataSheetName, Note, [.. blocks.SelectMany(block => block.Columns)], Rows(blocks), filter: false));
+        deferred.DataSheets.Add(end => DataSheet.Add(end, report, DataSheetName, Note, [.. blocks.SelectMany(block => block.Columns)], Rows(blocks), filter: false));
     }
 
     private static System.Xml.Linq.XElement Phases(ChartBlock block, IReadOnlyList<ComparedDesign> compared)
     {
-        SeriesLook[] looks =
+        SeriesStyle[] styles =
         [
-            new(SeriesLook.Blue), new(SeriesLook.Orange, Pattern: "wdUpDiag"), new(SeriesLook.Green, Pattern: "dkHorz"), new(SeriesLook.Purple, Pattern: "wdDnDiag"),
+            new(SeriesStyle.Blue), new(SeriesStyle.Orange, Pattern: "wdUpDiag"), new(SeriesStyle.Green, Pattern: "dkHorz"), new(SeriesStyle.Purple, Pattern: "wdDnDiag"),
         ];
         return ChartXml.Bars(
             "Residual torque left to the pilot in each phase",
             "phase",
             new ChartAxis("residual torque [N·m], turns right +", "General"),
-            [.. compared.Select((design, d) => new ChartSeries(design.Name, block.Column(0), block.Column(1 + d), looks[d]))]);
+            [.. compared.Select((design, d) => new ChartSeries(design.Name, block.Column(0), block.Column(1 + d), styles[d]))]);
     }
 
     private static List<ChartBlock> SideBySide(IReadOnlyList<ChartBlock> blocks)

@@ -11,18 +11,18 @@ internal static class ChartXml
     private const string XAxisId = "111111111";
     private const string YAxisId = "222222222";
     /// <summary>Right, left, above, below in turn, so that labels of near points do not lie on each other.</summary>
-    private static readonly string[] labelPlaces = ["r", "l", "t", "b"];
+    private static readonly string[] labelPositions = ["r", "l", "t", "b"];
     private static readonly XNamespace c = "http://schemas.openxmlformats.org/drawingml/2006/chart";
     private static readonly XNamespace a = "http://schemas.openxmlformats.org/drawingml/2006/main";
 
     /// <summary>Points across and up.</summary>
-    public static XElement Scatter(string title, ChartAxis x, ChartAxis y, IReadOnlyList<ChartSeries> series) => Space(title,
+    public static XElement Scatter(string title, ChartAxis x, ChartAxis y, IReadOnlyList<ChartSeries> series) => ChartSpace(title,
         new XElement(c + "scatterChart", Value("scatterStyle", "lineMarker"), Value("varyColors", "0"), series.Select(ScatterSeries), Value("axId", XAxisId), Value("axId", YAxisId)),
         ValueAxis(x, XAxisId, YAxisId, "b"),
         ValueAxis(y, YAxisId, XAxisId, "l"));
 
     /// <summary>Bars side by side for each category.</summary>
-    public static XElement Bars(string title, string categories, ChartAxis y, IReadOnlyList<ChartSeries> series) => Space(title,
+    public static XElement Bars(string title, string categories, ChartAxis y, IReadOnlyList<ChartSeries> series) => ChartSpace(title,
         new XElement(
             c + "barChart", Value("barDir", "col"), Value("grouping", "clustered"), Value("varyColors", "0"), series.Select(BarSeries), Value("gapWidth", "80"),
             Value("axId", XAxisId), Value("axId", YAxisId)),
@@ -31,7 +31,7 @@ internal static class ChartXml
             Value("majorTickMark", "none"), Value("minorTickMark", "none"), Value("tickLblPos", "low"), Value("crossAx", YAxisId), Value("crosses", "autoZero")),
         ValueAxis(y, YAxisId, XAxisId, "l"));
 
-    private static XElement Space(string title, params XElement[] plot) => new(
+    private static XElement ChartSpace(string title, params XElement[] plot) => new(
         c + "chartSpace",
         new XAttribute(XNamespace.Xmlns + "c", c), new XAttribute(XNamespace.Xmlns + "a", a),
         Value("roundedCorners", "0"),
@@ -47,44 +47,44 @@ internal static class ChartXml
         new XElement(c + "txPr", new XElement(a + "bodyPr"), new XElement(a + "lstStyle"), new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", 1000)), new XElement(a + "endParaRPr", new XAttribute("lang", "en-GB")))));
 
     private static XElement ScatterSeries(ChartSeries series, int index) => new(
-        c + "ser", Head(series, index),
-        new XElement(c + "spPr", Line(series.Look)),
-        Marker(series.Look),
+        c + "ser", SeriesHeader(series, index),
+        new XElement(c + "spPr", Line(series.Style)),
+        Marker(series.Style),
         Labels(series),
         new XElement(c + "xVal", Data(series.X)),
         new XElement(c + "yVal", Data(series.Y)),
         Value("smooth", "0"));
 
     private static XElement BarSeries(ChartSeries series, int index) => new(
-        c + "ser", Head(series, index),
-        new XElement(c + "spPr", BarFill(series.Look), new XElement(a + "ln", new XAttribute("w", 9525), Fill(series.Look.Colour))),
+        c + "ser", SeriesHeader(series, index),
+        new XElement(c + "spPr", BarFill(series.Style), new XElement(a + "ln", new XAttribute("w", 9525), Fill(series.Style.Colour))),
         Value("invertIfNegative", "0"),
         new XElement(c + "cat", Data(series.X)),
         new XElement(c + "val", Data(series.Y)));
 
-    private static XElement[] Head(ChartSeries series, int index) =>
+    private static XElement[] SeriesHeader(ChartSeries series, int index) =>
         [Value("idx", Text(index)), Value("order", Text(index)), new XElement(c + "tx", new XElement(c + "v", series.Name))];
 
-    private static XElement Marker(SeriesLook look) => look.Marker is null
+    private static XElement Marker(SeriesStyle style) => style.Marker is null
         ? new XElement(c + "marker", Value("symbol", "none"))
         : new XElement(
-            c + "marker", Value("symbol", look.Marker), Value("size", Text(look.MarkerPoints)),
-            new XElement(c + "spPr", look.Marker == "x" ? new XElement(a + "noFill") : Fill(look.Colour), new XElement(a + "ln", new XAttribute("w", 12700), Fill(look.Marker == "x" ? look.Colour : "FFFFFF"))));
+            c + "marker", Value("symbol", style.Marker), Value("size", Text(style.MarkerPoints)),
+            new XElement(c + "spPr", style.Marker == "x" ? new XElement(a + "noFill") : Fill(style.Colour), new XElement(a + "ln", new XAttribute("w", 12700), Fill(style.Marker == "x" ? style.Colour : "FFFFFF"))));
 
     private static XElement? Labels(ChartSeries series) => series.Labels.Count == 0 ? null : new XElement(
         c + "dLbls",
         series.Labels.Select((label, i) => new XElement(
-            c + "dLbl", Value("idx", Text(i)), new XElement(c + "tx", Rich(label, 900)), Value("dLblPos", labelPlaces[i % labelPlaces.Length]),
+            c + "dLbl", Value("idx", Text(i)), new XElement(c + "tx", RichText(label, 900)), Value("dLblPos", labelPositions[i % labelPositions.Length]),
             Value("showLegendKey", "0"), Value("showVal", "1"), Value("showCatName", "0"), Value("showSerName", "0"), Value("showPercent", "0"), Value("showBubbleSize", "0"))),
         Value("showLegendKey", "0"), Value("showVal", "0"), Value("showCatName", "0"), Value("showSerName", "0"), Value("showPercent", "0"), Value("showBubbleSize", "0"));
 
-    private static XElement Line(SeriesLook look) => look.LinePoints == 0
+    private static XElement Line(SeriesStyle style) => style.LinePoints == 0
         ? new XElement(a + "ln", new XAttribute("w", 19050), new XElement(a + "noFill"))
-        : new XElement(a + "ln", new XAttribute("w", Text((int)(12700 * look.LinePoints))), Fill(look.Colour), new XElement(a + "prstDash", new XAttribute("val", look.Dash)));
+        : new XElement(a + "ln", new XAttribute("w", Text((int)(12700 * style.LinePoints))), Fill(style.Colour), new XElement(a + "prstDash", new XAttribute("val", style.Dash)));
 
-    private static XElement BarFill(SeriesLook look) => look.Pattern is null ? Fill(look.Colour) : new XElement(
-        a + "pattFill", new XAttribute("prst", look.Pattern),
-        new XElement(a + "fgClr", new XElement(a + "srgbClr", new XAttribute("val", look.Colour))),
+    private static XElement BarFill(SeriesStyle style) => style.Pattern is null ? Fill(style.Colour) : new XElement(
+        a + "pattFill", new XAttribute("prst", style.Pattern),
+        new XElement(a + "fgClr", new XElement(a + "srgbClr", new XAttribute("val", style.Colour))),
         new XElement(a + "bgClr", new XElement(a + "srgbClr", new XAttribute("val", "FFFFFF"))));
 
     private static XElement Fill(string colour) => new(a + "solidFill", new XElement(a + "srgbClr", new XAttribute("val", colour)));
@@ -107,15 +107,15 @@ internal static class ChartXml
         Value("axPos", side),
         new XElement(c + "majorGridlines", new XElement(c + "spPr", new XElement(a + "ln", new XAttribute("w", 6350), Fill("D9D9D9")))),
         Title(axis.Title, 1000),
-        new XElement(c + "numFmt", new XAttribute("formatCode", axis.NumberFormat), new XAttribute("sourceLinked", "0")),
+        new XElement(c + "numFmt", new XAttribute("formatCode", axis.FormatCode), new XAttribute("sourceLinked", "0")),
         Value("majorTickMark", "out"), Value("minorTickMark", "none"), Value("tickLblPos", "low"),
         Value("crossAx", crosses), Value("crosses", "autoZero"), Value("crossBetween", side == "l" && axis.Range is null && crosses == XAxisId ? "between" : "midCat"));
 
-    private static XElement Title(string text, int size) => new(c + "title", new XElement(c + "tx", Rich(text, size)), Value("overlay", "0"));
+    private static XElement Title(string text, int size) => new(c + "title", new XElement(c + "tx", RichText(text, size)), Value("overlay", "0"));
 
-    private static XElement Rich(string text, int size) => new(
+    private static XElement RichText(string text, int size) => new(
         c + "rich", new XElement(a + "bodyPr"), new XElement(a + "lstStyle"),
-        new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", size)), new XElement(a + "r", Run("rPr", size), new XElement(a + "t", PlainText.Clean(text)))));
+        new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", size)), new XElement(a + "r", Run("rPr", size), new XElement(a + "t", TextSanitizer.Clean(text)))));
 
     private static XElement Run(string name, int size) => new(a + name, name == "rPr" ? new XAttribute("lang", "en-GB") : null, new XAttribute("sz", size), new XAttribute("b", "0"));
 

@@ -19,17 +19,17 @@ internal static class FrontCharts
         {
             var title = $"The front: {front.Columns[up].Header} against {front.Columns[1].Header}";
             var view = up;
-            ChartAxis Axis(int column) => ChartAxis.Around(
-                Title(report, column), "General", front.Column(column).Values.OfType<double>());
-            yield return (title, ChartXml.Scatter(Words(report), Axis(1), Axis(view), [.. Series(report, front, view)]));
+            ChartAxis Axis(int column) => ChartAxis.Spanning(
+                AxisTitle(report, column), "General", front.Column(column).Values.OfType<double>());
+            yield return (title, ChartXml.Scatter(ChartTitle(report), Axis(1), Axis(view), [.. Series(report, front, view)]));
         }
     }
 
-    private static string Words(RunReport report) => report.Result.Front.Count > ShownDesigns.MostDesigns
-        ? $"The front: best {Figures.Count(ShownDesigns.MostDesigns)} of {Figures.Count(report.Result.Front.Count)} designs"
-        : $"The front: {Figures.Count(report.Result.Front.Count)} designs";
+    private static string ChartTitle(RunReport report) => report.Result.Front.Count > DisplayedDesigns.MaxDesigns
+        ? $"The front: best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} of {NumberFormat.Count(report.Result.Front.Count)} designs"
+        : $"The front: {NumberFormat.Count(report.Result.Front.Count)} designs";
 
-    private static string Title(RunReport report, int column)
+    private static string AxisTitle(RunReport report, int column)
     {
         var objective = report.Result.Study.Objectives[column - 1];
         return $"{ChartBlocks.Header(objective)}, {(objective.Maximise ? "more" : "less")} is better";
@@ -37,20 +37,20 @@ internal static class FrontCharts
 
     private static IEnumerable<ChartSeries> Series(RunReport report, ChartBlock front, int up)
     {
-        ChartSeries Of(string name, int first, int count, SeriesLook look) => new(name, front.Column(1, first, count), front.Column(up, first, count), look);
+        ChartSeries Of(string name, int first, int count, SeriesStyle style) => new(name, front.Column(1, first, count), front.Column(up, first, count), style);
         var others = front.Rows.Count - FirstRanked - Ranked;
         if (others > 0)
-            yield return Of("front", FirstRanked + Ranked, others, new SeriesLook(SeriesLook.SkyBlue, "circle", 5));
+            yield return Of("front", FirstRanked + Ranked, others, new SeriesStyle(SeriesStyle.SkyBlue, "circle", 5));
         var ranked = Math.Min(Ranked, front.Rows.Count - FirstRanked);
         if (ranked > 0)
         {
-            yield return Of("ranked 2 to 10", FirstRanked, ranked, new SeriesLook(SeriesLook.Vermillion, "diamond", 8))
+            yield return Of("ranked 2 to 10", FirstRanked, ranked, new SeriesStyle(SeriesStyle.Vermillion, "diamond", 8))
                 with
             { Labels = [.. front.Column(0, FirstRanked, ranked).Values.Cast<string>()] };
         }
 
         if (report.Result.Baseline is { Failure: null })
-            yield return Of("baseline", Baseline, 1, new SeriesLook(SeriesLook.Black, "x", 9)) with { Labels = ["baseline"] };
-        yield return Of("best compromise", Chosen, 1, new SeriesLook(SeriesLook.Blue, "square", 10)) with { Labels = ["best"] };
+            yield return Of("baseline", Baseline, 1, new SeriesStyle(SeriesStyle.Black, "x", 9)) with { Labels = ["baseline"] };
+        yield return Of("best compromise", Chosen, 1, new SeriesStyle(SeriesStyle.Blue, "square", 10)) with { Labels = ["best"] };
     }
 }

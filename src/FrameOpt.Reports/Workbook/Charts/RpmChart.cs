@@ -13,8 +13,8 @@ internal static class RpmChart
         var phase = result.Chosen!.Phases[result.Study.Band.PhaseIndex];
         var speeds = curve.Column(0).Values.Concat(marks.Column(1).Values).OfType<double>();
         return ChartXml.Scatter(
-            $"Best compromise at the airspeed of {ChartText.Short(phase.Phase.Name, 30)} ({Figures.Text(phase[PhaseQuantity.Airspeed], "m/s")}); each phase marked at its own",
-            ChartAxis.Around("propeller speed [rpm]", "0", speeds),
+            $"Best compromise at the airspeed of {TextTruncation.Truncate(phase.Phase.Name, 30)} ({NumberFormat.Text(phase[PhaseQuantity.Airspeed], "m/s")}); each phase marked at its own",
+            ChartAxis.Spanning("propeller speed [rpm]", "0", speeds),
             new ChartAxis("torque [N·m]; residual turns right +", "General"),
             [.. Series(result, curve, band, marks)]);
     }
@@ -23,17 +23,17 @@ internal static class RpmChart
     {
         if (curve.Rows.Count > 0)
         {
-            yield return new("residual torque", curve.Column(0), curve.Column(1), new SeriesLook(SeriesLook.Blue, LinePoints: 2.25));
-            yield return new("propeller torque", curve.Column(0), curve.Column(2), new SeriesLook(SeriesLook.Orange, LinePoints: 2.25, Dash: "dash"));
+            yield return new("residual torque", curve.Column(0), curve.Column(1), new SeriesStyle(SeriesStyle.Blue, LinePoints: 2.25));
+            yield return new("propeller torque", curve.Column(0), curve.Column(2), new SeriesStyle(SeriesStyle.Orange, LinePoints: 2.25, Dash: "dash"));
         }
 
         if (band.Rows.Count > 0)
-            yield return new($"balanced within {Figures.Text(result.Study.Band.WithinNewtonMetres, "N·m")}", band.Column(0), band.Column(1), new SeriesLook(SeriesLook.Green, LinePoints: 1.5, Dash: "sysDot"));
+            yield return new($"balanced within {NumberFormat.Text(result.Study.Band.WithinNewtonMetres, "N·m")}", band.Column(0), band.Column(1), new SeriesStyle(SeriesStyle.Green, LinePoints: 1.5, Dash: "sysDot"));
         if (marks.Rows.Count > 0)
         {
-            yield return new ChartSeries("phases under power", marks.Column(1), marks.Column(2), new SeriesLook(SeriesLook.Vermillion, "diamond", 9))
+            yield return new ChartSeries("phases under power", marks.Column(1), marks.Column(2), new SeriesStyle(SeriesStyle.Vermillion, "diamond", 9))
                 with
-            { Labels = [.. marks.Column(0).Values.Cast<string>().Select(name => ChartText.Short(name, 24))] };
+            { Labels = [.. marks.Column(0).Values.Cast<string>().Select(name => TextTruncation.Truncate(name, 24))] };
         }
     }
 }

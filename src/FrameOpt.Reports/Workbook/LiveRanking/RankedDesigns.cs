@@ -12,9 +12,9 @@ internal sealed class RankedDesigns
         var result = report.Result;
         Study = result.Study;
         Criteria = RankingCriterion.Of(Study);
-        Designs = [.. result.Front.Take(ShownDesigns.MostDesigns)];
+        Designs = [.. result.Front.Take(DisplayedDesigns.MaxDesigns)];
         (Best, Worst, Norm) = Scale(result);
-        Share = [.. Study.Objectives.Select((_, o) => Best[o] == Worst[o] ? 0 : Criteria[o].Weight / Study.Ranking.Weights.Sum())];
+        WeightShare = [.. Study.Objectives.Select((_, o) => Best[o] == Worst[o] ? 0 : Criteria[o].Weight / Study.Ranking.Weights.Sum())];
         var models = LeverageSettings.Models(result.Mission);
         Evaluations = [.. models.Select((model, l) => (IReadOnlyList<DesignEvaluation>)(l == LeverageSettings.AsInStudy
             ? [.. report.FrontEvaluations.Take(Designs.Count)]
@@ -22,7 +22,7 @@ internal sealed class RankedDesigns
         Baseline = Study.Baseline is { } baseline ? [.. models.Select(model => model.Evaluate(baseline))] : [];
         Scores = [.. Designs.Select(Score)];
         Ranks = [.. Scores.Select(score => 1 + Scores.Count(other => IsTopsis ? other > score : other < score))];
-        Order = [.. Ranks.Select((rank, i) => rank + Ranks.Take(i).Count(other => other == rank))];
+        Positions = [.. Ranks.Select((rank, i) => rank + Ranks.Take(i).Count(other => other == rank))];
     }
 
     public Study Study { get; }
@@ -43,7 +43,7 @@ internal sealed class RankedDesigns
     public IReadOnlyList<int> Ranks { get; }
 
     /// <summary>Each design's place in the table, equal ranks one after the other.</summary>
-    public IReadOnlyList<int> Order { get; }
+    public IReadOnlyList<int> Positions { get; }
 
     public bool IsTopsis => Study.Ranking.Method == RankingMethod.Topsis;
 
@@ -57,7 +57,7 @@ internal sealed class RankedDesigns
     public IReadOnlyList<double> Norm { get; }
 
     /// <summary>Each objective's part of all weights; 0 for one without range.</summary>
-    public IReadOnlyList<double> Share { get; }
+    public IReadOnlyList<double> WeightShare { get; }
 
     private static (double[] Best, double[] Worst, double[] Norm) Scale(StudyResult result)
     {
@@ -77,8 +77,8 @@ internal sealed class RankedDesigns
             var divisor = IsTopsis ? Norm[o] : worst - best;
             if (best == worst || divisor == 0)
                 continue;
-            var fromBest = Share[o] * ((design.Objectives[o] - best) / divisor);
-            var fromWorst = Share[o] * ((worst - design.Objectives[o]) / divisor);
+            var fromBest = WeightShare[o] * ((design.Objectives[o] - best) / divisor);
+            var fromWorst = WeightShare[o] * ((worst - design.Objectives[o]) / divisor);
             toBest += fromBest * fromBest;
             toWorst += fromWorst * fromWorst;
         }

@@ -12,11 +12,11 @@ internal static class RankingCriteria
 {
     private const int NameColumns = 4;
 
-    public static void Add(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, LaterParts later)
+    public static void Add(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred)
     {
         Header(sheet, ranked);
         for (var c = 0; c < ranked.Criteria.Count; c++)
-            Row(sheet, ranked, layout, later, c);
+            Row(sheet, ranked, layout, deferred, c);
         var names = sheet.Workbook.NamedRanges;
         int first = RankingLayout.FirstCriterionRow, last = layout.LastCriterionRow;
         names.Add("ranking_weights", sheet.Range(first, RankingLayout.WeightColumn, first + layout.Objectives - 1, RankingLayout.WeightColumn));
@@ -41,53 +41,53 @@ internal static class RankingCriteria
         sheet.Row(RankingLayout.CriteriaHeaderRow).Height = 48;
     }
 
-    private static void Row(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, LaterParts later, int c)
+    private static void Row(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred, int c)
     {
         var criterion = ranked.Criteria[c];
         var row = RankingLayout.FirstCriterionRow + c;
         sheet.Range(row, 1, row, NameColumns).Merge();
         SheetStyle.Text(sheet.Cell(row, 1), criterion.Header);
-        SheetStyle.Text(sheet.Cell(row, RankingLayout.GoalColumn), criterion.Objective is { } objective ? StudyWords.Goal(objective) : "limit only");
+        SheetStyle.Text(sheet.Cell(row, RankingLayout.GoalColumn), criterion.Objective is { } objective ? StudyText.Goal(objective) : "limit only");
         Bound(sheet.Cell(row, RankingLayout.AtLeastColumn), criterion.AtLeast);
         Bound(sheet.Cell(row, RankingLayout.AtMostColumn), criterion.AtMost);
         for (var l = 0; l < ranked.Baseline.Count; l++)
-            Number(sheet.Cell(row, RankingLayout.StudyBaselineColumn + l), criterion.ValueOf(ranked.Baseline[l]), criterion.NumberFormat);
-        Output(sheet, later, row, RankingLayout.BaselineColumn, Baseline(ranked, layout, c), criterion.NumberFormat);
+            Number(sheet.Cell(row, RankingLayout.StudyBaselineColumn + l), criterion.ValueOf(ranked.Baseline[l]), criterion.FormatCode);
+        Output(sheet, deferred, row, RankingLayout.BaselineColumn, Baseline(ranked, layout, c), criterion.FormatCode);
         if (criterion.Objective is null)
             return;
         sheet.Cell(row, RankingLayout.WeightColumn).SetValue(criterion.Weight);
-        sheet.Cell(row, RankingLayout.WeightColumn).Style.NumberFormat.Format = GeometryField.NumberFormat;
+        sheet.Cell(row, RankingLayout.WeightColumn).Style.NumberFormat.Format = GeometryField.FormatCode;
         SheetStyle.Input(sheet.Range(row, RankingLayout.WeightColumn, row, RankingLayout.WeightColumn));
         sheet.Cell(row, RankingLayout.WeightColumn).DataValidation.Decimal.EqualOrGreaterThan(0);
-        Number(sheet.Cell(row, RankingLayout.WholeBestColumn), ranked.Best[c], criterion.NumberFormat);
-        Number(sheet.Cell(row, RankingLayout.WholeWorstColumn), ranked.Worst[c], criterion.NumberFormat);
-        Number(sheet.Cell(row, RankingLayout.WholeNormColumn), ranked.Norm[c], criterion.NumberFormat);
-        Scale(sheet, ranked, layout, later, c);
+        Number(sheet.Cell(row, RankingLayout.WholeBestColumn), ranked.Best[c], criterion.FormatCode);
+        Number(sheet.Cell(row, RankingLayout.WholeWorstColumn), ranked.Worst[c], criterion.FormatCode);
+        Number(sheet.Cell(row, RankingLayout.WholeNormColumn), ranked.Norm[c], criterion.FormatCode);
+        Scale(sheet, ranked, layout, deferred, c);
     }
 
-    private static void Scale(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, LaterParts later, int c)
+    private static void Scale(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred, int c)
     {
         var criterion = ranked.Criteria[c];
         var row = RankingLayout.FirstCriterionRow + c;
-        string Pick(string ofOthers, int whole) =>
-            $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({layout.Data(layout.ValueColumn(c, 0))}),{CellNames.Fixed(row, whole)},{ofOthers}({layout.Data(layout.ValueColumn(c, 2))}))";
-        var (best, worst) = (CellNames.Fixed(row, RankingLayout.BestColumn), CellNames.Fixed(row, RankingLayout.WorstColumn));
-        Output(sheet, later, row, RankingLayout.BestColumn, new(Pick(criterion.Maximise ? "MAX" : "MIN", RankingLayout.WholeBestColumn), ranked.Best[c]), criterion.NumberFormat);
-        Output(sheet, later, row, RankingLayout.WorstColumn, new(Pick(criterion.Maximise ? "MIN" : "MAX", RankingLayout.WholeWorstColumn), ranked.Worst[c]), criterion.NumberFormat);
-        Output(sheet, later, row, RankingLayout.ShareColumn, new(
-            $"IF(OR(SUM({layout.Weights})<=0,{best}={worst}),0,{CellNames.Fixed(row, RankingLayout.WeightColumn)}/SUM({layout.Weights}))", ranked.Share[c]), "0.000");
-        var divisor = ranked.IsTopsis ? $"SQRT({Pick("SUMSQ", RankingLayout.WholeNormColumn).Replace(CellNames.Fixed(row, RankingLayout.WholeNormColumn), $"{CellNames.Fixed(row, RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
+        string Choose(string ofOthers, int whole) =>
+            $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({layout.Data(layout.ValueColumn(c, 0))}),{CellAddress.Absolute(row, whole)},{ofOthers}({layout.Data(layout.ValueColumn(c, 2))}))";
+        var (best, worst) = (CellAddress.Absolute(row, RankingLayout.BestColumn), CellAddress.Absolute(row, RankingLayout.WorstColumn));
+        Output(sheet, deferred, row, RankingLayout.BestColumn, new(Choose(criterion.Maximise ? "MAX" : "MIN", RankingLayout.WholeBestColumn), ranked.Best[c]), criterion.FormatCode);
+        Output(sheet, deferred, row, RankingLayout.WorstColumn, new(Choose(criterion.Maximise ? "MIN" : "MAX", RankingLayout.WholeWorstColumn), ranked.Worst[c]), criterion.FormatCode);
+        Output(sheet, deferred, row, RankingLayout.ShareColumn, new(
+            $"IF(OR(SUM({layout.Weights})<=0,{best}={worst}),0,{CellAddress.Absolute(row, RankingLayout.WeightColumn)}/SUM({layout.Weights}))", ranked.WeightShare[c]), "0.000");
+        var divisor = ranked.IsTopsis ? $"SQRT({Choose("SUMSQ", RankingLayout.WholeNormColumn).Replace(CellAddress.Absolute(row, RankingLayout.WholeNormColumn), $"{CellAddress.Absolute(row, RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
         var size = ranked.IsTopsis ? ranked.Norm[c] : ranked.Worst[c] - ranked.Best[c];
-        Output(sheet, later, row, RankingLayout.DivisorColumn, new($"IF({best}={worst},1,{divisor})", ranked.Best[c] == ranked.Worst[c] ? 1.0 : size), "0.000");
+        Output(sheet, deferred, row, RankingLayout.DivisorColumn, new($"IF({best}={worst},1,{divisor})", ranked.Best[c] == ranked.Worst[c] ? 1.0 : size), "0.000");
     }
 
     /// <summary>The baseline's value: of the design whose number is typed, else of the study's own at the leverage chosen.</summary>
     private static Formula Baseline(RankedDesigns ranked, RankingLayout layout, int c)
     {
         var row = RankingLayout.FirstCriterionRow + c;
-        var number = CellNames.Fixed(RankingLayout.BaselineRow, RankingLayout.InputColumn);
-        var typed = $"IFERROR(INDEX({layout.Data(layout.PickedColumn(c))},MATCH({number},{layout.Data(1)},0)),\"not in the table\")";
-        var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count).Select(l => CellNames.Fixed(row, RankingLayout.StudyBaselineColumn + l)));
+        var number = CellAddress.Absolute(RankingLayout.BaselineRow, RankingLayout.InputColumn);
+        var typed = $"IFERROR(INDEX({layout.Data(layout.SelectedColumn(c))},MATCH({number},{layout.Data(1)},0)),\"not in the table\")";
+        var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count).Select(l => CellAddress.Absolute(row, RankingLayout.StudyBaselineColumn + l)));
         var own = ranked.Baseline.Count == 0 ? "\"type a number\"" : $"CHOOSE({RankingLayout.LeverageNumber},{ofEach})";
         var value = ranked.Criteria[c].ValueOf(ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0] : ranked.Baseline[LeverageSettings.AsInStudy]);
         return new($"IF({number}=\"\",{own},{typed})", double.IsFinite(value) ? value : "cannot fly");
@@ -97,7 +97,7 @@ internal static class RankingCriteria
     {
         if (bound is { } value)
             cell.SetValue(value);
-        cell.Style.NumberFormat.Format = GeometryField.NumberFormat;
+        cell.Style.NumberFormat.Format = GeometryField.FormatCode;
         SheetStyle.Input(cell.AsRange());
     }
 
@@ -111,10 +111,10 @@ internal static class RankingCriteria
         cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
     }
 
-    private static void Output(IXLWorksheet sheet, LaterParts later, int row, int column, Formula formula, string format)
+    private static void Output(IXLWorksheet sheet, DeferredParts deferred, int row, int column, Formula formula, string format)
     {
         SheetStyle.Output(sheet.Cell(row, column), format);
-        later.Formulas.Add(new(RankingLayout.Sheet, row, column, formula));
+        deferred.Formulas.Add(new(RankingLayout.Sheet, row, column, formula));
     }
 }
 
@@ -130,9 +130,9 @@ internal sealed record RankingCriterion(Response Response, bool Magnitude, Study
     public bool Maximise => Objective?.Maximise == true;
 
     /// <summary>Name and unit, as in the header of a column.</summary>
-    public string Header => Response.Unit.Length == 0 ? StudyWords.Name(Response, Magnitude) : $"{StudyWords.Name(Response, Magnitude)} [{Response.Unit}]";
+    public string Header => Response.Unit.Length == 0 ? StudyText.Name(Response, Magnitude) : $"{StudyText.Name(Response, Magnitude)} [{Response.Unit}]";
 
-    public string NumberFormat => Figures.NumberFormat(Response.Unit);
+    public string FormatCode => NumberFormat.FormatCode(Response.Unit);
 
     /// <summary>NaN for a design that cannot fly.</summary>
     public double ValueOf(DesignEvaluation evaluation) => evaluation.Failure is not null ? double.NaN

@@ -15,8 +15,8 @@ internal static class RankingDataSheet
     {
         List<DataColumn> columns = [DataColumn.OfNumbers("number", "0"), DataColumn.OfNumbers("rank in the run", "0"), .. GeometryColumns(ranked)];
         foreach (var criterion in ranked.Criteria)
-            columns.AddRange(LeverageSettings.Labels.Select(label => DataColumn.OfNumbers($"{criterion.Header}, {label}", criterion.NumberFormat)));
-        columns.AddRange(ranked.Criteria.Select(criterion => DataColumn.OfNumbers($"{criterion.Header}, chosen leverage", criterion.NumberFormat)));
+            columns.AddRange(LeverageSettings.Labels.Select(label => DataColumn.OfNumbers($"{criterion.Header}, {label}", criterion.FormatCode)));
+        columns.AddRange(ranked.Criteria.Select(criterion => DataColumn.OfNumbers($"{criterion.Header}, chosen leverage", criterion.FormatCode)));
         columns.AddRange([
             DataColumn.OfNumbers("keeps the limits (1 yes)", "0"),
             DataColumn.OfNumbers("score", "0.0000"),
@@ -27,7 +27,7 @@ internal static class RankingDataSheet
     }
 
     private static IEnumerable<DataColumn> GeometryColumns(RankedDesigns ranked) =>
-        GeometryFields.Of(ranked.Study).Select(field => DataColumn.OfNumbers(field.Header, GeometryField.NumberFormat));
+        GeometryFields.Of(ranked.Study).Select(field => DataColumn.OfNumbers(field.Header, GeometryField.FormatCode));
 
     private static List<object> Row(RankedDesigns ranked, RankingLayout layout, int index)
     {
@@ -38,14 +38,14 @@ internal static class RankingDataSheet
             cells.AddRange(ranked.Evaluations.Select(evaluations => Value(criterion.ValueOf(evaluations[index]))));
         for (var c = 0; c < ranked.Criteria.Count; c++)
         {
-            var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count).Select(l => CellNames.Cell(row, layout.ValueColumn(c, l))));
+            var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count).Select(l => CellAddress.Relative(row, layout.ValueColumn(c, l))));
             cells.Add(new Formula($"CHOOSE({RankingLayout.LeverageNumber},{ofEach})", Value(ranked.Criteria[c].ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][index]))));
         }
 
-        cells.Add(new Formula(RankingFormulas.Within(layout, row), 1.0));
+        cells.Add(new Formula(RankingFormulas.IsWithinLimits(layout, row), 1.0));
         cells.Add(new Formula(RankingFormulas.Score(ranked, layout, row), ranked.Scores[index]));
         cells.Add(new Formula(RankingFormulas.Rank(ranked, layout, row), (double)ranked.Ranks[index]));
-        cells.Add(new Formula(RankingFormulas.Place(layout, row), (double)ranked.Order[index]));
+        cells.Add(new Formula(RankingFormulas.Position(layout, row), (double)ranked.Positions[index]));
         return cells;
     }
 

@@ -6,13 +6,13 @@ namespace FrameOpt.Reports.Workbook.LiveRanking;
 internal static class RankingFormulas
 {
     /// <summary>1 when the design flies, keeps every limit typed, and there is a weight to rank by.</summary>
-    public static string Within(RankingLayout layout, int row)
+    public static string IsWithinLimits(RankingLayout layout, int row)
     {
-        var objectives = $"{CellNames.Cell(row, layout.PickedColumn(0))}:{CellNames.Cell(row, layout.PickedColumn(layout.Objectives - 1))}";
+        var objectives = $"{CellAddress.Relative(row, layout.SelectedColumn(0))}:{CellAddress.Relative(row, layout.SelectedColumn(layout.Objectives - 1))}";
         List<string> conditions = [$"SUM({layout.Weights})>0", FormattableString.Invariant($"COUNT({objectives})={layout.Objectives}")];
         for (var c = 0; c < layout.Criteria; c++)
         {
-            var value = CellNames.Cell(row, layout.PickedColumn(c));
+            var value = CellAddress.Relative(row, layout.SelectedColumn(c));
             var least = RankingLayout.Input(RankingLayout.FirstCriterionRow + c, RankingLayout.AtLeastColumn);
             var most = RankingLayout.Input(RankingLayout.FirstCriterionRow + c, RankingLayout.AtMostColumn);
             conditions.Add($"OR({least}=\"\",{value}>={least})");
@@ -33,28 +33,28 @@ internal static class RankingFormulas
             score = $"IF(SQRT({toBest})+SQRT({toWorst})>0,SQRT({toWorst})/(SQRT({toBest})+SQRT({toWorst})),1)";
         }
 
-        return $"IF({CellNames.Cell(row, layout.WithinColumn)}=1,{score},\"\")";
+        return $"IF({CellAddress.Relative(row, layout.WithinColumn)}=1,{score},\"\")";
     }
 
     /// <summary>Equal scores share a rank.</summary>
     public static string Rank(RankedDesigns ranked, RankingLayout layout, int row)
     {
-        var score = CellNames.Cell(row, layout.ScoreColumn);
-        var scores = $"{CellNames.Fixed(RankingLayout.FirstDataRow, layout.ScoreColumn)}:{CellNames.Fixed(layout.LastDataRow, layout.ScoreColumn)}";
+        var score = CellAddress.Relative(row, layout.ScoreColumn);
+        var scores = $"{CellAddress.Absolute(RankingLayout.FirstDataRow, layout.ScoreColumn)}:{CellAddress.Absolute(layout.LastDataRow, layout.ScoreColumn)}";
         return $"IF({score}=\"\",\"\",RANK({score},{scores},{(ranked.IsTopsis ? 0 : 1)}))";
     }
 
     /// <summary>The place in the table: of equal ranks the earlier design first.</summary>
-    public static string Place(RankingLayout layout, int row)
+    public static string Position(RankingLayout layout, int row)
     {
-        var rank = CellNames.Cell(row, layout.RankColumn);
-        var above = $"{CellNames.Fixed(DataSheet.HeaderRow, layout.RankColumn)}:{CellNames.Cell(row - 1, layout.RankColumn)}";
+        var rank = CellAddress.Relative(row, layout.RankColumn);
+        var above = $"{CellAddress.Absolute(DataSheet.HeaderRow, layout.RankColumn)}:{CellAddress.Relative(row - 1, layout.RankColumn)}";
         return $"IF({rank}=\"\",\"\",{rank}+COUNTIF({above},{rank}))";
     }
 
     private static string Part(RankingLayout layout, int row, int objective, int from)
     {
         string Of(int column) => RankingLayout.Input(RankingLayout.FirstCriterionRow + objective, column);
-        return $"({Of(RankingLayout.ShareColumn)}*(({CellNames.Cell(row, layout.PickedColumn(objective))}-{Of(from)})/{Of(RankingLayout.DivisorColumn)}))^2";
+        return $"({Of(RankingLayout.ShareColumn)}*(({CellAddress.Relative(row, layout.SelectedColumn(objective))}-{Of(from)})/{Of(RankingLayout.DivisorColumn)}))^2";
     }
 }

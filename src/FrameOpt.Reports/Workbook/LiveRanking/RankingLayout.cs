@@ -43,7 +43,7 @@ internal sealed class RankingLayout(RankedDesigns ranked)
 
     public int LastDataRow => DataSheet.HeaderRow + ranked.Designs.Count;
 
-    public int WithinColumn => PickedColumn(Criteria);
+    public int WithinColumn => SelectedColumn(Criteria);
 
     public int ScoreColumn => WithinColumn + 1;
 
@@ -55,17 +55,17 @@ internal sealed class RankingLayout(RankedDesigns ranked)
     public int ValueColumn(int criterion, int leverage) => FirstFactorColumn + ranked.Study.Factors.Count + DrillColumns + 3 * criterion + leverage;
 
     /// <summary>Of one criterion at the leverage chosen, on the data sheet.</summary>
-    public int PickedColumn(int criterion) => ValueColumn(Criteria, 0) + criterion;
+    public int SelectedColumn(int criterion) => ValueColumn(Criteria, 0) + criterion;
 
     /// <summary>A whole column of the data sheet.</summary>
-    public string Data(int column) => CellNames.Column(DataSheetName, column, FirstDataRow, LastDataRow);
+    public string Data(int column) => CellAddress.Column(DataSheetName, column, FirstDataRow, LastDataRow);
 
     /// <summary>A cell of the sheet Ranking, from any sheet.</summary>
-    public static string Input(int row, int column) => $"{Sheet}!{CellNames.Fixed(row, column)}";
+    public static string Input(int row, int column) => $"{Sheet}!{CellAddress.Absolute(row, column)}";
 
     /// <summary>The number of the leverage chosen, 1 to 3.</summary>
     public static string LeverageNumber => Input(LeverageRow, LeverageNumberColumn);
 
     /// <summary>The weights of all objectives.</summary>
-    public string Weights => $"{Input(FirstCriterionRow, WeightColumn)}:{CellNames.Fixed(FirstCriterionRow + Objectives - 1, WeightColumn)}";
+    public string Weights => $"{Input(FirstCriterionRow, WeightColumn)}:{CellAddress.Absolute(FirstCriterionRow + Objectives - 1, WeightColumn)}";
 }

@@ -9,11 +9,11 @@ namespace FrameOpt.Reports.Workbook.LiveRanking;
 internal static class RankingSheet
 {
     private const int NameColumns = 4;
-    private const int MostRowsFrozen = 18;
+    private const int MaxFrozenRows = 18;
     private const double NarrowWidth = 8;
     private const double ColumnWidth = 13;
 
-    public static void Add(XLWorkbook book, RunReport report, RankedDesigns ranked, RankingLayout layout, LaterParts later)
+    public static void Add(XLWorkbook book, RunReport report, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred)
     {
         var sheet = book.AddWorksheet(RankingLayout.Sheet);
         var columns = RankingTable.Columns(ranked, layout);
@@ -21,12 +21,12 @@ internal static class RankingSheet
         for (var c = 1; c <= width; c++)
             sheet.Column(c).Width = c <= NameColumns ? NarrowWidth : ColumnWidth;
         for (var c = 0; c < columns.Count; c++)
-            sheet.Column(c + 2).Style.NumberFormat.Format = columns[c].NumberFormat;
+            sheet.Column(c + 2).Style.NumberFormat.Format = columns[c].FormatCode;
         Notes(sheet, report, ranked);
-        Switches(sheet, ranked, layout, later);
-        RankingCriteria.Add(sheet, ranked, layout, later);
-        later.Tables.Add(RankingTable.Add(sheet, columns, ranked, layout));
-        sheet.SheetView.Freeze(layout.TableHeaderRow <= MostRowsFrozen ? layout.TableHeaderRow : 0, NameColumns);
+        Switches(sheet, ranked, layout, deferred);
+        RankingCriteria.Add(sheet, ranked, layout, deferred);
+        deferred.Tables.Add(RankingTable.Add(sheet, columns, ranked, layout));
+        sheet.SheetView.Freeze(layout.TableHeaderRow <= MaxFrozenRows ? layout.TableHeaderRow : 0, NameColumns);
         sheet.PageSetup.SetRowsToRepeatAtTop(layout.TableHeaderRow, layout.TableHeaderRow);
         SheetStyle.Print(sheet, report, pagesWide: 1);
         sheet.PageSetup.PrintAreas.Add(1, 1, layout.TableHeaderRow + ranked.Designs.Count, width);
@@ -37,8 +37,8 @@ internal static class RankingSheet
         const int across = 16;
         const double characters = NameColumns * NarrowWidth + (across - NameColumns) * ColumnWidth;
         var held = report.Result.Front.Count > ranked.Designs.Count
-            ? $"the best {Figures.Count(ranked.Designs.Count)} of the {Figures.Count(report.Result.Front.Count)} designs on the front"
-            : $"all {Figures.Count(ranked.Designs.Count)} designs on the front";
+            ? $"the best {NumberFormat.Count(ranked.Designs.Count)} of the {NumberFormat.Count(report.Result.Front.Count)} designs on the front"
+            : $"all {NumberFormat.Count(ranked.Designs.Count)} designs on the front";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, across),
             $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order recompute. "
@@ -51,7 +51,7 @@ internal static class RankingSheet
             characters);
     }
 
-    private static void Switches(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, LaterParts later)
+    private static void Switches(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred)
     {
         var labels = LeverageSettings.Labels;
         Label(sheet, RankingLayout.LeverageRow, "Yaw leverage");
@@ -60,9 +60,9 @@ internal static class RankingSheet
         SheetStyle.Text(leverage.FirstCell(), labels[LeverageSettings.AsInStudy]);
         SheetStyle.Input(leverage);
         leverage.FirstCell().DataValidation.List($"\"{string.Join(',', labels)}\"");
-        SheetStyle.Beside(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.AtLeastColumn), "setting no.");
-        later.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn, new Formula(
-            $"MATCH({CellNames.Fixed(RankingLayout.LeverageRow, RankingLayout.InputColumn)},{{{string.Join(',', labels.Select(label => $"\"{label}\""))}}},0)",
+        SheetStyle.UnitText(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.AtLeastColumn), "setting no.");
+        deferred.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn, new Formula(
+            $"MATCH({CellAddress.Absolute(RankingLayout.LeverageRow, RankingLayout.InputColumn)},{{{string.Join(',', labels.Select(label => $"\"{label}\""))}}},0)",
             LeverageSettings.AsInStudy + 1.0)));
         SheetStyle.Output(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn), "0");
 
@@ -72,12 +72,12 @@ internal static class RankingSheet
         if (ranked.Baseline.Count == 0)
             baseline.FirstCell().SetValue(ranked.Designs[0].Number);
         SheetStyle.Input(baseline);
-        SheetStyle.Beside(
+        SheetStyle.UnitText(
             sheet.Cell(RankingLayout.BaselineRow, RankingLayout.AtLeastColumn),
             ranked.Baseline.Count == 0 ? "a number of the table below" : "a number of the table below; empty: the study's baseline");
         var ranks = layout.Data(layout.RankColumn);
-        var all = Figures.Count(ranked.Designs.Count);
-        later.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.MessageRow, 1, new Formula(
+        var all = NumberFormat.Count(ranked.Designs.Count);
+        deferred.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.MessageRow, 1, new Formula(
             $"IF(SUM({layout.Weights})<=0,\"Give at least one weight above 0: no design has a rank.\",COUNT({ranks})&\" of {all} designs keep the limits; the rest have no rank.\")",
             $"{ranked.Designs.Count} of {all} designs keep the limits; the rest have no rank.")));
         sheet.Cell(RankingLayout.MessageRow, 1).Style.Font.SetBold();

@@ -16,10 +16,10 @@ internal static class RankingTable
             new("rank", "0", layout.RankColumn, i => (double)ranked.Ranks[i]),
             new("row of Ranking data", "0", 0, i => (double)(i + 1)),
             new("number", "0", 1, i => (double)ranked.Designs[i].Number),
-            .. GeometryFields.Of(ranked.Study).Select((field, f) => new RankingTableColumn(field.Header, GeometryField.NumberFormat, 3 + f, i => field.Value(ranked.Designs[i].Geometry))),
+            .. GeometryFields.Of(ranked.Study).Select((field, f) => new RankingTableColumn(field.Header, GeometryField.FormatCode, 3 + f, i => field.Value(ranked.Designs[i].Geometry))),
             new(ranked.IsTopsis ? "closeness" : "distance to the ideal", "0.0000", layout.ScoreColumn, i => ranked.Scores[i]),
             .. ranked.Criteria.Select((criterion, c) => new RankingTableColumn(
-                criterion.Header, criterion.NumberFormat, layout.PickedColumn(c), i => Cached(criterion.ValueOf(ranked.Evaluations[study][i])))),
+                criterion.Header, criterion.FormatCode, layout.SelectedColumn(c), i => Cached(criterion.ValueOf(ranked.Evaluations[study][i])))),
         ];
         for (var o = 0; o < layout.Objectives; o++)
             columns.Add(Change(ranked, layout, o));
@@ -38,7 +38,7 @@ internal static class RankingTable
         header.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
         sheet.Row(row).Height = 64;
         sheet.Range(row, 1, row + ranked.Designs.Count, columns.Count + 1).SetAutoFilter();
-        var byPlace = Enumerable.Range(0, ranked.Designs.Count).OrderBy(i => ranked.Order[i]).ToList();
+        var byPlace = Enumerable.Range(0, ranked.Designs.Count).OrderBy(i => ranked.Positions[i]).ToList();
         return new DataRows(RankingLayout.Sheet, row + 1, [.. byPlace.Select((design, place) => Row(columns, layout, design, place))]);
     }
 
@@ -46,12 +46,12 @@ internal static class RankingTable
     {
         var criterion = ranked.Criteria[objective];
         var baseline = ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0] : ranked.Baseline[LeverageSettings.AsInStudy];
-        return new RankingTableColumn($"change from baseline: {criterion.Header}", criterion.NumberFormat, layout.PickedColumn(objective), i =>
+        return new RankingTableColumn($"change from baseline: {criterion.Header}", criterion.FormatCode, layout.SelectedColumn(objective), i =>
         {
             var change = criterion.ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][i]) - criterion.ValueOf(baseline);
             return double.IsFinite(change) ? change : "";
         })
-        { LessCell = CellNames.Fixed(RankingLayout.FirstCriterionRow + objective, RankingLayout.BaselineColumn) };
+        { SubtractedCell = CellAddress.Absolute(RankingLayout.FirstCriterionRow + objective, RankingLayout.BaselineColumn) };
     }
 
     private static List<object> Row(IReadOnlyList<RankingTableColumn> columns, RankingLayout layout, int design, int place)
@@ -62,9 +62,9 @@ internal static class RankingTable
         foreach (var column in columns)
         {
             var text = column.DataColumn == 0
-                ? $"IFERROR(MATCH({CellNames.Cell(row, 1)},{layout.Data(layout.OrderColumn)},0),\"\")"
+                ? $"IFERROR(MATCH({CellAddress.Relative(row, 1)},{layout.Data(layout.OrderColumn)},0),\"\")"
                 : $"INDEX({layout.Data(column.DataColumn)},{found})";
-            if (column.LessCell is { } less)
+            if (column.SubtractedCell is { } less)
                 text = $"IFERROR({text}-{less},\"\")";
             cells.Add(new Formula(column.DataColumn == 0 ? text : $"IF({found}=\"\",\"\",{text})", column.Cached(design)));
         }
@@ -77,11 +77,11 @@ internal static class RankingTable
 
 /// <summary>A column of the table on the sheet Ranking.</summary>
 /// <param name="Header">With its unit.</param>
-/// <param name="NumberFormat">How it is shown.</param>
+/// <param name="FormatCode">How it is shown.</param>
 /// <param name="DataColumn">Of the sheet Ranking data, from 1; 0 for the row number there.</param>
 /// <param name="Cached">The value for one of the designs held.</param>
-internal sealed record RankingTableColumn(string Header, string NumberFormat, int DataColumn, Func<int, object> Cached)
+internal sealed record RankingTableColumn(string Header, string FormatCode, int DataColumn, Func<int, object> Cached)
 {
     /// <summary>A cell to subtract, or null.</summary>
-    public string? LessCell { get; init; }
+    public string? SubtractedCell { get; init; }
 }

@@ -14,52 +14,52 @@ internal static class EffectsSheet
     public const string Name = "Effects";
     private const double FirstWidth = 42;
     private const double OtherWidth = 13;
-    private const int MostCharted = 5;
-    private const int RowsToAChart = 23;
-    private const int ColumnsToAChart = 7;
+    private const int MaxCharts = 5;
+    private const int RowsPerChart = 23;
+    private const int ColumnsPerChart = 7;
     private static readonly double[] levels = [-1, -0.5, 0, 0.5, 1];
 
-    public static void Add(XLWorkbook book, RunReport report, PlanAnswer answer, LaterParts later)
+    public static void Add(XLWorkbook book, RunReport report, PlanResult answer, DeferredParts deferred)
     {
         var plan = answer.Plan;
         var tables = Math.Max(4, 1 + plan.Factors.Count);
-        var page = new TablePage(
-            book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsToAChart)]);
-        page.Lines([
+        var page = new SheetBuilder(
+            book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)]);
+        page.Paragraphs([
             "Coefficients are in coded units: what the response gains by that term when its factors go from the middle to the high end. "
                 + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose terms are uncorrelated (variance inflation 1).",
-            .. PlanSections.NotInSurface(plan),
+            .. PlanSections.OmittedTermsWarning(plan),
         ]);
         for (var r = 0; r < answer.Surfaces.Count; r++)
         {
             var surface = answer.Surfaces[r];
-            page.Heading(PlanWords.WithUnit(surface.Response), newPage: r > 0);
+            page.Heading(PlanLabels.WithUnit(surface.Response), newPage: r > 0);
             if (surface.Fit is not { } fit)
             {
-                page.Lines(["Too few runs can fly to fit a surface."]);
+                page.Paragraphs(["Too few runs can fly to fit a surface."]);
                 continue;
             }
 
             var top = page.Row;
             var terms = Terms(page, plan, surface, fit);
             page.Row++;
-            var mains = Mains(page, plan, surface, fit);
-            if (r >= MostCharted)
+            var mainEffects = MainEffects(page, plan, surface, fit);
+            if (r >= MaxCharts)
                 continue;
-            var (title, column) = (PlanWords.WithUnit(surface.Response), tables + 2);
-            later.Charts.Add(new PlacedChart(Name, top, column, $"Shares of {title}", PlanCharts.Shares(surface.Response, terms)));
-            later.Charts.Add(new PlacedChart(Name, top + RowsToAChart, column, $"Main effects on {title}", PlanCharts.Mains(plan, surface.Response, mains)));
-            page.Row = Math.Max(page.Row, top + 2 * RowsToAChart);
+            var (title, column) = (PlanLabels.WithUnit(surface.Response), tables + 2);
+            deferred.Charts.Add(new PlacedChart(Name, top, column, $"Shares of {title}", PlanCharts.Shares(surface.Response, terms)));
+            deferred.Charts.Add(new PlacedChart(Name, top + RowsPerChart, column, $"Main effects on {title}", PlanCharts.MainEffects(plan, surface.Response, mainEffects)));
+            page.Row = Math.Max(page.Row, top + 2 * RowsPerChart);
         }
     }
 
     /// <summary>The terms by share; the constant comes last, so that the others are a piece for the chart.</summary>
-    private static PlacedTable Terms(TablePage page, StudyPlan plan, FittedSurface surface, RegressionFit fit)
+    private static PlacedTable Terms(SheetBuilder page, StudyPlan plan, FittedSurface surface, RegressionFit fit)
     {
-        var names = plan.Factors.Select(PlanWords.Name).ToList();
+        var names = plan.Factors.Select(PlanLabels.Name).ToList();
         var inflations = fit.Coefficients.ToDictionary(coefficient => coefficient.Term.Name, coefficient => coefficient.VarianceInflation);
         return page.Table(
-            [("term", "@"), (PlanWords.WithUnit("coefficient, coded", surface.Response), "0.0000"), ("share of variation [%]", "0.00"), ("variance inflation", "0.00")],
+            [("term", "@"), (PlanLabels.WithUnit("coefficient, coded", surface.Response), "0.0000"), ("share of variation [%]", "0.00"), ("variance inflation", "0.00")],
             [.. PlanSections.Terms(fit).OrderBy(row => row.Term.Order == 0).Select(row => (IReadOnlyList<object>)
             [
                 row.Term.Order == 0 ? "constant: the middle of the cube" : row.Term.NamedWith(names),
@@ -69,16 +69,16 @@ internal static class EffectsSheet
             ])]);
     }
 
-    private static PlacedTable Mains(TablePage page, StudyPlan plan, FittedSurface surface, RegressionFit fit)
+    private static PlacedTable MainEffects(SheetBuilder page, StudyPlan plan, FittedSurface surface, RegressionFit fit)
     {
-        var format = Figures.NumberFormat(surface.Response.Unit);
-        page.Lines([$"What the surface gives for {PlanWords.WithUnit(surface.Response)} when one factor moves and all others are at their middle:"]);
+        var format = NumberFormat.FormatCode(surface.Response.Unit);
+        page.Paragraphs([$"What the surface gives for {PlanLabels.WithUnit(surface.Response)} when one factor moves and all others are at their middle:"]);
         return page.Table(
-            [("coded value", "0.0"), .. plan.Factors.Select(factor => ((object)PlanWords.Name(factor), format))],
-            [.. levels.Select(level => (IReadOnlyList<object>)[level, .. plan.Factors.Select((_, f) => (object)Alone(plan, fit, f, level))])]);
+            [("coded value", "0.0"), .. plan.Factors.Select(factor => ((object)PlanLabels.Name(factor), format))],
+            [.. levels.Select(level => (IReadOnlyList<object>)[level, .. plan.Factors.Select((_, f) => (object)MainEffectAt(plan, fit, f, level))])]);
     }
 
-    private static double Alone(StudyPlan plan, RegressionFit fit, int factor, double level)
+    private static double MainEffectAt(StudyPlan plan, RegressionFit fit, int factor, double level)
     {
         var coded = new double[plan.Factors.Count];
         coded[factor] = level;

@@ -13,48 +13,48 @@ internal static class PlanSheet
     private const double WidthCharacters = 13;
 
     /// <summary>Adds the sheet; the table of runs is given back.</summary>
-    public static PlacedTable Add(XLWorkbook book, RunReport report, PlanAnswer answer)
+    public static PlacedTable Add(XLWorkbook book, RunReport report, PlanResult answer)
     {
         var plan = answer.Plan;
-        var page = new TablePage(
+        var page = new SheetBuilder(
             book, report, Name, [6, 11, 7, .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))]);
-        page.Lines([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals: to the pilot's right is +."]);
+        page.Paragraphs([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals: to the pilot's right is +."]);
         page.Row++;
         var runs = page.Table(
             [
                 ("run", "0"), ("kind", "@"), ("block", "0"),
-                .. plan.Factors.Select(factor => ((object)$"{PlanWords.Name(factor)} coded", "General")),
-                .. plan.Factors.Select(factor => ((object)PlanWords.WithUnit(factor), "General")),
+                .. plan.Factors.Select(factor => ((object)$"{PlanLabels.Name(factor)} coded", "General")),
+                .. plan.Factors.Select(factor => ((object)PlanLabels.WithUnit(factor), "General")),
                 .. answer.Surfaces.SelectMany(Columns),
             ],
             [.. Enumerable.Range(0, plan.Plan.Runs.Count).Select(i => Row(answer, i))]);
-        var canTell = PlanSections.CanTell(plan);
-        page.Heading(canTell.Title);
-        page.Lines(canTell.Lines);
-        if (canTell.Table is { } aliases)
+        var aliasStructure = PlanSections.AliasStructure(plan);
+        page.Heading(aliasStructure.Title);
+        page.Paragraphs(aliasStructure.Lines);
+        if (aliasStructure.Table is { } aliases)
         {
             page.Row++;
-            page.Lines([$"{aliases.Headers[0]}:", .. aliases.Rows.Select(row => row[0])]);
+            page.Paragraphs([$"{aliases.Headers[0]}:", .. aliases.Rows.Select(row => row[0])]);
         }
 
         var quality = PlanQualitySection.Of(plan);
         page.Heading(quality.Title);
-        page.Lines([quality.Lines[0], "`frameopt plan` gives standard error, variance inflation and power of each term."]);
+        page.Paragraphs([quality.Lines[0], "`frameopt plan` gives standard error, variance inflation and power of each term."]);
         return runs;
     }
 
     /// <summary>The column, from 0, of what the model gives for a response; what the surface gives stands right of it.</summary>
     public static int ObservedColumn(StudyPlan plan, int response) => 3 + 2 * plan.Factors.Count + 2 * response;
 
-    private static IEnumerable<(object Header, string NumberFormat)> Columns(FittedSurface surface)
+    private static IEnumerable<(object Header, string FormatCode)> Columns(FittedSurface surface)
     {
-        var format = Figures.NumberFormat(surface.Response.Unit);
-        var header = PlanWords.WithUnit(surface.Response).Replace("[", " [").Replace("  ", " ");
+        var format = NumberFormat.FormatCode(surface.Response.Unit);
+        var header = PlanLabels.WithUnit(surface.Response).Replace("[", " [").Replace("  ", " ");
         yield return (header, format);
         yield return ($"fitted {header}", format);
     }
 
-    private static IReadOnlyList<object> Row(PlanAnswer answer, int index)
+    private static IReadOnlyList<object> Row(PlanResult answer, int index)
     {
         var plan = answer.Plan;
         var run = plan.Plan.Runs[index];

@@ -7,12 +7,12 @@ namespace FrameOpt.Reports.Workbook.Plans;
 /// <summary>What a study's plan taught, when it asks for one: the runs, the effects, the surfaces.</summary>
 internal static class PlanSheets
 {
-    public static void Add(XLWorkbook book, RunReport report, LaterParts later)
+    public static void Add(XLWorkbook book, RunReport report, DeferredParts deferred)
     {
         if (report.Result.Plan is not { } answer)
             return;
         var runs = PlanSheet.Add(book, report, answer);
-        EffectsSheet.Add(book, report, answer, later);
-        SurfaceSheet.Add(book, report, answer, runs, later);
+        EffectsSheet.Add(book, report, answer, deferred);
+        SurfaceSheet.Add(book, report, answer, runs, deferred);
     }
 }

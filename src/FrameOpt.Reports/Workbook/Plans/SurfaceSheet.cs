@@ -15,45 +15,45 @@ internal static class SurfaceSheet
     public const string Name = "Surface";
     private const double FirstWidth = 42;
     private const double OtherWidth = 9.5;
-    private const int RowsToAChart = 23;
+    private const int RowsPerChart = 23;
     private const int FirstChart = 3;
     private const int SecondChart = 13;
 
-    public static void Add(XLWorkbook book, RunReport report, PlanAnswer answer, PlacedTable runs, LaterParts later)
+    public static void Add(XLWorkbook book, RunReport report, PlanResult answer, PlacedTable runs, DeferredParts deferred)
     {
-        var page = new TablePage(book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, SurfaceGrid.Levels.Count)]);
+        var page = new SheetBuilder(book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, SurfaceGrid.Levels.Count)]);
         for (var r = 0; r < answer.Surfaces.Count; r++)
         {
             var surface = answer.Surfaces[r];
             var response = surface.Response;
-            page.Heading(PlanWords.WithUnit(response), newPage: r > 0);
-            page.Lines(PlanSections.Surface(answer.Plan, surface).Lines);
+            page.Heading(PlanLabels.WithUnit(response), newPage: r > 0);
+            page.Paragraphs(PlanSections.Surface(answer.Plan, surface).Lines);
             if (surface.Fit is not { } fit)
                 continue;
             page.Row++;
             var top = page.Row;
-            page.Table([("figure", "@"), ("value", "#,##0.####")], [.. Facts(answer.Plan, surface, fit).Select(fact => (IReadOnlyList<object>)[fact.What, fact.Value])]);
-            page.Row = Math.Max(page.Row + 1, top + RowsToAChart);
-            later.Charts.Add(new PlacedChart(
+            page.Table([("figure", "@"), ("value", "#,##0.####")], [.. Statistics(answer.Plan, surface, fit).Select(fact => (IReadOnlyList<object>)[fact.What, fact.Value])]);
+            page.Row = Math.Max(page.Row + 1, top + RowsPerChart);
+            deferred.Charts.Add(new PlacedChart(
                 Name, top, FirstChart, $"Model against surface, {response.Name}", PlanCharts.ObservedAgainstFitted(answer.Plan, response, r, runs)));
             if (answer.Plan.Factors.Count < 2)
                 continue;
             var grid = SurfaceGrid.Of(answer.Plan, fit);
             var table = Grid(page, answer.Plan, surface, grid);
-            later.Charts.Add(new PlacedChart(Name, top, SecondChart, $"Surface of {response.Name}", PlanCharts.Family(answer.Plan, response, grid, table)));
+            deferred.Charts.Add(new PlacedChart(Name, top, SecondChart, $"Surface of {response.Name}", PlanCharts.CurveFamily(answer.Plan, response, grid, table)));
         }
     }
 
-    private static IEnumerable<(string What, double Value)> Facts(StudyPlan plan, FittedSurface surface, RegressionFit fit)
+    private static IEnumerable<(string What, double Value)> Statistics(StudyPlan plan, FittedSurface surface, RegressionFit fit)
     {
-        string Unit(string label) => PlanWords.WithUnit(label, surface.Response);
+        string Unit(string label) => PlanLabels.WithUnit(label, surface.Response);
         yield return ("R²: part of the variation explained", fit.Anova.RSquared);
         if (fit.Anova.AdjustedRSquared is { } adjusted)
             yield return ("adjusted R²", adjusted);
-        if (CrossValidation.LeaveOneOut(fit) is { } left)
+        if (CrossValidation.LeaveOneOut(fit) is { } crossValidation)
         {
-            yield return (Unit("leaving one run out: typical error"), left.RootMeanSquare);
-            yield return (Unit("leaving one run out: worst error"), left.Worst);
+            yield return (Unit("leaving one run out: typical error"), crossValidation.RootMeanSquare);
+            yield return (Unit("leaving one run out: worst error"), crossValidation.Worst);
         }
 
         if (surface.Check is { } check)
@@ -63,32 +63,32 @@ internal static class SurfaceSheet
             yield return (Unit("root mean square error"), check.RootMeanSquareError);
             yield return (Unit("range of the response"), check.Range);
             for (var f = 0; f < plan.Factors.Count; f++)
-                yield return ($"largest error at {PlanWords.WithUnit(plan.Factors[f])}", PlanWords.Natural(plan, f, check.WorstCoded[f]));
+                yield return ($"largest error at {PlanLabels.WithUnit(plan.Factors[f])}", PlanLabels.Natural(plan, f, check.WorstCoded[f]));
         }
 
         if (surface.Shape is not { } shape)
             yield break;
         for (var i = 0; i < shape.Eigenvalues.Count; i++)
-            yield return ($"{Unit("curvature, coded")} {Along(plan, shape.Eigenvectors[i])}", shape.Eigenvalues[i]);
+            yield return ($"{Unit("curvature, coded")} {DominantFactor(plan, shape.Eigenvectors[i])}", shape.Eigenvalues[i]);
     }
 
     /// <summary>The factor that an axis mostly lies along, and how much of it.</summary>
-    private static string Along(StudyPlan plan, IReadOnlyList<double> axis)
+    private static string DominantFactor(StudyPlan plan, IReadOnlyList<double> axis)
     {
         var most = Enumerable.Range(0, axis.Count).MaxBy(f => Math.Abs(axis[f]));
-        return FormattableString.Invariant($"mostly along {PlanWords.Name(plan.Factors[most])} ({100 * axis[most] * axis[most]:0} %)");
+        return FormattableString.Invariant($"mostly along {PlanLabels.Name(plan.Factors[most])} ({100 * axis[most] * axis[most]:0} %)");
     }
 
-    private static PlacedTable Grid(TablePage page, StudyPlan plan, FittedSurface surface, SurfaceGrid grid)
+    private static PlacedTable Grid(SheetBuilder page, StudyPlan plan, FittedSurface surface, SurfaceGrid grid)
     {
-        page.Lines([$"The surface of {PlanWords.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: lowest blue, highest orange."]);
-        var format = Figures.NumberFormat(surface.Response.Unit);
+        page.Paragraphs([$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: lowest blue, highest orange."]);
+        var format = NumberFormat.FormatCode(surface.Response.Unit);
         var table = page.Table(
             [
-                ($"{PlanWords.WithUnit(plan.Factors[grid.Down])} down, {PlanWords.WithUnit(plan.Factors[grid.Across])} across", "General"),
-                .. SurfaceGrid.Levels.Select(level => ((object)PlanWords.Natural(plan, grid.Across, level), format)),
+                ($"{PlanLabels.WithUnit(plan.Factors[grid.RowFactor])} down, {PlanLabels.WithUnit(plan.Factors[grid.ColumnFactor])} across", "General"),
+                .. SurfaceGrid.Levels.Select(level => ((object)PlanLabels.Natural(plan, grid.ColumnFactor, level), format)),
             ],
-            [.. grid.Rows.Select((row, i) => (IReadOnlyList<object>)[PlanWords.Natural(plan, grid.Down, SurfaceGrid.Levels[i]), .. row.Cast<object>()])]);
+            [.. grid.Rows.Select((row, i) => (IReadOnlyList<object>)[PlanLabels.Natural(plan, grid.RowFactor, SurfaceGrid.Levels[i]), .. row.Cast<object>()])]);
         page.Shade(table, 2);
         return table;
     }

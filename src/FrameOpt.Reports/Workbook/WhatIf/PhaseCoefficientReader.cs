@@ -11,7 +11,7 @@ internal sealed class PhaseCoefficientReader(MissionModel mission)
     private readonly MissionRow withYaw = new(mission.WithYawLeverage(1));
 
     /// <summary>The coefficients of every phase, exact at this spacing, height and angle, or null when some phase cannot be flown at any offset.</summary>
-    public PhaseCoefficients[]? Read(FrameGeometry geometry)
+    public PhaseCoefficients[]? Evaluate(FrameGeometry geometry)
     {
         if (rollAlone.Prepare(geometry).Kind != FailureKind.None || withYaw.Prepare(geometry).Kind != FailureKind.None)
             return null;
@@ -41,7 +41,7 @@ internal sealed class PhaseCoefficientReader(MissionModel mission)
 /// <param name="AuthorityRoll">Weight-shift authority through roll alone, N·m.</param>
 /// <param name="AuthorityYaw">What a yaw leverage of one adds to it, N·m.</param>
 /// <param name="RiserLoadNewtons">Total load in both risers.</param>
-internal readonly record struct PhaseCoefficients(OffsetLine Roll, OffsetLine Yaw, double AuthorityRoll, double AuthorityYaw, double RiserLoadNewtons)
+internal readonly record struct PhaseCoefficients(LinearFunction Roll, LinearFunction Yaw, double AuthorityRoll, double AuthorityYaw, double RiserLoadNewtons)
 {
     /// <summary>The residual torque, N·m, right +.</summary>
     public double Residual(double offsetMetres, double yawLeverage) => Roll.At(offsetMetres) + yawLeverage * Yaw.At(offsetMetres);

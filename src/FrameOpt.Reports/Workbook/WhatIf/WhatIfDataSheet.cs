@@ -29,7 +29,7 @@ internal static class WhatIfDataSheet
             [
                 "roll part [N·m]", $"roll part per {unit} of offset [N·m/{unit}]", "yaw part [N·m]", $"yaw part per {unit} of offset [N·m/{unit}]",
                 "authority through roll [N·m]", "authority through yaw at leverage 1 [N·m]", "riser load [N]",
-            ]).Select(what => DataColumn.OfNumbers($"{ChartText.Short(phase.Name, 40)}: {what}", "0.0000")));
+            ]).Select(what => DataColumn.OfNumbers($"{TextTruncation.Truncate(phase.Name, 40)}: {what}", "0.0000")));
         }
 
         return DataSheet.Add(book, report, WhatIfLayout.DataSheetName, Note, columns, [.. Corners(report, table, layout), .. Nodes(report, table)], filter: false);

@@ -14,7 +14,7 @@ internal static class WhatIfInputs
     private static readonly GeometryInput[] inputs =
         [GeometryInput.HangPointSpacing, GeometryInput.LateralOffset, GeometryInput.SuspensionHeight, GeometryInput.ThrustLineAngle];
 
-    public static void Add(IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout, LaterParts later)
+    public static void Add(IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout, DeferredParts deferred)
     {
         string[] headers = ["the design", "value", "unit", "from", "to", "level below", "level above", "part of the way"];
         for (var c = 0; c < headers.Length; c++)
@@ -27,9 +27,9 @@ internal static class WhatIfInputs
             Row(sheet, report.Result.Study.Factors.First(factor => factor.Input == inputs[i]), geometry, WhatIfLayout.FirstInputRow + i);
         var levels = WhatIfDataSheet.Levels(table);
         for (var f = 0; f < levels.Count; f++)
-            Place(sheet, levels[f], geometry, layout, f, later);
-        State(sheet, levels, later);
-        Drilling(sheet, report.Result.Study, geometry, later);
+            Place(sheet, levels[f], geometry, layout, f, deferred);
+        State(sheet, levels, deferred);
+        Drilling(sheet, report.Result.Study, geometry, deferred);
         Constants(sheet, report.Result.Study);
     }
 
@@ -39,7 +39,7 @@ internal static class WhatIfInputs
         var cell = sheet.Cell(row, WhatIfLayout.InputColumn);
         cell.SetValue(factor.Unit.FromSi(geometry[factor.Input]));
         SheetStyle.Input(cell.AsRange());
-        SheetStyle.Beside(sheet.Cell(row, 3), factor.Unit.Symbol + (factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle ? ", right +" : ""));
+        SheetStyle.UnitText(sheet.Cell(row, 3), factor.Unit.Symbol + (factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle ? ", right +" : ""));
         sheet.Cell(row, 4).SetValue(factor.Unit.FromSi(factor.LevelsSi[0]));
         sheet.Cell(row, 5).SetValue(factor.Unit.FromSi(factor.LevelsSi[^1]));
         if (factor.Input != GeometryInput.LateralOffset)
@@ -51,22 +51,22 @@ internal static class WhatIfInputs
         sheet.Workbook.NamedRanges.Add($"what_if_{factor.Name}", cell.AsRange());
     }
 
-    private static void Place(IXLWorksheet sheet, WhatIfLevels levels, FrameGeometry geometry, WhatIfLayout layout, int factor, LaterParts later)
+    private static void Place(IXLWorksheet sheet, WhatIfLevels levels, FrameGeometry geometry, WhatIfLayout layout, int factor, DeferredParts deferred)
     {
         var row = WhatIfLayout.InputRow(factor);
-        var (lower, upper, fraction) = levels.Around(geometry[levels.Factor.Input]);
-        var typed = CellNames.Fixed(row, WhatIfLayout.InputColumn);
-        var all = CellNames.Row(WhatIfLayout.Sheet, layout.LevelsRow(factor), 2, 1 + levels.Si.Count);
-        string Level(int column) => $"INDEX({all},{CellNames.Fixed(row, column)})";
+        var (lower, upper, fraction) = levels.Bracket(geometry[levels.Factor.Input]);
+        var typed = CellAddress.Absolute(row, WhatIfLayout.InputColumn);
+        var all = CellAddress.Row(WhatIfLayout.Sheet, layout.LevelsRow(factor), 2, 1 + levels.Si.Count);
+        string Level(int column) => $"INDEX({all},{CellAddress.Absolute(row, column)})";
         var isOne = levels.Si.Count == 1;
         void Cell(int column, string formula, double cached, string format)
         {
             SheetStyle.Output(sheet.Cell(row, column), format);
-            later.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(formula, cached)));
+            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(formula, cached)));
         }
 
         Cell(WhatIfLayout.LowerColumn, isOne ? "1" : FormattableString.Invariant($"MAX(1,MIN({levels.Si.Count - 1},IFERROR(MATCH({typed},{all},1),1)))"), lower + 1, "0");
-        Cell(WhatIfLayout.UpperColumn, isOne ? "1" : $"{CellNames.Fixed(row, WhatIfLayout.LowerColumn)}+1", upper + 1, "0");
+        Cell(WhatIfLayout.UpperColumn, isOne ? "1" : $"{CellAddress.Absolute(row, WhatIfLayout.LowerColumn)}+1", upper + 1, "0");
         Cell(
             WhatIfLayout.FractionColumn,
             isOne ? "0" : $"({typed}-{Level(WhatIfLayout.LowerColumn)})/({Level(WhatIfLayout.UpperColumn)}-{Level(WhatIfLayout.LowerColumn)})",
@@ -74,28 +74,28 @@ internal static class WhatIfInputs
             "0.000");
     }
 
-    private static void State(IXLWorksheet sheet, IReadOnlyList<WhatIfLevels> levels, LaterParts later)
+    private static void State(IXLWorksheet sheet, IReadOnlyList<WhatIfLevels> levels, DeferredParts deferred)
     {
         SheetStyle.Text(sheet.Cell(WhatIfLayout.StateRow, 1), "Can the table say?");
         var outside = string.Join(',', levels.SelectMany((_, factor) =>
         {
             var row = WhatIfLayout.InputRow(factor);
-            var typed = CellNames.Fixed(row, WhatIfLayout.InputColumn);
-            return (string[])[$"{typed}<{CellNames.Fixed(row, 4)}", $"{typed}>{CellNames.Fixed(row, 5)}"];
+            var typed = CellAddress.Absolute(row, WhatIfLayout.InputColumn);
+            return (string[])[$"{typed}<{CellAddress.Absolute(row, 4)}", $"{typed}>{CellAddress.Absolute(row, 5)}"];
         }));
-        var grounded = $"SUMPRODUCT(({WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn)}>0)*({WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn)}=0))>0";
-        later.Formulas.Add(new(WhatIfLayout.Sheet, WhatIfLayout.StateRow, WhatIfLayout.InputColumn, new Formula(
-            $"IF(OR({outside}),\"outside the range of the study: no figures\",IF({grounded},\"a level beside it cannot fly: no figures\",\"yes\"))", "yes")));
+        var cannotFly = $"SUMPRODUCT(({WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn)}>0)*({WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn)}=0))>0";
+        deferred.Formulas.Add(new(WhatIfLayout.Sheet, WhatIfLayout.StateRow, WhatIfLayout.InputColumn, new Formula(
+            $"IF(OR({outside}),\"outside the range of the study: no figures\",IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))", "yes")));
         sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn).Style.Font.SetBold();
     }
 
-    private static void Drilling(IXLWorksheet sheet, Study study, FrameGeometry geometry, LaterParts later)
+    private static void Drilling(IXLWorksheet sheet, Study study, FrameGeometry geometry, DeferredParts deferred)
     {
         var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
         var offset = study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset).Unit;
         var scale = spacing.SiPerUnit == offset.SiPerUnit ? "" : $"*{PlainNumber.Text(offset.SiPerUnit / spacing.SiPerUnit)}";
-        var half = $"{CellNames.Fixed(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}/2";
-        var shift = $"{CellNames.Fixed(WhatIfLayout.OffsetRow, WhatIfLayout.InputColumn)}{scale}";
+        var half = $"{CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}/2";
+        var shift = $"{CellAddress.Absolute(WhatIfLayout.OffsetRow, WhatIfLayout.InputColumn)}{scale}";
         (string Text, string Formula, double Value)[] sides =
         [
             ($"LEFT hang point, to the left of symmetry [{spacing.Symbol}]", $"{half}-{shift}", DrillingDimensions.LeftMetres(geometry)),
@@ -107,10 +107,10 @@ internal static class WhatIfInputs
             SheetStyle.Text(sheet.Cell(row, 1), sides[i].Text);
             SheetStyle.Output(sheet.Cell(row, WhatIfLayout.InputColumn), "0.0###");
             sheet.Cell(row, WhatIfLayout.InputColumn).Style.Font.SetBold();
-            later.Formulas.Add(new(WhatIfLayout.Sheet, row, WhatIfLayout.InputColumn, new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value))));
+            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, WhatIfLayout.InputColumn, new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value))));
         }
 
-        SheetStyle.Beside(sheet.Cell(WhatIfLayout.DrillRow, 3), "drilling dimensions, seen from behind (the pilot's right is on your right)");
+        SheetStyle.UnitText(sheet.Cell(WhatIfLayout.DrillRow, 3), "drilling dimensions, seen from behind (the pilot's right is on your right)");
     }
 
     private static void Constants(IXLWorksheet sheet, Study study)
@@ -121,6 +121,6 @@ internal static class WhatIfInputs
         SheetStyle.Text(sheet.Cell(WhatIfLayout.YawRow, 1), $"yaw stiffness of the risers [N·m per rad, N and {spacing.Symbol}]");
         sheet.Cell(WhatIfLayout.YawRow, 2).SetValue(RiserStiffness.YawMetres(study.Wing, 1) * spacing.SiPerUnit);
         sheet.Cell(WhatIfLayout.YawRow, 2).Style.NumberFormat.Format = "0.000E+00";
-        SheetStyle.Beside(sheet.Cell(WhatIfLayout.YawRow, 3), "times riser load and spacing (two-line suspension)");
+        SheetStyle.UnitText(sheet.Cell(WhatIfLayout.YawRow, 3), "times riser load and spacing (two-line suspension)");
     }
 }

@@ -30,7 +30,7 @@ internal sealed class WhatIfLayout(WhatIfTable table, int phases)
     public const int LeanColumn = 10;
     public const int FirstEffortColumn = 11;
     public const int TwistColumn = 14;
-    public const int SaysColumn = 15;
+    public const int VerdictColumn = 15;
 
     public const int Corners = 8;
     public const int NumberColumn = 2;
@@ -57,16 +57,16 @@ internal sealed class WhatIfLayout(WhatIfTable table, int phases)
 
     public static int OffsetRow => FirstInputRow + 1;
 
-    public static string Input(int row, int column) => $"'{Sheet}'!{CellNames.Fixed(row, column)}";
+    public static string Input(int row, int column) => $"'{Sheet}'!{CellAddress.Absolute(row, column)}";
 
     public static int CoefficientColumn(int phase, int coefficient) => FirstCoefficientColumn + CoefficientsOfPhase * phase + coefficient;
 
     /// <summary>A column of the eight corners.</summary>
-    public static string OfCorners(int column) => CellNames.Column(DataSheetName, column, FirstCornerRow, FirstNodeRow - 1);
+    public static string OfCorners(int column) => CellAddress.Column(DataSheetName, column, FirstCornerRow, FirstNodeRow - 1);
 
     /// <summary>A column of the table.</summary>
-    public string OfNodes(int column) => CellNames.Column(DataSheetName, column, FirstNodeRow, LastNodeRow);
+    public string OfNodes(int column) => CellAddress.Column(DataSheetName, column, FirstNodeRow, LastNodeRow);
 
     /// <summary>One coefficient read between the levels.</summary>
-    public static string Read(int phase, int coefficient) => $"SUMPRODUCT({OfCorners(CornerWeightColumn)},{OfCorners(CoefficientColumn(phase, coefficient))})";
+    public static string Interpolate(int phase, int coefficient) => $"SUMPRODUCT({OfCorners(CornerWeightColumn)},{OfCorners(CoefficientColumn(phase, coefficient))})";
 }

@@ -10,7 +10,7 @@ internal static class WhatIfPhases
 {
     private const int Settings = 3;
 
-    public static void Add(IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout, LaterParts later)
+    public static void Add(IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout, DeferredParts deferred)
     {
         Leverages(sheet);
         string[] headers =
@@ -24,10 +24,10 @@ internal static class WhatIfPhases
         SheetStyle.TableHeader(sheet.Range(WhatIfLayout.HeaderRow, 1, WhatIfLayout.HeaderRow, headers.Length));
         sheet.Range(WhatIfLayout.HeaderRow, 2, WhatIfLayout.HeaderRow, headers.Length).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
         sheet.Row(WhatIfLayout.HeaderRow).Height = 64;
-        var read = table.Read(report.Result.Chosen!.Geometry) ?? throw new InvalidOperationException("the chosen design flies");
-        for (var p = 0; p < read.Length; p++)
-            new WhatIfPhase(sheet, report, later, p, read[p]).Write();
-        Mission(sheet, report, layout, later, read);
+        var coefficients = table.Interpolate(report.Result.Chosen!.Geometry) ?? throw new InvalidOperationException("the chosen design flies");
+        for (var p = 0; p < coefficients.Length; p++)
+            new WhatIfPhase(sheet, report, deferred, p, coefficients[p]).Write();
+        Mission(sheet, report, layout, deferred, coefficients);
     }
 
     private static void Leverages(IXLWorksheet sheet)
@@ -50,11 +50,11 @@ internal static class WhatIfPhases
     }
 
     /// <summary>The weighted root mean square of the residual, and the largest effort, at each leverage.</summary>
-    private static void Mission(IXLWorksheet sheet, RunReport report, WhatIfLayout layout, LaterParts later, PhaseCoefficients[] read)
+    private static void Mission(IXLWorksheet sheet, RunReport report, WhatIfLayout layout, DeferredParts deferred, PhaseCoefficients[] coefficients)
     {
         var row = layout.LastPhaseRow + 1;
         SheetStyle.Text(sheet.Cell(row, 1), "mission: residual rms [N·m], effort worst");
-        string Column(int column) => $"{CellNames.Fixed(WhatIfLayout.FirstPhaseRow, column)}:{CellNames.Fixed(layout.LastPhaseRow, column)}";
+        string Column(int column) => $"{CellAddress.Absolute(WhatIfLayout.FirstPhaseRow, column)}:{CellAddress.Absolute(layout.LastPhaseRow, column)}";
         var weights = Column(WhatIfLayout.WeightColumn);
         var offset = report.Result.Chosen!.Geometry.OffsetMetres;
         for (var l = 0; l < Settings; l++)
@@ -62,23 +62,23 @@ internal static class WhatIfPhases
             var setting = l;
             double Leverage(int phase) => LeverageOf(report, setting, phase);
             var mission = report.Result.Study.Mission;
-            var squares = read.Select((phase, p) => mission[p].Weight * Math.Pow(phase.Residual(offset, Leverage(p)), 2)).Sum();
+            var squares = coefficients.Select((phase, p) => mission[p].Weight * Math.Pow(phase.Residual(offset, Leverage(p)), 2)).Sum();
             var residuals = Column(WhatIfLayout.FirstResidualColumn + l);
             Cell(WhatIfLayout.FirstResidualColumn + l, $"SQRT(SUMPRODUCT({weights},{residuals},{residuals})/SUM({weights}))", Math.Sqrt(squares / mission.Sum(phase => phase.Weight)), "0.00");
             Cell(
                 WhatIfLayout.FirstEffortColumn + l,
                 $"MAX({Column(WhatIfLayout.FirstEffortColumn + l)})",
-                read.Select((phase, p) => Math.Abs(phase.Residual(offset, Leverage(p))) / phase.Authority(Leverage(p))).Max(),
+                coefficients.Select((phase, p) => Math.Abs(phase.Residual(offset, Leverage(p))) / phase.Authority(Leverage(p))).Max(),
                 "0.00");
         }
 
-        SheetStyle.TableRow(sheet.Range(row, 1, row, WhatIfLayout.SaysColumn));
-        sheet.Range(row, 1, row, WhatIfLayout.SaysColumn).Style.Font.SetBold();
+        SheetStyle.TableRow(sheet.Range(row, 1, row, WhatIfLayout.VerdictColumn));
+        sheet.Range(row, 1, row, WhatIfLayout.VerdictColumn).Style.Font.SetBold();
 
         void Cell(int column, string formula, double cached, string format)
         {
             SheetStyle.Output(sheet.Cell(row, column), format);
-            later.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(WhatIfPhase.IfKnown(formula), cached)));
+            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(WhatIfPhase.IfValid(formula), cached)));
         }
     }
 

@@ -7,11 +7,11 @@ namespace FrameOpt.Reports.Workbook.WhatIf;
 /// <summary>The sheet What if and the table behind it.</summary>
 internal static class WhatIfSheets
 {
-    public static void Add(XLWorkbook book, RunReport report, LaterParts later)
+    public static void Add(XLWorkbook book, RunReport report, DeferredParts deferred)
     {
         var table = new WhatIfTable(report.Result);
         var layout = new WhatIfLayout(table, report.Result.Study.Mission.Count);
-        WhatIfSheet.Add(book, report, table, layout, later);
-        later.DataSheets.Add(end => WhatIfDataSheet.Add(end, report, table, layout));
+        WhatIfSheet.Add(book, report, table, layout, deferred);
+        deferred.DataSheets.Add(end => WhatIfDataSheet.Add(end, report, table, layout));
     }
 }

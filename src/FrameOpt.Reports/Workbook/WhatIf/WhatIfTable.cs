@@ -7,23 +7,23 @@ namespace FrameOpt.Reports.Workbook.WhatIf;
 /// <summary>The coefficients of every phase at levels of spacing, suspension height and thrust-line angle; straight lines between levels.</summary>
 internal sealed class WhatIfTable
 {
-    public const int MostSpacings = 10;
-    public const int MostHeights = 10;
-    public const int MostAngles = 6;
+    public const int MaxSpacings = 10;
+    public const int MaxHeights = 10;
+    public const int MaxAngles = 6;
 
-    private readonly FrameGeometry built;
+    private readonly FrameGeometry baseGeometry;
 
     /// <summary>Fills the table; other geometry inputs stay as in the chosen design.</summary>
     public WhatIfTable(StudyResult result)
     {
-        built = result.Chosen!.Geometry;
-        WhatIfLevels Levels(GeometryInput input, int most) => WhatIfLevels.Of(
-            result.Study.Factors.First(factor => factor.Input == input), most, result.Study.Baseline is { } baseline ? [built[input], baseline[input]] : [built[input]]);
-        Spacings = Levels(GeometryInput.HangPointSpacing, MostSpacings);
-        Heights = Levels(GeometryInput.SuspensionHeight, MostHeights);
-        Angles = Levels(GeometryInput.ThrustLineAngle, MostAngles);
+        baseGeometry = result.Chosen!.Geometry;
+        WhatIfLevels Levels(GeometryInput input, int max) => WhatIfLevels.Of(
+            result.Study.Factors.First(factor => factor.Input == input), max, result.Study.Baseline is { } baseline ? [baseGeometry[input], baseline[input]] : [baseGeometry[input]]);
+        Spacings = Levels(GeometryInput.HangPointSpacing, MaxSpacings);
+        Heights = Levels(GeometryInput.SuspensionHeight, MaxHeights);
+        Angles = Levels(GeometryInput.ThrustLineAngle, MaxAngles);
         var reader = new PhaseCoefficientReader(result.Mission);
-        Nodes = [.. Angles.Si.SelectMany(angle => Heights.Si.SelectMany(height => Spacings.Si.Select(spacing => reader.Read(At(spacing, height, angle)))))];
+        Nodes = [.. Angles.Si.SelectMany(angle => Heights.Si.SelectMany(height => Spacings.Si.Select(spacing => reader.Evaluate(At(spacing, height, angle)))))];
         LargestErrorNewtonMetres = LargestError(reader, result.Mission);
     }
 
@@ -45,7 +45,7 @@ internal sealed class WhatIfTable
     /// <summary>The eight nodes around a design with their weights, which sum to 1.</summary>
     public IReadOnlyList<(int Index, double Weight)> Corners(FrameGeometry geometry)
     {
-        var (s, h, a) = (Spacings.Around(geometry.SpacingMetres), Heights.Around(geometry.HeightMetres), Angles.Around(geometry.AngleRadians));
+        var (s, h, a) = (Spacings.Bracket(geometry.SpacingMetres), Heights.Bracket(geometry.HeightMetres), Angles.Bracket(geometry.AngleRadians));
         return [.. Enumerable.Range(0, 8).Select(corner =>
         {
             var (onS, onH, onA) = ((corner & 1) != 0, (corner & 2) != 0, (corner & 4) != 0);
@@ -55,7 +55,7 @@ internal sealed class WhatIfTable
     }
 
     /// <summary>Every phase at any spacing, height and angle within the levels; null where a level beside it cannot fly.</summary>
-    public PhaseCoefficients[]? Read(FrameGeometry geometry)
+    public PhaseCoefficients[]? Interpolate(FrameGeometry geometry)
     {
         var corners = Corners(geometry).Where(corner => corner.Weight != 0).ToList();
         if (corners.Any(corner => Nodes[corner.Index] is null))
@@ -65,19 +65,19 @@ internal sealed class WhatIfTable
     }
 
     private FrameGeometry At(double spacing, double height, double angle) =>
-        built with { SpacingMetres = spacing, HeightMetres = height, AngleRadians = angle };
+        baseGeometry with { SpacingMetres = spacing, HeightMetres = height, AngleRadians = angle };
 
     private double LargestError(PhaseCoefficientReader reader, MissionModel mission)
     {
         var largest = 0.0;
-        foreach (var angle in Middles(Angles.Si))
+        foreach (var angle in Midpoints(Angles.Si))
         {
-            foreach (var height in Middles(Heights.Si))
+            foreach (var height in Midpoints(Heights.Si))
             {
-                foreach (var spacing in Middles(Spacings.Si))
+                foreach (var spacing in Midpoints(Spacings.Si))
                 {
                     var geometry = At(spacing, height, angle);
-                    if (Read(geometry) is { } read && reader.Read(geometry) is { } exact)
+                    if (Interpolate(geometry) is { } read && reader.Evaluate(geometry) is { } exact)
                         largest = Math.Max(largest, read.Select((phase, p) => Difference(phase, exact[p], mission.Conditions[p].YawLeverage)).Max());
                 }
             }
@@ -87,9 +87,9 @@ internal sealed class WhatIfTable
     }
 
     private double Difference(PhaseCoefficients read, PhaseCoefficients exact, double yawLeverage) =>
-        Math.Abs(read.Residual(built.OffsetMetres, yawLeverage) - exact.Residual(built.OffsetMetres, yawLeverage));
+        Math.Abs(read.Residual(baseGeometry.OffsetMetres, yawLeverage) - exact.Residual(baseGeometry.OffsetMetres, yawLeverage));
 
-    private static IEnumerable<double> Middles(IReadOnlyList<double> levels) =>
+    private static IEnumerable<double> Midpoints(IReadOnlyList<double> levels) =>
         levels.Count == 1 ? levels : Enumerable.Range(0, levels.Count - 1).Select(i => (levels[i] + levels[i + 1]) / 2);
 }
 
@@ -99,15 +99,15 @@ internal sealed class WhatIfTable
 internal sealed record WhatIfLevels(StudyFactor Factor, IReadOnlyList<double> Si)
 {
     /// <summary>All levels of a factor if they are few, else so many evenly spread, and always those that must be among them.</summary>
-    public static WhatIfLevels Of(StudyFactor factor, int most, IEnumerable<double> kept)
+    public static WhatIfLevels Of(StudyFactor factor, int max, IEnumerable<double> kept)
     {
-        var all = factor.IsContinuous ? [.. Enumerable.Range(0, most).Select(i => factor.LevelsSi[0] + factor.RangeSi * i / (most - 1))] : factor.LevelsSi;
-        var spread = all.Count <= most ? all : Enumerable.Range(0, most).Select(i => all[(int)Math.Round(i * (all.Count - 1.0) / (most - 1))]);
+        var all = factor.IsContinuous ? [.. Enumerable.Range(0, max).Select(i => factor.LevelsSi[0] + factor.RangeSi * i / (max - 1))] : factor.LevelsSi;
+        var spread = all.Count <= max ? all : Enumerable.Range(0, max).Select(i => all[(int)Math.Round(i * (all.Count - 1.0) / (max - 1))]);
         return new WhatIfLevels(factor, [.. spread.Concat(kept.Where(level => level >= all[0] && level <= all[^1])).Distinct().Order()]);
     }
 
     /// <summary>The level at or below a value, the one to read on to, and how far between; clamped to the first and last two.</summary>
-    public (int Lower, int Upper, double Fraction) Around(double si)
+    public (int Lower, int Upper, double Fraction) Bracket(double si)
     {
         if (Si.Count == 1)
             return (0, 0, 0);

@@ -12,11 +12,11 @@ namespace FrameOpt.Model.Balance;
 /// <param name="YawStiffness">K_psi, N·m/rad.</param>
 /// <param name="Failure">Why there is no stable balance, or none.</param>
 public readonly record struct RollYawBalance(
-    OffsetLine BodyRoll,
-    OffsetLine BodyYaw,
-    OffsetLine WingBank,
-    OffsetLine WingRollMoment,
-    OffsetLine WingYawMoment,
+    LinearFunction BodyRoll,
+    LinearFunction BodyYaw,
+    LinearFunction WingBank,
+    LinearFunction WingRollMoment,
+    LinearFunction WingYawMoment,
     double PendulumShare,
     double YawStiffness,
     FailureKind Failure)
@@ -28,7 +28,7 @@ public readonly record struct RollYawBalance(
     /// <param name="yawLeverage">Gamma.</param>
     /// <remarks>Source: statics, small angles; with no thrust, drag and lean it is the minimum of the energy
     /// (K_phi (phi - Phi)² + W Z_c phi²) / 2, so that M_w = R0 K_phi / (K_phi + W Z_c).</remarks>
-    public static RollYawBalance Of(in HungBody body, double rollMetres, double yawMetres, double yawLeverage)
+    public static RollYawBalance Of(in SuspendedBody body, double rollMetres, double yawMetres, double yawLeverage)
     {
         if (double.IsNaN(rollMetres))
             return new RollYawBalance { Failure = FailureKind.SpacingBeyondLines };
@@ -36,13 +36,13 @@ public readonly record struct RollYawBalance(
         double sin = body.LeanSine, cos = body.LeanCosine;
 
         // The third row gives the bank: Phi = alpha phi + beta psi_b + gamma.
-        double alpha = body.BankPerRoll, beta = body.BankPerYaw, gamma = body.BankAlone;
+        double alpha = body.BankPerRoll, beta = body.BankPerYaw, gamma = body.BankAtZeroAttitude;
 
         // Roll and twist against the wing: a = aPhi phi + aPsi psi_b - gamma, k = sin phi + cos psi_b.
         double aPhi = cos - alpha, aPsi = -sin - beta;
-        var m11 = body.PendulumNewtonMetres + Kphi * cos * aPhi + Kpsi * sin * sin;
+        var m11 = body.PendulumStiffnessNewtonMetres + Kphi * cos * aPhi + Kpsi * sin * sin;
         var m12 = body.DragDownNewtonMetres + Kphi * cos * aPsi + Kpsi * sin * cos;
-        var m21 = body.DragDownNewtonMetres - body.ThrustPitchNewtonMetres - Kphi * sin * aPhi + Kpsi * cos * sin;
+        var m21 = body.DragDownNewtonMetres - body.ThrustPitchingMomentNewtonMetres - Kphi * sin * aPhi + Kpsi * cos * sin;
         var m22 = -body.DragForwardNewtonMetres - Kphi * sin * aPsi + Kpsi * cos * cos;
         var determinant = m11 * m22 - m12 * m21;
         if (!(determinant > 0))
@@ -50,8 +50,8 @@ public readonly record struct RollYawBalance(
 
         // Cramer's rule for phi and psi_b, straight in the offset because the moments are.
         var inverse = 1 / determinant;
-        OffsetLine r = body.RollMoment + Kphi * cos * gamma, n = body.YawMoment - Kphi * sin * gamma;
-        OffsetLine phi = inverse * (m22 * r - m12 * n), psi = inverse * (m11 * n - m21 * r);
+        LinearFunction r = body.RollMoment + Kphi * cos * gamma, n = body.YawMoment - Kphi * sin * gamma;
+        LinearFunction phi = inverse * (m22 * r - m12 * n), psi = inverse * (m11 * n - m21 * r);
 
         // kappa: the same system with a roll moment of one on the right and nothing else.
         double phiOne = m22 * inverse, psiOne = -m21 * inverse;

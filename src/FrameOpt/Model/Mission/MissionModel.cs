@@ -14,7 +14,7 @@ public sealed class MissionModel
     {
         (Machine, Wing, Phases, References) = (machine, wing, phases, references);
         Conditions = [.. phases.Select(phase => PhaseConditions.Of(phase, machine, wing))];
-        Operating = [.. phases.Select((phase, p) => new Operating(phase, Conditions[p], machine))];
+        OperatingPoints = [.. phases.Select((phase, p) => new OperatingPointSolver(phase, Conditions[p], machine))];
     }
 
     /// <summary>Everything below the risers.</summary>
@@ -33,7 +33,7 @@ public sealed class MissionModel
     public IReadOnlyList<PhaseConditions> Conditions { get; }
 
     /// <summary>What each phase asks of propeller and engine.</summary>
-    public IReadOnlyList<Operating> Operating { get; }
+    public IReadOnlyList<OperatingPointSolver> OperatingPoints { get; }
 
     /// <summary>The same model with one yaw leverage in every phase.</summary>
     /// <param name="yawLeverage">Gamma, 0 or more.</param>
@@ -54,7 +54,7 @@ public sealed class MissionModel
         }
 
         if (failure.Kind != FailureKind.None)
-            return new DesignEvaluation(geometry, [], [], FailureWords.Describe(row, failure));
+            return new DesignEvaluation(geometry, [], [], FailureText.Describe(row, failure));
 
         Span<double> value = stackalloc double[1];
         var results = new PhaseResult[Phases.Count];

@@ -48,7 +48,7 @@ public static class MissionResponses
     private static void ResidualRms(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
     {
         var phases = row.Phases;
-        Span<OffsetLine> lines = stackalloc OffsetLine[phases.Length];
+        Span<LinearFunction> lines = stackalloc LinearFunction[phases.Length];
         Span<double> weights = stackalloc double[phases.Length];
         var count = 0;
         for (var p = 0; p < phases.Length; p++)
@@ -59,14 +59,14 @@ public static class MissionResponses
             weights[count++] = phases[p].Weight;
         }
 
-        OffsetSpan.RootMeanSquare(lines[..count], weights[..count], offsets, values);
+        RowVectors.RootMeanSquare(lines[..count], weights[..count], offsets, values);
     }
 
     private static void Largest(
-        MissionRow row, Func<Phase, bool> counts, Func<MissionRow, int, OffsetLine> quantity, ReadOnlySpan<double> offsets, Span<double> values)
+        MissionRow row, Func<Phase, bool> counts, Func<MissionRow, int, LinearFunction> quantity, ReadOnlySpan<double> offsets, Span<double> values)
     {
         var phases = row.Phases;
-        Span<OffsetLine> lines = stackalloc OffsetLine[phases.Length];
+        Span<LinearFunction> lines = stackalloc LinearFunction[phases.Length];
         var count = 0;
         for (var p = 0; p < phases.Length; p++)
         {
@@ -74,7 +74,7 @@ public static class MissionResponses
                 lines[count++] = quantity(row, p);
         }
 
-        OffsetSpan.LargestSize(lines[..count], offsets, values);
+        RowVectors.MaxMagnitude(lines[..count], offsets, values);
     }
 
     private static double PitchSwing(MissionRow row)
@@ -92,10 +92,10 @@ public static class MissionResponses
     private static void TwistMarginWorst(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
     {
         // The margin is capacity over size, so the smallest margin is one over the largest size over capacity.
-        Span<OffsetLine> lines = stackalloc OffsetLine[row.Phases.Length];
+        Span<LinearFunction> lines = stackalloc LinearFunction[row.Phases.Length];
         for (var p = 0; p < lines.Length; p++)
             lines[p] = (1 / row.Balances[p].YawStiffness) * row.Balances[p].WingYawMoment;
-        OffsetSpan.LargestSize(lines, offsets, values);
+        RowVectors.MaxMagnitude(lines, offsets, values);
         for (var i = 0; i < values.Length; i++)
             values[i] = 1 / values[i];
     }

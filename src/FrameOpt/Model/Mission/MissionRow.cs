@@ -10,9 +10,9 @@ public sealed class MissionRow
 {
     private readonly Phase[] phases;
     private readonly PhaseConditions[] conditions;
-    private readonly Operating[] operating;
+    private readonly OperatingPointSolver[] operating;
     private readonly OperatingPoint[] points;
-    private readonly HungBody[] bodies;
+    private readonly SuspendedBody[] bodies;
     private readonly RollYawBalance[] balances;
     private FrameGeometry? last;
     private ThrustDirection thrust;
@@ -24,9 +24,9 @@ public sealed class MissionRow
         Mission = mission;
         phases = [.. mission.Phases];
         conditions = [.. mission.Conditions];
-        operating = [.. mission.Operating];
+        operating = [.. mission.OperatingPoints];
         points = new OperatingPoint[phases.Length];
-        bodies = new HungBody[phases.Length];
+        bodies = new SuspendedBody[phases.Length];
         balances = new RollYawBalance[phases.Length];
     }
 
@@ -46,7 +46,7 @@ public sealed class MissionRow
     public ReadOnlySpan<OperatingPoint> Points => points;
 
     /// <summary>Pitch, riser load and moments of each phase.</summary>
-    public ReadOnlySpan<HungBody> Bodies => bodies;
+    public ReadOnlySpan<SuspendedBody> Bodies => bodies;
 
     /// <summary>What the risers hold in each phase.</summary>
     public ReadOnlySpan<RollYawBalance> Balances => balances;
@@ -82,7 +82,7 @@ public sealed class MissionRow
             var mostRoll = bodies[p].RiserLoadNewtons * halfSpacing;
 
             // The size of a straight quantity is largest at an end of the row: when both ends hold, all do.
-            if (Holds(yaw, mostYaw, offsets) && Holds(roll, mostRoll, offsets))
+            if (StaysWithin(yaw, mostYaw, offsets) && StaysWithin(roll, mostRoll, offsets))
                 continue;
             for (var i = 0; i < offsets.Length; i++)
             {
@@ -96,7 +96,7 @@ public sealed class MissionRow
         }
     }
 
-    private static bool Holds(OffsetLine line, double most, ReadOnlySpan<double> offsets) =>
+    private static bool StaysWithin(LinearFunction line, double most, ReadOnlySpan<double> offsets) =>
         Math.Abs(line.At(offsets[0])) <= most && Math.Abs(line.At(offsets[^1])) <= most;
 
     private static bool SamePlace(in FrameGeometry a, in FrameGeometry b) =>
@@ -125,7 +125,7 @@ public sealed class MissionRow
         if (points[p].Failure != FailureKind.None)
             return points[p].Failure;
         if (moved)
-            bodies[p] = HungBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry, thrust);
+            bodies[p] = SuspendedBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry, thrust);
         if (bodies[p].Failure != FailureKind.None)
             return bodies[p].Failure;
         balances[p] = RollYawBalance.Of(bodies[p], rollMetres, yawMetres, conditions[p].YawLeverage);

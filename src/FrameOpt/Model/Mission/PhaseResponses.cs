@@ -20,18 +20,18 @@ public static class PhaseResponses
         ref readonly var body = ref row.Bodies[phase];
         switch (quantity)
         {
-            case PhaseQuantity.RollMoment: OffsetSpan.Straight(body.RollMoment, offsets, values); break;
-            case PhaseQuantity.YawMoment: OffsetSpan.Straight(body.YawMoment, offsets, values); break;
-            case PhaseQuantity.BodyRoll: OffsetSpan.Straight(Degrees * balance.BodyRoll, offsets, values); break;
-            case PhaseQuantity.BodyYaw: OffsetSpan.Straight(Degrees * balance.BodyYaw, offsets, values); break;
-            case PhaseQuantity.WingBank: OffsetSpan.Straight(Degrees * balance.WingBank, offsets, values); break;
-            case PhaseQuantity.WingRollMoment: OffsetSpan.Straight(balance.WingRollMoment, offsets, values); break;
-            case PhaseQuantity.WingYawMoment: OffsetSpan.Straight(balance.WingYawMoment, offsets, values); break;
-            case PhaseQuantity.Residual: OffsetSpan.Straight(Residual(row, phase), offsets, values); break;
-            case PhaseQuantity.Lean: OffsetSpan.Straight(Lean(row, phase), offsets, values); break;
-            case PhaseQuantity.Effort: OffsetSpan.Size(Effort(row, phase), offsets, values); break;
-            case PhaseQuantity.TurnRate: OffsetSpan.Straight(TurnRate(row, phase), offsets, values); break;
-            case PhaseQuantity.TwistMargin: OffsetSpan.Margin(balance.YawStiffness, balance.WingYawMoment, offsets, values); break;
+            case PhaseQuantity.RollMoment: RowVectors.Linear(body.RollMoment, offsets, values); break;
+            case PhaseQuantity.YawMoment: RowVectors.Linear(body.YawMoment, offsets, values); break;
+            case PhaseQuantity.BodyRoll: RowVectors.Linear(Degrees * balance.BodyRoll, offsets, values); break;
+            case PhaseQuantity.BodyYaw: RowVectors.Linear(Degrees * balance.BodyYaw, offsets, values); break;
+            case PhaseQuantity.WingBank: RowVectors.Linear(Degrees * balance.WingBank, offsets, values); break;
+            case PhaseQuantity.WingRollMoment: RowVectors.Linear(balance.WingRollMoment, offsets, values); break;
+            case PhaseQuantity.WingYawMoment: RowVectors.Linear(balance.WingYawMoment, offsets, values); break;
+            case PhaseQuantity.Residual: RowVectors.Linear(Residual(row, phase), offsets, values); break;
+            case PhaseQuantity.Lean: RowVectors.Linear(Lean(row, phase), offsets, values); break;
+            case PhaseQuantity.Effort: RowVectors.Magnitude(Effort(row, phase), offsets, values); break;
+            case PhaseQuantity.TurnRate: RowVectors.Linear(TurnRate(row, phase), offsets, values); break;
+            case PhaseQuantity.TwistMargin: RowVectors.Margin(balance.YawStiffness, balance.WingYawMoment, offsets, values); break;
             case PhaseQuantity.LoadRight: Loads(row, phase, offsets, values, (right, _) => right); break;
             case PhaseQuantity.LoadLeft: Loads(row, phase, offsets, values, (_, left) => left); break;
             case PhaseQuantity.LoadDifference: Loads(row, phase, offsets, values, (right, left) => right - left); break;
@@ -40,15 +40,15 @@ public static class PhaseResponses
     }
 
     /// <summary>R = M_w + Gamma N_w: the roll moment at the hang points that alone turns the wing as much as both, N·m, right +.</summary>
-    public static OffsetLine Residual(MissionRow row, int phase) =>
+    public static LinearFunction Residual(MissionRow row, int phase) =>
         row.Balances[phase].WingRollMoment + row.Conditions[phase].YawLeverage * row.Balances[phase].WingYawMoment;
 
     /// <summary>The lean in mm that cancels the residual: -R / (kappa W_pilot).</summary>
-    public static OffsetLine Lean(MissionRow row, int phase) =>
+    public static LinearFunction Lean(MissionRow row, int phase) =>
         (-Millimetres / (row.Balances[phase].PendulumShare * BodyWeightNewtons(row, phase))) * Residual(row, phase);
 
     /// <summary>Lean over the largest lean; its size is the effort.</summary>
-    public static OffsetLine Effort(MissionRow row, int phase) =>
+    public static LinearFunction Effort(MissionRow row, int phase) =>
         (1 / (Millimetres * row.Mission.Machine.Pilot.LeanMetres)) * Lean(row, phase);
 
     /// <summary>Right and left riser load in N: hypot(F/2 +- M_w/s, N_w/s).</summary>
@@ -66,7 +66,7 @@ public static class PhaseResponses
         row.Phases[phase].LoadFactor * row.Phases[phase].CarriedShare
             * Constants.StandardGravity * row.Mission.Machine.BodyMassKilograms;
 
-    private static OffsetLine TurnRate(MissionRow row, int phase)
+    private static LinearFunction TurnRate(MissionRow row, int phase)
     {
         var conditions = row.Conditions[phase];
         var perTorque = TurnEquivalence.TurnRatePerTorque(row.Mission.Wing, conditions.Density, conditions.AirspeedMetresPerSecond);

@@ -12,14 +12,14 @@ public static class BoxBehnken
 
     /// <summary>A Box-Behnken plan: 12, 24, 40, 48 or 56 runs, and those at the middle.</summary>
     /// <param name="factors">The names, 3 to 7.</param>
-    /// <param name="centreRuns">Runs at the middle, 1 or more: without one the quadratic model cannot be fitted.</param>
+    /// <param name="centrePoints">Runs at the middle, 1 or more: without one the quadratic model cannot be fitted.</param>
     /// <exception cref="ArgumentException">Another number of factors, or no run at the middle.</exception>
-    public static Plan Build(IReadOnlyList<string> factors, int centreRuns)
+    public static Plan Build(IReadOnlyList<string> factors, int centrePoints)
     {
         PlanArguments.Factors(factors, "Box-Behnken plan", 3, 7);
-        PlanArguments.AtLeast(1, centreRuns, "number of centre runs of a Box-Behnken plan");
+        PlanArguments.AtLeast(1, centrePoints, "number of centre runs of a Box-Behnken plan");
         var edges = Together(factors.Count).SelectMany(together => Edges(factors.Count, together));
-        return Plan.Numbered("Box-Behnken", factors, [.. Plan.Points(PointKind.Edge, edges), .. Plan.Centres(factors.Count, centreRuns)]);
+        return Plan.Numbered("Box-Behnken", factors, [.. Plan.Points(PointKind.Edge, edges), .. Plan.Centres(factors.Count, centrePoints)]);
     }
 
     /// <summary>Which factors go through their ends together.</summary>

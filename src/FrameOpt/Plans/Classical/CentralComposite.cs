@@ -8,22 +8,22 @@ public static class CentralComposite
     /// <summary>A central composite plan on the full cube.</summary>
     /// <param name="factors">The names, 2 to 10.</param>
     /// <param name="rule">How far out the axial runs lie.</param>
-    /// <param name="centreRuns">Runs at the middle: with the cube, and with the axial runs.</param>
+    /// <param name="centrePoints">Runs at the middle: with the cube, and with the axial runs.</param>
     /// <param name="inBlocks">Whether cube and axial runs are two blocks, each with its own runs at the middle.</param>
     /// <exception cref="ArgumentException">Arguments that make no such plan.</exception>
-    public static Plan Build(IReadOnlyList<string> factors, AxialRule rule, CentreRuns centreRuns, bool inBlocks = false)
+    public static Plan Build(IReadOnlyList<string> factors, AxialRule rule, CentrePoints centrePoints, bool inBlocks = false)
     {
         PlanArguments.Factors(factors, "central composite plan", 2, 10);
-        return OnCube(FullFactorial.TwoLevel(factors), rule, centreRuns, inBlocks);
+        return OnCube(FullFactorial.TwoLevel(factors), rule, centrePoints, inBlocks);
     }
 
     /// <summary>A central composite plan on a fraction of the cube that keeps main effects and interactions of two apart.</summary>
     /// <param name="cube">A two-level fraction of resolution V or more.</param>
     /// <param name="rule">How far out the axial runs lie.</param>
-    /// <param name="centreRuns">Runs at the middle: with the cube, and with the axial runs.</param>
+    /// <param name="centrePoints">Runs at the middle: with the cube, and with the axial runs.</param>
     /// <param name="inBlocks">Whether cube and axial runs are two blocks, each with its own runs at the middle.</param>
     /// <exception cref="ArgumentException">A resolution below V, or arguments that make no such plan.</exception>
-    public static Plan Build(FractionalPlan cube, AxialRule rule, CentreRuns centreRuns, bool inBlocks = false)
+    public static Plan Build(FractionalPlan cube, AxialRule rule, CentrePoints centrePoints, bool inBlocks = false)
     {
         if (cube.Fraction.Resolution < 5)
         {
@@ -31,32 +31,32 @@ public static class CentralComposite
                 $"the cube has resolution {cube.Fraction.Resolution}, so interactions of two factors are confounded; take a fraction of resolution 5 or more");
         }
 
-        return OnCube(cube.Plan, rule, centreRuns, inBlocks);
+        return OnCube(cube.Plan, rule, centrePoints, inBlocks);
     }
 
     /// <summary>How far out the axial runs lie, in coded units.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="factors">How many factors.</param>
     /// <param name="cubeRuns">How many runs the cube has.</param>
-    /// <param name="centreRuns">Runs at the middle.</param>
-    public static double AxialDistance(AxialRule rule, int factors, int cubeRuns, CentreRuns centreRuns) => rule switch
+    /// <param name="centrePoints">Runs at the middle.</param>
+    public static double AxialDistance(AxialRule rule, int factors, int cubeRuns, CentrePoints centrePoints) => rule switch
     {
         AxialRule.Rotatable => Math.Pow(cubeRuns, 0.25),
         AxialRule.Spherical => Math.Sqrt(factors),
         AxialRule.FaceCentred => 1,
         AxialRule.Orthogonal => Math.Sqrt(
-            (Math.Sqrt((double)cubeRuns * (cubeRuns + (2 * factors) + centreRuns.WithCube + centreRuns.WithAxial)) - cubeRuns) / 2),
+            (Math.Sqrt((double)cubeRuns * (cubeRuns + (2 * factors) + centrePoints.WithCube + centrePoints.WithAxial)) - cubeRuns) / 2),
         AxialRule.BlockOrthogonal => Math.Sqrt(
-            (double)cubeRuns * ((2 * factors) + centreRuns.WithAxial) / (2.0 * (cubeRuns + centreRuns.WithCube))),
+            (double)cubeRuns * ((2 * factors) + centrePoints.WithAxial) / (2.0 * (cubeRuns + centrePoints.WithCube))),
         _ => throw new ArgumentOutOfRangeException(nameof(rule)),
     };
 
-    private static Plan OnCube(Plan cube, AxialRule rule, CentreRuns centreRuns, bool inBlocks)
+    private static Plan OnCube(Plan cube, AxialRule rule, CentrePoints centrePoints, bool inBlocks)
     {
         if (rule == AxialRule.BlockOrthogonal && !inBlocks)
             throw new ArgumentException("the block-orthogonal axial distance is for a plan in blocks");
         var factors = cube.Factors.Count;
-        var distance = AxialDistance(rule, factors, cube.Runs.Count, centreRuns);
+        var distance = AxialDistance(rule, factors, cube.Runs.Count, centrePoints);
         var axialBlock = inBlocks ? 2 : 1;
         var axial = from f in Enumerable.Range(0, factors)
                     from end in (double[])[-distance, distance]
@@ -64,7 +64,7 @@ public static class CentralComposite
         return Plan.Numbered(
             $"central composite, axial runs at {distance:0.####}",
             cube.Factors,
-            [.. cube.Runs, .. Plan.Centres(factors, centreRuns.WithCube), .. axial, .. Plan.Centres(factors, centreRuns.WithAxial, axialBlock)]);
+            [.. cube.Runs, .. Plan.Centres(factors, centrePoints.WithCube), .. axial, .. Plan.Centres(factors, centrePoints.WithAxial, axialBlock)]);
     }
 
     private static double[] OnAxis(int factors, int factor, double end)
@@ -95,13 +95,13 @@ public enum AxialRule
 }
 
 /// <summary>How many runs at the middle a central composite plan has.</summary>
-public sealed record CentreRuns
+public sealed record CentrePoints
 {
     /// <summary>Counts of nought or more.</summary>
     /// <param name="withCube">Beside the cube, in its block.</param>
     /// <param name="withAxial">Beside the axial runs, in their block.</param>
     /// <exception cref="ArgumentException">A negative count.</exception>
-    public CentreRuns(int withCube, int withAxial)
+    public CentrePoints(int withCube, int withAxial)
     {
         PlanArguments.NotNegative(withCube, "number of centre runs with the cube");
         PlanArguments.NotNegative(withAxial, "number of centre runs with the axial runs");

@@ -5,7 +5,7 @@ namespace FrameOpt.Plans.Classical;
 /// <summary>Two-level plans of part of the runs of a full factorial.</summary>
 public static class FractionalFactorial
 {
-    private const int MostFactors = 15;
+    private const int MaxFactors = 15;
 
     /// <summary>The fraction that generators give. Factors are spoken of by letter: A is the first, and I is left out.</summary>
     /// <param name="factors">The names, 2 to 15.</param>
@@ -13,23 +13,23 @@ public static class FractionalFactorial
     /// <exception cref="ArgumentException">A generator that cannot be read, or that sets two factors alike.</exception>
     public static FractionalPlan Build(IReadOnlyList<string> factors, IReadOnlyList<string> generators)
     {
-        PlanArguments.Factors(factors, "two-level fraction", 2, MostFactors);
+        PlanArguments.Factors(factors, "two-level fraction", 2, MaxFactors);
         return Build(factors, [.. generators.Select(text => Generator.Parse(text, factors.Count))]);
     }
 
     /// <summary>The fraction of least aberration in at most some number of runs: the largest power of two of them that is of use, and among those fractions
     /// the one with the fewest short words.</summary>
     /// <param name="factors">The names, 2 to 11.</param>
-    /// <param name="mostRuns">At most this many; counted up to 128 for a fraction.</param>
+    /// <param name="maxRuns">At most this many; counted up to 128 for a fraction.</param>
     /// <exception cref="ArgumentException">Too few runs for so many factors, or more than 11 factors.</exception>
     /// <remarks>Source: A. Fries and W. G. Hunter 1980, Minimum aberration 2^(k-p) designs, Technometrics 22:601-608 (from memory).</remarks>
-    public static FractionalPlan InAtMost(IReadOnlyList<string> factors, int mostRuns)
+    public static FractionalPlan WithMaxRuns(IReadOnlyList<string> factors, int maxRuns)
     {
-        PlanArguments.Factors(factors, "fraction of least aberration", 2, MinimumAberration.MostFactors);
-        PlanArguments.AtLeast(factors.Count + 1, mostRuns, $"number of runs for {factors.Count} factors");
-        var basic = Math.Min(factors.Count, BitOperations.Log2((uint)mostRuns));
+        PlanArguments.Factors(factors, "fraction of least aberration", 2, MinimumAberration.MaxFactors);
+        PlanArguments.AtLeast(factors.Count + 1, maxRuns, $"number of runs for {factors.Count} factors");
+        var basic = Math.Min(factors.Count, BitOperations.Log2((uint)maxRuns));
         if (basic < factors.Count)
-            basic = Math.Min(basic, MinimumAberration.MostBasic);
+            basic = Math.Min(basic, MinimumAberration.MaxBasic);
         if (1 << basic <= factors.Count)
             throw new ArgumentException($"{factors.Count} factors need {2 << basic} runs; a two-level fraction has 4, 8, 16, 32, 64 or 128");
         return Build(factors, MinimumAberration.Generators(factors.Count, basic));

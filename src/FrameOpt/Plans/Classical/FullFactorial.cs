@@ -3,7 +3,7 @@ namespace FrameOpt.Plans.Classical;
 /// <summary>Every combination of the factors' levels.</summary>
 public static class FullFactorial
 {
-    private const int MostRuns = 1_000_000;
+    private const int MaxRuns = 1_000_000;
 
     /// <summary>A full factorial with levels evenly spaced from -1 to +1, the first factor changing fastest.</summary>
     /// <param name="factors">The names, 1 to 20.</param>
@@ -17,9 +17,9 @@ public static class FullFactorial
         for (var f = 0; f < factors.Count; f++)
             PlanArguments.AtLeast(2, levels[f], $"number of levels of {factors[f]}");
         var runs = levels.Aggregate(1.0, (product, count) => product * count);
-        if (runs > MostRuns)
-            throw new ArgumentException($"the full factorial has {runs:0} runs; at most {MostRuns} are built");
-        return Plan.Numbered("full factorial", factors, Plan.Points(PointKind.Factorial, CodedLevels.Combinations([.. levels.Select(CodedLevels.Evenly)])));
+        if (runs > MaxRuns)
+            throw new ArgumentException($"the full factorial has {runs:0} runs; at most {MaxRuns} are built");
+        return Plan.Numbered("full factorial", factors, Plan.Points(PointKind.Factorial, CodedLevels.Combinations([.. levels.Select(CodedLevels.EvenlySpaced)])));
     }
 
     /// <summary>A full factorial with two levels of every factor.</summary>

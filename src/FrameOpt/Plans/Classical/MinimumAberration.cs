@@ -7,10 +7,10 @@ namespace FrameOpt.Plans.Classical;
 internal static class MinimumAberration
 {
     /// <summary>Eleven lengths of words and at most 127 words fit the 64 bits of a pattern.</summary>
-    public const int MostFactors = 11;
+    public const int MaxFactors = 11;
 
     /// <summary>128 runs.</summary>
-    public const int MostBasic = 7;
+    public const int MaxBasic = 7;
 
     private const int BitsPerLength = 7;
 
@@ -37,7 +37,7 @@ internal static class MinimumAberration
             var word = candidates[c] | 1u << (basic + depth);
             var longer = pattern;
             foreach (var other in group)
-                longer += 1UL << (BitsPerLength * (MostFactors - BitOperations.PopCount(word ^ other)));
+                longer += 1UL << (BitsPerLength * (MaxFactors - BitOperations.PopCount(word ^ other)));
             if (longer >= best.Pattern)
                 continue;
             chosen[depth] = candidates[c];

@@ -6,8 +6,8 @@ namespace FrameOpt.Plans.Optimal;
 /// <summary>Betters a random plan by changing one factor of one run at a time, for as long as a change helps.</summary>
 internal sealed class CoordinateExchange
 {
-    private const int MostDraws = 10_000;
-    private const double LeastGain = 1e-8;
+    private const int MaxDraws = 10_000;
+    private const double MinGain = 1e-8;
 
     private readonly OptimalRequest request;
     private readonly int[] blocks;
@@ -19,8 +19,8 @@ internal sealed class CoordinateExchange
         this.request = request;
         Block = request.Given.Count == 0 ? 1 : request.InNewBlock ? request.Given.Max(run => run.Block) + 1 : request.Given[0].Block;
         blocks = [.. request.Given.Select(run => run.Block).Append(Block).Distinct().Order()];
-        givenRows = [.. request.Given.Select(run => PlanColumns.Row(request.Model, run.Coded, run.Block, blocks))];
-        moments = PlanColumns.Moments(request.Model, request.Model.Terms.Count + blocks.Length - 1);
+        givenRows = [.. request.Given.Select(run => ModelMatrix.Row(request.Model, run.Coded, run.Block, blocks))];
+        moments = ModelMatrix.Moments(request.Model, request.Model.Terms.Count + blocks.Length - 1);
     }
 
     /// <summary>The block of the chosen runs.</summary>
@@ -29,7 +29,7 @@ internal sealed class CoordinateExchange
     /// <summary>The outcome from one random start.</summary>
     public Outcome From(Pcg32 random)
     {
-        var points = Enumerable.Range(0, request.Runs).Select(_ => Drawn(random)).ToArray();
+        var points = Enumerable.Range(0, request.Runs).Select(_ => RandomPoint(random)).ToArray();
         var rows = points.Select(Row).ToArray();
         var rate = Rate(rows);
         for (var helped = true; helped;)
@@ -47,14 +47,14 @@ internal sealed class CoordinateExchange
             }
         }
 
-        return new Outcome(points, rate.Merit);
+        return new Outcome(points, rate.CriterionValue);
     }
 
     /// <summary>Sets one factor of one run to the level that helps most; false when none helps.</summary>
-    private bool Change(double[][] points, double[][] rows, int run, int factor, ExchangeRate rate)
+    private bool Change(double[][] points, double[][] rows, int run, int factor, RowExchange rate)
     {
-        rate.Leave(rows[run]);
-        var (bestGain, bestLevel) = (LeastGain, double.NaN);
+        rate.SetRemovedRow(rows[run]);
+        var (bestGain, bestLevel) = (MinGain, double.NaN);
         double[] trial = [.. points[run]];
         foreach (var level in request.Levels[factor])
         {
@@ -73,25 +73,25 @@ internal sealed class CoordinateExchange
         return true;
     }
 
-    private ExchangeRate Rate(double[][] rows) =>
+    private RowExchange Rate(double[][] rows) =>
         new(Matrix<double>.Build.DenseOfRowArrays([.. givenRows, .. rows]), moments, request.Criterion);
 
-    private double[] Row(double[] point) => PlanColumns.Row(request.Model, point, Block, blocks);
+    private double[] Row(double[] point) => ModelMatrix.Row(request.Model, point, Block, blocks);
 
-    private double[] Drawn(Pcg32 random)
+    private double[] RandomPoint(Pcg32 random)
     {
-        for (var draw = 0; draw < MostDraws; draw++)
+        for (var draw = 0; draw < MaxDraws; draw++)
         {
             double[] point = [.. request.Levels.Select(levels => levels[random.Next(levels.Count)])];
             if (IsAllowed(point))
                 return point;
         }
 
-        throw new ArgumentException($"none of {MostDraws} designs drawn at random keeps the limits; loosen them or give more levels");
+        throw new ArgumentException($"none of {MaxDraws} designs drawn at random keeps the limits; loosen them or give more levels");
     }
 
-    private bool IsAllowed(double[] point) => request.Limits.All(limit => limit.Allows(point)) && request.Allowed?.Invoke(point) != false;
+    private bool IsAllowed(double[] point) => request.Constraints.All(limit => limit.IsSatisfiedBy(point)) && request.Allowed?.Invoke(point) != false;
 
     /// <summary>The chosen runs and how good they are.</summary>
-    internal sealed record Outcome(double[][] Points, double Merit);
+    internal sealed record Outcome(double[][] Points, double CriterionValue);
 }

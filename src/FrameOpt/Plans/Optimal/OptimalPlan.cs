@@ -14,7 +14,7 @@ public static class OptimalPlan
         Refuse(request);
         var exchange = new CoordinateExchange(request);
         var random = new Pcg32(request.Seed);
-        var best = Enumerable.Range(0, request.Starts).Select(_ => exchange.From(random)).MaxBy(outcome => outcome.Merit)!;
+        var best = Enumerable.Range(0, request.Starts).Select(_ => exchange.From(random)).MaxBy(outcome => outcome.CriterionValue)!;
         var block = exchange.Block;
         var plan = Plan.Numbered(
             $"{request.Criterion}-optimal",
@@ -44,7 +44,7 @@ public static class OptimalPlan
         var factors = request.Factors.Count;
         if (request.Levels.Count != factors || request.Levels.Any(levels => levels.Distinct().Count() < 2))
             throw new ArgumentException("every factor of an optimal plan needs two or more different levels");
-        if (request.Limits.Any(limit => limit.Weights.Count != factors))
+        if (request.Constraints.Any(limit => limit.Weights.Count != factors))
             throw new ArgumentException($"every limit needs {factors} weights, one for each factor");
         if (request.Given.Any(run => run.Coded.Length != factors))
             throw new ArgumentException($"every given run needs {factors} values, one for each factor");

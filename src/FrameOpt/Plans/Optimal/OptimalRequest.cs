@@ -19,7 +19,7 @@ public sealed record OptimalRequest
     public OptimalCriterion Criterion { get; init; } = OptimalCriterion.D;
 
     /// <summary>Limits that every chosen run keeps.</summary>
-    public IReadOnlyList<LinearLimit> Limits { get; init; } = [];
+    public IReadOnlyList<LinearConstraint> Constraints { get; init; } = [];
 
     /// <summary>Any further condition on a chosen run.</summary>
     public Func<double[], bool>? Allowed { get; init; }
@@ -51,10 +51,10 @@ public enum OptimalCriterion
 /// <summary>A limit in coded units: the weighted sum of the factors is at most a bound.</summary>
 /// <param name="Weights">One a factor.</param>
 /// <param name="AtMost">The bound.</param>
-public sealed record LinearLimit(IReadOnlyList<double> Weights, double AtMost)
+public sealed record LinearConstraint(IReadOnlyList<double> Weights, double AtMost)
 {
     /// <summary>Whether a point keeps the limit, rounding forgiven.</summary>
-    public bool Allows(double[] coded)
+    public bool IsSatisfiedBy(double[] coded)
     {
         var sum = 0.0;
         for (var f = 0; f < coded.Length; f++)

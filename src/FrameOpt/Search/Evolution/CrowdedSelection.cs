@@ -6,38 +6,38 @@ namespace FrameOpt.Search.Evolution;
 /// <remarks>Source: Deb et al. 2002, section III (from memory).</remarks>
 internal sealed class CrowdedSelection(Pcg32 random) : ISelection
 {
-    private readonly RankedMembers ranked = new();
+    private readonly RankedPopulation ranked = new();
     private double[] distances = [];
-    private double[] room = [];
+    private double[] workspace = [];
 
     /// <inheritdoc/>
-    public void Survive(Members members, int keep)
+    public void SelectSurvivors(Population population, int keep)
     {
-        if (room.Length < members.Capacity)
-            (room, distances) = (new double[members.Capacity], new double[members.Capacity]);
-        ranked.Rank(members);
+        if (workspace.Length < population.Capacity)
+            (workspace, distances) = (new double[population.Capacity], new double[population.Capacity]);
+        ranked.Rank(population);
         var chosen = 0;
         for (var r = 0; r < ranked.Ranks && chosen < keep; r++)
         {
-            var front = ranked.Members(r);
-            if (members.Miss[front[0]] == 0)
-                Crowding.Distances(members.Values, members.Objectives, front, room, distances);
+            var front = ranked.MembersOfRank(r);
+            if (population.Violation[front[0]] == 0)
+                Crowding.Distances(population.Values, population.Objectives, front, workspace, distances);
             else
                 ClearDistances(front);
             if (chosen + front.Length > keep)
-                LonelyFirst(front);
+                LargestDistanceFirst(front);
             chosen += Math.Min(front.Length, keep - chosen);
         }
 
-        var kept = ranked.Keep(members, chosen);
+        var kept = ranked.Keep(population, chosen);
         for (var i = 0; i < kept.Length; i++)
             distances[i] = distances[kept[i]];
     }
 
     /// <inheritdoc/>
-    public int Parent(Members members)
+    public int SelectParent(Population population)
     {
-        var (a, b) = (random.Next(members.Count), random.Next(members.Count));
+        var (a, b) = (random.Next(population.Count), random.Next(population.Count));
         var (rankA, rankB) = (ranked.RankOf(a), ranked.RankOf(b));
         if (rankA != rankB)
             return rankA < rankB ? a : b;
@@ -45,16 +45,16 @@ internal sealed class CrowdedSelection(Pcg32 random) : ISelection
     }
 
     /// <summary>Designs outside their limits and failed ones are not told apart by their objectives.</summary>
-    private void ClearDistances(ReadOnlySpan<int> members)
+    private void ClearDistances(ReadOnlySpan<int> population)
     {
-        foreach (var member in members)
+        foreach (var member in population)
             distances[member] = 0;
     }
 
-    private void LonelyFirst(Span<int> front)
+    private void LargestDistanceFirst(Span<int> front)
     {
         for (var i = 0; i < front.Length; i++)
-            room[i] = -distances[front[i]];
-        room.AsSpan(0, front.Length).Sort(front);
+            workspace[i] = -distances[front[i]];
+        workspace.AsSpan(0, front.Length).Sort(front);
     }
 }

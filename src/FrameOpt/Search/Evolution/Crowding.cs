@@ -14,7 +14,7 @@ public static class Crowding
     /// <exception cref="ArgumentException">The length is no multiple of the number of objectives, or a value is not a number.</exception>
     public static double[] Distances(ReadOnlySpan<double> values, int objectives)
     {
-        var distances = new double[PointValues.Count(values, objectives)];
+        var distances = new double[PointArguments.Count(values, objectives)];
         var front = new int[distances.Length];
         for (var i = 0; i < front.Length; i++)
             front[i] = i;
@@ -30,18 +30,18 @@ public static class Crowding
     /// <param name="values">All points one after the other, each with all its objectives; numbers.</param>
     /// <param name="objectives">How many objectives.</param>
     /// <param name="front">Which points are the front; left in another order.</param>
-    /// <param name="room">Working room, as long as the front.</param>
+    /// <param name="workspace">Working room, as long as the front.</param>
     /// <param name="distances">Written at the places of the front's points.</param>
-    public static void Distances(ReadOnlySpan<double> values, int objectives, Span<int> front, Span<double> room, Span<double> distances)
+    public static void Distances(ReadOnlySpan<double> values, int objectives, Span<int> front, Span<double> workspace, Span<double> distances)
     {
         foreach (var i in front)
             distances[i] = 0;
         for (var j = 0; j < objectives; j++)
         {
             for (var k = 0; k < front.Length; k++)
-                room[k] = values[front[k] * objectives + j];
-            room[..front.Length].Sort(front);
-            AddGaps(room[..front.Length], front, distances);
+                workspace[k] = values[front[k] * objectives + j];
+            workspace[..front.Length].Sort(front);
+            AddGaps(workspace[..front.Length], front, distances);
         }
     }
 

@@ -12,9 +12,9 @@ internal sealed class EvolutionLoop
     private readonly Pcg32 random;
     private readonly GeneSpace space;
     private readonly Variation variation;
-    private readonly DesignMemory memory;
-    private readonly Members members;
-    private readonly GeneEvaluation evaluation;
+    private readonly VisitedDesigns memory;
+    private readonly Population population;
+    private readonly PopulationEvaluation evaluation;
 
     public EvolutionLoop(Problem problem, int threads, EvolutionSettings settings, Func<Pcg32, ISelection> selection)
     {
@@ -23,75 +23,75 @@ internal sealed class EvolutionLoop
         this.selection = selection(random);
         space = new GeneSpace(problem.Factors);
         variation = new Variation(space, settings, random);
-        memory = new DesignMemory(space);
-        members = new Members(problem, Math.Max(settings.Start.Count, settings.Population) + settings.Population + 1); // one for a child too many
-        evaluation = new GeneEvaluation(problem, space, threads);
+        memory = new VisitedDesigns(space);
+        population = new Population(problem, Math.Max(settings.Start.Count, settings.PopulationSize) + settings.PopulationSize + 1); // one for a child too many
+        evaluation = new PopulationEvaluation(problem, space, threads);
     }
 
     public IEnumerable<EvaluatedBatch> Run()
     {
-        Found();
+        InitialisePopulation();
         var parents = 0;
-        while (members.Count > parents)
+        while (population.Count > parents)
         {
-            foreach (var batch in evaluation.Run(members, parents, members.Count - parents))
+            foreach (var batch in evaluation.Run(population, parents, population.Count - parents))
                 yield return batch;
-            selection.Survive(members, settings.Population);
-            parents = members.Count;
+            selection.SelectSurvivors(population, settings.PopulationSize);
+            parents = population.Count;
             Breed(parents);
         }
     }
 
     /// <summary>The designs to begin with, and others spread evenly along every factor.</summary>
-    private void Found()
+    private void InitialisePopulation()
     {
         foreach (var design in settings.Start)
         {
-            space.FromDesign(design, members.Of(members.Count));
-            if (memory.Remember(members.Of(members.Count)))
-                members.Count++;
+            space.FromDesign(design, population.Of(population.Count));
+            if (memory.TryAdd(population.Of(population.Count)))
+                population.Count++;
         }
 
-        foreach (var run in LatinHypercube.Random(space.Genes, settings.Population, random))
+        foreach (var run in LatinHypercube.Random(space.Genes, settings.PopulationSize, random))
         {
-            if (members.Count >= settings.Population)
+            if (population.Count >= settings.PopulationSize)
                 return;
-            var genes = members.Of(members.Count);
+            var genes = population.Of(population.Count);
             for (var g = 0; g < genes.Length; g++)
-                genes[g] = space.At(g, (run[g] + random.NextDouble()) / settings.Population);
-            Admit(genes);
+                genes[g] = space.At(g, (run[g] + random.NextDouble()) / settings.PopulationSize);
+            AddUnique(genes);
         }
     }
 
     private void Breed(int parents)
     {
-        for (var child = 0; child < settings.Population; child += 2)
+        for (var child = 0; child < settings.PopulationSize; child += 2)
         {
-            var daughter = members.Of(parents + child);
-            var son = members.Of(parents + child + 1);
-            variation.Cross(members.Of(selection.Parent(members)), members.Of(selection.Parent(members)), daughter, son);
-            variation.Mutate(daughter);
-            variation.Mutate(son);
-            Admit(daughter);
-            if (child + 1 < settings.Population)
-                Admit(son);
+            var child1 = population.Of(parents + child);
+            var child2 = population.Of(parents + child + 1);
+            variation.Crossover(population.Of(selection.SelectParent(population)), population.Of(selection.SelectParent(population)), child1, child2);
+            variation.Mutate(child1);
+            variation.Mutate(child2);
+            AddUnique(child1);
+            if (child + 1 < settings.PopulationSize)
+                AddUnique(child2);
         }
     }
 
     /// <summary>Makes a design the next member, changed until it is a new one; leaves it out when all designs were seen.</summary>
-    private void Admit(Span<double> genes)
+    private void AddUnique(Span<double> genes)
     {
-        var isNew = memory.Remember(genes);
+        var isNew = memory.TryAdd(genes);
         for (var i = 0; i < MutationTries && !isNew; i++)
         {
             variation.MutateOne(genes);
-            isNew = memory.Remember(genes);
+            isNew = memory.TryAdd(genes);
         }
 
-        if (isNew || memory.TryUnseen(genes, random))
+        if (isNew || memory.TryFindUnvisited(genes, random))
         {
-            genes.CopyTo(members.Of(members.Count));
-            members.Count++;
+            genes.CopyTo(population.Of(population.Count));
+            population.Count++;
         }
     }
 }

@@ -1,9 +1,9 @@
 namespace FrameOpt.Search.Evolution;
 
 /// <summary>What an evolutionary search is told.</summary>
-/// <param name="Population">How many designs live at a time, 2 or more.</param>
+/// <param name="PopulationSize">How many designs live at a time, 2 or more.</param>
 /// <param name="Seed">Where its random numbers start: the same seed gives the same designs.</param>
-public sealed record EvolutionSettings(int Population, ulong Seed)
+public sealed record EvolutionSettings(int PopulationSize, ulong Seed)
 {
     /// <summary>Designs to begin with, each with a value for every factor in the problem's order. A value is moved to the nearest the factor allows.</summary>
     public IReadOnlyList<double[]> Start { get; init; } = [];
@@ -29,7 +29,7 @@ public sealed record EvolutionSettings(int Population, ulong Seed)
     /// <exception cref="ArgumentOutOfRangeException">One is.</exception>
     internal void Check()
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(Population, 2);
+        ArgumentOutOfRangeException.ThrowIfLessThan(PopulationSize, 2);
         ArgumentOutOfRangeException.ThrowIfNegative(CrossoverRate);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(CrossoverRate, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(CrossoverIndex);

@@ -6,7 +6,7 @@ namespace FrameOpt.Search.Evolution;
 /// </summary>
 internal sealed class GeneSpace
 {
-    private const ulong MostCounted = 1UL << 62;
+    private const ulong MaxCounted = 1UL << 62;
     private readonly double[]?[] values;
 
     public GeneSpace(IReadOnlyList<Factor> factors)
@@ -52,7 +52,7 @@ internal sealed class GeneSpace
     }
 
     /// <summary>The genes of the design of a number, where designs are counted.</summary>
-    public void Read(ulong number, Span<double> genes)
+    public void Decode(ulong number, Span<double> genes)
     {
         for (var g = genes.Length - 1; g >= 0; g--)
             (number, genes[g]) = (number / (ulong)values[g]!.Length, number % (ulong)values[g]!.Length);
@@ -94,8 +94,8 @@ internal sealed class GeneSpace
     private static GeneKind KindOf(Factor factor) => factor switch
     {
         Factor.Continuous => GeneKind.Continuous,
-        Factor.Stepped => GeneKind.Stepped,
-        _ => GeneKind.Choice,
+        Factor.Discrete => GeneKind.Discrete,
+        _ => GeneKind.Categorical,
     };
 
     private ulong? CountDesigns()
@@ -103,7 +103,7 @@ internal sealed class GeneSpace
         ulong count = 1;
         foreach (var list in values)
         {
-            if (list is null || count > MostCounted / (ulong)list.Length)
+            if (list is null || count > MaxCounted / (ulong)list.Length)
                 return null;
             count *= (ulong)list.Length;
         }
@@ -119,8 +119,8 @@ internal enum GeneKind
     Continuous,
 
     /// <summary>To another place in an order.</summary>
-    Stepped,
+    Discrete,
 
     /// <summary>To any other of some options.</summary>
-    Choice,
+    Categorical,
 }

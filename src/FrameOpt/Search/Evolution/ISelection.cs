@@ -4,8 +4,8 @@ namespace FrameOpt.Search.Evolution;
 internal interface ISelection
 {
     /// <summary>Leaves at most <paramref name="keep"/> members, in the order they stood in.</summary>
-    void Survive(Members members, int keep);
+    void SelectSurvivors(Population population, int keep);
 
     /// <summary>Draws a survivor to be a parent.</summary>
-    int Parent(Members members);
+    int SelectParent(Population population);
 }

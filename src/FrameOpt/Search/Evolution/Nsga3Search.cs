@@ -19,5 +19,5 @@ public sealed class Nsga3Search : ISearch
 
     /// <inheritdoc/>
     public IEnumerable<EvaluatedBatch> Run(Problem problem, int threads) =>
-        new EvolutionLoop(problem, threads, settings, random => new DirectedSelection(problem.Goals.Count, settings.Population, random)).Run();
+        new EvolutionLoop(problem, threads, settings, random => new ReferencePointSelection(problem.Objectives.Count, settings.PopulationSize, random)).Run();
 }

@@ -29,25 +29,25 @@ internal sealed class Variation
     }
 
     /// <summary>Two children of two parents.</summary>
-    public void Cross(ReadOnlySpan<double> mother, ReadOnlySpan<double> father, Span<double> daughter, Span<double> son)
+    public void Crossover(ReadOnlySpan<double> parent1, ReadOnlySpan<double> parent2, Span<double> child1, Span<double> child2)
     {
-        mother.CopyTo(daughter);
-        father.CopyTo(son);
+        parent1.CopyTo(child1);
+        parent2.CopyTo(child2);
         if (random.NextDouble() >= crossoverRate)
             return;
-        uint coins = 1;
-        for (var g = 0; g < daughter.Length; g++)
+        uint randomBits = 1;
+        for (var g = 0; g < child1.Length; g++)
         {
-            if (coins <= 3) // the leading one is left when the coins are spent
-                coins = random.NextUInt32() | 0x80000000;
-            var mix = (coins & 1) != 0;
-            var exchange = (coins & 2) != 0;
-            coins >>= 2;
-            var isChoice = space.Kinds[g] == GeneKind.Choice;
-            if (mix && !isChoice && mother[g] != father[g])
-                Spread(g, mother[g], father[g], ref daughter[g], ref son[g]);
+            if (randomBits <= 3) // the leading one is left when the coins are spent
+                randomBits = random.NextUInt32() | 0x80000000;
+            var mix = (randomBits & 1) != 0;
+            var exchange = (randomBits & 2) != 0;
+            randomBits >>= 2;
+            var isChoice = space.Kinds[g] == GeneKind.Categorical;
+            if (mix && !isChoice && parent1[g] != parent2[g])
+                SimulatedBinaryCrossover(g, parent1[g], parent2[g], ref child1[g], ref child2[g]);
             if (exchange && (mix || isChoice))
-                (daughter[g], son[g]) = (son[g], daughter[g]);
+                (child1[g], child2[g]) = (child2[g], child1[g]);
         }
     }
 
@@ -64,7 +64,7 @@ internal sealed class Variation
     /// <summary>Changes one gene, whichever.</summary>
     public void MutateOne(Span<double> genes) => MutateGene(genes, random.Next(genes.Length));
 
-    private void Spread(int g, double one, double other, ref double near, ref double far)
+    private void SimulatedBinaryCrossover(int g, double one, double other, ref double near, ref double far)
     {
         var u = random.NextDouble();
         var beta = Math.Pow(u < 0.5 ? 2 * u : 0.5 / (1 - u), spreadPower);
@@ -79,7 +79,7 @@ internal sealed class Variation
         var (low, high) = (space.Low[g], space.High[g]);
         if (high <= low)
             return;
-        if (space.Kinds[g] == GeneKind.Choice)
+        if (space.Kinds[g] == GeneKind.Categorical)
         {
             var other = random.Next((int)high);
             genes[g] = other < genes[g] ? other : other + 1;
@@ -88,7 +88,7 @@ internal sealed class Variation
 
         var before = genes[g];
         genes[g] = Allowed(g, before + Step(random.NextDouble(), (before - low) / (high - low), (high - before) / (high - low)) * (high - low));
-        if (genes[g] == before && space.Kinds[g] == GeneKind.Stepped)
+        if (genes[g] == before && space.Kinds[g] == GeneKind.Discrete)
             genes[g] += before == low || (before < high && random.Next(2) == 0) ? 1 : -1;
     }
 
@@ -98,5 +98,5 @@ internal sealed class Variation
         : 1 - Math.Pow(2 * (1 - u) + (2 * u - 1) * Math.Pow(1 - above, mutationIndex + 1), 1 / (mutationIndex + 1));
 
     private double Allowed(int g, double gene) =>
-        Math.Clamp(space.Kinds[g] == GeneKind.Stepped ? Math.Round(gene) : gene, space.Low[g], space.High[g]);
+        Math.Clamp(space.Kinds[g] == GeneKind.Discrete ? Math.Round(gene) : gene, space.Low[g], space.High[g]);
 }

@@ -61,7 +61,7 @@ internal sealed class ContributionSweep
         for (var i = 0; i < order.Length; i++)
             sweep.Pass(i, first[i], strips[i], final[i]);
         for (var s = 0; s < count; s++)
-            sweep.Book(s, reference.First);
+            sweep.Accumulate(s, reference.First);
         return sweep.contributions;
     }
 
@@ -79,14 +79,14 @@ internal sealed class ContributionSweep
 
     private void Improve(int strip, int point, double at, double value)
     {
-        Book(strip, at);
+        Accumulate(strip, at);
         if (value < lowest[strip])
             (second[strip], lowest[strip], owners[strip]) = (lowest[strip], value, point);
         else
             second[strip] = value;
     }
 
-    private void Book(int strip, double at)
+    private void Accumulate(int strip, double at)
     {
         contributions[owners[strip]] += (at - since[strip]) * widths[strip] * (second[strip] - lowest[strip]);
         since[strip] = at;

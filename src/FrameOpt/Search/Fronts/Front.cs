@@ -19,9 +19,9 @@ public static class Front
         for (var j = 0; j < objectives; j++)
             columns[j] = Column(values, objectives, j);
         var count = columns[0].Length;
-        var usable = new byte[count];
-        Array.Fill(usable, (byte)1);
-        builder.Add(columns, usable, count, firstId: 0);
+        var feasible = new byte[count];
+        Array.Fill(feasible, (byte)1);
+        builder.Add(columns, feasible, count, firstId: 0);
         return Array.ConvertAll(builder.Result().Ids, id => (int)id);
     }
 

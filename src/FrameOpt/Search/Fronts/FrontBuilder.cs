@@ -15,11 +15,11 @@ public sealed class FrontBuilder
     private readonly int objectives;
     private readonly int threads;
     private readonly PointColumns held;
-    private readonly DominanceSieve sieve;
-    private byte[] usableCopy = [];
-    private byte[] allUsable = [];
+    private readonly DominanceFilter filter;
+    private byte[] feasibleCopy = [];
+    private byte[] allFeasible = [];
     private int[] positions = [];
-    private int heldWhenSieved;
+    private int heldWhenFiltered;
     private int heldWhenFront;
 
     /// <summary>Begins with no designs.</summary>
@@ -34,32 +34,32 @@ public sealed class FrontBuilder
         this.objectives = objectives;
         this.threads = threads;
         held = new PointColumns(objectives);
-        sieve = new DominanceSieve(objectives);
+        filter = new DominanceFilter(objectives);
     }
 
     /// <summary>Adds a batch of designs with the ids firstId, firstId + 1, ...</summary>
     /// <param name="columns">One array for each objective; the first <paramref name="count"/> values count.</param>
-    /// <param name="usable">For each design, 0 to leave it out (infeasible or failed).</param>
+    /// <param name="feasible">For each design, 0 to leave it out (infeasible or failed).</param>
     /// <param name="count">How many designs.</param>
     /// <param name="firstId">The first design's id, not negative. An id must be given to one design only.</param>
     /// <exception cref="ArgumentException">The shapes do not agree, or an objective of a usable design is not a number.</exception>
-    public void Add(double[][] columns, ReadOnlySpan<byte> usable, int count, long firstId)
+    public void Add(double[][] columns, ReadOnlySpan<byte> feasible, int count, long firstId)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(count);
         ArgumentOutOfRangeException.ThrowIfNegative(firstId);
         if (columns.Length != objectives || Array.Exists(columns, column => column.Length < count))
             throw new ArgumentException($"expected {objectives} columns of {count} values", nameof(columns));
-        if (usable.Length < count)
-            throw new ArgumentException($"expected {count} flags", nameof(usable));
-        Grow(ref usableCopy, count);
-        usable[..count].CopyTo(usableCopy);
+        if (feasible.Length < count)
+            throw new ArgumentException($"expected {count} flags", nameof(feasible));
+        Grow(ref feasibleCopy, count);
+        feasible[..count].CopyTo(feasibleCopy);
         var slice = SlicePerThread * threads;
         for (var start = 0; start < count; start += slice)
         {
-            var kept = Survivors(columns, usableCopy, start, Math.Min(count, start + slice));
+            var kept = Survivors(columns, feasibleCopy, start, Math.Min(count, start + slice));
             held.Append(columns, kept, firstId);
-            if (held.Count - heldWhenSieved > Math.Max(sieve.Corners / 4, heldWhenSieved / 2))
-                Tighten();
+            if (held.Count - heldWhenFiltered > Math.Max(filter.Corners / 4, heldWhenFiltered / 2))
+                RebuildFilter();
             if (held.Count > Math.Max(HeldBeforeFront, 2 * heldWhenFront))
                 KeepFront();
         }
@@ -73,29 +73,29 @@ public sealed class FrontBuilder
     }
 
     /// <summary>Makes the sieve anew from what is held, and passes what is held through it.</summary>
-    private void Tighten()
+    private void RebuildFilter()
     {
-        sieve.Rebuild(held.Columns, held.Count);
-        Grow(ref allUsable, held.Count);
-        Array.Fill(allUsable, (byte)1);
-        held.Keep(Survivors(held.Columns, allUsable, 0, held.Count));
-        heldWhenSieved = held.Count;
+        filter.Rebuild(held.Columns, held.Count);
+        Grow(ref allFeasible, held.Count);
+        Array.Fill(allFeasible, (byte)1);
+        held.Keep(Survivors(held.Columns, allFeasible, 0, held.Count));
+        heldWhenFiltered = held.Count;
     }
 
     private void KeepFront()
     {
         Grow(ref positions, held.Count);
         using var ranked = new RankedPoints(held.Columns, held.Count, threads);
-        var front = FrontDivision.Keep(ranked.Rows, objectives - 1, threads);
+        var front = DivideAndConquerFront.Keep(ranked.Rows, objectives - 1, threads);
         var kept = ranked.PositionsOf(ranked.Rows.Span[..front], positions);
         held.Keep(positions.AsSpan(0, kept));
-        heldWhenFront = heldWhenSieved = held.Count;
+        heldWhenFront = heldWhenFiltered = held.Count;
     }
 
-    private ReadOnlySpan<int> Survivors(double[][] columns, byte[] usable, int start, int end)
+    private ReadOnlySpan<int> Survivors(double[][] columns, byte[] feasible, int start, int end)
     {
         Grow(ref positions, end - start);
-        return positions.AsSpan(0, sieve.Survivors(columns, usable, start, end, positions, threads));
+        return positions.AsSpan(0, filter.Survivors(columns, feasible, start, end, positions, threads));
     }
 
     private static void Grow<T>(ref T[] array, int length)

@@ -20,7 +20,7 @@ public static class Hypervolume
     {
         var last = reference.Length - 1;
         var columns = Ordered(values, reference, last, out var points);
-        return last == 1 ? Area(columns, reference) : new SlicedVolume(reference, points.Length).Of(columns, points.Length);
+        return last == 1 ? Area(columns, reference) : new WfgHypervolume(reference, points.Length).Of(columns, points.Length);
     }
 
     /// <summary>For every point the volume that it alone dominates: by how much the whole would shrink without it.</summary>
@@ -63,7 +63,7 @@ public static class Hypervolume
     private static double[][] Ordered(ReadOnlySpan<double> values, ReadOnlySpan<double> reference, int by, out int[] points)
     {
         var objectives = reference.Length;
-        var count = PointValues.Count(values, objectives);
+        var count = PointArguments.Count(values, objectives);
         foreach (var value in reference)
             if (!double.IsFinite(value))
                 throw new ArgumentException("the reference must be finite", nameof(reference));
@@ -77,7 +77,7 @@ public static class Hypervolume
                 (keys[below], points[below++]) = (RadixSort.KeyOf(values[i * objectives + by]), i);
         Array.Resize(ref points, below);
         RadixSort.SortUnstable(keys.AsSpan(0, below), points);
-        var columns = SlicedVolume.Columns(objectives, below);
+        var columns = WfgHypervolume.Columns(objectives, below);
         for (var k = 0; k < below; k++)
             for (var j = 0; j < objectives; j++)
                 columns[j][k] = values[points[k] * objectives + j];
@@ -108,14 +108,14 @@ public static class Hypervolume
     private static double[] OneByOne(double[][] columns, ReadOnlySpan<double> reference, int count)
     {
         var contributions = new double[count];
-        var volume = new SlicedVolume(reference, count);
+        var volume = new WfgHypervolume(reference, count);
         var point = new double[columns.Length];
         for (var i = 0; i < count; i++)
         {
             var others = Array.ConvertAll(columns, column => (double[])[.. column.AsSpan(0, i), .. column.AsSpan(i + 1)]);
             for (var j = 0; j < point.Length; j++)
                 point[j] = columns[j][i];
-            contributions[i] = volume.OfAlone(point, others, count - 1);
+            contributions[i] = volume.ExclusiveVolume(point, others, count - 1);
         }
         return contributions;
     }

@@ -58,8 +58,8 @@ public static class Indicators
     /// <summary>For every point the least measure to another.</summary>
     private static double[] Nearest(ReadOnlySpan<double> points, ReadOnlySpan<double> others, int objectives, Measure measure)
     {
-        var nearest = new double[PointValues.Count(points, objectives)];
-        if (nearest.Length == 0 || PointValues.Count(others, objectives) == 0)
+        var nearest = new double[PointArguments.Count(points, objectives)];
+        if (nearest.Length == 0 || PointArguments.Count(others, objectives) == 0)
             throw new ArgumentException("no point is near an empty set");
         Array.Fill(nearest, double.PositiveInfinity);
         for (var i = 0; i < nearest.Length; i++)

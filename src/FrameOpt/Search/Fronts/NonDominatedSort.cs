@@ -16,7 +16,7 @@ namespace FrameOpt.Search.Fronts;
 /// </remarks>
 public sealed class NonDominatedSort
 {
-    private readonly FrontCovers covers = new();
+    private readonly FrontArchives covers = new();
     private ulong[] keys = [];
     private int[] order = [];
 
@@ -26,7 +26,7 @@ public sealed class NonDominatedSort
     /// <exception cref="ArgumentException">The length is no multiple of the number of objectives, or a value is not a number.</exception>
     public static int[] Ranks(ReadOnlySpan<double> values, int objectives)
     {
-        var ranks = new int[PointValues.Count(values, objectives)];
+        var ranks = new int[PointArguments.Count(values, objectives)];
         new NonDominatedSort().Rank(values, objectives, ranks);
         return ranks;
     }
@@ -38,7 +38,7 @@ public sealed class NonDominatedSort
     /// <exception cref="ArgumentException">The lengths do not agree, or a value is not a number.</exception>
     public int Rank(ReadOnlySpan<double> values, int objectives, Span<int> ranks)
     {
-        var count = PointValues.Count(values, objectives);
+        var count = PointArguments.Count(values, objectives);
         if (ranks.Length != count)
             throw new ArgumentException($"expected room for {count} ranks", nameof(ranks));
         if (order.Length < count)
@@ -70,7 +70,7 @@ public sealed class NonDominatedSort
         while (low < high)
         {
             var middle = (low + high) >>> 1;
-            if (covers.Cover(middle, others))
+            if (covers.WeaklyDominates(middle, others))
                 low = middle + 1;
             else
                 high = middle;
@@ -79,20 +79,20 @@ public sealed class NonDominatedSort
     }
 
     /// <summary>Brings indices of points that are equal before objective <paramref name="first"/> into lexicographic order from there on.</summary>
-    private static void OrderFrom(ReadOnlySpan<double> values, int objectives, int first, Span<int> indices, Span<ulong> room)
+    private static void OrderFrom(ReadOnlySpan<double> values, int objectives, int first, Span<int> indices, Span<ulong> workspace)
     {
         for (var i = 0; i < indices.Length; i++)
-            room[i] = RadixSort.KeyOf(values[indices[i] * objectives + first]);
-        RadixSort.SortUnstable(room, indices);
+            workspace[i] = RadixSort.KeyOf(values[indices[i] * objectives + first]);
+        RadixSort.SortUnstable(workspace, indices);
         if (first == objectives - 1)
             return;
         for (int start = 0, end; start < indices.Length; start = end)
         {
             end = start + 1;
-            while (end < indices.Length && room[end] == room[start])
+            while (end < indices.Length && workspace[end] == workspace[start])
                 end++;
             if (end - start > 1)
-                OrderFrom(values, objectives, first + 1, indices[start..end], room[start..end]);
+                OrderFrom(values, objectives, first + 1, indices[start..end], workspace[start..end]);
         }
     }
 }

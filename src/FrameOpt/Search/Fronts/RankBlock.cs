@@ -26,7 +26,7 @@ internal sealed class RankBlock
     }
 
     /// <summary>Whether some row of the block is nowhere above <paramref name="row"/> from rank <paramref name="first"/> to the end.</summary>
-    public bool Covers(in RankRow row, int first, int end)
+    public bool WeaklyDominates(in RankRow row, int first, int end)
     {
         ref var columns = ref MemoryMarshal.GetArrayDataReference(rankColumns);
         var last = Vector512.Create(row.Ranks[end - 1]);

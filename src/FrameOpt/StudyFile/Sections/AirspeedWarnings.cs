@@ -18,7 +18,7 @@ internal static class AirspeedWarnings
     /// <param name="phases">Those of its mission, in order; one may have been added at the end.</param>
     /// <param name="machine">For the mass.</param>
     /// <param name="wing">For the polar.</param>
-    public static void Look(Section study, IReadOnlyList<Phase> phases, Machine machine, Wing wing)
+    public static void Check(Section study, IReadOnlyList<Phase> phases, Machine machine, Wing wing)
     {
         foreach (var (entry, phase) in study.Entries("mission").Zip(phases))
         {
@@ -28,9 +28,9 @@ internal static class AirspeedWarnings
             var top = SpeedAt(wing.Polar.AirspeedAtFraction.Largest);
             var trim = SpeedAt(wing.Polar.AirspeedAtFraction.Smallest);
             if (given > top)
-                study.Findings.Warn(at, Invariant($"the airspeed of {phase.Name}, {given:0.0} m/s, lies above the wing's top speed there, {top:0.0} m/s."));
+                study.DiagnosticBag.AddWarning(at, Invariant($"the airspeed of {phase.Name}, {given:0.0} m/s, lies above the wing's top speed there, {top:0.0} m/s."));
             else if (given < SlowestShareOfTrim * trim)
-                study.Findings.Warn(at, Invariant($"the airspeed of {phase.Name}, {given:0.0} m/s, lies below {SlowestShareOfTrim} of the wing's trim speed there, {trim:0.0} m/s."));
+                study.DiagnosticBag.AddWarning(at, Invariant($"the airspeed of {phase.Name}, {given:0.0} m/s, lies below {SlowestShareOfTrim} of the wing's trim speed there, {trim:0.0} m/s."));
 
             double SpeedAt(double fraction) =>
                 PhaseConditions.Of(phase with { Speed = new FlightSpeed.AtFraction(fraction) }, machine, wing).AirspeedMetresPerSecond;

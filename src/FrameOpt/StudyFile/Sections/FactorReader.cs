@@ -9,11 +9,11 @@ namespace FrameOpt.StudyFile.Sections;
 internal static class FactorReader
 {
     /// <summary>Largest number of levels one factor may have.</summary>
-    public const int LargestLevels = 100_000;
+    public const int MaxLevels = 100_000;
 
-    private static readonly Bound length = Bound.Within(3, "3 m");
-    private static readonly Bound spacing = Bound.Above0(3, "3 m");
-    private static readonly Bound angle = Bound.Within(Math.PI / 4, "45 deg");
+    private static readonly AllowedRange length = AllowedRange.Within(3, "3 m");
+    private static readonly AllowedRange spacing = AllowedRange.PositiveUpTo(3, "3 m");
+    private static readonly AllowedRange angle = AllowedRange.Within(Math.PI / 4, "45 deg");
 
     /// <summary>The factors that could be read, in the order of <see cref="FactorNames"/>.</summary>
     public static IReadOnlyList<StudyFactor> Read(Section? factors)
@@ -24,25 +24,25 @@ internal static class FactorReader
     }
 
     /// <summary>A factor fixed at one value given outside a file, or null after a mistake.</summary>
-    public static StudyFactor? ReadFixed(string name, string value, Findings findings)
+    public static StudyFactor? ReadFixed(string name, string value, DiagnosticBag diagnostics)
     {
         if (FactorNames.Find(name) is not { } input)
         {
-            findings.Mistake(0, 0, name, "There is no geometry input of this name.", NearestName.Of(name, FactorNames.All) is { } near
+            diagnostics.Add(0, 0, name, "There is no geometry input of this name.", NearestName.Of(name, FactorNames.All) is { } near
                 ? $"Did you mean `{near}`?"
                 : $"They are {string.Join(", ", FactorNames.All)}.");
             return null;
         }
 
         var node = new Node.Scalar(value, false, 0, 0);
-        return Quantity.Read(node, name, $"{name}='{FactorNames.ExampleOf(input)}'", DimensionOf(input), BoundOf(input), findings) is { } typed
+        return Quantity.Read(node, name, $"{name}='{FactorNames.ExampleOf(input)}'", DimensionOf(input), AllowedRangeOf(input), diagnostics) is { } typed
             ? new StudyFactor(input, name, [typed.Base], UnitOf(typed))
             : null;
     }
 
     public static Dimension DimensionOf(GeometryInput input) => FactorNames.IsAngle(input) ? Dimension.Angle : Dimension.Length;
 
-    public static Bound BoundOf(GeometryInput input) =>
+    public static AllowedRange AllowedRangeOf(GeometryInput input) =>
         input == GeometryInput.HangPointSpacing ? spacing : FactorNames.IsAngle(input) ? angle : length;
 
     private static StudyFactor? ReadOne(Section factors, string name)
@@ -53,11 +53,11 @@ internal static class FactorReader
             case null:
                 return null;
             case Node.Map map:
-                var section = Section.Open(map, factors.KeyAt(name), factors.Named(name), StudyKeys.Factor, factors.Findings)!;
+                var section = Section.Open(map, factors.KeyAt(name), factors.PathOf(name), StudyKeys.Factor, factors.DiagnosticBag)!;
                 return section.Has("values") ? FromValues(section, input, name) : FromRange(section, input, name);
             default:
                 var example = $"{name}: {DimensionOf(input).Example}";
-                return Quantity.Read(factors.Value(name)!, factors.Named(name), example, DimensionOf(input), BoundOf(input), factors.Findings) is { } fixedAt
+                return Quantity.Read(factors.Value(name)!, factors.PathOf(name), example, DimensionOf(input), AllowedRangeOf(input), factors.DiagnosticBag) is { } fixedAt
                     ? new StudyFactor(input, name, [fixedAt.Base], UnitOf(fixedAt))
                     : null;
         }
@@ -66,18 +66,18 @@ internal static class FactorReader
     private static StudyFactor? FromValues(Section section, GeometryInput input, string name)
     {
         foreach (var key in new[] { "from", "to", "step" }.Where(section.Has))
-            section.Findings.Mistake(section.At(key), $"{section.Path} gives both values and {key}.", "Keep `values`, or `from`, `to` and `step`.");
+            section.DiagnosticBag.Add(section.At(key), $"{section.Path} gives both values and {key}.", "Keep `values`, or `from`, `to` and `step`.");
         var values = section.List("values");
         if (section.Value("values") is Node.List list && values.Count == 0)
-            section.Findings.Mistake(list, $"{section.Path} has no values.", "Give one or more, each with its unit.");
+            section.DiagnosticBag.Add(list, $"{section.Path} has no values.", "Give one or more, each with its unit.");
         var levels = new List<Quantity>();
         foreach (var node in values)
         {
-            var level = Quantity.Read(node, section.Path, $"values: [{FactorNames.ExampleOf(input)}]", DimensionOf(input), BoundOf(input), section.Findings);
+            var level = Quantity.Read(node, section.Path, $"values: [{FactorNames.ExampleOf(input)}]", DimensionOf(input), AllowedRangeOf(input), section.DiagnosticBag);
             if (level is null)
                 continue;
             if (levels.Any(other => other.Base == level.Base))
-                section.Findings.Mistake(node, $"{section.Path} has this value twice.", "Remove one of the two.");
+                section.DiagnosticBag.Add(node, $"{section.Path} has this value twice.", "Remove one of the two.");
             levels.Add(level);
         }
 
@@ -87,10 +87,10 @@ internal static class FactorReader
     private static StudyFactor? FromRange(Section section, GeometryInput input, string name)
     {
         foreach (var key in new[] { "from", "to" }.Where(key => !section.Has(key)))
-            section.Findings.Mistake(section.Owner, $"{section.Path}.{key} is missing.", "Write `{ from: ..., to: ..., step: ... }`, `{ values: [...] }`, or one value for a fixed factor.");
-        var from = section.Quantity("from", DimensionOf(input), BoundOf(input));
-        var to = section.Quantity("to", DimensionOf(input), BoundOf(input));
-        var step = section.Quantity("step", DimensionOf(input), FactorNames.IsAngle(input) ? Bound.Above0(Math.PI / 4, "45 deg") : spacing);
+            section.DiagnosticBag.Add(section.Owner, $"{section.Path}.{key} is missing.", "Write `{ from: ..., to: ..., step: ... }`, `{ values: [...] }`, or one value for a fixed factor.");
+        var from = section.Quantity("from", DimensionOf(input), AllowedRangeOf(input));
+        var to = section.Quantity("to", DimensionOf(input), AllowedRangeOf(input));
+        var step = section.Quantity("step", DimensionOf(input), FactorNames.IsAngle(input) ? AllowedRange.PositiveUpTo(Math.PI / 4, "45 deg") : spacing);
         if (from is null || to is null || (step is null && section.Has("step")))
             return null;
         if (step is null)
@@ -98,7 +98,7 @@ internal static class FactorReader
         var typed = FactorRange.Of(from, to, step);
         if (typed is null)
         {
-            section.Findings.Mistake(section.Owner, $"{section.Path} has numbers with too many digits.", "Round them.");
+            section.DiagnosticBag.Add(section.Owner, $"{section.Path} has numbers with too many digits.", "Round them.");
             return null;
         }
 
@@ -109,22 +109,22 @@ internal static class FactorReader
     {
         if (!GoesUpward(section, range.From < range.To))
             return null;
-        if (range.Steps > LargestLevels)
+        if (range.Steps > MaxLevels)
         {
-            section.Findings.Mistake(section.At("step"), FormattableString.Invariant($"{section.Path} would have {range.Steps:0} levels; {LargestLevels} is the most."), "Write a larger step: no frame is drilled that finely.");
+            section.DiagnosticBag.Add(section.At("step"), FormattableString.Invariant($"{section.Path} would have {range.Steps:0} levels; {MaxLevels} is the most."), "Write a larger step: no frame is drilled that finely.");
             return null;
         }
 
         if (range.Fits)
             return range.LevelsSi();
-        section.Findings.Mistake(section.At("step"), $"The step of {section.Path} does not fit between from and to.", range.Offer());
+        section.DiagnosticBag.Add(section.At("step"), $"The step of {section.Path} does not fit between from and to.", range.Suggestion());
         return null;
     }
 
     private static bool GoesUpward(Section section, bool does)
     {
         if (!does)
-            section.Findings.Mistake(section.At("to"), $"{section.Path} must go upward: to is not above from.", "Exchange the two, or write one value for a fixed factor.");
+            section.DiagnosticBag.Add(section.At("to"), $"{section.Path} must go upward: to is not above from.", "Exchange the two, or write one value for a fixed factor.");
         return does;
     }
 

@@ -12,7 +12,7 @@ internal static class MachineReader
         if (machine is null)
             return null;
         var masses = MassReader.Read(machine);
-        var hangLine = machine.Child("hang_line", StudyKeys.HangLine)?.Number("forward", Dimension.Length, Bound.Within(3, "3 m"));
+        var hangLine = machine.Child("hang_line", StudyKeys.HangLine)?.Number("forward", Dimension.Length, AllowedRange.Within(3, "3 m"));
         var propeller = PropellerReader.Read(machine.Child("propeller", StudyKeys.Propeller));
         var engine = EngineReader.Read(machine.Child("engine", StudyKeys.Engine));
         var pilot = ReadPilot(machine.Child("pilot", StudyKeys.Pilot));
@@ -26,8 +26,8 @@ internal static class MachineReader
     {
         if (pilot is null)
             return null;
-        var lean = pilot.Number("lean", Dimension.Length, Bound.Above0(0.5, "500 mm"));
-        var dragArea = pilot.Number("drag_area", Dimension.Area, Bound.From0(5, "5 m²"));
+        var lean = pilot.Number("lean", Dimension.Length, AllowedRange.PositiveUpTo(0.5, "500 mm"));
+        var dragArea = pilot.Number("drag_area", Dimension.Area, AllowedRange.NonNegativeUpTo(5, "5 m²"));
         return pilot.Child("drag_centre", StudyKeys.DragCentre) is { } centre ? new Pilot(lean, dragArea, centre.Point()) : null;
     }
 
@@ -35,7 +35,7 @@ internal static class MachineReader
     {
         var body = masses.Where(item => item.IsBody).ToList();
         if (body.Count > 0 && propeller.Hub.ForwardMetres > body.Max(item => item.At.ForwardMetres))
-            machine.Findings.Warn(machine.KeyAt("propeller"), "the propeller hub lies in front of the pilot's body: check the signs of forward.");
+            machine.DiagnosticBag.AddWarning(machine.KeyAt("propeller"), "the propeller hub lies in front of the pilot's body: check the signs of forward.");
     }
 }
 
@@ -46,12 +46,12 @@ internal static class EngineReader
     {
         if (engine is null)
             return null;
-        var reduction = engine.Number("reduction", Dimension.Number, Bound.Above0(20, "20"));
-        var efficiency = engine.Number("efficiency", Dimension.Share, Bound.Above0(1, "1 (100 %)"));
+        var reduction = engine.Number("reduction", Dimension.Number, AllowedRange.PositiveUpTo(20, "20"));
+        var efficiency = engine.Number("efficiency", Dimension.Share, AllowedRange.PositiveUpTo(1, "1 (100 %)"));
         var rows = Row.Table(engine, "torque",
             [
-                new("crank speed", "5000 rpm", Dimension.Revolutions, Bound.From0(30000, "30000 rpm")),
-                new("torque", "18.5 N·m", Dimension.Torque, Bound.Above0(500, "500 N·m")),
+                new("crank speed", "5000 rpm", Dimension.Revolutions, AllowedRange.NonNegativeUpTo(30000, "30000 rpm")),
+                new("torque", "18.5 N·m", Dimension.Torque, AllowedRange.PositiveUpTo(500, "500 N·m")),
             ], rising: 1);
         return rows is null
             ? null

@@ -21,44 +21,44 @@ internal static class MissionReader
     {
         var entries = study.Entries("mission");
         if (study.Value("mission") is Node.Map && entries.Count == 0)
-            study.Findings.Mistake(study.KeyAt("mission"), "The mission has no phase.", "Add one, for example `cruise: { weight: 1, power: level }`.");
-        var sections = entries.Select(entry => Open(entry, study.Findings)).OfType<Section>().ToList();
+            study.DiagnosticBag.Add(study.KeyAt("mission"), "The mission has no phase.", "Add one, for example `cruise: { weight: 1, power: level }`.");
+        var sections = entries.Select(entry => Open(entry, study.DiagnosticBag)).OfType<Section>().ToList();
         List<Phase> phases = [.. sections.Select(ReadPhase)];
         if (phases.Count == 0)
             return [];
         if (phases.All(phase => phase.Weight == 0))
-            study.Findings.Mistake(study.KeyAt("mission"), "Every phase of the mission has weight 0.", "Give the phases you fly their share, for example `weight: 0.5`.");
+            study.DiagnosticBag.Add(study.KeyAt("mission"), "Every phase of the mission has weight 0.", "Give the phases you fly their share, for example `weight: 0.5`.");
         ListDefaults(sections);
         if (!phases.Any(phase => phase.Power is PhasePower.EngineOff))
-            phases.Add(AddedGlide(phases, study.Findings));
+            phases.Add(AddedGlide(phases, study.DiagnosticBag));
         return phases;
     }
 
-    private static Section? Open(Node.Entry entry, Findings findings)
+    private static Section? Open(Node.Entry entry, DiagnosticBag diagnostics)
     {
         var name = entry.Key.Text;
         if (name.Length == 0 || name.Contains('[') || name.Contains(']'))
-            findings.Mistake(entry.Key, "A phase's name is a word or two without brackets.", "Write for example `cruise:`.");
-        return Section.Open(entry.Value, entry.Key, $"mission.{name}", StudyKeys.Phase, findings);
+            diagnostics.Add(entry.Key, "A phase's name is a word or two without brackets.", "Write for example `cruise:`.");
+        return Section.Open(entry.Value, entry.Key, $"mission.{name}", StudyKeys.Phase, diagnostics);
     }
 
     private static Phase ReadPhase(Section phase) => new(
         phase.Path["mission.".Length..],
-        phase.Number("weight", Dimension.Share, Bound.NotNegative),
+        phase.Number("weight", Dimension.Share, AllowedRange.NonNegative),
         ReadSpeed(phase),
         PowerReader.Read(phase),
-        phase.Optional("altitude", Dimension.Length, Bound.Between(-500, 9000, "-500 m", "9000 m")) ?? 0,
-        phase.Optional("temperature_offset", Dimension.TemperatureDifference, Bound.Within(60, "60 K")) ?? 0,
-        phase.Optional("load_factor", Dimension.Number, Bound.Above0(10, "10")) ?? 1,
-        phase.Optional("carried", Dimension.Share, Bound.Above0(1, "1 (100 %)")) ?? 1,
-        phase.Optional("pitch_rate", Dimension.AngularRate, Bound.Within(5, "5 rad/s")) ?? 0);
+        phase.OptionalNumber("altitude", Dimension.Length, AllowedRange.Between(-500, 9000, "-500 m", "9000 m")) ?? 0,
+        phase.OptionalNumber("temperature_offset", Dimension.TemperatureDifference, AllowedRange.Within(60, "60 K")) ?? 0,
+        phase.OptionalNumber("load_factor", Dimension.Number, AllowedRange.PositiveUpTo(10, "10")) ?? 1,
+        phase.OptionalNumber("carried", Dimension.Share, AllowedRange.PositiveUpTo(1, "1 (100 %)")) ?? 1,
+        phase.OptionalNumber("pitch_rate", Dimension.AngularRate, AllowedRange.Within(5, "5 rad/s")) ?? 0);
 
     private static FlightSpeed ReadSpeed(Section phase)
     {
-        var fraction = phase.Optional("fraction", Dimension.Share, Bound.From0(1, "1 (fully accelerated)"));
-        var airspeed = phase.Optional("airspeed", Dimension.Speed, Bound.Above0(50, "50 m/s"));
+        var fraction = phase.OptionalNumber("fraction", Dimension.Share, AllowedRange.NonNegativeUpTo(1, "1 (fully accelerated)"));
+        var airspeed = phase.OptionalNumber("airspeed", Dimension.Speed, AllowedRange.PositiveUpTo(50, "50 m/s"));
         if (fraction is not null && airspeed is not null)
-            phase.Findings.Mistake(phase.At("airspeed"), $"{phase.Path} gives both a fraction and an airspeed.", "Keep one of the two.");
+            phase.DiagnosticBag.Add(phase.At("airspeed"), $"{phase.Path} gives both a fraction and an airspeed.", "Keep one of the two.");
         return airspeed is { } speed ? new FlightSpeed.AtAirspeed(speed) : new FlightSpeed.AtFraction(fraction ?? 0);
     }
 
@@ -73,14 +73,14 @@ internal static class MissionReader
     {
         string[] taken = [.. phases.Where(phase => !given(phase)).Select(phase => phase.Path["mission.".Length..])];
         if (taken.Length > 0)
-            phases[0].Findings.Assume($"{what} in {(taken.Length == phases.Count ? "every phase" : string.Join(", ", taken))}", value, source);
+            phases[0].DiagnosticBag.AddAssumption($"{what} in {(taken.Length == phases.Count ? "every phase" : string.Join(", ", taken))}", value, source);
     }
 
-    private static Phase AddedGlide(List<Phase> phases, Findings findings)
+    private static Phase AddedGlide(List<Phase> phases, DiagnosticBag diagnostics)
     {
         var heaviest = phases.MaxBy(phase => phase.Weight)!;
         var name = phases.Any(phase => phase.Name == "glide") ? "glide, engine off" : "glide";
-        findings.Assume($"phase {name}", FormattableString.Invariant($"engine off at trim, weight 0, {heaviest.AltitudeMetres:0.#} m"),
+        diagnostics.AddAssumption($"phase {name}", FormattableString.Invariant($"engine off at trim, weight 0, {heaviest.AltitudeMetres:0.#} m"),
             $"assumption: the mission names no phase with the engine off; air as in {heaviest.Name}");
         return new Phase(name, 0, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff(), heaviest.AltitudeMetres, heaviest.TemperatureOffsetKelvin);
     }
@@ -104,26 +104,26 @@ internal static class PowerReader
             case "engine off":
                 return new PhasePower.EngineOff();
             case "off" or "Off" or "OFF" or "no" or "No" or "NO" or "false" or "False" or "FALSE":
-                phase.Findings.Mistake(at, "This word alone is a yes-or-no value to some programs, not a power.", "Write `engine off`.");
+                phase.DiagnosticBag.Add(at, "This word alone is a yes-or-no value to some programs, not a power.", "Write `engine off`.");
                 return new PhasePower.EngineOff();
         }
 
         if (text.StartsWith("climb ", StringComparison.Ordinal))
-            return new PhasePower.Climb(Amount(phase, text["climb ".Length..], "climb 1.8 m/s", Dimension.Speed, Bound.Above0(15, "15 m/s")));
+            return new PhasePower.Climb(Amount(phase, text["climb ".Length..], "climb 1.8 m/s", Dimension.Speed, AllowedRange.PositiveUpTo(15, "15 m/s")));
         if (text.Length > 0 && (char.IsAsciiDigit(text[0]) || text[0] is '-' or '+' or '.'))
-            return new PhasePower.AtRpm(Amount(phase, text, "1840 rpm", Dimension.Revolutions, Bound.Above0(10000, "10000 rpm")));
-        phase.Findings.Mistake(at, "This is not a power the tool knows.", Mend(text));
+            return new PhasePower.AtRpm(Amount(phase, text, "1840 rpm", Dimension.Revolutions, AllowedRange.PositiveUpTo(10000, "10000 rpm")));
+        phase.DiagnosticBag.Add(at, "This is not a power the tool knows.", Fix(text));
         return new PhasePower.Level();
     }
 
-    private static double Amount(Section phase, string text, string example, Dimension dimension, Bound bound)
+    private static double Amount(Section phase, string text, string example, Dimension dimension, AllowedRange bound)
     {
         var at = phase.At("power");
         var amount = new Node.Scalar(text, false, at.Line, at.Column);
-        return Quantity.Read(amount, phase.Named("power"), $"power: {example}", dimension, bound, phase.Findings)?.Base ?? double.NaN;
+        return Quantity.Read(amount, phase.PathOf("power"), $"power: {example}", dimension, bound, phase.DiagnosticBag)?.Base ?? double.NaN;
     }
 
-    private static string Mend(string text)
+    private static string Fix(string text)
     {
         if (text == "climb")
             return "Give the rate of climb: `climb 1.8 m/s`.";

@@ -11,7 +11,7 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads the plan of runs.</summary>
 internal static class PlanReader
 {
-    private const int MostRuns = 10_000;
+    private const int MaxRuns = 10_000;
 
     /// <summary>Every kind of plan, and the keys it takes beside kind and responses.</summary>
     private static readonly Dictionary<string, string[]> kinds = new()
@@ -47,7 +47,7 @@ internal static class PlanReader
             return null;
         foreach (var key in kinds.Values.SelectMany(keys => keys).Distinct().Where(key => plan.Has(key) && !kinds[kind].Contains(key)))
         {
-            plan.Findings.Mistake(
+            plan.DiagnosticBag.Add(
                 plan.KeyAt(key), $"A {kind} plan takes no {key}.", $"Remove it; it belongs to {string.Join(", ", kinds.Where(k => k.Value.Contains(key)).Select(k => k.Key))}.");
         }
 
@@ -63,18 +63,18 @@ internal static class PlanReader
         }
         catch (ArgumentException problem)
         {
-            file.Findings.Mistake(file.KeyAt("plan"), $"This plan cannot be made: {problem.Message}.", "docs/plans.md says what each kind of plan takes.");
+            file.DiagnosticBag.Add(file.KeyAt("plan"), $"This plan cannot be made: {problem.Message}.", "docs/plans.md says what each kind of plan takes.");
         }
     }
 
     private static PlanSetting? Setting(Section plan, string kind) => kind switch
     {
-        "full factorial" => new PlanSetting.FullFactorial(plan.Whole("levels", 2, 2, 21)),
+        "full factorial" => new PlanSetting.FullFactorial(plan.Integer("levels", 2, 2, 21)),
         "fractional factorial" => Fraction(plan),
-        "Plackett-Burman" => new PlanSetting.PlackettBurman(plan.Has("runs") ? plan.Whole("runs", 12, 4, MostRuns) : null),
+        "Plackett-Burman" => new PlanSetting.PlackettBurman(plan.Has("runs") ? plan.Integer("runs", 12, 4, MaxRuns) : null),
         "central composite" => new PlanSetting.CentralComposite(
-            plan.Has("axial") && plan.Choice("axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan), plan.Whole("centre_runs", 1, 0, 100)),
-        "Box-Behnken" => new PlanSetting.BoxBehnken(plan.Whole("centre_runs", 1, 0, 100)),
+            plan.Has("axial") && plan.Choice("axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan), plan.Integer("centre_runs", 1, 0, 100)),
+        "Box-Behnken" => new PlanSetting.BoxBehnken(plan.Integer("centre_runs", 1, 0, 100)),
         "definitive screening" => new PlanSetting.DefinitiveScreening(),
         _ => Optimal(plan, kind == "D-optimal" ? OptimalCriterion.D : OptimalCriterion.I),
     };
@@ -82,7 +82,7 @@ internal static class PlanReader
     private static AxialRule Assumed(Section plan)
     {
         if (!plan.Has("axial"))
-            plan.Findings.Assume("axial runs of the plan", "face-centred", "assumption: no run leaves the cube; other choices rotatable, spherical, orthogonal");
+            plan.DiagnosticBag.AddAssumption("axial runs of the plan", "face-centred", "assumption: no run leaves the cube; other choices rotatable, spherical, orthogonal");
         return AxialRule.FaceCentred;
     }
 
@@ -90,27 +90,27 @@ internal static class PlanReader
     {
         if (plan.Has("generators") == plan.Has("most_runs"))
         {
-            plan.Findings.Mistake(plan.Owner, "A fractional factorial wants either generators or most_runs.", "Write for example `generators: [D=ABC]` or `most_runs: 8`.");
+            plan.DiagnosticBag.Add(plan.Owner, "A fractional factorial wants either generators or most_runs.", "Write for example `generators: [D=ABC]` or `most_runs: 8`.");
             return null;
         }
 
         if (plan.Has("most_runs"))
-            return new PlanSetting.FractionInAtMost(plan.Whole("most_runs", 8, 4, MostRuns));
-        return new PlanSetting.FractionOf([.. plan.List("generators").OfType<Node.Scalar>().Select(generator => generator.Text)]);
+            return new PlanSetting.FractionWithMaxRuns(plan.Integer("most_runs", 8, 4, MaxRuns));
+        return new PlanSetting.FractionWithGenerators([.. plan.List("generators").OfType<Node.Scalar>().Select(generator => generator.Text)]);
     }
 
     private static PlanSetting? Optimal(Section plan, OptimalCriterion criterion)
     {
         if (!plan.Has("runs"))
         {
-            plan.Findings.Mistake(plan.Owner, $"{plan.Named("runs")} is missing.", "Add under plan: `runs: 20`.");
+            plan.DiagnosticBag.Add(plan.Owner, $"{plan.PathOf("runs")} is missing.", "Add under plan: `runs: 20`.");
             return null;
         }
 
         var model = plan.Has("model") && plan.Choice("model", [.. models.Keys]) is { } name ? models[name] : SurfaceModel.Quadratic;
         if (!plan.Has("model"))
-            plan.Findings.Assume("model of the plan", "quadratic", "assumption; other choices linear, interactions");
-        return new PlanSetting.Optimal(criterion, model, plan.Whole("runs", 20, 2, 500), (ulong)plan.Whole("seed", 1, 0, int.MaxValue));
+            plan.DiagnosticBag.AddAssumption("model of the plan", "quadratic", "assumption; other choices linear, interactions");
+        return new PlanSetting.Optimal(criterion, model, plan.Integer("runs", 20, 2, 500), (ulong)plan.Integer("seed", 1, 0, int.MaxValue));
     }
 
     private static IReadOnlyList<Response> Responses(Section plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
@@ -122,7 +122,7 @@ internal static class PlanReader
         {
             if (node is not Node.Scalar scalar)
             {
-                plan.Findings.Mistake(node, "plan.responses wants names of responses.", "Write for example `responses: [residual_rms, pitch_swing]`.");
+                plan.DiagnosticBag.Add(node, "plan.responses wants names of responses.", "Write for example `responses: [residual_rms, pitch_swing]`.");
                 continue;
             }
 
@@ -130,12 +130,12 @@ internal static class PlanReader
                 continue;
             needs.Check(response, node);
             if (read.Contains(response))
-                plan.Findings.Mistake(node, $"{response.Name} stands twice.", "Remove one of the two.");
+                plan.DiagnosticBag.Add(node, $"{response.Name} stands twice.", "Remove one of the two.");
             read.Add(response);
         }
 
         if (plan.Value("responses") is Node.List list && list.Items.Count == 0)
-            plan.Findings.Mistake(list, "plan.responses is empty.", "Name one or more responses, or leave it out: then the objectives are analysed.");
+            plan.DiagnosticBag.Add(list, "plan.responses is empty.", "Name one or more responses, or leave it out: then the objectives are analysed.");
         return read;
     }
 }

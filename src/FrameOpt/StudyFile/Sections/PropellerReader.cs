@@ -12,16 +12,16 @@ internal static class PropellerReader
     {
         if (propeller is null)
             return null;
-        var diameter = propeller.Number("diameter", Dimension.Length, Bound.Above0(3, "3 m"));
+        var diameter = propeller.Number("diameter", Dimension.Length, AllowedRange.PositiveUpTo(3, "3 m"));
         var rotation = ReadRotation(propeller);
         var hub = propeller.Child("hub", StudyKeys.Hub)?.Point() ?? default;
-        var tilt = propeller.Optional("tilt", Dimension.Angle, Bound.Within(Math.PI / 4, "45 deg"));
-        var inertia = propeller.Optional("polar_inertia", Dimension.Inertia, Bound.From0(5, "5 kg·m²"));
+        var tilt = propeller.OptionalNumber("tilt", Dimension.Angle, AllowedRange.Within(Math.PI / 4, "45 deg"));
+        var inertia = propeller.OptionalNumber("polar_inertia", Dimension.Inertia, AllowedRange.NonNegativeUpTo(5, "5 kg·m²"));
         var curve = ReadCurve(propeller, diameter);
         if (tilt is null)
-            propeller.Findings.Assume("tilt of the thrust line", "0 deg", "assumption: thrust at a right angle to the frame; range -5 to 10 deg");
+            propeller.DiagnosticBag.AddAssumption("tilt of the thrust line", "0 deg", "assumption: thrust at a right angle to the frame; range -5 to 10 deg");
         if (inertia is null)
-            propeller.Findings.Assume("polar inertia of the propeller", "0 kg·m²", "assumption: the gyroscopic moment of pitching is left out; range 0 to 0.15 kg·m²");
+            propeller.DiagnosticBag.AddAssumption("polar inertia of the propeller", "0 kg·m²", "assumption: the gyroscopic moment of pitching is left out; range 0 to 0.15 kg·m²");
         return curve is null ? null : new Propeller(diameter, rotation, hub, tilt ?? 0, inertia ?? 0, curve);
     }
 
@@ -35,7 +35,7 @@ internal static class PropellerReader
             case "counter-clockwise":
                 return Rotation.CounterClockwise;
             default:
-                propeller.Findings.Mistake(propeller.At("turns"), "turns is clockwise or counter-clockwise, seen from behind.",
+                propeller.DiagnosticBag.Add(propeller.At("turns"), "turns is clockwise or counter-clockwise, seen from behind.",
                     NearestName.Of(turns, ["clockwise", "counter-clockwise", "anticlockwise"]) switch
                     {
                         "clockwise" => "Did you mean `clockwise`?",
@@ -50,7 +50,7 @@ internal static class PropellerReader
     {
         if (propeller.Has("coefficients") == propeller.Has("bench"))
         {
-            propeller.Findings.Mistake(propeller.KeyAt("bench"), "machine.propeller needs either coefficients or a bench run.",
+            propeller.DiagnosticBag.Add(propeller.KeyAt("bench"), "machine.propeller needs either coefficients or a bench run.",
                 propeller.Has("bench") ? "Remove one of the two." : $"Add `{StudyKeys.Propeller.Find("bench")!.Example}`.");
             return null;
         }
@@ -66,23 +66,23 @@ internal static class CoefficientReader
     {
         var rows = Row.Table(propeller, "coefficients",
             [
-                new("advance ratio J", "0.1", Dimension.Number, Bound.From0(5, "5")),
-                new("thrust coefficient CT", "0.0959", Dimension.Number, Bound.Within(1, "1")),
-                new("power coefficient CP", "0.05245", Dimension.Number, Bound.Within(1, "1")),
+                new("advance ratio J", "0.1", Dimension.Number, AllowedRange.NonNegativeUpTo(5, "5")),
+                new("thrust coefficient CT", "0.0959", Dimension.Number, AllowedRange.Within(1, "1")),
+                new("power coefficient CP", "0.05245", Dimension.Number, AllowedRange.Within(1, "1")),
             ], rising: 1);
         if (rows is null)
             return null;
         var nodes = propeller.List("coefficients");
         for (var i = 0; i < rows.Length; i++)
         {
-            if (BeatsMomentum(rows[i][0], rows[i][1], rows[i][2]))
-                propeller.Findings.Mistake(nodes[i], "This row gives more thrust than any propeller can for that power.", "Check the order of the columns: J, CT, CP.");
+            if (ExceedsActuatorDiscLimit(rows[i][0], rows[i][1], rows[i][2]))
+                propeller.DiagnosticBag.Add(nodes[i], "This row gives more thrust than any propeller can for that power.", "Check the order of the columns: J, CT, CP.");
         }
 
         return new PropellerTable([.. rows.Select(row => new PropellerRow(row[0], row[1], row[2]))]);
     }
 
     /// <summary>True when the power is below the ideal one by more than the printed digits of a table round.</summary>
-    private static bool BeatsMomentum(double advanceRatio, double thrust, double power) =>
-        thrust > 0 && power < 0.999 * Momentum.IdealPowerCoefficient(thrust, advanceRatio);
+    private static bool ExceedsActuatorDiscLimit(double advanceRatio, double thrust, double power) =>
+        thrust > 0 && power < 0.999 * ActuatorDisc.IdealPowerCoefficient(thrust, advanceRatio);
 }

@@ -18,7 +18,7 @@ internal static class RankingReader
     private static RankingMethod Method(Section study, Section? ranking)
     {
         if (ranking is null || !ranking.Has("method"))
-            study.Findings.Assume("ranking method", Distance, "assumption: weighted Euclidean distance to the best of every objective; the other choice is TOPSIS");
+            study.DiagnosticBag.AddAssumption("ranking method", Distance, "assumption: weighted Euclidean distance to the best of every objective; the other choice is TOPSIS");
         switch (ranking?.Text("method"))
         {
             case null or Distance:
@@ -26,7 +26,7 @@ internal static class RankingReader
             case "topsis":
                 return RankingMethod.Topsis;
             case var other:
-                ranking!.Findings.Mistake(ranking.At("method"), "This is not a ranking method the tool knows.",
+                ranking!.DiagnosticBag.Add(ranking.At("method"), "This is not a ranking method the tool knows.",
                     NearestName.Of(other, [Distance, "topsis"]) is { } near ? $"Did you mean `{near}`?" : $"Write `{Distance}` or `topsis`.");
                 return RankingMethod.DistanceToIdeal;
         }
@@ -36,7 +36,7 @@ internal static class RankingReader
     {
         if (ranking is null || !ranking.Has("weights"))
         {
-            study.Findings.Assume("ranking weights", "1 for each objective", "assumption: all objectives count alike");
+            study.DiagnosticBag.AddAssumption("ranking weights", "1 for each objective", "assumption: all objectives count alike");
             return [.. objectives.Select(_ => 1.0)];
         }
 
@@ -50,11 +50,11 @@ internal static class RankingReader
         for (var i = 0; i < weights.Length; i++)
         {
             if (double.IsNaN(weights[i]) && !entries.Any(entry => entry.Key.Text == objectives[i].Response.Name))
-                ranking.Findings.Mistake(ranking.KeyAt("weights"), $"ranking.weights has no weight for {objectives[i].Response.Name}.", $"Add `{objectives[i].Response.Name}: 1`.");
+                ranking.DiagnosticBag.Add(ranking.KeyAt("weights"), $"ranking.weights has no weight for {objectives[i].Response.Name}.", $"Add `{objectives[i].Response.Name}: 1`.");
         }
 
         if (weights.Length > 0 && weights.All(weight => weight == 0))
-            ranking.Findings.Mistake(ranking.KeyAt("weights"), "Every weight is 0.", "Give at least one objective a weight above 0.");
+            ranking.DiagnosticBag.Add(ranking.KeyAt("weights"), "Every weight is 0.", "Give at least one objective a weight above 0.");
         return weights;
     }
 
@@ -64,8 +64,8 @@ internal static class RankingReader
             return;
         var index = objectives.ToList().FindIndex(objective => objective.Response == response);
         if (index < 0)
-            ranking.Findings.Mistake(entry.Key, $"{response.Name} is not an objective, so it has no weight.", "Remove it, or make it an objective.");
+            ranking.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it has no weight.", "Remove it, or make it an objective.");
         else
-            weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", $"{response.Name}: 1", Dimension.Number, Bound.NotNegative, ranking.Findings)?.Base ?? double.NaN;
+            weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", $"{response.Name}: 1", Dimension.Number, AllowedRange.NonNegative, ranking.DiagnosticBag)?.Base ?? double.NaN;
     }
 }

@@ -7,7 +7,7 @@ using FrameOpt.StudyFile.Values;
 namespace FrameOpt.StudyFile.Sections;
 
 /// <summary>Reads the name of a response: residual_rms, or residual[cruise].</summary>
-internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Findings findings)
+internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, DiagnosticBag diagnostics)
 {
     private static readonly string[] ofPhases = [.. ResponseCatalogue.OfPhases.Select(entry => entry.Name)];
     private static readonly string[] ofMissions = [.. ResponseCatalogue.OfMissions.Select(entry => entry.Name)];
@@ -30,7 +30,7 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Findin
         var name = Name().Match(text.Trim());
         if (!name.Success)
         {
-            findings.Mistake(at, "This is not the name of a response.", "Write for example `residual_rms` or `residual[cruise]`.");
+            diagnostics.Add(at, "This is not the name of a response.", "Write for example `residual_rms` or `residual[cruise]`.");
             return null;
         }
 
@@ -44,9 +44,9 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Findin
         if (index >= 0)
             return new Response.OfMission((MissionQuantity)index);
         if (ofPhases.Contains(word))
-            findings.Mistake(at, $"{word} is a quantity of a phase.", $"Say of which: `{word}[{(phases.Count > 0 ? phases.MaxBy(p => p.Weight)!.Name : "cruise")}]`.");
+            diagnostics.Add(at, $"{word} is a quantity of a phase.", $"Say of which: `{word}[{(phases.Count > 0 ? phases.MaxBy(p => p.Weight)!.Name : "cruise")}]`.");
         else
-            findings.Mistake(at, $"There is no response `{word}`.", Nearest(word));
+            diagnostics.Add(at, $"There is no response `{word}`.", Nearest(word));
         return null;
     }
 
@@ -56,9 +56,9 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Findin
         if (index < 0)
         {
             if (ofMissions.Contains(word))
-                findings.Mistake(at, $"{word} is of the whole mission.", $"Write `{word}` without a phase.");
+                diagnostics.Add(at, $"{word} is of the whole mission.", $"Write `{word}` without a phase.");
             else
-                findings.Mistake(at, $"There is no response `{word}`.", Nearest(word));
+                diagnostics.Add(at, $"There is no response `{word}`.", Nearest(word));
             return null;
         }
 
@@ -70,7 +70,7 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Findin
 
         // Without any phase the mission itself is already reported.
         if (phases.Count > 0)
-            findings.Mistake(at, $"The mission has no phase `{phaseName}`.", NearestName.Of(phaseName, phases.Select(p => p.Name)) is { } near
+            diagnostics.Add(at, $"The mission has no phase `{phaseName}`.", NearestName.Of(phaseName, phases.Select(p => p.Name)) is { } near
                 ? $"Did you mean `{word}[{near}]`?"
                 : $"Its phases are {string.Join(", ", phases.Select(p => p.Name))}.");
         return null;
@@ -91,30 +91,30 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Findin
 internal static class ResponseAmount
 {
     /// <summary>NaN when wrong, null when the key is absent.</summary>
-    public static double? Read(Section section, string key, Response response, Bound bound)
+    public static double? Read(Section section, string key, Response response, AllowedRange bound)
     {
         if (!section.Has(key))
             return null;
-        return section.Value(key) is { } node ? Of(node, $"{section.Path}.{key} of {response.Name}", response, bound, section.Findings, key) ?? double.NaN : double.NaN;
+        return section.Value(key) is { } node ? Of(node, $"{section.Path}.{key} of {response.Name}", response, bound, section.DiagnosticBag, key) ?? double.NaN : double.NaN;
     }
 
     /// <summary>The amount in a node, or null after a mistake.</summary>
-    public static double? Of(Node node, string name, Response response, Bound bound, Findings findings, string? key = null)
+    public static double? Of(Node node, string name, Response response, AllowedRange bound, DiagnosticBag diagnostics, string? key = null)
     {
         var dimension = Dimension.OfUnit(response.Unit);
         var example = $"{key ?? response.Name}: {(response.Unit.Length > 0 ? $"5 {response.Unit}" : "0.6")}";
-        if (Quantity.Read(node, name, example, dimension, bound, findings) is not { } amount)
+        if (Quantity.Read(node, name, example, dimension, bound, diagnostics) is not { } amount)
             return null;
-        return amount.Unit.Text == response.Unit ? amount.Value : amount.Base / dimension.Spelled(response.Unit)!.ToBase(1);
+        return amount.Unit.Text == response.Unit ? amount.Value : amount.Base / dimension.FindUnit(response.Unit)!.ToBase(1);
     }
 }
 
 /// <summary>What else a study must give before a response has a value.</summary>
-internal sealed class Prerequisites(bool hasEngine, bool hasStrength, bool hasBaseline, Findings findings)
+internal sealed class Prerequisites(bool hasEngine, bool hasStrength, bool hasBaseline, DiagnosticBag diagnostics)
 {
     public void Check(Response response, Node at)
     {
-        var (missing, mend) = response switch
+        var (missing, fix) = response switch
         {
             Response.OfMission { Quantity: MissionQuantity.HangPointLoad or MissionQuantity.ArmMoment } when !hasStrength => ("strength", StudyKeys.File.Find("strength")!.Example),
             Response.OfMission { Quantity: MissionQuantity.DistanceFromBaseline } when !hasBaseline => ("baseline", StudyKeys.File.Find("baseline")!.Example),
@@ -123,6 +123,6 @@ internal sealed class Prerequisites(bool hasEngine, bool hasStrength, bool hasBa
             _ => ("", ""),
         };
         if (missing.Length > 0)
-            findings.Mistake(at, $"{response.Name} needs {missing}, which the study does not give.", $"Add `{mend}`, or leave this response out.");
+            diagnostics.Add(at, $"{response.Name} needs {missing}, which the study does not give.", $"Add `{fix}`, or leave this response out.");
     }
 }

@@ -9,8 +9,8 @@ namespace FrameOpt.StudyFile.Sections;
 internal static class SearchReader
 {
     private const string Exhaustive = "exhaustive";
-    private const int MostPopulation = 100_000;
-    private const int MostEvaluations = 100_000_000;
+    private const int MaxPopulation = 100_000;
+    private const int MaxEvaluations = 100_000_000;
     private const double AssumedGrowth = 0.001;
 
     private static readonly Dictionary<string, SearchMethod> methods = new()
@@ -24,7 +24,7 @@ internal static class SearchReader
     {
         if (!study.Has("search"))
         {
-            study.Findings.Assume("search", Exhaustive, "assumption: every design of the grid is computed, so the front is exact");
+            study.DiagnosticBag.AddAssumption("search", Exhaustive, "assumption: every design of the grid is computed, so the front is exact");
             return new SearchSetting.Exhaustive();
         }
 
@@ -34,31 +34,31 @@ internal static class SearchReader
         if (method != Exhaustive)
             return Evolutionary(study, search, methods[method], factors, objectives, responses);
         foreach (var key in new[] { "population", "seed", "start", "polish", "stop" }.Where(search.Has))
-            search.Findings.Mistake(search.KeyAt(key), $"An exhaustive search takes no {key}: it computes every design.", $"Remove it; it belongs to {string.Join(", ", methods.Keys)}.");
+            search.DiagnosticBag.Add(search.KeyAt(key), $"An exhaustive search takes no {key}: it computes every design.", $"Remove it; it belongs to {string.Join(", ", methods.Keys)}.");
         return new SearchSetting.Exhaustive();
     }
 
     /// <summary>The search with the designs of the study's plan to begin from, when it asks for them.</summary>
-    public static SearchSetting WithPlan(Study study) => study.Search is SearchSetting.Evolutionary { StartWords: StartReader.Plan } evolutionary
+    public static SearchSetting WithPlan(Study study) => study.Search is SearchSetting.Evolutionary { StartDescription: StartReader.Plan } evolutionary
         ? evolutionary with { Start = [.. StudyPlan.Of(study).Designs.Select(design => (IReadOnlyList<double>)[.. study.Factors.Select(factor => design[factor.Input])])] }
         : study.Search;
 
     private static SearchSetting.Evolutionary Evolutionary(
         Section study, Section search, SearchMethod method, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
     {
-        Assume(search, "population", "100", "assumption");
-        Assume(search, "seed", "1", "assumption: any other does as well");
+        AddAssumption(search, "population", "100", "assumption");
+        AddAssumption(search, "seed", "1", "assumption: any other does as well");
         var (start, words) = StartReader.Read(search, factors);
         if (words == StartReader.Plan && !study.Has("plan"))
-            search.Findings.Mistake(search.At("start"), "The study has no plan to begin from.", "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
+            search.DiagnosticBag.Add(search.At("start"), "The study has no plan to begin from.", "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
         var stop = Stop(search, objectives, responses);
         if (start.Count > stop.Evaluations / 2)
-            search.Findings.Warn(search.At("start"), $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: raise search.stop.evaluations, or begin from fewer.");
-        return new SearchSetting.Evolutionary(method, search.Whole("population", 100, 2, MostPopulation), (ulong)search.Whole("seed", 1, 0, int.MaxValue), stop)
+            search.DiagnosticBag.AddWarning(search.At("start"), $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: raise search.stop.evaluations, or begin from fewer.");
+        return new SearchSetting.Evolutionary(method, search.Integer("population", 100, 2, MaxPopulation), (ulong)search.Integer("seed", 1, 0, int.MaxValue), stop)
         {
-            Polish = search.Has("polish") && search.IsTrue("polish"),
+            LocalSearch = search.Has("polish") && search.Boolean("polish"),
             Start = start,
-            StartWords = words,
+            StartDescription = words,
         };
     }
 
@@ -66,12 +66,12 @@ internal static class SearchReader
     {
         var stop = search.Child("stop", StudyKeys.Stop);
         if (stop is null || !stop.Has("evaluations"))
-            search.Findings.Assume("evaluations of the search", "20000", "assumption: two hundred generations of a hundred");
+            search.DiagnosticBag.AddAssumption("evaluations of the search", "20000", "assumption: two hundred generations of a hundred");
         if (stop is null)
             return new StopRules(20_000);
-        return new StopRules(stop.Whole("evaluations", 20_000, 1, MostEvaluations))
+        return new StopRules(stop.Integer("evaluations", 20_000, 1, MaxEvaluations))
         {
-            Time = stop.Optional("time", Dimension.Time, Bound.Above0(7 * 86_400, "168 h")) is { } seconds && !double.IsNaN(seconds) ? TimeSpan.FromSeconds(seconds) : null,
+            Time = stop.OptionalNumber("time", Dimension.Time, AllowedRange.PositiveUpTo(7 * 86_400, "168 h")) is { } seconds && !double.IsNaN(seconds) ? TimeSpan.FromSeconds(seconds) : null,
             Stall = Stall(stop.Child("stall", StudyKeys.Stall)),
             Target = Target(stop, objectives, responses),
         };
@@ -82,9 +82,9 @@ internal static class SearchReader
         if (stall is null)
             return null;
         if (!stall.Has("growth"))
-            stall.Findings.Assume("growth below which the search has stalled", "0.1 %", "assumption");
-        var growth = stall.Optional("growth", Dimension.Share, Bound.Above0(1, "100 %")) ?? AssumedGrowth;
-        return new StallRule(stall.Whole("evaluations", 5000, 1, MostEvaluations), growth);
+            stall.DiagnosticBag.AddAssumption("growth below which the search has stalled", "0.1 %", "assumption");
+        var growth = stall.OptionalNumber("growth", Dimension.Share, AllowedRange.PositiveUpTo(1, "100 %")) ?? AssumedGrowth;
+        return new StallRule(stall.Integer("evaluations", 5000, 1, MaxEvaluations), growth);
     }
 
     private static IReadOnlyList<double?> Target(Section stop, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
@@ -99,17 +99,17 @@ internal static class SearchReader
                 continue;
             var index = objectives.ToList().FindIndex(objective => objective.Response == response);
             if (index < 0)
-                stop.Findings.Mistake(entry.Key, $"{response.Name} is not an objective, so it can be no target.", "Remove it, or make it an objective.");
-            else if (ResponseAmount.Of(entry.Value, $"search.stop.target.{response.Name}", response, Bound.None, stop.Findings) is { } amount)
+                stop.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it can be no target.", "Remove it, or make it an objective.");
+            else if (ResponseAmount.Of(entry.Value, $"search.stop.target.{response.Name}", response, AllowedRange.None, stop.DiagnosticBag) is { } amount)
                 target[index] = objectives[index].Maximise ? -amount : amount;
         }
 
         return target;
     }
 
-    private static void Assume(Section search, string key, string value, string source)
+    private static void AddAssumption(Section search, string key, string value, string source)
     {
         if (!search.Has(key))
-            search.Findings.Assume($"{key} of the search", value, source);
+            search.DiagnosticBag.AddAssumption($"{key} of the search", value, source);
     }
 }

@@ -15,10 +15,10 @@ internal static class SettingsReader
         if (baseline is null)
             return null;
         foreach (var factor in factors.Where(factor => (int)factor.Input >= 4 && !baseline.Has(factor.Name)))
-            baseline.Findings.Mistake(baseline.Owner, $"{baseline.Named(factor.Name)} is missing: it is a factor of this study.", $"Add `{StudyKeys.Baseline.Find(factor.Name)!.Example}`.");
+            baseline.DiagnosticBag.Add(baseline.Owner, $"{baseline.PathOf(factor.Name)} is missing: it is a factor of this study.", $"Add `{StudyKeys.Baseline.Find(factor.Name)!.Example}`.");
         var given = FactorNames.All
             .Select(name => FactorNames.Find(name)!.Value)
-            .Select(input => (input, value: baseline.Optional(FactorNames.Of(input), FactorReader.DimensionOf(input), FactorReader.BoundOf(input))))
+            .Select(input => (input, value: baseline.OptionalNumber(FactorNames.Of(input), FactorReader.DimensionOf(input), FactorReader.AllowedRangeOf(input))))
             .Where(pair => pair.value is not null)
             .ToList();
         if (machine is null)
@@ -29,8 +29,8 @@ internal static class SettingsReader
     public static StrengthSetting? Strength(Section? strength) => strength is null
         ? null
         : new StrengthSetting(
-            strength.Number("limit_load_factor", Dimension.Number, Bound.Above0(20, "20")),
-            strength.Number("overhang", Dimension.Length, Bound.Above0(2, "2 m")));
+            strength.Number("limit_load_factor", Dimension.Number, AllowedRange.PositiveUpTo(20, "20")),
+            strength.Number("overhang", Dimension.Length, AllowedRange.PositiveUpTo(2, "2 m")));
 
     public static BandSetting Band(Section study, IReadOnlyList<Phase> phases)
     {
@@ -38,10 +38,10 @@ internal static class SettingsReader
             return DefaultBand(study, phases);
         if (study.Child("balanced_band", StudyKeys.BalancedBand) is not { } band)
             return new BandSetting(0, AssumedBand);
-        var within = band.Number("within", Dimension.Torque, Bound.Above0(500, "500 N·m"));
+        var within = band.Number("within", Dimension.Torque, AllowedRange.PositiveUpTo(500, "500 N·m"));
         var index = phases.Select(phase => phase.Name).ToList().IndexOf(band.Text("phase") ?? "");
         if (index < 0 && phases.Count > 0 && band.Value("phase") is Node.Scalar wrong)
-            band.Findings.Mistake(wrong, $"The mission has no phase `{wrong.Found}`.", NearestName.Of(wrong.Text, phases.Select(p => p.Name)) is { } near
+            band.DiagnosticBag.Add(wrong, $"The mission has no phase `{wrong.Excerpt}`.", NearestName.Of(wrong.Text, phases.Select(p => p.Name)) is { } near
                 ? $"Did you mean `{near}`?"
                 : $"Its phases are {string.Join(", ", phases.Select(p => p.Name))}.");
         return new BandSetting(Math.Max(0, index), within);
@@ -52,7 +52,7 @@ internal static class SettingsReader
         if (phases.Count == 0)
             return new BandSetting(0, AssumedBand);
         var powered = phases.Where(phase => phase.Power is not PhasePower.EngineOff).DefaultIfEmpty(phases[0]).MaxBy(phase => phase.Weight)!;
-        study.Findings.Assume("balanced band", $"residual torque within 5 N·m at the airspeed of {powered.Name}", "assumption; range 2 to 10 N·m");
+        study.DiagnosticBag.AddAssumption("balanced band", $"residual torque within 5 N·m at the airspeed of {powered.Name}", "assumption; range 2 to 10 N·m");
         return new BandSetting(phases.ToList().IndexOf(powered), AssumedBand);
     }
 }

@@ -8,22 +8,22 @@ namespace FrameOpt.StudyFile.Syntax;
 /// <param name="Rows">Each with its line in the file and as many cells as there are headers, trimmed.</param>
 internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IReadOnlyList<(long Line, string[] Cells)> Rows)
 {
-    private const long LargestBytes = 50_000_000;
+    private const long MaxBytes = 50_000_000;
 
     /// <summary>Lines of a wrong length that are told one by one.</summary>
-    private const int MostUneven = 3;
+    private const int MaxReportedRows = 3;
 
     /// <summary>The table in a file, or null after a mistake.</summary>
     /// <param name="at">Where the study names it.</param>
     /// <param name="name">As written, relative to the study's folder.</param>
-    /// <param name="findings">Takes the mistakes.</param>
-    public static CsvTable? Read(Node at, string name, Findings findings)
+    /// <param name="diagnostics">Takes the mistakes.</param>
+    public static CsvTable? Read(Node at, string name, DiagnosticBag diagnostics)
     {
-        if (FileBeside.Bytes(at, name, LargestBytes, findings) is not { } bytes)
+        if (ReferencedFile.Bytes(at, name, MaxBytes, diagnostics) is not { } bytes)
             return null;
         if (bytes.AsSpan().StartsWith("PK"u8) || bytes.AsSpan().TrimStart("\uFEFF \r\n"u8).StartsWith("{"u8))
         {
-            findings.Mistake(at, $"The file {name} is not a CSV file.", "Name a table saved as CSV, such as the designs.csv of a run.");
+            diagnostics.Add(at, $"The file {name} is not a CSV file.", "Name a table saved as CSV, such as the designs.csv of a run.");
             return null;
         }
 
@@ -41,19 +41,19 @@ internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IRea
                     headers = cells;
                 else if (cells.Length == headers.Count)
                     rows.Add((csv.LineNumber, cells));
-                else if (++uneven <= MostUneven)
-                    findings.Mistake(at, $"Line {csv.LineNumber} of {name} has {cells.Length} cells; its first line has {headers.Count}.", "Give every line as many, or quote text that holds a separator.");
+                else if (++uneven <= MaxReportedRows)
+                    diagnostics.Add(at, $"Line {csv.LineNumber} of {name} has {cells.Length} cells; its first line has {headers.Count}.", "Give every line as many, or quote text that holds a separator.");
             }
 
-            if (uneven > MostUneven)
-                findings.Mistake(at, $"{uneven - MostUneven} more lines of {name} have another number of cells than its first line.", "Check that the file is a table and was saved with one separator.");
+            if (uneven > MaxReportedRows)
+                diagnostics.Add(at, $"{uneven - MaxReportedRows} more lines of {name} have another number of cells than its first line.", "Check that the file is a table and was saved with one separator.");
             if (headers is not null && (rows.Count > 0 || uneven > 0))
                 return new CsvTable(name, headers, rows);
-            findings.Mistake(at, $"The file {name} has no rows.", "Its first line names the columns, and each line after it is one row.");
+            diagnostics.Add(at, $"The file {name} has no rows.", "Its first line names the columns, and each line after it is one row.");
         }
         catch (Exception problem) when (problem is CsvFormatException or FormatException or ArgumentException or InvalidOperationException)
         {
-            findings.Mistake(at, $"The file {name} cannot be read as CSV: {problem.Message}", "Save it as CSV in UTF-8, separated by commas or semicolons.");
+            diagnostics.Add(at, $"The file {name} cannot be read as CSV: {problem.Message}", "Save it as CSV in UTF-8, separated by commas or semicolons.");
         }
 
         return null;

@@ -18,14 +18,14 @@ internal abstract record Node(int Line, int Column)
     internal sealed record Entry(Scalar Key, Node Value);
 
     /// <summary>True for a key with nothing after it.</summary>
-    public bool IsNothing => this is Scalar { IsQuoted: false, Text: "" or "~" or "null" };
+    public bool IsNull => this is Scalar { IsQuoted: false, Text: "" or "~" or "null" };
 
     /// <summary>What stands here, short enough for a message.</summary>
-    public string Found => Shortened(this switch
+    public string Excerpt => Shortened(this switch
     {
         Scalar scalar => scalar.Text,
-        List list => $"[{string.Join(", ", list.Items.Take(ShownItems).Select(item => item.Found))}]",
-        Map map => $"{{ {string.Join(", ", map.Entries.Take(ShownItems).Select(entry => $"{entry.Key.Found}: {entry.Value.Found}"))} }}",
+        List list => $"[{string.Join(", ", list.Items.Take(ShownItems).Select(item => item.Excerpt))}]",
+        Map map => $"{{ {string.Join(", ", map.Entries.Take(ShownItems).Select(entry => $"{entry.Key.Excerpt}: {entry.Value.Excerpt}"))} }}",
         _ => "",
     });
 

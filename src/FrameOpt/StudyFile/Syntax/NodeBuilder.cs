@@ -4,7 +4,7 @@ using YamlDotNet.Core.Events;
 namespace FrameOpt.StudyFile.Syntax;
 
 /// <summary>Builds nodes from events that were scanned before: no aliases, bounded depth.</summary>
-internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Findings findings)
+internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, DiagnosticBag diagnostics)
 {
     private int next;
 
@@ -27,10 +27,10 @@ internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Findings f
 
     private Node.Scalar Value(Scalar scalar, int line, int column)
     {
-        var text = YamlText.PutBack(scalar.Value);
+        var text = YamlText.UnescapeBrackets(scalar.Value);
         if (text.Any(character => char.IsControl(character) && character is not ('\n' or '\r' or '\t')))
         {
-            findings.Mistake(line, column, "", "This value holds an invisible control character.", "Type the value anew.");
+            diagnostics.Add(line, column, "", "This value holds an invisible control character.", "Type the value anew.");
             text = "";
         }
 
@@ -56,15 +56,15 @@ internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Findings f
             if (events[next] is MappingEnd)
             {
                 // The parser lets a colon pass that has no key before it.
-                findings.Mistake(key, "A colon without its key stands here or in a line above.", "Write `key: value`, or remove the colon.");
+                diagnostics.Add(key, "A colon without its key stands here or in a line above.", "Write `key: value`, or remove the colon.");
                 break;
             }
 
             var value = Build();
             if (key is not Node.Scalar word)
-                findings.Mistake(key, "A key must be one word.", "Write `key: value`.");
+                diagnostics.Add(key, "A key must be one word.", "Write `key: value`.");
             else if (!seen.TryAdd(word.Text, word))
-                findings.Mistake(word, $"This key stands twice; first in line {seen[word.Text].Line}.", "Remove one of the two.");
+                diagnostics.Add(word, $"This key stands twice; first in line {seen[word.Text].Line}.", "Remove one of the two.");
             else
                 entries.Add(new Node.Entry(word, value));
         }

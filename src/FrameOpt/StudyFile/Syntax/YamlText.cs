@@ -8,38 +8,38 @@ namespace FrameOpt.StudyFile.Syntax;
 internal static partial class YamlText
 {
     /// <summary>Deepest nesting of lists and groups.</summary>
-    public const int LargestDepth = 32;
+    public const int MaxDepth = 32;
 
     // YAML gives [ ] and , a meaning inside { }, where a study writes residual[cruise] as one word: such brackets are
     // set aside as characters of the private use area, one for one so that columns stay, and put back in the values.
-    private const char OpenSetAside = '\uE000';
-    private const char CloseSetAside = '\uE001';
-    private const char CommaSetAside = '\uE002';
+    private const char EscapedOpen = '\uE000';
+    private const char EscapedClose = '\uE001';
+    private const char EscapedComma = '\uE002';
 
     /// <summary>The one document's root, or null after a mistake.</summary>
-    public static Node? Read(string text, Findings findings)
+    public static Node? Read(string text, DiagnosticBag diagnostics)
     {
-        var events = Scan(text, findings);
+        var events = Scan(text, diagnostics);
         if (events is null)
             return null;
         if (events.Count > 0)
-            return new NodeBuilder(events, findings).Root();
-        findings.MistakeOfFile("The file is empty.", "Begin with the line `format: 1`.");
+            return new NodeBuilder(events, diagnostics).Root();
+        diagnostics.AddForFile("The file is empty.", "Begin with the line `format: 1`.");
         return null;
     }
 
     /// <summary>A value as the user wrote it.</summary>
-    public static string PutBack(string value) =>
-        value.Replace(OpenSetAside, '[').Replace(CloseSetAside, ']').Replace(CommaSetAside, ',');
+    public static string UnescapeBrackets(string value) =>
+        value.Replace(EscapedOpen, '[').Replace(EscapedClose, ']').Replace(EscapedComma, ',');
 
-    private static string SetAside(string text) => WordWithPhase().Replace(text, word =>
-        word.Value.Replace('[', OpenSetAside).Replace(']', CloseSetAside).Replace(',', CommaSetAside));
+    private static string EscapeBrackets(string text) => WordWithPhase().Replace(text, word =>
+        word.Value.Replace('[', EscapedOpen).Replace(']', EscapedClose).Replace(',', EscapedComma));
 
     [GeneratedRegex("""(?<=[\p{L}\p{N}_])\[[^\[\]{}"'#\r\n]*\]""")]
     private static partial Regex WordWithPhase();
 
     /// <summary>The node events of the one document, or null when the text is not YAML or holds what is refused.</summary>
-    private static List<ParsingEvent>? Scan(string text, Findings findings)
+    private static List<ParsingEvent>? Scan(string text, DiagnosticBag diagnostics)
     {
         var events = new List<ParsingEvent>();
         var documents = 0;
@@ -47,25 +47,25 @@ internal static partial class YamlText
         var refused = false;
         try
         {
-            var parser = new Parser(new StringReader(SetAside(text)));
+            var parser = new Parser(new StringReader(EscapeBrackets(text)));
             while (parser.MoveNext())
             {
                 var current = parser.Current!;
                 depth += current.NestingIncrease;
                 documents += current is DocumentStart ? 1 : 0;
-                if (Refusal(current, documents) is var (what, mend))
+                if (Refusal(current, documents) is var (what, fix))
                 {
                     refused = true;
-                    findings.Mistake((int)current.Start.Line, (int)current.Start.Column, "", what, mend);
+                    diagnostics.Add((int)current.Start.Line, (int)current.Start.Column, "", what, fix);
                     if (documents > 1)
                         return null;
                 }
 
                 // The stream and the document count as two.
-                if (depth > LargestDepth + 2)
+                if (depth > MaxDepth + 2)
                 {
-                    findings.Mistake((int)current.Start.Line, (int)current.Start.Column, "",
-                        $"Lists and groups are nested more than {LargestDepth} deep.", "A study needs about six: check the brackets and the indentation.");
+                    diagnostics.Add((int)current.Start.Line, (int)current.Start.Column, "",
+                        $"Lists and groups are nested more than {MaxDepth} deep.", "A study needs about six: check the brackets and the indentation.");
                     return null;
                 }
 
@@ -75,15 +75,15 @@ internal static partial class YamlText
         }
         catch (YamlException problem)
         {
-            var (line, column, what, mend) = SyntaxWords.Of(problem, text);
-            findings.Mistake(line, column, "", what, mend);
+            var (line, column, what, fix) = YamlErrorText.Of(problem, text);
+            diagnostics.Add(line, column, "", what, fix);
             return null;
         }
         catch (InvalidOperationException)
         {
             // What the parser throws for a bracket that the next line leaves open.
             var (line, column) = OpenBracket(events, text);
-            findings.Mistake(line, column, "", "A bracket `{` or `[` opens here and is not closed.", "Close it with `}` or `]`.");
+            diagnostics.Add(line, column, "", "A bracket `{` or `[` opens here and is not closed.", "Close it with `}` or `]`.");
             return null;
         }
 
@@ -111,7 +111,7 @@ internal static partial class YamlText
         return (before.Count('\n') + 1, before.Length - before.LastIndexOf('\n'));
     }
 
-    private static (string What, string Mend)? Refusal(ParsingEvent current, int documents) => current switch
+    private static (string What, string Fix)? Refusal(ParsingEvent current, int documents) => current switch
     {
         DocumentStart when documents > 1 => ("A second document begins here.", "Keep one study in a file: remove the line `---`."),
         AnchorAlias => ("A `*name` stands for something written elsewhere, which a study file does not use.", "Write it out, or put it in quotes if it is text."),

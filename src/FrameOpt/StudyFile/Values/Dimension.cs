@@ -97,13 +97,13 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
     ];
 
     /// <summary>The spelling written so, or null.</summary>
-    public UnitSpelling? Spelled(string unit) => Array.Find(Spellings, spelling => spelling.Text == unit);
+    public UnitSpelling? FindUnit(string unit) => Array.Find(Spellings, spelling => spelling.Text == unit);
 
     /// <summary>The dimension of a response's unit.</summary>
-    public static Dimension OfUnit(string unit) => All.First(dimension => dimension.Spelled(unit) is not null);
+    public static Dimension OfUnit(string unit) => All.First(dimension => dimension.FindUnit(unit) is not null);
 
     /// <summary>The spellings in words: "mm, m, cm, in or ft".</summary>
-    public string SpellingsInWords => string.Join(", ", Spellings.Select(s => s.Text).Where(t => t.Length > 0));
+    public string SpellingList => string.Join(", ", Spellings.Select(s => s.Text).Where(t => t.Length > 0));
 }
 
 /// <summary>One accepted way to write a unit.</summary>

@@ -6,7 +6,7 @@ namespace FrameOpt.StudyFile.Values;
 internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitSpelling Unit)
 {
     // Only a change of unit within a range (deg and rad) leaves a remainder this small.
-    private const decimal Dust = 1e-9m;
+    private const decimal Tolerance = 1e-9m;
 
     /// <summary>The range in the unit of <paramref name="from"/>, or null when a number has more digits than decimals hold.</summary>
     public static FactorRange? Of(Quantity from, Quantity to, Quantity step)
@@ -21,13 +21,13 @@ internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitS
 
     private long WholeSteps => (long)Math.Round(Steps);
 
-    public bool Fits => WholeSteps >= 1 && Math.Abs(From + WholeSteps * Step - To) <= Dust * (To - From);
+    public bool Fits => WholeSteps >= 1 && Math.Abs(From + WholeSteps * Step - To) <= Tolerance * (To - From);
 
     /// <summary>Every level in SI, each exactly what its own decimal would be read as.</summary>
     public double[] LevelsSi() => [.. Enumerable.Range(0, (int)WholeSteps + 1).Select(i => Unit.ToBase(ToDouble(i == WholeSteps ? To : From + i * Step)))];
 
     /// <summary>The nearest end that fits the step, and the nearest round step that fits the range.</summary>
-    public string Offer()
+    public string Suggestion()
     {
         var end = From + Math.Max(1, Math.Round((To - From) / Step)) * Step;
         var offer = $"Write `to: {Text(end)}`";

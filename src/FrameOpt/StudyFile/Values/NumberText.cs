@@ -10,9 +10,9 @@ internal static partial class NumberText
     /// <param name="Value">The number; NaN when there is a mistake.</param>
     /// <param name="Digits">The number as typed.</param>
     /// <param name="Unit">What stands after it, not yet looked up.</param>
-    /// <param name="What">What is wrong, or null.</param>
-    /// <param name="Mend">How to mend it; empty when only an example helps.</param>
-    internal readonly record struct Parsed(double Value, string Digits, string Unit, string? What = null, string Mend = "");
+    /// <param name="Message">What is wrong, or null.</param>
+    /// <param name="Fix">How to mend it; empty when only an example helps.</param>
+    internal readonly record struct Parsed(double Value, string Digits, string Unit, string? Message = null, string Fix = "");
 
     public static Parsed Parse(string text)
     {
@@ -31,15 +31,15 @@ internal static partial class NumberText
 
     private static Parsed Problem(string text)
     {
-        var (what, mend) = Diagnose(text);
-        return new Parsed(double.NaN, "", "", what, mend);
+        var (what, fix) = Diagnose(text);
+        return new Parsed(double.NaN, "", "", what, fix);
     }
 
-    private static (string What, string Mend) Diagnose(string text)
+    private static (string What, string Fix) Diagnose(string text)
     {
         if (text.StartsWith('−') || text.StartsWith('–'))
             return ("The minus sign is not the plain one of the keyboard.", $"Write -{text[1..].TrimStart()}.");
-        if (Endless().IsMatch(text))
+        if (NonFinite().IsMatch(text))
             return ("This is not a number that can be reckoned with.", "");
         if (Grouped().Match(text) is { Success: true } grouped)
             return Thousands(grouped);
@@ -50,7 +50,7 @@ internal static partial class NumberText
         return ("This is not a number.", "");
     }
 
-    private static (string What, string Mend) Thousands(Match grouped)
+    private static (string What, string Fix) Thousands(Match grouped)
     {
         var sign = grouped.Groups["sign"].Value;
         var whole = string.Concat(grouped.Groups["group"].Value.Where(char.IsAsciiDigit));
@@ -70,7 +70,7 @@ internal static partial class NumberText
     private static partial Regex Grammar();
 
     [GeneratedRegex(@"^[+-]?\.?(nan|inf|infinity|∞)\b", RegexOptions.IgnoreCase)]
-    private static partial Regex Endless();
+    private static partial Regex NonFinite();
 
     [GeneratedRegex(@"^(?<sign>[+-]?)(?<first>[0-9]{1,3})(?<group>(?<more>(?<separator>[,'’_\s.])[0-9]{3})(?<more>\k<separator>[0-9]{3})*)(?<rest>([.][0-9]+)?(?![0-9.,]).*)$")]
     private static partial Regex Grouped();

@@ -15,51 +15,51 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
     /// <param name="node">Where it stands.</param>
     /// <param name="name">What it is, for the message: machine.propeller.diameter.</param>
     /// <param name="example">A line that would be right.</param>
-    /// <param name="wanted">Its dimension.</param>
+    /// <param name="dimension">Its dimension.</param>
     /// <param name="bound">Where it makes sense.</param>
-    /// <param name="findings">Takes the mistake.</param>
-    public static Quantity? Read(Node node, string name, string example, Dimension wanted, Bound bound, Findings findings)
+    /// <param name="diagnostics">Takes the mistake.</param>
+    public static Quantity? Read(Node node, string name, string example, Dimension dimension, AllowedRange bound, DiagnosticBag diagnostics)
     {
         var forExample = $"Write for example `{example}`.";
         if (node is not Node.Scalar scalar)
         {
-            findings.Mistake(node, $"{name} wants one value: {wanted.Name}.", forExample);
+            diagnostics.Add(node, $"{name} wants one value: {dimension.Name}.", forExample);
             return null;
         }
 
         var parsed = NumberText.Parse(scalar.Text);
-        if (parsed.What is { } what)
+        if (parsed.Message is { } what)
         {
-            findings.Mistake(node, what, parsed.Mend.Length > 0 ? parsed.Mend : $"{name} wants {wanted.Name}: write for example `{example}`.");
+            diagnostics.Add(node, what, parsed.Fix.Length > 0 ? parsed.Fix : $"{name} wants {dimension.Name}: write for example `{example}`.");
             return null;
         }
 
-        if (wanted.Spelled(parsed.Unit) is not { } unit)
+        if (dimension.FindUnit(parsed.Unit) is not { } unit)
         {
-            findings.Mistake(node, WrongUnit(scalar.Text.Trim(), parsed.Unit, name, wanted), UnitMend(parsed, wanted, forExample));
+            diagnostics.Add(node, WrongUnit(scalar.Text.Trim(), parsed.Unit, name, dimension), UnitMend(parsed, dimension, forExample));
             return null;
         }
 
         var quantity = new Quantity(parsed.Value, parsed.Digits, unit);
-        if (bound.Holds(quantity.Base))
+        if (bound.Contains(quantity.Base))
             return quantity;
-        findings.Mistake(node, $"{name} must be {bound.Words}.", $"Check the sign and the unit. {forExample}");
+        diagnostics.Add(node, $"{name} must be {bound.Description}.", $"Check the sign and the unit. {forExample}");
         return null;
     }
 
-    private static string WrongUnit(string text, string unit, string name, Dimension wanted)
+    private static string WrongUnit(string text, string unit, string name, Dimension dimension)
     {
         if (unit.Length == 0)
-            return $"{text} has no unit: {name} wants {wanted.Name}.";
-        var other = Dimension.All.FirstOrDefault(dimension => dimension.Spelled(unit) is not null);
-        if (wanted == Dimension.Number)
+            return $"{text} has no unit: {name} wants {dimension.Name}.";
+        var other = Dimension.All.FirstOrDefault(dimension => dimension.FindUnit(unit) is not null);
+        if (dimension == Dimension.Number)
             return $"{name} wants a plain number, without a unit.";
         return other is null
-            ? $"The unit `{unit}` is not known: {name} wants {wanted.Name}."
-            : $"{text} is {other.Name}; {name} wants {wanted.Name}.";
+            ? $"The unit `{unit}` is not known: {name} wants {dimension.Name}."
+            : $"{text} is {other.Name}; {name} wants {dimension.Name}.";
     }
 
-    private static string UnitMend(NumberText.Parsed parsed, Dimension wanted, string forExample) => wanted.SpellingsInWords.Length == 0
+    private static string UnitMend(NumberText.Parsed parsed, Dimension dimension, string forExample) => dimension.SpellingList.Length == 0
         ? $"Write {parsed.Digits}."
-        : $"Its units are written {wanted.SpellingsInWords}. {forExample}";
+        : $"Its units are written {dimension.SpellingList}. {forExample}";
 }

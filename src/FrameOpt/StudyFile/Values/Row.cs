@@ -6,7 +6,7 @@ namespace FrameOpt.StudyFile.Values;
 internal static class Row
 {
     /// <summary>What one column of a table holds.</summary>
-    internal sealed record Column(string Name, string Example, Dimension Dimension, Bound Bound);
+    internal sealed record Column(string Name, string Example, Dimension Dimension, AllowedRange AllowedRange);
 
     /// <summary>The rows of a table in base units, or null after a mistake; two or more, the columns named rising strictly so.</summary>
     /// <param name="section">That has the table.</param>
@@ -20,7 +20,7 @@ internal static class Row
             return null;
         if (before.Count < 2)
         {
-            section.Findings.Mistake(list, $"{section.Named(key)} needs two rows or more.", "Add a row.");
+            section.DiagnosticBag.Add(list, $"{section.PathOf(key)} needs two rows or more.", "Add a row.");
             return null;
         }
 
@@ -37,12 +37,12 @@ internal static class Row
         var example = $"[{string.Join(", ", columns.Select(column => column.Example))}]";
         if (row is not Node.List list || list.Items.Count != columns.Length)
         {
-            section.Findings.Mistake(row, $"A row of {section.Named(key)} has {columns.Length} values: {string.Join(", ", columns.Select(c => c.Name))}.", $"Write for example `{example}`.");
+            section.DiagnosticBag.Add(row, $"A row of {section.PathOf(key)} has {columns.Length} values: {string.Join(", ", columns.Select(c => c.Name))}.", $"Write for example `{example}`.");
             return null;
         }
 
         double[] values = [.. list.Items.Zip(columns, (item, column) =>
-            Quantity.Read(item, $"{section.Named(key)}, {column.Name}", column.Example, column.Dimension, column.Bound, section.Findings)?.Base ?? double.NaN)];
+            Quantity.Read(item, $"{section.PathOf(key)}, {column.Name}", column.Example, column.Dimension, column.AllowedRange, section.DiagnosticBag)?.Base ?? double.NaN)];
         return values.Any(double.IsNaN) ? null : values;
     }
 
@@ -52,7 +52,7 @@ internal static class Row
         {
             if (row[c] > before[c])
                 continue;
-            section.Findings.Mistake(((Node.List)at).Items[c], $"The {columns[c].Name} of {section.Named(key)} must increase from row to row.", "Put the rows in order, each value once.");
+            section.DiagnosticBag.Add(((Node.List)at).Items[c], $"The {columns[c].Name} of {section.PathOf(key)} must increase from row to row.", "Put the rows in order, each value once.");
             return false;
         }
 

@@ -12,19 +12,19 @@ internal sealed class Section
     private readonly Dictionary<string, Node.Entry> entries = [];
     private readonly SectionKeys keys;
 
-    private Section(Node.Map map, Node owner, string path, SectionKeys keys, Findings findings)
+    private Section(Node.Map map, Node owner, string path, SectionKeys keys, DiagnosticBag diagnostics)
     {
         this.keys = keys;
         Owner = owner;
         Path = path;
-        Findings = findings;
-        var whole = DecimalComma.Rejoin(map.Entries, findings);
+        DiagnosticBag = diagnostics;
+        var whole = DecimalComma.Rejoin(map.Entries, diagnostics);
         foreach (var entry in whole.Where(entry => keys.Find(entry.Key.Text) is not null))
             Take(entry.Key.Text, entry);
         foreach (var entry in whole.Where(entry => keys.Find(entry.Key.Text) is null))
             TakeMisspelt(entry);
         foreach (var key in keys.Keys.Where(key => key.IsRequired && !entries.ContainsKey(key.Name)))
-            findings.Mistake(owner, $"{Named(key.Name)} is missing.", $"Add {Under}: `{key.Example}`.");
+            diagnostics.Add(owner, $"{PathOf(key.Name)} is missing.", $"Add {Under}: `{key.Example}`.");
     }
 
     /// <summary>The key the section stands under, or the section itself.</summary>
@@ -33,17 +33,17 @@ internal sealed class Section
     /// <summary>Where it stands, for messages: machine.propeller.</summary>
     public string Path { get; }
 
-    public Findings Findings { get; }
+    public DiagnosticBag DiagnosticBag { get; }
 
     private string Under => Path.Length > 0 ? $"under {Path}" : "at the left edge";
 
     /// <summary>The section in a node, or null after a mistake; null without one when there is no node.</summary>
-    public static Section? Open(Node? node, Node owner, string path, SectionKeys keys, Findings findings)
+    public static Section? Open(Node? node, Node owner, string path, SectionKeys keys, DiagnosticBag diagnostics)
     {
         if (node is Node.Map map)
-            return new Section(map, owner, path, keys, findings);
+            return new Section(map, owner, path, keys, diagnostics);
         if (node is not null)
-            findings.Mistake(node, $"{path} wants keys, each with its value.", $"Write for example `{keys.Keys[0].Example}` in it.");
+            diagnostics.Add(node, $"{path} wants keys, each with its value.", $"Write for example `{keys.Keys[0].Example}` in it.");
         return null;
     }
 
@@ -51,25 +51,25 @@ internal sealed class Section
     public bool Has(string key) => entries.ContainsKey(key);
 
     /// <summary>Where a key stands, for a message about it.</summary>
-    public Node At(string key) => entries.TryGetValue(key, out var entry) ? entry.Value.IsNothing ? entry.Key : entry.Value : Owner;
+    public Node At(string key) => entries.TryGetValue(key, out var entry) ? entry.Value.IsNull ? entry.Key : entry.Value : Owner;
 
     /// <summary>The key's own place, for a message about a whole section.</summary>
     public Node KeyAt(string key) => entries.TryGetValue(key, out var entry) ? entry.Key : Owner;
 
     /// <summary>What stands under a key; null when absent or empty.</summary>
-    public Node? Value(string key) => entries.TryGetValue(key, out var entry) && !entry.Value.IsNothing ? entry.Value : null;
+    public Node? Value(string key) => entries.TryGetValue(key, out var entry) && !entry.Value.IsNull ? entry.Value : null;
 
-    public string Named(string key) => Path.Length > 0 ? $"{Path}.{key}" : key;
+    public string PathOf(string key) => Path.Length > 0 ? $"{Path}.{key}" : key;
 
     /// <summary>A value in the base unit of its dimension; NaN when absent or wrong.</summary>
-    public double Number(string key, Dimension dimension, Bound bound) => Quantity(key, dimension, bound)?.Base ?? double.NaN;
+    public double Number(string key, Dimension dimension, AllowedRange bound) => Quantity(key, dimension, bound)?.Base ?? double.NaN;
 
     /// <summary>As <see cref="Number"/>, but null when the key is absent.</summary>
-    public double? Optional(string key, Dimension dimension, Bound bound) => Has(key) ? Number(key, dimension, bound) : null;
+    public double? OptionalNumber(string key, Dimension dimension, AllowedRange bound) => Has(key) ? Number(key, dimension, bound) : null;
 
     /// <summary>A value as typed; null when absent or wrong.</summary>
-    public Quantity? Quantity(string key, Dimension dimension, Bound bound) =>
-        Value(key) is { } node ? Values.Quantity.Read(node, Named(key), Example(key), dimension, bound, Findings) : null;
+    public Quantity? Quantity(string key, Dimension dimension, AllowedRange bound) =>
+        Value(key) is { } node ? Values.Quantity.Read(node, PathOf(key), Example(key), dimension, bound, DiagnosticBag) : null;
 
     /// <summary>One piece of text; null when absent or wrong.</summary>
     public string? Text(string key)
@@ -81,7 +81,7 @@ internal sealed class Section
             case Node.Scalar scalar:
                 return scalar.Text;
             case var node:
-                Findings.Mistake(node, $"{Named(key)} wants one value.", $"Write for example `{Example(key)}`.");
+                DiagnosticBag.Add(node, $"{PathOf(key)} wants one value.", $"Write for example `{Example(key)}`.");
                 return null;
         }
     }
@@ -93,38 +93,38 @@ internal sealed class Section
             return null;
         if (choices.FirstOrDefault(choice => string.Equals(choice, text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } found)
             return found;
-        Findings.Mistake(At(key), $"{Named(key)} has no choice `{text}`.", NearestName.Of(text, choices) is { } near
+        DiagnosticBag.Add(At(key), $"{PathOf(key)} has no choice `{text}`.", NearestName.Of(text, choices) is { } near
             ? $"Did you mean `{near}`?"
             : $"Write one of {string.Join(", ", choices)}.");
         return null;
     }
 
     /// <summary>A whole number; what is assumed when the key is absent or wrong.</summary>
-    public int Whole(string key, int assumed, int least, int most)
+    public int Integer(string key, int assumed, int least, int most)
     {
         if (!Has(key))
             return assumed;
         if (Value(key) is Node.Scalar { Text: var text } && text.Length > 0 && text.All(letter => char.IsAsciiDigit(letter) || ",.' _".Contains(letter)) && !text.All(char.IsAsciiDigit)
             && text.Split(',', '.', '\'', ' ', '_') is [{ Length: > 0 and <= 3 }, .. var groups] && groups.All(group => group.Length == 3))
         {
-            Findings.Mistake(At(key), $"{Named(key)} is a whole number, written without grouping.", $"Write {string.Concat(text.Where(char.IsAsciiDigit))}.");
+            DiagnosticBag.Add(At(key), $"{PathOf(key)} is a whole number, written without grouping.", $"Write {string.Concat(text.Where(char.IsAsciiDigit))}.");
             return assumed;
         }
 
-        var value = Number(key, Dimension.Number, Bound.Between(least, most, $"{least}", $"{most}"));
+        var value = Number(key, Dimension.Number, AllowedRange.Between(least, most, $"{least}", $"{most}"));
         if (double.IsNaN(value))
             return assumed;
         if (value != Math.Floor(value))
-            Findings.Mistake(At(key), $"{Named(key)} is a whole number.", $"Write {Math.Floor(value)} or {Math.Ceiling(value)}.");
+            DiagnosticBag.Add(At(key), $"{PathOf(key)} is a whole number.", $"Write {Math.Floor(value)} or {Math.Ceiling(value)}.");
         return (int)value;
     }
 
     /// <summary>True or false; false when absent or wrong.</summary>
-    public bool IsTrue(string key) => Choice(key, ["true", "false"]) == "true";
+    public bool Boolean(string key) => Choice(key, ["true", "false"]) == "true";
 
     /// <summary>The section under a key; null when absent or wrong.</summary>
     public Section? Child(string key, SectionKeys childKeys) =>
-        Open(Value(key), KeyAt(key), Named(key), childKeys, Findings);
+        Open(Value(key), KeyAt(key), PathOf(key), childKeys, DiagnosticBag);
 
     /// <summary>The items of a list, none when absent or wrong.</summary>
     public IReadOnlyList<Node> List(string key)
@@ -136,7 +136,7 @@ internal sealed class Section
             case Node.List list:
                 return list.Items;
             case var node:
-                Findings.Mistake(node, $"{Named(key)} wants a list.", $"Write for example `{Example(key)}`.");
+                DiagnosticBag.Add(node, $"{PathOf(key)} wants a list.", $"Write for example `{Example(key)}`.");
                 return [];
         }
     }
@@ -151,7 +151,7 @@ internal sealed class Section
             case Node.Map map:
                 return map.Entries;
             case var node:
-                Findings.Mistake(node, $"{Named(key)} wants keys, each with its value.", $"Write for example `{Example(key)}`.");
+                DiagnosticBag.Add(node, $"{PathOf(key)} wants keys, each with its value.", $"Write for example `{Example(key)}`.");
                 return [];
         }
     }
@@ -159,7 +159,7 @@ internal sealed class Section
     /// <summary>The point whose forward, right and up stand in this section.</summary>
     public FramePoint Point()
     {
-        var bound = Bound.Within(3, "3 m");
+        var bound = AllowedRange.Within(3, "3 m");
         return new FramePoint(Number("forward", Dimension.Length, bound), Number("right", Dimension.Length, bound), Number("up", Dimension.Length, bound));
     }
 
@@ -168,24 +168,24 @@ internal sealed class Section
     private void Take(string name, Node.Entry entry)
     {
         entries.Add(name, entry);
-        if (entry.Value.IsNothing)
-            Findings.Mistake(entry.Key, $"{Named(name)} has no value.", $"Write for example `{Example(name)}`.");
+        if (entry.Value.IsNull)
+            DiagnosticBag.Add(entry.Key, $"{PathOf(name)} has no value.", $"Write for example `{Example(name)}`.");
     }
 
     /// <summary>Reports an unknown key; where it is plain which one was meant and that is absent, reads on as if it stood there.</summary>
     private void TakeMisspelt(Node.Entry entry)
     {
         var name = entry.Key.Text;
-        var what = $"There is no key `{entry.Key.Found}` {Under}.";
+        var what = $"There is no key `{entry.Key.Excerpt}` {Under}.";
         var colon = name.IndexOf(':');
         var beforeColon = colon > 0 ? keys.Find(name[..colon])?.Name : null;
         var near = NearestName.Of(name, keys.Keys.Select(key => key.Name).Where(key => !entries.ContainsKey(key)));
         if (beforeColon is not null)
-            Findings.Mistake(entry.Key, what, $"Put a space after the colon: `{name[..(colon + 1)]} {name[(colon + 1)..]}`.");
+            DiagnosticBag.Add(entry.Key, what, $"Put a space after the colon: `{name[..(colon + 1)]} {name[(colon + 1)..]}`.");
         else if (near is not null)
-            Findings.Mistake(entry.Key, what, $"Did you mean `{near}`?");
+            DiagnosticBag.Add(entry.Key, what, $"Did you mean `{near}`?");
         else
-            Findings.Mistake(entry.Key, what, $"Remove it, or use one of {string.Join(", ", keys.Keys.Select(key => key.Name))}.");
+            DiagnosticBag.Add(entry.Key, what, $"Remove it, or use one of {string.Join(", ", keys.Keys.Select(key => key.Name))}.");
         if ((beforeColon ?? near) is { } meant)
             entries.TryAdd(meant, entry);
     }

@@ -16,7 +16,7 @@ internal sealed record Key(string Name, string Value, bool IsRequired)
 {
     public string Example => $"{Name}: {Value}";
 
-    public static Key Must(string name, string value) => new(name, value, true);
+    public static Key Required(string name, string value) => new(name, value, true);
 
-    public static Key May(string name, string value) => new(name, value, false);
+    public static Key Optional(string name, string value) => new(name, value, false);
 }

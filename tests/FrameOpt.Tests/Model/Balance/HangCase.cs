@@ -15,7 +15,7 @@ public sealed record HangCase(
     public static Gen<HangCase> Any { get; } = Gen.Double[0, 1].Array[30].Select(Draw)
         .Where(c => c.Body.Failure == FailureKind.None && c.Balance.Failure == FailureKind.None);
 
-    public HungBody Body => HungBody.Of(Machine, Phase, Conditions, Point, Geometry, ThrustDirection.Of(Geometry));
+    public SuspendedBody Body => SuspendedBody.Of(Machine, Phase, Conditions, Point, Geometry, ThrustDirection.Of(Geometry));
 
     public RollYawBalance Balance => RollYawBalance.Of(Body, RollMetres, YawMetres, YawLeverage);
 

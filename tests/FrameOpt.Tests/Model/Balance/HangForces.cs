@@ -12,7 +12,7 @@ public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag
     public Vec Moment => Vec.Cross(WeightArm, Weight) + Vec.Cross(DragArm, Drag) + Vec.Cross(HubArm, Thrust) + Reaction + Gyroscopic;
 
     /// <summary>Sizes of all terms added: what rounding is relative to.</summary>
-    public double Scale => WeightArm.Size * Weight.Size + DragArm.Size * Drag.Size + HubArm.Size * Thrust.Size + Reaction.Size + Gyroscopic.Size;
+    public double Scale => WeightArm.Magnitude * Weight.Magnitude + DragArm.Magnitude * Drag.Magnitude + HubArm.Magnitude * Thrust.Magnitude + Reaction.Magnitude + Gyroscopic.Magnitude;
 
     public static HangForces Of(HangCase hang)
     {

@@ -58,7 +58,7 @@ public class RollYawBalanceTests
         hang =>
         {
             var more = RollYawBalance.Of(
-                hang.Body with { RollMoment = hang.Body.RollMoment + new OffsetLine(1, 0) }, hang.RollMetres, hang.YawMetres, HangCase.YawLeverage);
+                hang.Body with { RollMoment = hang.Body.RollMoment + new LinearFunction(1, 0) }, hang.RollMetres, hang.YawMetres, HangCase.YawLeverage);
             double Residual(RollYawBalance b) =>
                 b.WingRollMoment.At(hang.Geometry.OffsetMetres) + HangCase.YawLeverage * b.WingYawMoment.At(hang.Geometry.OffsetMetres);
             Check.Close(
@@ -85,7 +85,7 @@ public class RollYawBalanceTests
                 var conditions = new PhaseConditions(1.2, 10, 6, 106, weight, 0, 1, FailureKind.None);
                 var phase = new Phase("still", 1, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff());
                 var design = FrameGeometry.On(machine, 0.44, offset, height, 0);
-                var body = HungBody.Of(machine, phase, conditions, OperatingPoint.Off, design, ThrustDirection.Of(design));
+                var body = SuspendedBody.Of(machine, phase, conditions, OperatingPoint.Off, design, ThrustDirection.Of(design));
                 var balance = RollYawBalance.Of(body, rollMetres, 0.06, 1);
 
                 double stiffness = weight * rollMetres, moment = -weight * offset;

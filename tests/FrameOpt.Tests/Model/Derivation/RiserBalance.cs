@@ -19,7 +19,7 @@ public sealed class RiserBalance
         Pitch = body.Pitch;
         (var force, Moment) = body.At(Pitch);
         var inPlane = new Vec(force.X, 0, force.Z);
-        Load = inPlane.Size;
+        Load = inPlane.Magnitude;
         alongLines = 1 / Load * inPlane;
         acrossLines = Vec.Cross(new Vec(0, 1, 0), alongLines);
         rollStiffness = Load * WorkedNumbers.RiserCouplingLength * Math.Pow(body.Design.Spacing / WorkedNumbers.RiserCouplingSpacing, 2);
@@ -75,7 +75,7 @@ public sealed class RiserBalance
             var yawOfPair = Vec.Dot(alongLines, Vec.Cross(left, acrossLines) + Vec.Cross(right, -acrossLines));
             var difference = WingRollMoment / rollOfPair * alongLines + -WingYawMoment / yawOfPair * acrossLines;
             var half = Load / 2 * alongLines;
-            return ((half + difference).Size, (half - difference).Size);
+            return ((half + difference).Magnitude, (half - difference).Magnitude);
         }
     }
 

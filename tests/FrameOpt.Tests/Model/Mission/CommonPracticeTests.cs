@@ -24,7 +24,7 @@ public class CommonPracticeTests
     public void Torque_grows_with_the_square_of_rpm()
     {
         double Torque(double rpm, double speed) =>
-            new Drive(WorkedMachine.Machine.Propeller, null, speed, 1.2).AtRpm(rpm).TorqueNewtonMetres;
+            new Powertrain(WorkedMachine.Machine.Propeller, null, speed, 1.2).AtRpm(rpm).TorqueNewtonMetres;
         Check.Close(4, Torque(2400, 16) / Torque(1200, 8), relative: 1e-12, because: "the same advance ratio");
         Check.Close(
             Math.Pow(2400.0 / 1800, 2), Torque(2400, 10) / Torque(1800, 10), relative: 0.1, because: "at one airspeed the square is a rule of thumb");

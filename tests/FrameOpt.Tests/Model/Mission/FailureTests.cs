@@ -134,10 +134,10 @@ public class FailureTests
     public void Failure_without_figures_names_phase_and_kind()
     {
         var mission = new Setup().Mission;
-        Assert.Equal("cruise: a riser goes slack", FailureWords.Kind(mission, new FlightFailure(FailureKind.SlackRiser, 0)));
+        Assert.Equal("cruise: a riser goes slack", FailureText.Kind(mission, new FlightFailure(FailureKind.SlackRiser, 0)));
         Assert.Equal(
             Enum.GetValues<FailureKind>().Length,
-            Enum.GetValues<FailureKind>().Select(kind => FailureWords.Kind(mission, new FlightFailure(kind, 0))).Distinct().Count());
+            Enum.GetValues<FailureKind>().Select(kind => FailureText.Kind(mission, new FlightFailure(kind, 0))).Distinct().Count());
     }
 
     [Fact]

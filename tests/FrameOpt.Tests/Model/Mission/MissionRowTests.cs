@@ -75,7 +75,7 @@ public class MissionRowTests
                 Assert.Equal(failure, used.Prepare(geometry));
                 if (failure.Kind != FailureKind.None)
                 {
-                    Assert.Equal(FailureWords.Describe(fresh, failure), FailureWords.Describe(used, failure));
+                    Assert.Equal(FailureText.Describe(fresh, failure), FailureText.Describe(used, failure));
                     continue;
                 }
 
@@ -112,7 +112,7 @@ public class MissionRowTests
                     var alone = mission.Evaluate(geometry with { OffsetMetres = wide[i] });
                     Assert.Equal(together[i] == 0, alone.Failure is null);
                     if (together[i] != 0)
-                        Assert.StartsWith(FailureWords.Kind(mission, FlightFailure.FromCode(together[i])), alone.Failure);
+                        Assert.StartsWith(FailureText.Kind(mission, FlightFailure.FromCode(together[i])), alone.Failure);
                 }
             },
             iter: 15);

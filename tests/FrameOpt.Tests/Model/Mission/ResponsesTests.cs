@@ -95,7 +95,7 @@ public class ResponsesTests
             row.Prepare(geometry);
             var lean = design.Phases[p][PhaseQuantity.Lean] / 1000;
             var pilotWeight = 78 * 9.80665 * (p == 0 ? 0.8 : 1);
-            var shifted = row.Bodies[p] with { RollMoment = row.Bodies[p].RollMoment + new OffsetLine(pilotWeight * lean, 0) };
+            var shifted = row.Bodies[p] with { RollMoment = row.Bodies[p].RollMoment + new LinearFunction(pilotWeight * lean, 0) };
             var wing = WorkedMachine.Wing;
             var leverage = design.Phases[p][PhaseQuantity.YawLeverage];
             var balance = RollYawBalance.Of(shifted, RiserStiffness.RollMetres(wing, 0.44), RiserStiffness.YawMetres(wing, 0.44), leverage);

@@ -23,7 +23,7 @@ public class OperatingPointTests
                 var phase = new Phase("any", 1, new FlightSpeed.AtFraction(fraction), powers[power], altitude, warmer, load);
                 var conditions = PhaseConditions.Of(phase, WorkedMachine.Machine, WorkedMachine.Wing);
                 var design = WorkedMachine.Geometry(440, 25, 150, 0) with { AngleRadians = angle, TiltRadians = tilt };
-                return (phase, conditions, design, new Operating(phase, conditions, WorkedMachine.Machine).For(ThrustDirection.Of(design)));
+                return (phase, conditions, design, new OperatingPointSolver(phase, conditions, WorkedMachine.Machine).For(ThrustDirection.Of(design)));
             })
             .Where(flight => flight.Item4.Failure == FailureKind.None);
 

@@ -27,7 +27,7 @@ public class CentralCompositeTests
     [InlineData(AxialRule.Spherical, 7, 64, 2.64575131)]
     [InlineData(AxialRule.FaceCentred, 7, 64, 1)]
     public void Axial_distance_is_the_published_one(AxialRule rule, int factors, int cube, double distance) =>
-        Check.Close(distance, CentralComposite.AxialDistance(rule, factors, cube, new CentreRuns(3, 0)), absolute: 5e-9, because: Digits);
+        Check.Close(distance, CentralComposite.AxialDistance(rule, factors, cube, new CentrePoints(3, 0)), absolute: 5e-9, because: Digits);
 
     // Orthogonal distance, the root of (sqrt(F N) - F) / 2: Myers, Montgomery and Anderson-Cook, Response Surface Methodology; figures worked from it.
     [Theory]
@@ -37,8 +37,8 @@ public class CentralCompositeTests
     [InlineData(3, 8, 1.6227290534)]
     public void Orthogonal_distance_leaves_the_squares_uncorrelated(int factors, int centre, double distance)
     {
-        Check.Close(distance, CentralComposite.AxialDistance(AxialRule.Orthogonal, factors, 1 << factors, new CentreRuns(centre, 0)), absolute: 5e-11, because: Digits);
-        var plan = CentralComposite.Build(PlanNames.Letters(factors), AxialRule.Orthogonal, new CentreRuns(centre, 0));
+        Check.Close(distance, CentralComposite.AxialDistance(AxialRule.Orthogonal, factors, 1 << factors, new CentrePoints(centre, 0)), absolute: 5e-11, because: Digits);
+        var plan = CentralComposite.Build(PlanNames.Letters(factors), AxialRule.Orthogonal, new CentrePoints(centre, 0));
         var correlation = PlanCorrelation.Of(plan, PlanModel.Quadratic(factors));
         var terms = correlation.GetLength(0);
         for (var i = 1; i < terms; i++)
@@ -53,7 +53,7 @@ public class CentralCompositeTests
     [Fact]
     public void Two_blocks_that_do_not_touch_the_model_are_the_published_ones()
     {
-        var plan = CentralComposite.Build(["time", "temperature"], AxialRule.BlockOrthogonal, new CentreRuns(3, 3), inBlocks: true);
+        var plan = CentralComposite.Build(["time", "temperature"], AxialRule.BlockOrthogonal, new CentrePoints(3, 3), inBlocks: true);
         Assert.Equal(14, plan.Runs.Count);
         Assert.All(plan.Runs.Where(run => run.Block == 1), run => Assert.True(run.Kind is PointKind.Factorial or PointKind.Centre));
         Assert.Equal(7, plan.Runs.Count(run => run.Block == 2));
@@ -64,7 +64,7 @@ public class CentralCompositeTests
     public void Fractional_cube_of_resolution_five_estimates_the_quadratic_model()
     {
         var cube = FractionalFactorial.Build(PlanNames.Letters(5), ["E=ABCD"]);
-        var plan = CentralComposite.Build(cube, AxialRule.Rotatable, new CentreRuns(6, 0));
+        var plan = CentralComposite.Build(cube, AxialRule.Rotatable, new CentrePoints(6, 0));
         Assert.Equal(16 + 10 + 6, plan.Runs.Count);
         Assert.NotNull(PlanQuality.Of(plan, PlanModel.Quadratic(5)));
     }
@@ -73,9 +73,9 @@ public class CentralCompositeTests
     public void Arguments_that_make_no_plan_are_refused_in_words()
     {
         var coarse = FractionalFactorial.Build(PlanNames.Letters(4), ["D=ABC"]);
-        Assert.Contains("resolution 4", Assert.Throws<ArgumentException>(() => CentralComposite.Build(coarse, AxialRule.Rotatable, new CentreRuns(3, 0))).Message);
+        Assert.Contains("resolution 4", Assert.Throws<ArgumentException>(() => CentralComposite.Build(coarse, AxialRule.Rotatable, new CentrePoints(3, 0))).Message);
         Assert.Contains("in blocks", Assert.Throws<ArgumentException>(
-            () => CentralComposite.Build(["a", "b"], AxialRule.BlockOrthogonal, new CentreRuns(3, 3))).Message);
-        Assert.Contains("cannot be negative", Assert.Throws<ArgumentException>(() => new CentreRuns(-1, 0)).Message);
+            () => CentralComposite.Build(["a", "b"], AxialRule.BlockOrthogonal, new CentrePoints(3, 3))).Message);
+        Assert.Contains("cannot be negative", Assert.Throws<ArgumentException>(() => new CentrePoints(-1, 0)).Message);
     }
 }

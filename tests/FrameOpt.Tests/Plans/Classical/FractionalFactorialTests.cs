@@ -60,7 +60,7 @@ public class FractionalFactorialTests
     [InlineData(11, 128, "0 0 6 6 2 1 0 0 0")]
     public void Fraction_of_least_aberration_has_the_published_word_lengths(int factors, int runs, string pattern)
     {
-        var (plan, fraction) = FractionalFactorial.InAtMost(PlanNames.Letters(factors), runs);
+        var (plan, fraction) = FractionalFactorial.WithMaxRuns(PlanNames.Letters(factors), runs);
         Assert.Equal(runs, plan.Runs.Count);
         Assert.Equal("0 0 " + pattern, string.Join(' ', fraction.WordLengthPattern));
     }
@@ -68,7 +68,7 @@ public class FractionalFactorialTests
     [Fact]
     public void Enough_runs_give_the_full_factorial_without_a_defining_relation()
     {
-        var (plan, fraction) = FractionalFactorial.InAtMost(PlanNames.Letters(4), 31);
+        var (plan, fraction) = FractionalFactorial.WithMaxRuns(PlanNames.Letters(4), 31);
         Assert.Equal(16, plan.Runs.Count);
         Assert.Null(fraction.Resolution);
         Assert.Empty(fraction.DefiningRelation);
@@ -116,8 +116,8 @@ public class FractionalFactorialTests
     [Fact]
     public void Too_few_runs_are_refused_with_the_number_needed()
     {
-        Assert.Contains("8 or more", Assert.Throws<ArgumentException>(() => FractionalFactorial.InAtMost(PlanNames.Letters(7), 7)).Message);
-        Assert.Contains("need 16 runs", Assert.Throws<ArgumentException>(() => FractionalFactorial.InAtMost(PlanNames.Letters(9), 12)).Message);
+        Assert.Contains("8 or more", Assert.Throws<ArgumentException>(() => FractionalFactorial.WithMaxRuns(PlanNames.Letters(7), 7)).Message);
+        Assert.Contains("need 16 runs", Assert.Throws<ArgumentException>(() => FractionalFactorial.WithMaxRuns(PlanNames.Letters(9), 12)).Message);
     }
 
     private static string[] RandomGenerators(int factors, Pcg32 random)

@@ -19,11 +19,11 @@ public sealed class ComparisonReaderTests : IDisposable
         var report = ReportFixture.Report();
         var run = RunJsonFolder.Write(folder, "run", report);
         var columns = RunJsonFolder.Read(run, $"{run}:2", $"{run}:7").Columns;
-        Assert.Equal([1, 2, 7], columns.Select(column => column.Place));
+        Assert.Equal([1, 2, 7], columns.Select(column => column.Position));
         Assert.Equal(["A", "B", "C"], columns.Select(column => column.Letter));
         foreach (var column in columns)
         {
-            var evaluation = report.FrontEvaluations[column.Place - 1];
+            var evaluation = report.FrontEvaluations[column.Position - 1];
             Assert.Equal(evaluation.Phases.Select(phase => phase.Phase.Name), column.Phases.Select(phase => phase.Name));
             Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Residual]), column.Phases.Select(phase => phase.ResidualNewtonMetres));
             Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Lean]), column.Phases.Select(phase => phase.LeanMillimetres));
@@ -66,7 +66,7 @@ public sealed class ComparisonReaderTests : IDisposable
         var huge = folder["huge"];
         Directory.CreateDirectory(huge);
         using (var file = File.Create(Path.Combine(huge, "run.json")))
-            file.SetLength(RunFile.MostBytes + 1);
+            file.SetLength(RunJsonReader.MaxBytes + 1);
         var half = RunJsonFolder.Write(folder, "half", ReportFixture.Report(3));
         File.WriteAllText(Path.Combine(half, "run.json"), File.ReadAllText(Path.Combine(half, "run.json")).Replace("One frame for one engine", "\\ud800"));
         var deep = folder["deep"];
@@ -110,7 +110,7 @@ public sealed class ComparisonReaderTests : IDisposable
             return;
         RunJsonFolder.Write(folder, "run", ReportFixture.Report(3));
         var named = RunJsonFolder.Write(folder, "run:2", ReportFixture.Report(3));
-        Assert.Equal([1, 3], RunJsonFolder.Read(named, $"{named}:3").Columns.Select(column => column.Place));
+        Assert.Equal([1, 3], RunJsonFolder.Read(named, $"{named}:3").Columns.Select(column => column.Position));
     }
 
     [Fact]
@@ -127,7 +127,7 @@ public sealed class ComparisonReaderTests : IDisposable
             {
                 RunJsonFolder.Set(leaf, value?.DeepClone());
                 File.WriteAllText(Path.Combine(bad, "run.json"), json.ToJsonString());
-                if (ComparisonReader.Read([good, bad], ReportFixture.Info.ToolVersion, out var refusals) is { } comparison)
+                if (ComparisonReader.Read([good, bad], ReportFixture.Info.ToolVersion, out var errors) is { } comparison)
                 {
                     var words = string.Join('\n', ComparisonSections.Of(comparison).SelectMany(section => section.Lines.Concat(section.Table?.Rows.SelectMany(row => row) ?? [])));
                     var page = ComparisonPage.Of(comparison);
@@ -136,7 +136,7 @@ public sealed class ComparisonReaderTests : IDisposable
                 }
                 else
                 {
-                    Assert.All(refusals, refusal => Assert.DoesNotContain('\u001b', refusal));
+                    Assert.All(errors, refusal => Assert.DoesNotContain('\u001b', refusal));
                 }
             }
 

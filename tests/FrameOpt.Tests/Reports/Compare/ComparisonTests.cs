@@ -24,7 +24,7 @@ public sealed class ComparisonTests : IDisposable
         Assert.Empty(comparison.Warnings);
         Assert.Contains("A and B are designs of one run.", Lines(comparison));
         var (a, b) = (report.FrontEvaluations[0][MissionQuantity.ResidualRms], report.FrontEvaluations[4][MissionQuantity.ResidualRms]);
-        Assert.NotEqual(Figures.Text(a, "N·m"), Figures.Text(b, "N·m"));
+        Assert.NotEqual(NumberFormat.Text(a, "N·m"), NumberFormat.Text(b, "N·m"));
         Assert.Equal(a < b ? "A better" : "B better", Which(comparison, "residual rms"));
         var (twistA, twistB) = (report.FrontEvaluations[0][MissionQuantity.TwistMarginWorst], report.FrontEvaluations[4][MissionQuantity.TwistMarginWorst]);
         Assert.Equal(twistA > twistB ? "A better" : "B better", Which(comparison, "twist margin worst"));

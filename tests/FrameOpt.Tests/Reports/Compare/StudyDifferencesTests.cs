@@ -89,6 +89,6 @@ public class StudyDifferencesTests
     private static StudyNode Tree(JsonNode study)
     {
         using var document = JsonDocument.Parse(study.ToJsonString());
-        return StudyTree.Of(new RunPart(document.RootElement, ""));
+        return StudyTree.Of(new RunJsonElement(document.RootElement, ""));
     }
 }

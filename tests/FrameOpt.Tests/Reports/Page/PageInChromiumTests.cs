@@ -17,7 +17,7 @@ public class PageInChromiumTests
         var report = LiveRun.Report;
         await Open(report, async opened =>
         {
-            var shown = ShownDesigns.Of(report.Result);
+            var shown = DisplayedDesigns.Of(report.Result);
             var (study, geometry) = (report.Result.Study, report.Result.Front[shown[3]].Geometry);
             await opened.SelectOptionAsync("#design", "3");
             foreach (var line in (string[])[.. HangCheckSection.Of(study, geometry).Lines, .. PhasesSection.Of(report.Result, report.Result.Mission.Evaluate(geometry)).Lines, .. DrillingSection.Of(study, geometry).Lines])
@@ -37,7 +37,7 @@ public class PageInChromiumTests
             await opened.Locator("figure.front .plot").First.FocusAsync();
             await opened.Keyboard.PressAsync("ArrowRight");
             await opened.Keyboard.PressAsync("ArrowRight");
-            var second = report.Result.Front[ShownDesigns.Of(report.Result)[2]];
+            var second = report.Result.Front[DisplayedDesigns.Of(report.Result)[2]];
             Assert.StartsWith($"rank {second.Rank}:", await opened.Locator("figure.front .readout").First.TextContentAsync());
             await opened.Keyboard.PressAsync("Enter");
             Assert.Equal("2", await opened.InputValueAsync("#design"));
@@ -57,7 +57,7 @@ public class PageInChromiumTests
         var objectives = report.Result.Study.Objectives;
         // The methods want less to be better, and every design shown.
         var designs = report.Result.Front.Select(design => design.Objectives.Select((value, o) => objectives[o].Maximise ? -value : value).ToArray()).ToList();
-        Assert.Equal(designs.Count, ShownDesigns.Of(report.Result).Count);
+        Assert.Equal(designs.Count, DisplayedDesigns.Of(report.Result).Count);
         var expected = rank(designs, [1, .. report.Result.Study.Ranking.Weights.Skip(1).Select(weight => 4 * weight)]);
         await Open(report, async opened =>
         {

@@ -108,7 +108,7 @@ public class PageTests
         var report = ReportFixture.Report();
         var picture = page.Value.ById("phases-picture");
         var bars = PageText.Of(picture, "bar-1").Skip(1).Select(bar => PageText.Number(bar, "width")).ToList();
-        var residuals = report.Result.Mission.Evaluate(ReportFixture.Built).Phases.Select(phase => Math.Abs(phase[PhaseQuantity.Residual])).ToList();
+        var residuals = report.Result.Mission.Evaluate(ReportFixture.WorkedGeometry).Phases.Select(phase => Math.Abs(phase[PhaseQuantity.Residual])).ToList();
         var scale = bars.Max() / residuals.Max();
         Assert.Equal(residuals.Count, bars.Count);
         for (var p = 0; p < bars.Count; p++)
@@ -134,7 +134,7 @@ public class PageTests
     {
         var report = ReportFixture.Report(40);
         var read = new PageText(report);
-        var shown = ShownDesigns.Of(report.Result);
+        var shown = DisplayedDesigns.Of(report.Result);
         var designs = read.Data.GetProperty("designs");
         Assert.Equal(shown.Count, designs.GetArrayLength());
         for (var d = 0; d < shown.Count; d++)
@@ -172,7 +172,7 @@ public class PageTests
     {
         var report = ReportFixture.Report(3);
         var study = report.Result.Study with { Plan = new PlanSetting.CentralComposite(AxialRule.FaceCentred, 1) { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] } };
-        var read = new PageText(report with { Result = report.Result with { Study = study, Plan = PlanAnswer.Of(study, report.Result.Mission, 1) } });
+        var read = new PageText(report with { Result = report.Result with { Study = study, Plan = PlanResult.Of(study, report.Result.Mission, 1) } });
         for (var response = 1; response <= 3; response++)
         {
             foreach (var picture in (string[])["shares", "mains", "pair"])

@@ -12,22 +12,22 @@ namespace FrameOpt.Tests.Reports.ProductLine;
 
 public class ProductLineFilesTests
 {
-    private const string Nasty = "<b>\"x\"</b> & =1+1";
+    private const string HostileText = "<b>\"x\"</b> & =1+1";
 
     private static readonly Lazy<ProductLineReport> report = new(() => Report(StudyReader.Read(Repository.Study("product-line")).Study!));
 
-    private static readonly Lazy<ProductLineReport> nasty = new(() =>
+    private static readonly Lazy<ProductLineReport> hostile = new(() =>
     {
-        var study = LineStudy.Read();
+        var study = ProductLineStudy.Read();
         var line = study.Line!;
         return Report(study with
         {
-            Title = Nasty,
+            Title = HostileText,
             Line = line with
             {
-                Customers = [.. line.Customers.Select(customer => customer with { Name = "=" + Nasty + "\u0001" })],
-                Options = [line.Options[0] with { Choices = [Nasty, "big"] }, line.Options[1]],
-                Outfits = [.. line.Outfits.Select(outfit => outfit with { Choices = [outfit.Choices[0] == "light" ? Nasty : "big", outfit.Choices[1]] })],
+                Customers = [.. line.Customers.Select(customer => customer with { Name = "=" + HostileText + "\u0001" })],
+                Options = [line.Options[0] with { Choices = [HostileText, "big"] }, line.Options[1]],
+                Configurations = [.. line.Configurations.Select(configuration => configuration with { Choices = [configuration.Choices[0] == "light" ? HostileText : "big", configuration.Choices[1]] })],
             },
         });
     });
@@ -35,7 +35,7 @@ public class ProductLineFilesTests
     [Fact]
     public void The_workbook_read_back_has_the_customers_of_the_csv()
     {
-        var book = new ReadBack(Bytes(stream => ProductLineWorkbook.Write(report.Value, stream)));
+        var book = new WorkbookReader(Bytes(stream => ProductLineWorkbook.Write(report.Value, stream)));
         Assert.Equal(["Summary", "Geometries", "Fitting chart", "Customers", "Gain", "Assumptions", "Cautions"], book.Sheets.Keys);
         Assert.Empty(book.SchemaErrors());
         var csv = CsvRows(Bytes(stream => CustomerTable.Write(report.Value.Result, stream)));
@@ -56,7 +56,7 @@ public class ProductLineFilesTests
     [Fact]
     public void Every_word_of_the_answer_stands_in_the_workbook()
     {
-        var words = new ReadBack(Bytes(stream => ProductLineWorkbook.Write(report.Value, stream))).AllTexts.ToHashSet();
+        var words = new WorkbookReader(Bytes(stream => ProductLineWorkbook.Write(report.Value, stream))).AllTexts.ToHashSet();
         var answer = ProductLineAnswer.Of(report.Value.Result);
         Assert.Contains(answer.Headline, words);
         Assert.All(answer.Sections.SelectMany(section => section.Lines), line => Assert.Contains(line, words));
@@ -70,21 +70,21 @@ public class ProductLineFilesTests
         Assert.Equal(Bytes(stream => ProductLineJson.Write(one, stream)), Bytes(stream => ProductLineJson.Write(three, stream)));
         Assert.Equal(Bytes(stream => CustomerTable.Write(one.Result, stream)), Bytes(stream => CustomerTable.Write(three.Result, stream)));
         Assert.Equal(Bytes(stream => ProductLineWorkbook.Write(one, stream)), Bytes(stream => ProductLineWorkbook.Write(three, stream)));
-        Assert.Equal(Bytes(stream => FittingPicture.Write(one.Result, stream)), Bytes(stream => FittingPicture.Write(three.Result, stream)));
+        Assert.Equal(Bytes(stream => FittingChartDrawing.Write(one.Result, stream)), Bytes(stream => FittingChartDrawing.Write(three.Result, stream)));
         Assert.Equal(ProductLinePage.Of(one), ProductLinePage.Of(three));
     }
 
     [Fact]
     public void The_drawing_is_a_file_of_its_own_with_a_letter_and_a_hole_in_its_cells()
     {
-        var drawing = XDocument.Parse(Encoding.UTF8.GetString(Bytes(stream => FittingPicture.Write(report.Value.Result, stream)))).Root!;
+        var drawing = XDocument.Parse(Encoding.UTF8.GetString(Bytes(stream => FittingChartDrawing.Write(report.Value.Result, stream)))).Root!;
         XNamespace space = "http://www.w3.org/2000/svg";
         Assert.Equal(space + "svg", drawing.Name);
         var texts = drawing.Descendants(space + "text").Select(text => text.Value).ToList();
         foreach (var geometry in report.Value.Result.Geometries)
         {
             Assert.Contains(geometry.Letter.ToString(), texts);
-            Assert.Contains(texts, text => text == ProductLineWords.Hole(report.Value.Study, geometry.Design));
+            Assert.Contains(texts, text => text == ProductLineText.HoleOffset(report.Value.Study, geometry.Design));
         }
 
         Assert.Contains("measure and make", texts);
@@ -96,15 +96,15 @@ public class ProductLineFilesTests
     [Fact]
     public void A_user_s_text_stays_text_in_drawing_page_and_tables()
     {
-        var drawing = XDocument.Parse(Encoding.UTF8.GetString(Bytes(stream => FittingPicture.Write(nasty.Value.Result, stream)))).Root!;
-        Assert.Contains(drawing.Descendants(), element => element.Value == Nasty && !element.HasElements);
-        var page = new PageText(ProductLinePage.Of(nasty.Value));
-        Assert.Equal(Nasty, page.Tree.Descendants("h1").Single().Value);
+        var drawing = XDocument.Parse(Encoding.UTF8.GetString(Bytes(stream => FittingChartDrawing.Write(hostile.Value.Result, stream)))).Root!;
+        Assert.Contains(drawing.Descendants(), element => element.Value == HostileText && !element.HasElements);
+        var page = new PageText(ProductLinePage.Of(hostile.Value));
+        Assert.Equal(HostileText, page.Tree.Descendants("h1").Single().Value);
         Assert.DoesNotContain("<b>", page.Raw);
-        var book = new ReadBack(Bytes(stream => ProductLineWorkbook.Write(nasty.Value, stream)));
+        var book = new WorkbookReader(Bytes(stream => ProductLineWorkbook.Write(hostile.Value, stream)));
         Assert.Empty(book.Formulas());
-        Assert.Contains("=" + Nasty, book.AllTexts);
-        Assert.All(CsvRows(Bytes(stream => CustomerTable.Write(nasty.Value.Result, stream))).Skip(1), row => Assert.StartsWith("'=", row[0]));
+        Assert.Contains("=" + HostileText, book.AllTexts);
+        Assert.All(CsvRows(Bytes(stream => CustomerTable.Write(hostile.Value.Result, stream))).Skip(1), row => Assert.StartsWith("'=", row[0]));
     }
 
     [Fact]
@@ -123,7 +123,7 @@ public class ProductLineFilesTests
             Assert.Contains(line, page.Words);
     }
 
-    private static ProductLineReport Report(Study study, int threads = 2) => new(LineStudy.Solve(study, threads), new RunInfo("study.yaml", "0.1.0", 0));
+    private static ProductLineReport Report(Study study, int threads = 2) => new(ProductLineStudy.Solve(study, threads), new RunInfo("study.yaml", "0.1.0", 0));
 
     private static byte[] Bytes(Action<Stream> write)
     {

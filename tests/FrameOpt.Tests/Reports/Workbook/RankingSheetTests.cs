@@ -12,7 +12,7 @@ public class RankingSheetTests
     public void The_values_saved_rank_every_design_as_the_tool_does(RankingMethod method)
     {
         var report = LiveRun.Of(method);
-        var (header, rows) = new ReadBack(report).Table("Ranking", "place");
+        var (header, rows) = new WorkbookReader(report).Table("Ranking", "place");
         Assert.InRange(report.Result.Front.Count, 20, 500);
         Assert.Equal(report.Result.Front.Select(design => (double)design.Rank), rows.Select(row => (double)row[1]!));
         Assert.Equal(report.Result.Front.Select(design => (double)design.Number), rows.Select(row => (double)row[3]!));
@@ -26,7 +26,7 @@ public class RankingSheetTests
     {
         // Corners far worse than the rest are on the front but not among the best 500: their values must still set the scale.
         var report = ReportFixture.Report(620);
-        var book = new ReadBack(report);
+        var book = new WorkbookReader(report);
         var (_, rows) = book.Table("Ranking", "place");
         Assert.Equal(500, rows.Count);
         var criteria = book.Table("Ranking", "response [unit]").Rows;
@@ -42,7 +42,7 @@ public class RankingSheetTests
     [Fact]
     public void What_users_type_into_has_names()
     {
-        var names = new ReadBack(LiveRun.Report).InputNames();
+        var names = new WorkbookReader(LiveRun.Report).InputNames();
         Assert.Equal(
             [
                 "ranking_yaw_leverage", "ranking_baseline_number", "ranking_weights", "ranking_at_least", "ranking_at_most",
@@ -53,6 +53,6 @@ public class RankingSheetTests
 
     [Fact]
     public void No_formula_needs_a_program_newer_than_2010() =>
-        Assert.DoesNotContain(new ReadBack(LiveRun.Report).Formulas(), formula => formula.Formula.Contains("_xl", StringComparison.Ordinal)
+        Assert.DoesNotContain(new WorkbookReader(LiveRun.Report).Formulas(), formula => formula.Formula.Contains("_xl", StringComparison.Ordinal)
             || formula.Formula.Contains("FILTER(", StringComparison.Ordinal) || formula.Formula.Contains("SORT", StringComparison.Ordinal) || formula.Formula.Contains('#'));
 }

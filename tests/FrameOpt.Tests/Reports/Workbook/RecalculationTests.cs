@@ -91,14 +91,14 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
             .Order()
             .ElementAt(LiveRun.Report.Result.Front.Count / 2);
 
-        private readonly IReadOnlyList<ReadBack> books = [];
+        private readonly IReadOnlyList<WorkbookReader> books = [];
 
         public Workbooks()
         {
             if (Soffice.Path is null)
                 return;
-            var workbook = ReadBack.Written(LiveRun.Report);
-            var written = new ReadBack(workbook);
+            var workbook = WorkbookReader.Written(LiveRun.Report);
+            var written = new WorkbookReader(workbook);
             var criteria = written.RowOf("Ranking", "response [unit]");
             books = Soffice.Recomputed(workbook,
             [
@@ -110,7 +110,7 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
             ]);
         }
 
-        public ReadBack this[int index] => books[index];
+        public WorkbookReader this[int index] => books[index];
 
         private static IEnumerable<(string Sheet, string Cell, object? Value)> Design(double spacing, double offset, double height, double angle) =>
             [("What if", "B4", spacing), ("What if", "B5", offset), ("What if", "B6", height), ("What if", "B7", angle)];

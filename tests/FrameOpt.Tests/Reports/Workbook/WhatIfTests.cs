@@ -22,7 +22,7 @@ public class WhatIfTests
             foreach (var geometry in Levels(offset))
             {
                 var design = model.Evaluate(geometry);
-                var read = table.Read(geometry);
+                var read = table.Interpolate(geometry);
                 if (design.Failure is not null)
                     continue;
                 for (var p = 0; p < design.Phases.Count; p++)
@@ -40,14 +40,14 @@ public class WhatIfTests
     {
         // 0.5 N·m is what the tool calls flying straight.
         Assert.InRange(table.LargestErrorNewtonMetres, 0, 0.5);
-        Assert.Contains(new ReadBack(LiveRun.Report).AllTexts, text => text.Contains($"off by at most {table.LargestErrorNewtonMetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} N·m", StringComparison.Ordinal));
+        Assert.Contains(new WorkbookReader(LiveRun.Report).AllTexts, text => text.Contains($"off by at most {table.LargestErrorNewtonMetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} N·m", StringComparison.Ordinal));
     }
 
     [Fact]
     public void It_starts_as_the_best_compromise_with_its_figures_saved()
     {
         var chosen = LiveRun.Report.Result.Chosen!;
-        var rows = new ReadBack(LiveRun.Report).Table("What if", "phase").Rows;
+        var rows = new WorkbookReader(LiveRun.Report).Table("What if", "phase").Rows;
         for (var p = 0; p < chosen.Phases.Count; p++)
         {
             Check.Close(chosen.Phases[p][PhaseQuantity.Residual], (double)rows[p][6]!, absolute: 1e-9, because: "the chosen design's levels are in the table");
@@ -58,7 +58,7 @@ public class WhatIfTests
 
     [Fact]
     public void The_table_stays_below_two_thousand_rows() =>
-        Assert.InRange((WhatIfTable.MostSpacings + 2) * (WhatIfTable.MostHeights + 2) * (WhatIfTable.MostAngles + 2), 1, 2_000);
+        Assert.InRange((WhatIfTable.MaxSpacings + 2) * (WhatIfTable.MaxHeights + 2) * (WhatIfTable.MaxAngles + 2), 1, 2_000);
 
     private static IEnumerable<FrameGeometry> Levels(double offset) =>
         from spacing in table.Spacings.Si

@@ -16,7 +16,7 @@ public class WorkbookSizesTests
     [InlineData(5_000)]
     public void Fronts_of_any_size_leave_a_valid_workbook(int designs)
     {
-        var book = new ReadBack(ReportFixture.Report(designs));
+        var book = new WorkbookReader(ReportFixture.Report(designs));
         Assert.Empty(book.SchemaErrors());
         Assert.Equal(Math.Min(designs, 500), book.Table("Ranking", "place").Rows.Count);
     }
@@ -37,7 +37,7 @@ public class WorkbookSizesTests
             Ranking = new RankingSetting(RankingMethod.DistanceToIdeal, [.. Enumerable.Repeat(1.0, objectives)]),
             Band = new BandSetting(0, 5),
         };
-        var book = new ReadBack(ReportFixture.Report(30, study));
+        var book = new WorkbookReader(ReportFixture.Report(30, study));
         Assert.Empty(book.SchemaErrors());
         Assert.Equal(phases + 1, book.Table("What if", "phase").Rows.Count);
         Assert.Equal(Math.Min(objectives - 1, 2) + 2, book.ChartTitles().Count);
@@ -47,7 +47,7 @@ public class WorkbookSizesTests
     public void Charts_draw_cells_that_hold_what_they_show()
     {
         var report = LiveRun.Report;
-        var book = new ReadBack(report);
+        var book = new WorkbookReader(report);
         var rows = book.Sheets["Chart data"];
         Assert.Equal(["The front: " + report.Result.Front.Count + " designs", "The front: " + report.Result.Front.Count + " designs"], book.ChartTitles().Take(2));
         Assert.Equal("baseline", rows[2][0]);
@@ -60,8 +60,8 @@ public class WorkbookSizesTests
     [Fact]
     public void The_same_run_gives_the_same_bytes_and_holds_no_time()
     {
-        var first = ReadBack.Written(LiveRun.Report);
-        Assert.Equal(first, ReadBack.Written(LiveRun.Report));
+        var first = WorkbookReader.Written(LiveRun.Report);
+        Assert.Equal(first, WorkbookReader.Written(LiveRun.Report));
         using var archive = new ZipArchive(new MemoryStream(first));
         Assert.All(archive.Entries, entry => Assert.Equal(1980, entry.LastWriteTime.Year));
         Assert.DoesNotContain(archive.Entries, entry => new StreamReader(entry.Open()).ReadToEnd().Contains("dcterms:created", StringComparison.Ordinal));
@@ -70,7 +70,7 @@ public class WorkbookSizesTests
     [Fact]
     public void Sheets_print_on_A4_landscape_with_their_study_and_page_number()
     {
-        var setups = new ReadBack(LiveRun.Report).PageSetups();
+        var setups = new WorkbookReader(LiveRun.Report).PageSetups();
         Assert.Equal(13, setups.Count);
         Assert.All(setups, setup => Assert.Equal((9u, true), (setup.Paper, setup.Landscape)));
         Assert.All(setups, setup => Assert.Contains("&P", setup.Footer));
@@ -82,7 +82,7 @@ public class WorkbookSizesTests
         var report = LiveRun.Report;
         var coarse = report.Result.Study.Objectives.Select((objective, o) => objective with { Resolution = o == 0 ? 5 : 20 }).ToList();
         var thinned = report with { Result = report.Result with { Study = report.Result.Study with { Objectives = coarse } } };
-        var book = new ReadBack(thinned);
+        var book = new WorkbookReader(thinned);
         var boxes = report.Result.Front.Select(design => string.Join('|', design.Objectives.Select((value, o) => Math.Floor(value / coarse[o].Resolution)))).Distinct().Count();
         Assert.Equal(boxes, book.Sheets["Front"].Count - 2);
         Assert.Contains($"{boxes} of the {report.Result.Front.Count} designs on the front", (string)book.Sheets["Front"][0][0]!);

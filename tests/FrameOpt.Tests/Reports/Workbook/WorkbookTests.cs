@@ -15,7 +15,7 @@ public class WorkbookTests
     [Fact]
     public void Sheets_stand_in_reading_order_and_none_is_hidden()
     {
-        var book = new ReadBack(ReportFixture.Report());
+        var book = new WorkbookReader(ReportFixture.Report());
         Assert.Equal(
             [
                 "Read me", "Summary", "Ranking", "What if", "Charts", "Front", "Phases", "Machine and mission", "Assumptions", "Cautions", "Ranking data", "What if data", "Chart data",
@@ -26,7 +26,7 @@ public class WorkbookTests
     [Fact]
     public void Looks_have_names_and_headers_repeat_on_every_printed_page()
     {
-        var book = new ReadBack(ReportFixture.Report());
+        var book = new WorkbookReader(ReportFixture.Report());
         Assert.Equal(["Normal", "FrameOpt title", "FrameOpt heading", "FrameOpt table header", "FrameOpt input"], book.StyleNames());
         Assert.Contains("Front!$A:$C,Front!$2:$2", book.PrintTitles());
     }
@@ -37,7 +37,7 @@ public class WorkbookTests
     [InlineData(620)]
     public void The_front_is_the_best_500_and_says_so_when_there_are_more(int designs)
     {
-        var book = new ReadBack(ReportFixture.Report(designs));
+        var book = new WorkbookReader(ReportFixture.Report(designs));
         var shown = Math.Min(designs, 500);
         Assert.Equal(shown, book.Sheets["Front"].Count - FirstDataRow);
         Assert.Equal(shown * 5, book.Sheets["Phases"].Count - FirstDataRow);
@@ -49,7 +49,7 @@ public class WorkbookTests
     public void The_sheet_Front_holds_the_figures_of_the_CSV()
     {
         var report = ReportFixture.Report(40);
-        var sheet = new ReadBack(report).Sheets["Front"];
+        var sheet = new WorkbookReader(report).Sheets["Front"];
         var csv = Csv(report);
         Assert.Equal(40 + 1, csv.Count);
         for (var row = 0; row < 40; row++)
@@ -81,7 +81,7 @@ public class WorkbookTests
     [Fact]
     public void The_sheet_Phases_holds_the_worked_balance()
     {
-        var rows = new ReadBack(ReportFixture.Report(2)).Sheets["Phases"];
+        var rows = new WorkbookReader(ReportFixture.Report(2)).Sheets["Phases"];
         var cruise = rows.First(row => row[2] is "cruise");
         var column = Array.IndexOf(rows[1], "riser load [N]");
         Check.Close(1109.593, (double)cruise[column]!, relative: 1e-5, because: "digits of the worked balance, References/README.md");
@@ -101,7 +101,7 @@ public class WorkbookTests
     [InlineData("2024-01-01")]
     public void Users_text_stays_the_text_they_wrote(string text)
     {
-        var book = new ReadBack(ReportFixture.Report(3, ReportFixture.Study(text, text, text)));
+        var book = new WorkbookReader(ReportFixture.Report(3, ReportFixture.Study(text, text, text)));
         Assert.Equal(text, book.Sheets["Summary"][0][0]);
         Assert.Equal(text, book.Sheets["Phases"][FirstDataRow + 2][2]);
         Assert.Contains(book.Sheets["Machine and mission"], row => text.Equals(row[1]));
@@ -115,7 +115,7 @@ public class WorkbookTests
     public void Names_of_300_characters_and_forbidden_characters_leave_a_valid_workbook()
     {
         var name = "\u0001" + new string('é', 299);
-        var book = new ReadBack(ReportFixture.Report(3, ReportFixture.Study(name, name, name)));
+        var book = new WorkbookReader(ReportFixture.Report(3, ReportFixture.Study(name, name, name)));
         Assert.Equal(name[1..], book.Sheets["Phases"][FirstDataRow + 2][2]);
         Assert.Empty(book.SchemaErrors());
     }
@@ -125,7 +125,7 @@ public class WorkbookTests
     {
         var report = ReportFixture.Report(2);
         var unbounded = report.FrontEvaluations[0].With(0, PhaseQuantity.TwistMargin, double.PositiveInfinity);
-        var book = new ReadBack(report with { FrontEvaluations = [unbounded, report.FrontEvaluations[1]] });
+        var book = new WorkbookReader(report with { FrontEvaluations = [unbounded, report.FrontEvaluations[1]] });
         var rows = book.Sheets["Phases"];
         Assert.Null(rows[FirstDataRow][Array.IndexOf(rows[1], "twist margin")]);
         Assert.DoesNotContain(book.AllTexts, text => text.Contains("NaN", StringComparison.Ordinal) || text.Contains('∞'));
@@ -134,7 +134,7 @@ public class WorkbookTests
     [Fact]
     public void A_run_with_nothing_feasible_still_has_a_valid_workbook()
     {
-        var book = new ReadBack(new RunReport(ReportFixture.NothingFeasible(null), ReportFixture.Info, []));
+        var book = new WorkbookReader(new RunReport(ReportFixture.NothingFeasible(null), ReportFixture.Info, []));
         Assert.Contains(book.AllTexts, text => text.StartsWith("NO DESIGN CAN FLY", StringComparison.Ordinal));
         Assert.Empty(book.SchemaErrors());
     }
@@ -143,7 +143,7 @@ public class WorkbookTests
     public void The_summary_has_the_words_of_the_answer()
     {
         var report = ReportFixture.Report();
-        var texts = new ReadBack(report).AllTexts.ToHashSet();
+        var texts = new WorkbookReader(report).AllTexts.ToHashSet();
         Assert.All(RunAnswer.Of(report.Result).Sections, section => Assert.All(section.Lines, line => Assert.Contains(line, texts)));
     }
 

@@ -17,11 +17,11 @@ public sealed class FrontBuilderTests
 
     [Fact]
     public void Designs_that_are_not_usable_neither_appear_nor_dominate() =>
-        allPoints.SelectMany(points => Gen.Byte[0, 1].Array[points.Length].Select(usable => (points, usable))).Sample((points, usable) =>
+        allPoints.SelectMany(points => Gen.Byte[0, 1].Array[points.Length].Select(feasible => (points, feasible))).Sample((points, feasible) =>
         {
             var builder = new FrontBuilder(points[0].Length, threads: 2);
-            builder.Add(Columns(points), usable, points.Length, firstId: 0);
-            var positions = Enumerable.Range(0, points.Length).Where(i => usable[i] != 0).ToArray();
+            builder.Add(Columns(points), feasible, points.Length, firstId: 0);
+            var positions = Enumerable.Range(0, points.Length).Where(i => feasible[i] != 0).ToArray();
             var expected = SimpleFronts.EveryPair(Array.ConvertAll(positions, i => points[i])).Select(i => (long)positions[i]);
             Assert.Equal(expected, builder.Result().Ids);
         }, iter: 500);
@@ -121,9 +121,9 @@ public sealed class FrontBuilderTests
         for (var start = 0; start < points.Length; start += batch)
         {
             var part = points[start..Math.Min(points.Length, start + batch)];
-            var usable = new byte[part.Length];
-            Array.Fill(usable, (byte)1);
-            builder.Add(Columns(part), usable, part.Length, start);
+            var feasible = new byte[part.Length];
+            Array.Fill(feasible, (byte)1);
+            builder.Add(Columns(part), feasible, part.Length, start);
         }
         return builder.Result();
     }

@@ -1,0 +1,110 @@
+using System.Text;
+using FrameOpt.Reports.Answer;
+using FrameOpt.StudyFile.Syntax;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace FrameOpt.Cli;
+
+/// <summary>Puts answers, tables and mistakes on a terminal.</summary>
+internal static class ConsoleWriter
+{
+    private const int MaxNameWidth = 34;
+
+    public static void WriteAnswer(IAnsiConsole console, RunAnswer answer)
+    {
+        console.WriteLine();
+        console.Write(new Text(answer.Title, new Style(decoration: Decoration.Bold)));
+        console.WriteLine();
+        if (answer.Question.Length > 0)
+            console.WriteLine(answer.Question);
+        console.WriteLine();
+        console.Write(new Text(answer.Headline, new Style(answer.IsWarning ? Color.Orange3 : Color.DodgerBlue1, decoration: Decoration.Bold)));
+        console.WriteLine();
+        WriteSections(console, answer.Sections);
+    }
+
+    /// <summary>Sections one after the other.</summary>
+    public static void WriteSections(IAnsiConsole console, IEnumerable<AnswerSection> sections)
+    {
+        foreach (var section in sections)
+        {
+            console.WriteLine();
+            console.Write(new Text(section.Title, new Style(decoration: Decoration.Bold)));
+            console.WriteLine();
+            foreach (var line in section.Lines)
+                console.Write(new Padder(new Text(line), new Padding(2, 0, 0, 0)));
+            if (section.Table is { } table)
+                WriteTable(console, table);
+        }
+    }
+
+    /// <summary>A table of figures; columns of numbers stand flush right.</summary>
+    public static void WriteTable(IAnsiConsole console, AnswerTable table)
+    {
+        var grid = new Table { Border = TableBorder.Simple };
+        for (var c = 0; c < table.Headers.Count; c++)
+        {
+            var column = new TableColumn(new Text(table.Headers[c]));
+            if (c == 0)
+                (column.Width, column.NoWrap) = (NameWidth([table.Headers[0], .. table.Rows.Select(row => row[0])]), true);
+            grid.AddColumn(IsNumeric(table, c) ? column.RightAligned() : column);
+        }
+
+        foreach (var row in table.Rows)
+            grid.AddRow(row.Select(cell => new Text(cell)));
+        Write(console, grid);
+    }
+
+    /// <summary>A title and lines that each have a name and a text.</summary>
+    public static void WriteList(IAnsiConsole console, string title, IEnumerable<IReadOnlyList<string>> rows)
+    {
+        console.WriteLine();
+        console.Write(new Text(title, new Style(decoration: Decoration.Bold)));
+        console.WriteLine();
+        var grid = new Grid();
+        IReadOnlyList<IReadOnlyList<string>> lines = [.. rows];
+        foreach (var row in lines)
+        {
+            while (grid.Columns.Count < row.Count)
+                grid.AddColumn(new GridColumn { Padding = new Padding(2, 0, 0, 0) });
+            grid.AddRow([.. row.Select(cell => new Text(cell))]);
+        }
+
+        if (lines.Count > 0)
+            (grid.Columns[0].Width, grid.Columns[0].NoWrap) = (NameWidth(lines.Select(row => row[0])), true);
+        Write(console, grid);
+    }
+
+    public static void WriteDiagnostics(Terminal terminal, string file, IReadOnlyList<Diagnostic> diagnostics)
+    {
+        terminal.Error.WriteLine($"{file}: {(diagnostics.Count == 1 ? "one thing" : $"{diagnostics.Count} things")} to mend.");
+        foreach (var diagnostic in diagnostics)
+        {
+            terminal.Error.Write(new Text($"  {diagnostic.Text}"));
+            terminal.Error.WriteLine();
+        }
+    }
+
+    /// <summary>How wide the column of names is: as its longest name, a long one on several lines, but no word broken.</summary>
+    private static int NameWidth(IEnumerable<string> names)
+    {
+        var all = names.ToList();
+        var longestWord = all.SelectMany(name => name.Split(' ')).Max(word => word.Length);
+        return Math.Max(longestWord, Math.Min(all.Max(name => name.Length), MaxNameWidth));
+    }
+
+    /// <summary>A column of figures, which reads best flush right.</summary>
+    private static bool IsNumeric(AnswerTable table, int column) =>
+        column > 0 && table.Rows.All(row => row[column].Length == 0 || char.IsAsciiDigit(row[column][0]) || row[column][0] is '-' or '∞');
+
+    /// <summary>Writes a block without the blanks that fill its lines up to the full width.</summary>
+    private static void Write(IAnsiConsole console, IRenderable block)
+    {
+        var text = new StringBuilder();
+        foreach (var segment in block.Render(RenderOptions.Create(console, console.Profile.Capabilities), console.Profile.Width))
+            text.Append(segment.IsLineBreak ? "\n" : segment.Text);
+        foreach (var line in text.ToString().Split('\n').Select(line => line.TrimEnd()).Where(line => line.Length > 0))
+            console.WriteLine(line);
+    }
+}

@@ -1,0 +1,40 @@
+using FrameOpt.Reports.Text;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>How good the front of an evolutionary search is.</summary>
+internal static class SearchQualitySection
+{
+    /// <summary>Below it the search is called too short.</summary>
+    private const double SufficientShare = 0.97;
+
+    public static IEnumerable<AnswerSection> Of(StudyResult result)
+    {
+        if (result.Study.Search is not SearchSetting.Evolutionary)
+            yield break;
+        yield return result.Certificate is { } certificate
+            ? new AnswerSection("How good the search is", [.. Lines(result.Study, certificate)])
+            : new AnswerSection("How good the search is", ["Not known: the run was stopped before the grid that the front is held against was computed."]);
+    }
+
+    /// <summary>The share of the hypervolume in words: "99.31 %".</summary>
+    public static string Share(Certificate certificate) =>
+        FormattableString.Invariant($"{(certificate.Hypervolume.SamplePoints > 0 ? "about " : "")}{100 * certificate.Hypervolume.Ratio:0.00} %");
+
+    private static IEnumerable<string> Lines(Study study, Certificate certificate)
+    {
+        var behind = study.Objectives.Select((objective, o) => $"{NumberFormat.Text(certificate.Regrets[o], objective.Response.Unit)} of {StudyText.Name(objective.Response, objective.Magnitude)}");
+        yield return $"For every design of the exact front the search found one that is at most so much worse: {string.Join(", ", behind)}.";
+        yield return $"The exact front is that of {certificate.GridDescription}: {NumberFormat.Count(certificate.GridDesigns)} designs, all computed, {NumberFormat.Count(certificate.ExactFront)} of them on it.";
+        yield return $"In one figure: the front found reaches {Share(certificate)} of it (the hypervolume both dominate, measured from a tenth of each objective's range beyond the exact front's worst)."
+            + (certificate.Hypervolume.Ratio < SufficientShare ? " The search was too short: give it more evaluations." : "");
+        if (certificate.Hypervolume.SamplePoints > 0)
+            yield return $"That share was estimated on {NumberFormat.Count(certificate.Hypervolume.SamplePoints)} points; its standard error is {FormattableString.Invariant($"{100 * certificate.Hypervolume.StandardError:0.00}")} %.";
+        if (certificate.IsEstimate)
+            yield return "AN ESTIMATE: that grid is only a part of what the search could choose from. Above 100 % the search found better than the grid holds.";
+        if (study.GridSize is { } designs && !certificate.IsEstimate)
+            yield return $"`method: exhaustive` would compute this study's {NumberFormat.Count(designs)} designs in {RunEstimate.InWords(RunEstimate.Seconds(designs, study.Mission.Count, Environment.ProcessorCount))}, and its front would be exact.";
+    }
+}

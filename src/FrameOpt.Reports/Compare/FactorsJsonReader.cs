@@ -1,0 +1,45 @@
+using FrameOpt.Model;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Compare;
+
+/// <summary>The factors read back from a run.json.</summary>
+internal static class FactorsJsonReader
+{
+    private static readonly Dictionary<string, double> lengths = new() { ["mm"] = 0.001, ["cm"] = 0.01, ["m"] = 1, ["in"] = 0.0254, ["ft"] = 0.3048 };
+    private static readonly Dictionary<string, double> angles = new() { ["deg"] = Math.PI / 180, ["°"] = Math.PI / 180, ["rad"] = 1 };
+
+    public static IReadOnlyList<StudyFactor> Of(RunJsonElement factors)
+    {
+        IReadOnlyList<StudyFactor> read = [.. factors.Properties.Select(member => Factor(member.Name, member.Part))];
+        foreach (var input in (GeometryInput[])[GeometryInput.HangPointSpacing, GeometryInput.LateralOffset, GeometryInput.SuspensionHeight, GeometryInput.ThrustLineAngle])
+        {
+            if (read.Count(factor => factor.Input == input) != 1)
+                throw new InvalidRunFileException(factors.Path, $"{FactorNames.Of(input)} is wanted once");
+        }
+
+        return read;
+    }
+
+    /// <summary>A design: the machine as built, with every factor at its level.</summary>
+    /// <param name="machine">As built.</param>
+    /// <param name="factors">The four design factors among them.</param>
+    /// <param name="level">Of a factor, in its own unit.</param>
+    public static FrameGeometry Geometry(Machine machine, IReadOnlyList<StudyFactor> factors, Func<StudyFactor, double> level)
+    {
+        var geometry = FrameGeometry.On(machine, 0, 0, 0, 0);
+        foreach (var factor in factors)
+            geometry = geometry.With(factor.Input, factor.Unit.ToSi(level(factor)));
+        return geometry.SpacingMetres > 0 ? geometry : throw new InvalidRunFileException("front", "a spacing above 0 is wanted");
+    }
+
+    private static StudyFactor Factor(string name, RunJsonElement factor)
+    {
+        var input = FactorNames.Find(name) ?? throw new InvalidRunFileException(factor.Path, "no factor of that name is known");
+        var symbol = factor["unit"].Text;
+        if (!(FactorNames.IsAngle(input) ? angles : lengths).TryGetValue(symbol, out var si))
+            throw new InvalidRunFileException(factor.Path, $"the unit {symbol} is not known");
+        var unit = new DisplayUnit(symbol, si);
+        return new StudyFactor(input, name, [.. factor["levels"].Items.Select(level => unit.ToSi(level.Number))], unit) { IsContinuous = factor["any_value_between"].Boolean };
+    }
+}

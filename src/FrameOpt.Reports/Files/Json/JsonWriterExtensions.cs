@@ -1,0 +1,73 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Unicode;
+using FrameOpt.Reports.Text;
+
+namespace FrameOpt.Reports.Files.Json;
+
+/// <summary>Ways to write JSON that every file here shares: plain decimal numbers, null for what is not finite, units beside values.</summary>
+internal static class JsonWriterExtensions
+{
+    public static Utf8JsonWriter Writer(Stream stream) => new(stream, new JsonWriterOptions
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+    });
+
+    public static void WriteDecimal(this Utf8JsonWriter json, double value)
+    {
+        if (double.IsFinite(value))
+            json.WriteRawValue(PlainNumber.Text(value));
+        else
+            json.WriteNullValue();
+    }
+
+    public static void WriteDecimal(this Utf8JsonWriter json, string name, double value)
+    {
+        json.WritePropertyName(name);
+        json.WriteDecimal(value);
+    }
+
+    /// <summary>"name": {"value": 3.7, "unit": "N·m"}.</summary>
+    public static void WriteQuantity(this Utf8JsonWriter json, string name, double value, string unit)
+    {
+        json.WriteStartObject(name);
+        json.WriteDecimal("value", value);
+        json.WriteString("unit", unit);
+        json.WriteEndObject();
+    }
+
+    /// <summary>An object or, where there is nothing to say, null.</summary>
+    public static void WriteOptional<T>(this Utf8JsonWriter json, string name, T? value, Action<T> write)
+        where T : class
+    {
+        json.WritePropertyName(name);
+        if (value is null)
+            json.WriteNullValue();
+        else
+            write(value);
+    }
+
+    public static void WriteStrings(this Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (var text in texts)
+            json.WriteStringValue(text);
+        json.WriteEndArray();
+    }
+
+    /// <summary>A list of objects.</summary>
+    public static void WriteObjects<T>(this Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> writeMembers)
+    {
+        json.WriteStartArray(name);
+        foreach (var item in items)
+        {
+            json.WriteStartObject();
+            writeMembers(item);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,82 @@
+using System.Xml.Linq;
+using FrameOpt.Model;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Graphics;
+
+/// <summary>The frame seen from above: hang line, propeller and the line along which it pushes.</summary>
+internal static class FrameTopView
+{
+    private const double Head = 70;
+    private const double Foot = 62;
+
+    public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale)
+    {
+        var height = Head + (scale.FrontMetres - scale.RearMetres) * scale.UnitsPerMetre + Foot;
+        double Y(double forward) => Head + (scale.FrontMetres - forward) * scale.UnitsPerMetre;
+        return Svg.Picture("frame-top", FrameScale.Width, height, "The frame seen from above", AltText(study, geometry),
+        [
+            Svg.Text("note", 6, 13, "start", "SEEN FROM ABOVE"),
+            Svg.Text("note", FrameScale.Width - 6, 13, "end", "▲ forward"),
+            Svg.Line("symmetry", scale.X(0), 22, scale.X(0), height - 34),
+            Svg.Text("small", scale.X(0), height - 22, "middle", "plane of symmetry"),
+            .. Thrust(study, geometry, scale, Y),
+            .. Masses(study.Machine, scale, Y),
+            .. HangLine(study, geometry, scale, Y),
+            Svg.Text("name", 6, height - 6, "start", "◀ pilot's LEFT"),
+            Svg.Text("name", FrameScale.Width - 6, height - 6, "end", "pilot's RIGHT ▶"),
+        ]);
+    }
+
+    private static IEnumerable<XElement> Thrust(Study study, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
+    {
+        var (x, hub, radius) = (scale.X(geometry.HubRightMetres), y(geometry.HubForwardMetres), study.Machine.Propeller.DiameterMetres / 2 * scale.UnitsPerMetre);
+        var (right, forward) = Math.SinCos(geometry.AngleRadians);
+        var length = hub - 34;
+        var factor = study.Factors.First(factor => factor.Input == GeometryInput.ThrustLineAngle);
+        yield return Svg.Line("blade", x - radius * forward, hub - radius * right, x + radius * forward, hub + radius * right);
+        yield return Svg.Line("thrust", x, hub, x + length * right, hub - length * forward);
+        yield return new XElement(
+            "path",
+            new XAttribute("class", "thrust-head"),
+            new XAttribute("d", "M0-9L-4.5 2H4.5Z"),
+            new XAttribute("transform", $"translate({Svg.Number(x + length * right)} {Svg.Number(hub - length * forward)}) rotate({Svg.Number(geometry.AngleRadians * 180 / Math.PI)})"));
+        yield return PlotMarker.At("hub", PlotMarker.Cross, x, hub);
+        yield return Svg.Text("small", x - radius + 6, hub + 17, "start", "propeller");
+        yield return Svg.Text("figure", FrameScale.Width - 6, 30, "end", geometry.AngleRadians == 0 ? "thrust line straight ahead" : $"thrust line {factor.Unit.Text(Math.Abs(geometry.AngleRadians))} to the {SideText.Side(geometry.AngleRadians)}");
+    }
+
+    private static IEnumerable<XElement> Masses(Machine machine, FrameScale scale, Func<double, double> y)
+    {
+        var centre = machine.CentreOfGravity;
+        yield return Svg.Circle("mass", scale.X(centre.RightMetres), y(centre.ForwardMetres), 5);
+        yield return PlotMarker.At("mass", "M-8 0H8M0-8V8", scale.X(centre.RightMetres), y(centre.ForwardMetres));
+        yield return Svg.Text("small", scale.X(centre.RightMetres) - 11, y(centre.ForwardMetres) + 15, "end", "centre of gravity");
+        yield return Svg.Line("extension", scale.X(-0.06), y(0), scale.X(0.06), y(0));
+        yield return Svg.Text("small", scale.X(0.06) + 4, y(0) + 3, "start", "datum");
+    }
+
+    private static IEnumerable<XElement> HangLine(Study study, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
+    {
+        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var (xLeft, xRight, line) = (scale.X(-DrillingDimensions.LeftMetres(geometry)), scale.X(DrillingDimensions.RightMetres(geometry)), y(geometry.HangLineForwardMetres));
+        var dimensionX = Math.Max(xRight + 26, scale.X(0) + 60);
+        return
+        [
+            Svg.Line("hang", xLeft, line, xRight, line),
+            Svg.Line("extension", xRight, line, dimensionX + 6, line),
+            .. DimensionLine.Down(dimensionX, line, y(geometry.HubForwardMetres), unit.Text(Math.Abs(geometry.HangLineForwardMetres - geometry.HubForwardMetres))),
+            Svg.Circle("hole", xLeft, line, 4.5),
+            Svg.Circle("hole", xRight, line, 4.5),
+            Svg.Text("small", xLeft - 8, line - 8, "end", "hang points"),
+        ];
+    }
+
+    private static string AltText(Study study, FrameGeometry geometry)
+    {
+        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var behind = geometry.HangLineForwardMetres - geometry.HubForwardMetres;
+        return $"The hub lies {unit.Text(Math.Abs(behind))} {(behind < 0 ? "in front of" : "behind")} the hang line. {GeometryText.Of(study, geometry)}.";
+    }
+}

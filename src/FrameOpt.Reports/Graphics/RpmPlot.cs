@@ -1,0 +1,58 @@
+using System.Xml.Linq;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Page;
+using FrameOpt.Reports.Text;
+
+namespace FrameOpt.Reports.Graphics;
+
+/// <summary>Torque and residual against propeller speed, with the balanced band and the phases.</summary>
+internal static class RpmPlot
+{
+    private const double Height = 300;
+    private const int PointStride = 12;
+
+    /// <summary>The phases that the picture marks, in the order of their numbers.</summary>
+    public static IReadOnlyList<PhaseResult> Marked(DesignEvaluation design) => [.. design.Phases.Where(phase => phase.Phase.Power is not PhasePower.EngineOff)];
+
+    /// <summary>The plot with room for every design that may be shown.</summary>
+    public static Plot Plot(IReadOnlyList<DesignView> views)
+    {
+        var marked = views.SelectMany(view => Marked(view.Evaluation)).ToList();
+        var points = views.SelectMany(view => view.Curve).ToList();
+        return new Plot(
+            PlotAxis.Spanning("propeller speed [rpm]", points.Select(point => point.Rpm).Concat(marked.Select(phase => phase[PhaseQuantity.Rpm]))),
+            PlotAxis.Spanning(
+                "torque [N·m]",
+                [.. points.SelectMany(point => (double[])[point.ResidualNewtonMetres, point.TorqueNewtonMetres]), .. marked.Select(phase => phase[PhaseQuantity.Residual]), 0],
+                "residual: above 0 steers right, below 0 left",
+                6),
+            Height);
+    }
+
+    public static XElement Of(Plot plot, DesignView view)
+    {
+        var within = view.Result.Study.Band.WithinNewtonMetres;
+        var marked = Marked(view.Evaluation);
+        var curve = view.Curve.Where((_, i) => i % PointStride == 0).ToList();
+        return Svg.Picture("rpm-picture", Graphics.Plot.Width, Height, "Torque against propeller speed", AltText(view, marked),
+        [
+            .. plot.Frame(),
+            Svg.Path("band", string.Concat(view.Result.Bands.Select(band => plot.Box(band.FromRpm, band.ToRpm, -within, within)))),
+            plot.HorizontalLine("zero", 0),
+            Svg.Curve("line-2", curve.Select(point => (plot.X(point.Rpm), plot.Y(point.TorqueNewtonMetres)))),
+            Svg.Curve("line-1", curve.Select(point => (plot.X(point.Rpm), plot.Y(point.ResidualNewtonMetres)))),
+            .. marked.Select(phase => PlotMarker.At("ranked", PlotMarker.Diamond, plot.X(phase[PhaseQuantity.Rpm]), plot.Y(phase[PhaseQuantity.Residual]))),
+            .. marked.Select((phase, p) => Svg.Text(
+                "name", plot.X(phase[PhaseQuantity.Rpm]), plot.Y(phase[PhaseQuantity.Residual]) + (p % 2 == 0 ? -8 : 17), "middle", FormattableString.Invariant($"{p + 1}"))),
+        ]);
+    }
+
+    private static string AltText(DesignView view, IReadOnlyList<PhaseResult> marked)
+    {
+        var bands = string.Join(" and ", view.Result.Bands.Select(band => FormattableString.Invariant($"{band.FromRpm:0} to {band.ToRpm:0} rpm")));
+        var balanced = bands.Length == 0 ? "no speed is balanced" : $"balanced from {bands}";
+        return $"At one airspeed the propeller torque grows with speed, and so does the pull of the residual torque to one side; {balanced}. "
+            + $"{string.Join("; ", marked.Select((phase, p) => $"{p + 1} {phase.Phase.Name} at {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideText.Moment(phase[PhaseQuantity.Residual])}"))}.";
+    }
+}

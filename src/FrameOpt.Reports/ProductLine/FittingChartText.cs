@@ -1,0 +1,47 @@
+using FrameOpt.Reports.Text;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+using static System.FormattableString;
+
+namespace FrameOpt.Reports.ProductLine;
+
+/// <summary>What stands on and under the fitting chart.</summary>
+internal static class FittingChartText
+{
+    /// <summary>How to use it.</summary>
+    public const string HowToRead =
+        "Find the pilot's own mass, without clothing and equipment, in whole kilograms, and the column of the outfit: the letter is the geometry to take, beside it how far both holes are moved, seen from behind. None (grey): no geometry is allowed; measure the pilot and make one.";
+
+    /// <summary>"75–79 kg".</summary>
+    public static string Band(int from, int to) => Invariant($"{from}–{to} kg");
+
+    /// <summary>A cell: the letter and its hole, with the masses where the cell holds several.</summary>
+    public static string Cell(ProductLineResult result, FittingSpan span, bool withMasses)
+    {
+        var words = span.Geometry < 0 ? withMasses ? "none" : ProductLineText.None : $"{result.Geometries[span.Geometry].Letter}  {HoleOffset(result, span)}";
+        return withMasses ? $"{Masses(span)}: {words}" : words;
+    }
+
+    /// <summary>Where the holes are; nothing where there is no geometry.</summary>
+    public static string HoleOffset(ProductLineResult result, FittingSpan span) => span.Geometry < 0 ? "" : ProductLineText.HoleOffset(result.Study, result.Geometries[span.Geometry].Design);
+
+    /// <summary>"78 kg" or "75–77 kg".</summary>
+    public static string Masses(FittingSpan span) => span.FromKilograms == span.ToKilograms ? Invariant($"{span.FromKilograms} kg") : Band(span.FromKilograms, span.ToKilograms);
+
+    /// <summary>Under the chart: what each letter is, the boundaries, the danger.</summary>
+    public static IEnumerable<string> Notes(ProductLineResult result) => [.. Letters(result), .. ProductLineText.Boundaries(result), .. Warnings];
+
+    /// <summary>What to drill for each letter.</summary>
+    public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>
+    {
+        var (left, right) = ProductLineText.DrillingPositions(result.Study, geometry.Design);
+        return $"{geometry.Letter}: LEFT hang point {left}, RIGHT {right} from the plane of symmetry, seen from behind; {ProductLineText.Design(result.Study, geometry.Design)}.";
+    });
+
+    /// <summary>What must not be missing beside it.</summary>
+    public static IReadOnlyList<string> Warnings { get; } =
+    [
+        "Only for the outfits as in the study: check the propeller's rotation first, then the hang check, then a tied-down run, then fly with margin.",
+        $"{Cautions.Danger} {Cautions.NotValidated}",
+    ];
+}

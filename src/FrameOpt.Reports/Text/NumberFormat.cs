@@ -1,0 +1,55 @@
+using System.Globalization;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+
+namespace FrameOpt.Reports.Text;
+
+/// <summary>Numbers for people: always with their unit, with no more digits than the model deserves.</summary>
+public static class NumberFormat
+{
+    /// <summary>A value with its unit.</summary>
+    /// <param name="value">In <paramref name="unit"/>; NaN is a value the study gives no basis for.</param>
+    /// <param name="unit">A unit of <see cref="ResponseEntry"/>; empty for a plain number.</param>
+    public static string Text(double value, string unit)
+    {
+        if (double.IsNaN(value))
+            return "not asked";
+        if (double.IsInfinity(value))
+            return "no bound";
+        var rounded = Math.Round(value, Decimals(unit)) + 0.0;
+        var number = rounded.ToString("N" + Decimals(unit), CultureInfo.InvariantCulture);
+        return unit.Length == 0 ? number : $"{number} {unit}";
+    }
+
+    /// <summary>A value to so many digits, never with an exponent, for figures to be checked by hand.</summary>
+    /// <param name="value">NaN is a value the study gives no basis for, infinite one without bound.</param>
+    /// <param name="digits">At least one.</param>
+    public static string SignificantDigits(double value, int digits)
+    {
+        if (!double.IsFinite(value))
+            return double.IsNaN(value) ? "not asked" : "no bound";
+        var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
+        return Math.Round(value, Math.Clamp(digits - whole, 0, digits + 3)).ToString("0.#########", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>A response's value; a load in kilograms-force too.</summary>
+    public static string Text(double value, ResponseEntry entry) =>
+        entry.Unit == "N" && double.IsFinite(value) ? Load(value) : Text(value, entry.Unit);
+
+    /// <summary>A load in newtons and in kilograms-force side by side.</summary>
+    public static string Load(double newtons) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Text(newtons, "N")} ({newtons / Constants.NewtonsPerKilogramForce:0.0} kgf)");
+
+    /// <summary>A whole number with its thousands parted.</summary>
+    public static string Count(long count) => count.ToString("N0", CultureInfo.InvariantCulture);
+
+    /// <summary>How a spreadsheet shows a column of that unit: one digit more than the words.</summary>
+    public static string FormatCode(string unit) => "0." + new string('0', Decimals(unit) + 1);
+
+    private static int Decimals(string unit) => unit switch
+    {
+        "N" or "rpm" => 0,
+        "" => 2,
+        _ => 1,
+    };
+}

@@ -1,0 +1,116 @@
+using FrameOpt.Model;
+using FrameOpt.ProductLine;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+using static System.FormattableString;
+
+namespace FrameOpt.Reports.Text;
+
+/// <summary>A product line in words: the one place that words it.</summary>
+internal static class ProductLineText
+{
+    /// <summary>Where no geometry is allowed.</summary>
+    public const string None = "none: measure and make";
+
+    /// <summary>What a customer's cost is: "residual_rms", or "shortfall of weight_shift_authority[cruise]".</summary>
+    public static string Cost(ProductLineSetting setting)
+    {
+        var name = StudyText.Name(setting.CostResponse.Response, setting.CostResponse.Magnitude);
+        return setting.CostResponse.Maximise ? $"shortfall of {name}" : name;
+    }
+
+    /// <summary>What the line makes small: "mean residual_rms of the customers".</summary>
+    public static string Value(ProductLineSetting setting) => setting.Objective switch
+    {
+        ProductLineObjective.Mean => $"share-weighted mean of {Cost(setting)}",
+        ProductLineObjective.Worst => $"{Cost(setting)} of the worst-served customer",
+        ProductLineObjective.Percentile { Part: var part } => Invariant($"{Cost(setting)} that {100 * part:0.##} % of the customers do not exceed"),
+        ProductLineObjective.Blend { WorstWeight: var weight } => Invariant($"blend of {100 - 100 * weight:0.##} % mean and {100 * weight:0.##} % worst {Cost(setting)}"),
+        _ => throw new ArgumentOutOfRangeException(nameof(setting)),
+    };
+
+    /// <summary>An amount of cost with its unit.</summary>
+    public static string Amount(ProductLineSetting setting, double cost) => double.IsInfinity(cost) ? "not allowed" : NumberFormat.Text(cost, setting.CostResponse.Response.Entry);
+
+    /// <summary>Where the holes are: "22 mm left".</summary>
+    public static string HoleOffset(Study study, FrameGeometry design) =>
+        design.OffsetMetres == 0 ? "in the middle" : $"{Offset(study).Unit.Text(Math.Abs(design.OffsetMetres))} {SideText.Side(design.OffsetMetres)}";
+
+    /// <summary>How far each hang point is from the plane of symmetry: left, right.</summary>
+    public static (string Left, string Right) DrillingPositions(Study study, FrameGeometry design)
+    {
+        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        string Place(double metres, string side) => metres < 0 ? $"{unit.Text(-metres)} to the {side}" : unit.Text(metres);
+        return (Place(DrillingDimensions.LeftMetres(design), "right"), Place(DrillingDimensions.RightMetres(design), "left"));
+    }
+
+    /// <summary>The further factors of a design: those that are swept, without spacing and offset.</summary>
+    public static IEnumerable<StudyFactor> OtherSweptFactors(Study study) =>
+        study.Factors.Where(factor => factor.IsSwept && factor.Input is not (GeometryInput.HangPointSpacing or GeometryInput.LateralOffset));
+
+    /// <summary>A design in one short line: hole, spacing, further factors.</summary>
+    public static string Design(Study study, FrameGeometry design) => string.Join(
+        ", ",
+        [
+            HoleOffset(study, design),
+            .. study.Factors.Where(factor => factor is { Input: GeometryInput.HangPointSpacing, IsSwept: true }).Concat(OtherSweptFactors(study))
+                .Select(factor => $"{ShortName(factor)} {factor.Unit.Text(design[factor.Input])}"),
+        ]);
+
+    /// <summary>A factor in a word or two.</summary>
+    public static string ShortName(StudyFactor factor) => factor.Input switch
+    {
+        GeometryInput.HangPointSpacing => "spacing",
+        GeometryInput.SuspensionHeight => "height",
+        GeometryInput.ThrustLineAngle => "thrust angle",
+        GeometryInput.ThrustLineTilt => "tilt",
+        _ => factor.Name.Replace('_', ' '),
+    };
+
+    /// <summary>Customers that nothing tells apart, by the name of the first.</summary>
+    public static string Name(ProductLineSetting setting, CustomerSegment row)
+    {
+        var first = setting.Customers[row.Customers[0]].Name;
+        return row.Customers.Count == 1 ? first : $"{first} and {NumberFormat.Count(row.Customers.Count - 1)} like it";
+    }
+
+    /// <summary>Mass and choices of a row.</summary>
+    public static string Configuration(ProductLineSetting setting, CustomerSegment row) =>
+        string.Join(", ", [Invariant($"{row.PilotMassKilograms:0.#} kg"), .. setting.Configurations[row.Configuration].Choices]);
+
+    /// <summary>"A up to 77 kg, B from 78 kg".</summary>
+    public static string Spans(ProductLineResult result, IReadOnlyList<FittingSpan> spans) => string.Join(", ", spans.Select((span, s) =>
+    {
+        var letter = span.Geometry < 0 ? "none" : Letter(result, span.Geometry);
+        var masses = spans.Count == 1 ? "for every mass of the chart"
+            : s == 0 ? Invariant($"up to {span.ToKilograms} kg")
+            : s == spans.Count - 1 ? Invariant($"from {span.FromKilograms} kg")
+            : span.FromKilograms == span.ToKilograms ? Invariant($"at {span.FromKilograms} kg")
+            : Invariant($"from {span.FromKilograms} to {span.ToKilograms} kg");
+        return $"{letter} {masses}{(span.Geometry < 0 ? " (measure and make)" : "")}";
+    }));
+
+    /// <summary>The letter of a geometry, or that there is none.</summary>
+    public static string Letter(ProductLineResult result, int geometry) => geometry < 0 ? None : result.Geometries[geometry].Letter.ToString();
+
+    /// <summary>The boundary masses of every column of the chart, one sentence each.</summary>
+    public static IEnumerable<string> Boundaries(ProductLineResult result) => result.Chart.Blocks.SelectMany(block => block.Columns.Select(column =>
+        $"{column.Name}{(block.Title.Length > 0 ? $", {block.Title}" : "")}: {Spans(result, column.Spans)}."));
+
+    /// <summary>"3 geometries", "one geometry".</summary>
+    public static string Geometries(int count) => count == 1 ? "one geometry" : $"{count} geometries";
+
+    /// <summary>What all have alike; nothing when nothing is asked.</summary>
+    public static string CommonalityText(ProductLineSetting setting) => string.Join(" ", new[]
+    {
+        setting.Common switch
+        {
+            ProductLineCommon.Spacing => "All have one hang-point spacing.",
+            ProductLineCommon.Frame => "All are one frame: only the holes differ.",
+            _ => "",
+        },
+        setting.HolePitchMetres is { } pitch ? Invariant($"Offsets are multiples of {1000 * pitch:0.###} mm.") : "",
+    }.Where(words => words.Length > 0));
+
+    private static StudyFactor Offset(Study study) => study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
+}

@@ -1,0 +1,72 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Text;
+
+/// <summary>The settings of a study in words.</summary>
+public static class StudyText
+{
+    /// <summary>"minimise" or "maximise".</summary>
+    public static string Goal(StudyObjective objective) => objective.Maximise ? "maximise" : "minimise";
+
+    /// <summary>The response's name, between bars where its size counts whatever the sign.</summary>
+    public static string Name(Response response, bool magnitude) => magnitude ? $"|{response.Name}|" : response.Name;
+
+    /// <summary>"distance to ideal" or "TOPSIS".</summary>
+    public static string Method(RankingMethod method) => method == RankingMethod.Topsis ? "TOPSIS" : "distance to ideal";
+
+    /// <summary>What the engine does in a phase, as a study file writes it.</summary>
+    public static string Power(PhasePower power) => power switch
+    {
+        PhasePower.Level => "level",
+        PhasePower.Climb climb => $"climb {PlainNumber.Text(climb.MetresPerSecond)} m/s",
+        PhasePower.FullThrottle => "full throttle",
+        PhasePower.AtRpm at => $"{PlainNumber.Text(at.PropellerRpm)} rpm",
+        PhasePower.EngineOff => "engine off",
+        _ => throw new ArgumentOutOfRangeException(nameof(power)),
+    };
+
+    /// <summary>How fast a phase is flown.</summary>
+    public static string Speed(FlightSpeed speed) => speed switch
+    {
+        FlightSpeed.AtFraction { Fraction: 0 } => "trim",
+        FlightSpeed.AtFraction { Fraction: 1 } => "fully accelerated",
+        FlightSpeed.AtFraction at => $"fraction {PlainNumber.Text(at.Fraction)}",
+        FlightSpeed.AtAirspeed at => $"{PlainNumber.Text(at.MetresPerSecond)} m/s",
+        _ => throw new ArgumentOutOfRangeException(nameof(speed)),
+    };
+
+    /// <summary>How the designs are chosen: "exhaustive", or the method with its settings and stop rules.</summary>
+    public static string Search(SearchSetting setting)
+    {
+        if (setting is not SearchSetting.Evolutionary search)
+            return "exhaustive: every design of the grid";
+        List<string> words = [$"{Method(search.Method)}, population {NumberFormat.Count(search.Population)}, seed {search.Seed}", $"at most {NumberFormat.Count(search.Stop.Evaluations)} designs"];
+        if (search.Stop.Time is { } time)
+            words.Add($"at most {PlainNumber.Text(time.TotalSeconds)} s");
+        if (search.Stop.Stall is { } stall)
+            words.Add($"until {NumberFormat.Count(stall.Evaluations)} designs make the front's hypervolume grow by less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} %");
+        if (search.Stop.Target.Count > 0)
+            words.Add("until the target is reached");
+        if (search.Start.Count > 0)
+            words.Add($"begun from {NumberFormat.Count(search.Start.Count)} designs of {search.StartDescription}");
+        if (search.LocalSearch)
+            words.Add("the last tenth of the designs polishes the front");
+        return string.Join("; ", words);
+    }
+
+    /// <summary>"NSGA-II" or its sister.</summary>
+    public static string Method(SearchMethod method) => method == SearchMethod.NsgaII ? "NSGA-II" : "NSGA-III";
+
+    /// <summary>Out of what the evaluated designs were taken.</summary>
+    public static string DesignSpace(Study study) => (study.Search, study.GridSize) switch
+    {
+        (SearchSetting.Evolutionary search, { } designs) => $"chosen by {Method(search.Method)} from a grid of {NumberFormat.Count(designs)}",
+        (SearchSetting.Evolutionary search, null) => $"chosen by {Method(search.Method)} from a space too large to count",
+        (_, var designs) => $"of a grid of {NumberFormat.Count(designs!.Value)}",
+    };
+
+    /// <summary>"↺ counter-clockwise" or "↻ clockwise", seen from behind.</summary>
+    public static string RotationText(Rotation rotation) => rotation == Rotation.CounterClockwise ? "↺ counter-clockwise" : "↻ clockwise";
+}

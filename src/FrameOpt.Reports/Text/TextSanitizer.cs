@@ -1,0 +1,39 @@
+using System.Text;
+
+namespace FrameOpt.Reports.Text;
+
+/// <summary>Users' text made fit for files: titles, phase names, mass names, reasons.</summary>
+public static class TextSanitizer
+{
+    /// <summary>The text without the characters that XML forbids: control characters, halves of surrogate pairs, U+FFFE and U+FFFF.</summary>
+    public static string Clean(string text)
+    {
+        var kept = new StringBuilder(text.Length);
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+                kept.Append(text[i]).Append(text[++i]);
+            else if (text[i] is '\t' or '\n' || (text[i] >= ' ' && !char.IsSurrogate(text[i]) && text[i] < '\uFFFE'))
+                kept.Append(text[i]);
+        }
+
+        return kept.ToString();
+    }
+
+    /// <summary>True for text that a spreadsheet program might take for a formula when it is typed or read from a CSV.</summary>
+    public static bool StartsLikeFormula(string text) => text is ['=' or '+' or '-' or '@' or '\t' or '\r', ..];
+
+    /// <summary>The text as it may stand in a CSV cell: what looks like a formula is led by an apostrophe.</summary>
+    public static string ForCsv(string text) => StartsLikeFormula(text) ? "'" + text : text;
+}
+
+/// <summary>Users' text in the little room of a chart or a header.</summary>
+internal static class TextTruncation
+{
+    /// <summary>The text, cut with an ellipsis where it is longer; never through a surrogate pair.</summary>
+    public static string Truncate(string text, int max)
+    {
+        var clean = TextSanitizer.Clean(text).ReplaceLineEndings(" ");
+        return clean.Length <= max ? clean : TextSanitizer.Clean(clean[..(max - 1)]) + "…";
+    }
+}

@@ -1,0 +1,53 @@
+using FrameOpt.ProductLine.PMedian;
+
+namespace FrameOpt.ProductLine;
+
+/// <summary>A line for very many customers: chosen for representatives, then worked out for every customer.</summary>
+/// <param name="Solution">Value, assignment and costs are those of all customers, exactly; the bound is what is proven for the representatives less
+/// <paramref name="ErrorBound"/>, or for a mean what their prices prove of all customers, whichever is more.</param>
+/// <param name="RepresentativesValue">The objective over the representatives.</param>
+/// <param name="ErrorBound">By how much the objective of any choice can differ between customers and representatives.</param>
+/// <param name="Aggregation">Who stands for whom.</param>
+public sealed record AggregatedSolution(ProductLineSolution Solution, double RepresentativesValue, double ErrorBound, CustomerAggregation Aggregation)
+{
+    /// <summary>Chooses for representatives and works out the choice for every customer.</summary>
+    /// <param name="shares">How much each customer counts, over 0.</param>
+    /// <param name="candidates">How many.</param>
+    /// <param name="row">Works out the costs of one customer; asked three times for each.</param>
+    /// <param name="line">Makes the problem of the representatives from their costs and shares: how many to choose, what to make small, groups.</param>
+    /// <param name="representatives">How many to choose at least; a few hundred.</param>
+    /// <param name="settings">Of the search.</param>
+    public static AggregatedSolution Solve(
+        double[] shares, int candidates, CostRowFunction row, Func<double[][], double[], ProductLineProblem> line, int representatives, ProductLineSolverSettings settings)
+    {
+        var aggregation = CustomerAggregation.Of(shares, candidates, row, representatives);
+        var problem = line(aggregation.Costs, aggregation.Shares);
+        var chosen = ProductLineSolver.Solve(problem, settings);
+        int[] servable = [.. Enumerable.Range(0, shares.Length).Where(i => !chosen.Unservable.Contains(aggregation.Clusters[i]))];
+        var error = servable.Length == 0 ? 0 : aggregation.ErrorBound(problem.Objective, shares);
+        var multipliers = problem.Objective is ProductLineObjective.Mean && chosen.Feasible ? new RepresentativeMultipliers(problem, chosen, new SolverClock(settings)) : null;
+        var (assigned, costs) = Assign(shares, aggregation, row, [.. chosen.Chosen], multipliers);
+        var exact = ProductLineSolutionBuilder.Of(problem.Objective, shares, servable, assigned, costs, 0, chosen.Stop);
+        var bound = Math.Min(Math.Max(multipliers?.Bound ?? 0, chosen.Bound - error), exact.Value);
+        var rough = chosen.Proven && exact.Feasible && exact.Value - bound > ProductLineSolver.Tolerance * exact.Value;
+        return new AggregatedSolution(exact with { Bound = bound, Stop = rough ? ProductLineStopReason.Representatives : chosen.Stop }, chosen.Value, error, aggregation);
+    }
+
+    /// <summary>The exact cost of every customer; tells the prices of each.</summary>
+    private static (int[] Assigned, double[] Costs) Assign(
+        double[] shares, CustomerAggregation aggregation, CostRowFunction row, int[] chosen, RepresentativeMultipliers? multipliers)
+    {
+        var own = new double[aggregation.Costs[0].Length];
+        var (assigned, costs) = (new int[shares.Length], new double[shares.Length]);
+        for (var i = 0; i < shares.Length; i++)
+        {
+            row(i, own);
+            assigned[i] = ProductLineSolutionBuilder.Assign(own, chosen);
+            costs[i] = assigned[i] < 0 ? double.PositiveInfinity : own[assigned[i]];
+            if (assigned[i] >= 0)
+                multipliers?.Add(own, shares[i], costs[i], aggregation.Clusters[i]);
+        }
+
+        return (assigned, costs);
+    }
+}

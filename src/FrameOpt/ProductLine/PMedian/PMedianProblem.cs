@@ -1,0 +1,110 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
+namespace FrameOpt.ProductLine.PMedian;
+
+/// <summary>The one problem behind every objective: choose at most <see cref="Count"/> columns so that the sum over rows of the least cost chosen is
+/// small. Costs hold their weights already. Where a column is not allowed for a row its cost is <see cref="UnservedCost"/>, which is more
+/// than any choice that serves all rows can sum to.</summary>
+internal sealed class PMedianProblem
+{
+    private readonly double[] costs;
+
+    private PMedianProblem(double[] costs, int rows, int columns, int count, double unserved) =>
+        (this.costs, Rows, Columns, Count, UnservedCost) = (costs, rows, columns, count, unserved);
+
+    public int Rows { get; }
+
+    public int Columns { get; }
+
+    public int Count { get; }
+
+    public double UnservedCost { get; }
+
+    /// <summary>From costs by (row, column), infinite where not allowed.</summary>
+    public static PMedianProblem From(int rows, int columns, int count, Func<int, int, double> cost)
+    {
+        var costs = new double[rows * columns];
+        var largest = new double[rows];
+        for (var column = 0; column < columns; column++)
+        {
+            for (var row = 0; row < rows; row++)
+            {
+                var value = cost(row, column);
+                costs[(column * rows) + row] = value;
+                if (double.IsFinite(value))
+                    largest[row] = Math.Max(largest[row], value);
+            }
+        }
+
+        var unserved = (1.001 * largest.Sum()) + double.Epsilon;
+        if (unserved < 1e-300)
+            unserved = 1;
+        foreach (ref var value in costs.AsSpan())
+            value = Math.Min(value, unserved);
+        return new PMedianProblem(costs, rows, columns, Math.Min(count, columns), unserved);
+    }
+
+    /// <summary>Some of the columns, with rows that put them in the same order added up.</summary>
+    public PMedianProblem Part(int[][] alike, int[] columns)
+    {
+        var part = new double[alike.Length * columns.Length];
+        for (var place = 0; place < columns.Length; place++)
+        {
+            for (var row = 0; row < alike.Length; row++)
+            {
+                foreach (var member in alike[row])
+                    part[(place * alike.Length) + row] += Column(columns[place])[member];
+            }
+        }
+
+        return new PMedianProblem(part, alike.Length, columns.Length, Math.Min(Count, columns.Length), UnservedCost);
+    }
+
+    public ReadOnlySpan<double> Column(int column) => costs.AsSpan(column * Rows, Rows);
+
+    /// <summary>The sum over rows of the least cost among the chosen columns.</summary>
+    public double Value(IReadOnlyList<int> chosen)
+    {
+        var least = Column(chosen[0]).ToArray();
+        foreach (var column in chosen)
+            Lower(least, Column(column));
+        return Sum(least);
+    }
+
+    public static double Sum(ReadOnlySpan<double> values)
+    {
+        var sum = 0.0;
+        foreach (var value in values)
+            sum += value;
+        return sum;
+    }
+
+    /// <summary>Replaces each cost by a lower one.</summary>
+    public static void Lower(Span<double> costs, ReadOnlySpan<double> by)
+    {
+        for (var i = 0; i < costs.Length; i++)
+            costs[i] = Math.Min(costs[i], by[i]);
+    }
+
+    /// <summary>Sum of min(a, b): the inner loop of bounds and values.</summary>
+    public static double SumOfMinima(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        var first = MemoryMarshal.Cast<double, Vector<double>>(a);
+        var second = MemoryMarshal.Cast<double, Vector<double>>(b);
+        Vector<double> even = Vector<double>.Zero, odd = Vector<double>.Zero;
+        var i = 0;
+        for (; i + 1 < first.Length; i += 2)
+        {
+            even += Vector.Min(first[i], second[i]);
+            odd += Vector.Min(first[i + 1], second[i + 1]);
+        }
+
+        if (i < first.Length)
+            even += Vector.Min(first[i], second[i]);
+        var sum = Vector.Sum(even + odd);
+        for (var rest = first.Length * Vector<double>.Count; rest < a.Length; rest++)
+            sum += Math.Min(a[rest], b[rest]);
+        return sum;
+    }
+}

@@ -1,0 +1,29 @@
+namespace FrameOpt.ProductLine;
+
+/// <summary>What a line of variants is to make small, of the costs the customers are left with when each takes the variant that suits best.</summary>
+public abstract record ProductLineObjective
+{
+    private ProductLineObjective()
+    {
+    }
+
+    /// <summary>The share-weighted mean cost.</summary>
+    /// <remarks>Source: the p-median problem; S. L. Hakimi 1964, Operations Research 12, 450-459; C. S. ReVelle and R. W. Swain 1970,
+    /// Geographical Analysis 2, 30-42 (from memory).</remarks>
+    public sealed record Mean : ProductLineObjective;
+
+    /// <summary>The cost of the worst-served customer, whatever its share.</summary>
+    /// <remarks>Source: the p-centre problem; S. L. Hakimi 1964, Operations Research 12, 450-459 (from memory).</remarks>
+    public sealed record Worst : ProductLineObjective;
+
+    /// <summary>The smallest cost that customers with at least a given part of all shares do not exceed.</summary>
+    /// <param name="Part">Over 0, at most 1: 0.9 looks at the best-served nine tenths.</param>
+    /// <remarks>The inverse of the distribution of costs, type 1 of R. J. Hyndman and Y. Fan 1996 (from memory): unlike interpolating
+    /// types, it gives the same when a customer is entered twice with half the share.</remarks>
+    public sealed record Percentile(double Part) : ProductLineObjective;
+
+    /// <summary>Part mean, part worst.</summary>
+    /// <param name="WorstWeight">Weight of the worst cost, 0 to 1; the mean has the rest.</param>
+    /// <remarks>Source: the p-centdian; J. Halpern 1976, European J. Operational Research (from memory).</remarks>
+    public sealed record Blend(double WorstWeight) : ProductLineObjective;
+}

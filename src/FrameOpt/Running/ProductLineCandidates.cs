@@ -1,0 +1,81 @@
+using FrameOpt.Model;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Running;
+
+/// <summary>The geometries a line may be chosen from, in rows that differ in lateral offset only.</summary>
+public sealed class ProductLineCandidates
+{
+    private readonly GeometryInput[] inputs;
+    private readonly FrameGeometry[] designs;
+    private readonly int[] rowOf;
+
+    private ProductLineCandidates(GeometryInput[] inputs, IEnumerable<FrameGeometry> from)
+    {
+        this.inputs = inputs;
+        // Slowest input first, the offset last: what a row and its neighbours share is computed once.
+        var sorted = from.Distinct().Order(Comparer<FrameGeometry>.Create((a, b) => inputs.Select(input => a[input].CompareTo(b[input])).FirstOrDefault(order => order != 0)));
+        designs = [.. sorted];
+        rowOf = new int[designs.Length];
+        var offsets = new List<List<double>>();
+        for (var c = 0; c < designs.Length; c++)
+        {
+            if (c == 0 || designs[c - 1] with { OffsetMetres = 0 } != designs[c] with { OffsetMetres = 0 })
+                offsets.Add([]);
+            offsets[^1].Add(designs[c].OffsetMetres);
+            rowOf[c] = offsets.Count - 1;
+        }
+
+        Offsets = [.. offsets.Select(row => row.ToArray())];
+    }
+
+    /// <summary>How many.</summary>
+    public int Count => designs.Length;
+
+    /// <summary>The lateral offsets of each row in m, increasing; candidates are numbered row by row.</summary>
+    public IReadOnlyList<double[]> Offsets { get; }
+
+    /// <summary>The designs as built on the study's own machine.</summary>
+    public IReadOnlyList<FrameGeometry> Designs => designs;
+
+    /// <summary>Every design of a study's grid.</summary>
+    public static ProductLineCandidates OfGrid(Study study)
+    {
+        var problem = new StudyProblem(study, StudyProblem.Model(study));
+        var grid = new Grid(problem.Problem);
+        return new ProductLineCandidates(Inputs(problem), Enumerable.Range(0, (int)grid.Count).Select(number => problem.Geometry(grid.Design(number))));
+    }
+
+    /// <summary>Some designs of a study.</summary>
+    public static ProductLineCandidates Of(Study study, IEnumerable<FrameGeometry> designs) =>
+        new(Inputs(new StudyProblem(study, StudyProblem.Model(study))), designs);
+
+    /// <summary>Some of these candidates, in the same order.</summary>
+    public ProductLineCandidates Only(IEnumerable<int> candidates) => new(inputs, candidates.Select(candidate => designs[candidate]));
+
+    /// <summary>A candidate on a machine: its factors, and the machine's own for all else.</summary>
+    public FrameGeometry On(Machine machine, int candidate)
+    {
+        var geometry = FrameGeometry.On(machine, 0, 0, 0, 0);
+        foreach (var input in inputs)
+            geometry = geometry.With(input, designs[candidate][input]);
+        return geometry;
+    }
+
+    /// <summary>A key for each candidate, alike for those that may go together; null when all may.</summary>
+    public int[]? Groups(ProductLineCommon common) => common switch
+    {
+        ProductLineCommon.Frame => rowOf,
+        ProductLineCommon.Spacing => Keys(designs.Select(design => design.SpacingMetres)),
+        _ => null,
+    };
+
+    private static GeometryInput[] Inputs(StudyProblem problem) => [.. problem.Problem.Factors.Select(factor => FactorNames.Find(factor.Name)!.Value)];
+
+    private static int[] Keys(IEnumerable<double> values)
+    {
+        var known = new Dictionary<double, int>();
+        return [.. values.Select(value => known.TryGetValue(value, out var key) ? key : known[value] = known.Count)];
+    }
+}

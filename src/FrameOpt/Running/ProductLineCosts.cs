@@ -1,0 +1,86 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Running;
+
+/// <summary>What a customer would be left with, candidate by candidate.</summary>
+/// <param name="setting">Says which response is the cost.</param>
+/// <param name="candidates">Whose costs are wanted.</param>
+public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCandidates candidates)
+{
+    private readonly int[] firsts = Firsts(candidates);
+
+    /// <summary>Fills the costs of one customer: 0 or more in the response's unit, infinite where the candidate cannot fly or breaks a limit of the study.</summary>
+    /// <param name="configuration">The customer's.</param>
+    /// <param name="pilotKilograms">The customer's.</param>
+    /// <param name="costs">One a candidate.</param>
+    /// <remarks>A response to be high costs its shortfall from the best that any allowed candidate gives this customer.</remarks>
+    public void Fill(ProductLineConfiguration configuration, double pilotKilograms, Span<double> costs)
+    {
+        var study = configuration.For(pilotKilograms);
+        var row = new MissionRow(StudyProblem.Model(study));
+        for (var r = 0; r < firsts.Length; r++)
+            FillRow(row, study, r, costs.Slice(firsts[r], candidates.Offsets[r].Length));
+        if (setting.CostResponse.Maximise)
+            ToShortfalls(costs);
+        foreach (ref var cost in costs)
+        {
+            if (double.IsNaN(cost))
+                cost = double.PositiveInfinity;
+        }
+    }
+
+    /// <summary>The response, not a number where the candidate is not allowed.</summary>
+    private void FillRow(MissionRow row, Study study, int r, Span<double> values)
+    {
+        var offsets = candidates.Offsets[r];
+        if (row.Prepare(candidates.On(study.Machine, firsts[r])).Kind != FailureKind.None)
+        {
+            values.Fill(double.NaN);
+            return;
+        }
+
+        var codes = new ushort[offsets.Length];
+        row.FindFailures(offsets, codes);
+        StudyProblem.Fill(row, setting.CostResponse.Response, setting.CostResponse.Magnitude, offsets, values);
+        for (var i = 0; i < codes.Length; i++)
+        {
+            if (codes[i] != 0)
+                values[i] = double.NaN;
+        }
+
+        var bounded = new double[offsets.Length];
+        foreach (var limit in study.Limits)
+        {
+            StudyProblem.Fill(row, limit.Response, limit.Magnitude, offsets, bounded);
+            var bound = limit.AsConstraint;
+            for (var i = 0; i < bounded.Length; i++)
+            {
+                if (!bound.IsSatisfiedBy(bounded[i]))
+                    values[i] = double.NaN;
+            }
+        }
+    }
+
+    private static void ToShortfalls(Span<double> values)
+    {
+        var best = double.NegativeInfinity;
+        foreach (var value in values)
+        {
+            if (double.IsFinite(value))
+                best = Math.Max(best, value);
+        }
+
+        foreach (ref var value in values)
+            value = Math.Max(0, best - value);
+    }
+
+    private static int[] Firsts(ProductLineCandidates candidates)
+    {
+        var firsts = new int[candidates.Offsets.Count];
+        for (var r = 1; r < firsts.Length; r++)
+            firsts[r] = firsts[r - 1] + candidates.Offsets[r - 1].Length;
+        return firsts;
+    }
+}

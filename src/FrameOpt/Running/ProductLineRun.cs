@@ -1,0 +1,137 @@
+using System.Diagnostics;
+using FrameOpt.ProductLine;
+using FrameOpt.ProductLine.PMedian;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Running;
+
+/// <summary>Works out the product line of a study: step through <see cref="Steps"/>, then take the <see cref="Result"/>.</summary>
+public sealed class ProductLineRun
+{
+    /// <summary>Most candidates a line is chosen from.</summary>
+    public const int MaxCandidates = 20_000;
+
+    private readonly Study study;
+    private readonly ProductLineSetting setting;
+    private readonly int threads;
+    private readonly CancellationToken cancel;
+    private readonly IReadOnlyList<CustomerSegment> rows;
+    private readonly SortedDictionary<int, ProductLineChoice> choices = [];
+    private readonly Stopwatch[] clocks = [new(), new(), new(), new()];
+    private ProductLineCandidates? candidates;
+    private string candidatesWords = "";
+    private ProductLineCostTable? table;
+
+    /// <summary>A line not yet worked out.</summary>
+    /// <param name="study">Asks for a line.</param>
+    /// <param name="threads">1 or more; the answer does not depend on it.</param>
+    /// <param name="cancel">Ends the choice with the best so far.</param>
+    public ProductLineRun(Study study, int threads, CancellationToken cancel = default)
+    {
+        setting = study.Line ?? throw new ArgumentException("the study asks for no line");
+        (this.study, this.threads, this.cancel) = (study, threads, cancel);
+        rows = CustomerSegment.Of(setting.Customers);
+    }
+
+    /// <summary>How long the parts took so far.</summary>
+    public ProductLineStepTimings Timings => new(clocks[0].Elapsed.TotalSeconds, clocks[1].Elapsed.TotalSeconds, clocks[2].Elapsed.TotalSeconds, clocks[3].Elapsed.TotalSeconds);
+
+    /// <summary>The steps. To stop, cancel; the step at work then ends with what it has.</summary>
+    public IEnumerable<RunProgress> Steps()
+    {
+        foreach (var step in Timed(0, CandidateSteps()))
+            yield return step;
+        if (candidates is not { Count: > 0 } || cancel.IsCancellationRequested)
+            yield break;
+        table = new ProductLineCostTable(setting, rows, candidates, threads);
+        foreach (var done in Timed(1, table.Fill()))
+        {
+            yield return new RunProgress("what each customer would be left with", done, rows.Count, null);
+            if (cancel.IsCancellationRequested)
+                yield break;
+        }
+
+        var steps = new ProductLineChooser(setting, rows, candidates, table, cancel);
+        var counts = Enumerable.Range(1, setting.UpTo).OrderBy(count => count == setting.Count ? 0 : count).ToList();
+        foreach (var (place, count) in counts.Index().Where(_ => !cancel.IsCancellationRequested || choices.Count == 0))
+        {
+            yield return new RunProgress(count == 1 ? "the best single geometry" : $"the best {count} geometries", place, counts.Count, null);
+            clocks[2].Start();
+            choices[count] = steps.Of(count);
+            clocks[2].Stop();
+        }
+    }
+
+    /// <summary>The answer, or null when there is none: no candidates, or stopped before a choice.</summary>
+    public ProductLineResult? Result()
+    {
+        if (!choices.TryGetValue(setting.Count, out var choice))
+            return null;
+        clocks[3].Start();
+        var teller = new ProductLineResultBuilder(study, rows, candidates!, choice.Solution, threads);
+        var result = new ProductLineResult(
+            study,
+            candidatesWords,
+            candidates!.Count,
+            choice.Solution,
+            choice.Aggregated,
+            Curve(),
+            teller.Geometries,
+            teller.Assignments(table!),
+            teller.Chart(),
+            choice.UnservedMessages,
+            choices.Count == setting.UpTo && choice.Solution.Stop != ProductLineStopReason.Cancelled);
+        clocks[3].Stop();
+        return result;
+    }
+
+    /// <summary>Why there is nothing to choose from, in words; null when there is.</summary>
+    public string? NoCandidatesReason => candidates is { Count: 0 }
+        ? "No design keeps every limit on the study's own machine, so there is no front to choose from. Write `candidates: grid`, or loosen the limits."
+        : null;
+
+    private IEnumerable<RunProgress> CandidateSteps()
+    {
+        var onHoles = HolePattern.On(study, setting.HolePitchMetres)!;
+        if (setting.FromGrid)
+        {
+            candidates = ProductLineCandidates.OfGrid(onHoles);
+            candidatesWords = "every design of the grid";
+            yield break;
+        }
+
+        var search = new SearchRun(onHoles, StudyProblem.Model(onHoles), threads);
+        foreach (var _ in search.Batches())
+        {
+            yield return new RunProgress("designs, for the front to choose from", search.Counts.Evaluated, search.Planned, null);
+            if (cancel.IsCancellationRequested)
+                yield break;
+        }
+
+        var front = search.RankedFront();
+        candidates = ProductLineCandidates.Of(onHoles, front.Take(MaxCandidates).Select(design => design.Geometry));
+        candidatesWords = front.Count > MaxCandidates
+            ? FormattableString.Invariant($"the best {MaxCandidates} by rank of a front of {front.Count}")
+            : "the front of the study's own customer";
+    }
+
+    private IReadOnlyList<ProductLineCurvePoint> Curve() =>
+    [
+        .. choices.Select(pair => new ProductLineCurvePoint(pair.Key, pair.Value.Solution, choices.TryGetValue(pair.Key - 1, out var before) && before.Solution.Feasible
+            ? before.Solution.Value - pair.Value.Solution.Value
+            : null)),
+    ];
+
+    private IEnumerable<T> Timed<T>(int part, IEnumerable<T> steps)
+    {
+        clocks[part].Start();
+        foreach (var step in steps)
+        {
+            clocks[part].Stop();
+            yield return step;
+            clocks[part].Start();
+        }
+
+        clocks[part].Stop();
+    }
+}

@@ -1,0 +1,88 @@
+using FrameOpt.Model;
+using FrameOpt.ProductLine;
+
+namespace FrameOpt.Studies;
+
+/// <summary>What a study asks of a product line: how many fixed geometries, for whom, out of which.</summary>
+/// <param name="Count">How many geometries to make, 1 to <see cref="MaxGeometries"/>.</param>
+/// <param name="Objective">What to make small of the customers' costs.</param>
+/// <param name="CostResponse">The response that is a customer's cost; one to be high costs its shortfall from the best any candidate gives that customer.</param>
+/// <param name="Options">What customers choose; may be none.</param>
+/// <param name="Configurations">Every combination of choices, the last option changing first; one when there are no options.</param>
+/// <param name="Customers">One or more.</param>
+public sealed record ProductLineSetting(
+    int Count, ProductLineObjective Objective, StudyObjective CostResponse, IReadOnlyList<ProductLineOption> Options, IReadOnlyList<ProductLineConfiguration> Configurations, IReadOnlyList<ProductLineCustomer> Customers)
+{
+    /// <summary>A letter for each.</summary>
+    public const int MaxGeometries = 26;
+
+    /// <summary>Up to how many geometries the gain of each further one is worked out.</summary>
+    public int UpTo { get; init; } = Count;
+
+    /// <summary>True when every design of the grid may be chosen, false for the front of the study's own customer.</summary>
+    public bool FromGrid { get; init; }
+
+    /// <summary>What all geometries have alike.</summary>
+    public ProductLineCommon Common { get; init; }
+
+    /// <summary>Lateral offsets are multiples of this, in m; null when any level may be taken.</summary>
+    public double? HolePitchMetres { get; init; }
+
+    /// <summary>For each number of geometries; null for as long as a proof takes.</summary>
+    public TimeSpan? Time { get; init; }
+
+    /// <summary>Where the customers are from, in words.</summary>
+    public string CustomersDescription { get; init; } = "";
+}
+
+/// <summary>What all geometries of a line must have alike.</summary>
+public enum ProductLineCommon
+{
+    /// <summary>Nothing: any may go together.</summary>
+    Nothing,
+
+    /// <summary>One hang-point spacing.</summary>
+    Spacing,
+
+    /// <summary>One frame: everything but the lateral offset, so that only the holes differ.</summary>
+    Frame,
+}
+
+/// <summary>Something the customers of a line choose: an engine, a wing.</summary>
+/// <param name="Name">As the study writes it.</param>
+/// <param name="Choices">Their names, one or more.</param>
+public sealed record ProductLineOption(string Name, IReadOnlyList<string> Choices);
+
+/// <summary>One choice of every option of a line: a machine and a wing, whatever the pilot weighs.</summary>
+/// <param name="Choices">Names, in the order of the options.</param>
+/// <param name="Study">The study with those choices.</param>
+/// <param name="Pilot">The mass that is the pilot's.</param>
+public sealed record ProductLineConfiguration(IReadOnlyList<string> Choices, Study Study, string Pilot)
+{
+    /// <summary>The choices in one line; "as in the study" where there is nothing to choose.</summary>
+    public string Description => Choices.Count == 0 ? "as in the study" : string.Join(", ", Choices);
+
+    /// <summary>The study of a customer with this outfit.</summary>
+    /// <param name="pilotKilograms">Above 0.</param>
+    public Study For(double pilotKilograms)
+    {
+        var machine = Study.Machine;
+        return Study with
+        {
+            // A new machine, not a copy: its mass and centre of gravity are of these masses.
+            Machine = new Machine(
+                [.. machine.Masses.Select(item => item.Name == Pilot ? item with { MassKilograms = pilotKilograms } : item)],
+                machine.HangLineForwardMetres,
+                machine.Propeller,
+                machine.Engine,
+                machine.Pilot),
+        };
+    }
+}
+
+/// <summary>One customer of a line, or several alike.</summary>
+/// <param name="Name">To know it by.</param>
+/// <param name="PilotMassKilograms">Of the pilot's body, above 0.</param>
+/// <param name="Configuration">Which of the outfits of <see cref="ProductLineSetting"/>.</param>
+/// <param name="Share">How much it counts, above 0: a share or a number of pieces.</param>
+public sealed record ProductLineCustomer(string Name, double PilotMassKilograms, int Configuration, double Share);

@@ -1,0 +1,144 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.ProductLine;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Sections;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.StudyFile;
+
+/// <summary>Reads what is asked of a product line.</summary>
+internal static class ProductLineReader
+{
+    /// <summary>Most candidates a line is chosen from.</summary>
+    public const int MaxCandidates = ProductLineRun.MaxCandidates;
+
+    private const string Objectives = "`mean`, `worst`, `percentile 90 %` or `blend 30 %`";
+    private const double AssumedSeconds = 60;
+
+    private static readonly Dictionary<string, ProductLineCommon> commons = new()
+    {
+        ["nothing"] = ProductLineCommon.Nothing,
+        ["spacing"] = ProductLineCommon.Spacing,
+        ["frame"] = ProductLineCommon.Frame,
+    };
+
+    /// <summary>Phase quantities that may be below 0 although their sign is no side: a mean of them says nothing.</summary>
+    private static readonly PhaseQuantity[] belowZero = [PhaseQuantity.BodyPitch, PhaseQuantity.LineLean, PhaseQuantity.PendulumShare];
+
+    /// <summary>The line a study asks for, or null.</summary>
+    /// <param name="study">The section of the whole file.</param>
+    /// <param name="root">The file, to change by the options.</param>
+    /// <param name="read">The study itself; null after mistakes, and then the options are not tried out.</param>
+    /// <param name="responses">Finds responses by name.</param>
+    /// <param name="needs">Says what they need.</param>
+    public static ProductLineSetting? Read(Section study, Node.Map root, Study? read, ResponseReader responses, Prerequisites needs)
+    {
+        if (study.Child("line", StudyKeys.Line) is not { } line)
+            return null;
+        var options = ProductLineOptionsReader.Options(line);
+        var count = line.Integer("variants", 1, 1, ProductLineSetting.MaxGeometries);
+        var goal = CostResponse(line, responses, needs);
+        var pitch = line.OptionalNumber("hole_pitch", Dimension.Length, AllowedRange.PositiveUpTo(0.2, "200 mm"));
+        var fromGrid = line.Has("candidates") && line.Choice("candidates", ["front", "grid"]) == "grid";
+        var objective = Objective(line);
+        var common = line.Has("common") && line.Choice("common", [.. commons.Keys]) is { } word ? commons[word] : ProductLineCommon.Nothing;
+        var (customers, words) = ProductLineCustomersReader.Read(line, options);
+        var pilot = line.Text("pilot")?.Trim();
+        AddAssumption(line);
+        var upTo = line.Integer("up_to", Math.Min(count + 2, ProductLineSetting.MaxGeometries), count, ProductLineSetting.MaxGeometries);
+        var time = line.OptionalNumber("time", Dimension.Time, AllowedRange.PositiveUpTo(7 * 86_400, "168 h")) ?? AssumedSeconds;
+        if (read is null || line.DiagnosticBag.HasErrors)
+            return null;
+        CheckCandidates(line, read, pitch, fromGrid);
+        var configurations = ProductLineOptionsReader.Configurations(line, root, read, options, pilot);
+        return configurations is null ? null : new ProductLineSetting(count, objective, goal!, [.. options.Select(option => option.Option)], configurations, customers)
+        {
+            UpTo = upTo,
+            FromGrid = fromGrid,
+            Common = common,
+            HolePitchMetres = pitch,
+            Time = TimeSpan.FromSeconds(time),
+            CustomersDescription = words,
+        };
+    }
+
+    private static void AddAssumption(Section line)
+    {
+        void Default(string key, string value, string source)
+        {
+            if (!line.Has(key))
+                line.DiagnosticBag.AddAssumption($"{key.Replace('_', ' ')} of the line", value, source);
+        }
+
+        Default("objective", "mean", "assumption: the share-weighted mean of the customers");
+        Default("response", "residual_rms", "assumption: what the pilot has to hold over the mission");
+        Default("candidates", "front", "assumption: the front of the study's own customer; grid takes every design");
+        Default("common", "nothing", "assumption: any geometries may go together");
+        Default("time", "60 s for each number of geometries", "assumption");
+    }
+
+    private static StudyObjective? CostResponse(Section line, ResponseReader responses, Prerequisites needs)
+    {
+        var maximise = line.Has("maximise") && line.Boolean("maximise");
+        var name = line.Has("response") ? line.Text("response") : "residual_rms";
+        var at = line.At("response");
+        if (name is null || responses.Read(name, at) is not { } response)
+            return null;
+        needs.Check(response, at);
+        if (!maximise && response is Response.OfPhase { Quantity: var quantity } && belowZero.Contains(quantity))
+            line.DiagnosticBag.Add(at, $"{response.Name} may be below 0, so that little of it is not what a customer wants.", "Write for example `response: residual_rms`, or bound it by a limit.");
+        return new StudyObjective(response, maximise, ResponseReader.IsSigned(response), 0);
+    }
+
+    private static ProductLineObjective Objective(Section line)
+    {
+        if (line.Text("objective") is not { } text)
+            return new ProductLineObjective.Mean();
+        var parts = text.Trim().Split(' ', 2, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var at = line.At("objective");
+        double Share(AllowedRange bound) => parts.Length < 2
+            ? Missing(line, at, parts[0])
+            : Quantity.Read(new Node.Scalar(parts[1], false, at.Line, at.Column), $"line.objective, {parts[0]}", $"objective: {parts[0]} 30 %", Dimension.Share, bound, line.DiagnosticBag)?.Base ?? double.NaN;
+        switch (parts[0].ToLowerInvariant())
+        {
+            case "mean" when parts.Length == 1:
+                return new ProductLineObjective.Mean();
+            case "worst" when parts.Length == 1:
+                return new ProductLineObjective.Worst();
+            case "percentile":
+                return new ProductLineObjective.Percentile(Share(AllowedRange.PositiveUpTo(1, "100 %")));
+            case "blend":
+                return new ProductLineObjective.Blend(Share(AllowedRange.NonNegativeUpTo(1, "100 %")));
+            default:
+                line.DiagnosticBag.Add(at, "This is not what a line can make small.", $"Write {Objectives}.");
+                return new ProductLineObjective.Mean();
+        }
+    }
+
+    private static double Missing(Section line, Node at, string word)
+    {
+        line.DiagnosticBag.Add(at, $"The {word} wants a share.", word == "blend" ? "Write for example `objective: blend 30 %`, the weight of the worst customer." : "Write for example `objective: percentile 90 %`.");
+        return double.NaN;
+    }
+
+    private static void CheckCandidates(Section line, Study read, double? pitch, bool fromGrid)
+    {
+        var at = line.Has("candidates") ? line.At("candidates") : line.Owner;
+        if (HolePattern.On(read, pitch) is not { } study)
+        {
+            line.DiagnosticBag.Add(line.At("hole_pitch"), "No level of lateral_offset is a multiple of hole_pitch.", "Choose a pitch that is a multiple of the step of lateral_offset, whose range holds 0 or a multiple.");
+            return;
+        }
+
+        if (!fromGrid)
+            return;
+        var longest = study.Factors.Where(factor => !factor.IsContinuous).MaxBy(factor => factor.LevelsSi.Count);
+        if (study.Factors.FirstOrDefault(factor => factor.IsContinuous) is { } endless)
+            line.DiagnosticBag.Add(at, $"{endless.Name} has no step, so there is no grid to choose from.", "Write `candidates: front`, or give it a step.");
+        else if (study.GridSize is not { } size || size > MaxCandidates)
+            line.DiagnosticBag.Add(at, FormattableString.Invariant($"The grid has {study.GridSize ?? long.MaxValue} designs; {MaxCandidates} is the most a line is chosen from."),
+                FormattableString.Invariant($"Take coarser steps, first of {longest!.Name} with its {longest.LevelsSi.Count} levels, give `hole_pitch`, or write `candidates: front`."));
+    }
+}

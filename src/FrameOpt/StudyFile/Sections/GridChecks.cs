@@ -1,0 +1,54 @@
+using FrameOpt.Model;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.StudyFile.Sections;
+
+/// <summary>Checks what the factors make together: enough designs to choose from, and not more than can be computed.</summary>
+internal static class GridChecks
+{
+    /// <summary>Largest grid an exhaustive search takes.</summary>
+    public const long MaxGrid = 2_000_000_000;
+
+    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, SearchSetting? search, Wing? wing, int phases)
+    {
+        if (factors.Count == 0)
+            return;
+        var at = study.KeyAt("factors");
+        var count = factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
+        if (count < 2 && !study.DiagnosticBag.HasErrors)
+            study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to choose.", "Sweep one or more, for example `lateral_offset: { from: 0 mm, to: 60 mm, step: 1 mm }`.");
+        if (search is SearchSetting.Exhaustive && count > MaxGrid)
+            study.DiagnosticBag.Add(at, TooMany(count, phases), Coarser(count, factors));
+        foreach (var factor in factors.Where(factor => factor.IsContinuous && search is SearchSetting.Exhaustive))
+        {
+            study.DiagnosticBag.Add(
+                at, $"factors.{factor.Name} has no step: an exhaustive search computes levels, not everything between two ends.",
+                $"Add `step: {FactorNames.StepExampleOf(factor.Input)}` to it, or write `search: {{ method: NSGA-II }}`, which takes any value.");
+        }
+
+        CheckSpacing(study, factors, wing);
+    }
+
+    private static string TooMany(double count, int phases) => FormattableString.Invariant(
+        $"The factors make {count:0} designs, {RunEstimate.InWords(RunEstimate.Seconds(count, Math.Max(1, phases), Environment.ProcessorCount))}; {MaxGrid} is the most.");
+
+    private static string Coarser(double count, IReadOnlyList<StudyFactor> factors)
+    {
+        var longest = factors.MaxBy(factor => factor.LevelsSi.Count)!;
+        var others = count / longest.LevelsSi.Count;
+        var fitting = (long)(MaxGrid / others);
+        return fitting >= 2
+            ? FormattableString.Invariant($"Take coarser steps: {longest.Name} has {longest.LevelsSi.Count} levels, and {fitting} or fewer would do.")
+            : FormattableString.Invariant($"Take coarser steps in several factors, or fix some: the levels multiply ({string.Join(" x ", factors.Select(factor => factor.LevelsSi.Count))}).");
+    }
+
+    private static void CheckSpacing(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing)
+    {
+        var spacing = factors.FirstOrDefault(factor => factor.Input == GeometryInput.HangPointSpacing);
+        if (spacing is null || wing is not { RiserCoupling: RiserCoupling.FromLines } || !(spacing.LevelsSi[^1] >= wing.LineSpreadMetres))
+            return;
+        study.DiagnosticBag.Add(study.KeyAt("factors"), "hang_point_spacing reaches wing.line_spread, where the riser coupling cannot be reckoned from the lines.", "Write a smaller spacing, or give `wing.riser_coupling`.");
+    }
+}

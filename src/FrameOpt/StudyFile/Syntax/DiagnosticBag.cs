@@ -1,0 +1,94 @@
+using FrameOpt.Studies;
+
+namespace FrameOpt.StudyFile.Syntax;
+
+/// <summary>Collects all that reading a study brings up: mistakes, defaults taken, oddities.</summary>
+internal sealed class DiagnosticBag(string file, string? folder = null)
+{
+    private const int MaxShown = 200;
+
+    private readonly List<Diagnostic> diagnostics = [];
+    private readonly List<Assumption> assumptions = [];
+    private readonly List<string> warnings = [];
+    private readonly List<StudyInputFile> files = [];
+
+    /// <summary>Name of the file.</summary>
+    public string File => file;
+
+    /// <summary>Where the file stands, to find others beside it; null when it was not read from a disk.</summary>
+    public string? Folder => folder;
+
+    /// <summary>Other files that were read.</summary>
+    public IReadOnlyList<StudyInputFile> Files => files;
+
+    public bool HasErrors => diagnostics.Count > 0;
+
+    /// <summary>How many mistakes so far.</summary>
+    public int Count => diagnostics.Count;
+
+    public IReadOnlyList<Assumption> Assumptions => assumptions;
+
+    public IReadOnlyList<string> Warnings => warnings;
+
+    /// <summary>The mistakes in the order of the file; of a file that is wrong throughout, the first ones.</summary>
+    public IReadOnlyList<Diagnostic> Diagnostics()
+    {
+        Diagnostic[] sorted = [.. diagnostics.OrderBy(m => m.Line).ThenBy(m => m.Column)];
+        return sorted.Length <= MaxShown
+            ? sorted
+            : [.. sorted.Take(MaxShown), new Diagnostic(file, 0, 0, "", $"There are {sorted.Length - MaxShown} mistakes more.", "Mend these first.")];
+    }
+
+    public void Add(Node at, string what, string fix) => Add(at.Line, at.Column, at.Excerpt, what, fix);
+
+    public void Add(int line, int column, string excerpt, string what, string fix) =>
+        diagnostics.Add(new Diagnostic(file, line, column, excerpt, what, fix));
+
+    /// <summary>Takes over the mistakes found elsewhere that are not known yet, saying where they come from.</summary>
+    public void AddNew(DiagnosticBag other, string prefix)
+    {
+        var known = diagnostics.ToHashSet();
+        diagnostics.AddRange(other.diagnostics.Where(diagnostic => !known.Contains(diagnostic)).Select(diagnostic => diagnostic with { Message = prefix + diagnostic.Message }));
+    }
+
+    /// <summary>Takes over the defaults taken elsewhere that are not known yet, saying where.</summary>
+    public void AddNewAssumptions(DiagnosticBag other, string where)
+    {
+        foreach (var assumption in other.assumptions.Where(assumption => !assumptions.Exists(known => known.Value == assumption.Value && known.What.StartsWith(assumption.What, StringComparison.Ordinal))).ToList())
+            assumptions.Add(assumption with { What = $"{assumption.What} (with {where})" });
+    }
+
+    /// <summary>A mistake of the file as a whole.</summary>
+    public void AddForFile(string what, string fix) => Add(0, 0, "", what, fix);
+
+    public void AddAssumption(string what, string value, string source) => assumptions.Add(new Assumption(what, value, source));
+
+    public void AddFile(string name, string hash)
+    {
+        if (files.All(used => used.Name != name))
+            files.Add(new StudyInputFile(name, hash));
+    }
+
+    public void AddWarning(Node at, string text) => warnings.Add(FormattableString.Invariant($"{file} line {at.Line}: {text}"));
+}
+
+/// <summary>Something a user has to mend in a file: where, what, and how.</summary>
+/// <param name="File">Name of the file, without its folder.</param>
+/// <param name="Line">From 1; 0 when the whole file is meant.</param>
+/// <param name="Column">From 1; 0 when the whole file is meant.</param>
+/// <param name="Excerpt">What stands there, shortened; may be empty.</param>
+/// <param name="Message">What is wrong with it: a sentence.</param>
+/// <param name="Fix">What to write or do: a sentence.</param>
+public sealed record Diagnostic(string File, int Line, int Column, string Excerpt, string Message, string Fix)
+{
+    /// <summary>All of it in one paragraph.</summary>
+    public string Text
+    {
+        get
+        {
+            var place = Line > 0 ? FormattableString.Invariant($"{File} line {Line}, column {Column}: ") : $"{File}: ";
+            var found = Excerpt.Length > 0 ? $"`{Excerpt}`: " : "";
+            return $"{place}{found}{Message} {Fix}".TrimEnd();
+        }
+    }
+}

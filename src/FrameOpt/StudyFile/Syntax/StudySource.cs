@@ -1,0 +1,74 @@
+using System.Text;
+
+namespace FrameOpt.StudyFile.Syntax;
+
+/// <summary>From a path to text, refusing what cannot be a study file before anything looks inside.</summary>
+internal static class StudySource
+{
+    /// <summary>Largest study file, in bytes.</summary>
+    public const int MaxBytes = 1_000_000;
+
+    private static readonly UTF8Encoding strictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    public static string NameOf(string path) => Path.GetFileName(path) is { Length: > 0 } name ? name : path;
+
+    /// <summary>The bytes of a file, or null after a mistake.</summary>
+    public static byte[]? Bytes(string path, DiagnosticBag diagnostics)
+    {
+        if (Directory.Exists(path))
+        {
+            diagnostics.AddForFile("This is a folder, not a study file.", $"Name the file in it, for example {Path.Combine(path, "study.yaml")}.");
+            return null;
+        }
+
+        if (!File.Exists(path))
+        {
+            diagnostics.AddForFile("There is no such file.", "Check the name and the folder.");
+            return null;
+        }
+
+        try
+        {
+            using var stream = File.OpenRead(path);
+            var buffer = new byte[MaxBytes + 1];
+            var length = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
+            return buffer[..length];
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            diagnostics.AddForFile("The file cannot be read.", "Check that you may read it and that no other program holds it.");
+            return null;
+        }
+    }
+
+    /// <summary>The text of a file without its byte order mark, or null after a mistake.</summary>
+    public static string? Text(byte[] bytes, DiagnosticBag diagnostics)
+    {
+        if (bytes.Length > MaxBytes)
+        {
+            diagnostics.AddForFile("The file is larger than 1 MB; a study takes a few kB.", "Check that this is the study file.");
+            return null;
+        }
+
+        if (bytes.AsSpan().IndexOf((byte)0) >= 0)
+        {
+            diagnostics.AddForFile("This is not a text file in UTF-8.", "Save the study as plain text, encoding UTF-8.");
+            return null;
+        }
+
+        try
+        {
+            var text = strictUtf8.GetString(bytes).TrimStart('\uFEFF');
+            if (!string.IsNullOrWhiteSpace(text))
+                return text;
+            diagnostics.AddForFile("The file is empty.", "Begin with the line `format: 1`.");
+            return null;
+        }
+        catch (DecoderFallbackException problem)
+        {
+            var line = 1 + bytes.AsSpan(0, Math.Clamp(problem.Index, 0, bytes.Length)).Count((byte)'\n');
+            diagnostics.Add(line, 1, "", "A character here is not in UTF-8.", "Save the study as plain text, encoding UTF-8.");
+            return null;
+        }
+    }
+}
