@@ -7,7 +7,8 @@ namespace FrameOpt.Cli;
 /// <summary>The command line.</summary>
 public static class App
 {
-    /// <summary>Parses, runs, and gives the exit code. Never throws: a fault of the program itself is one sentence and its own code.</summary>
+    /// <summary>Parses, runs, and gives the exit code. Never throws: a fault of the program itself is one sentence and its own
+    /// code.</summary>
     /// <param name="args">As the shell gave them.</param>
     /// <param name="terminal">Where to write.</param>
     public static int Run(string[] args, Terminal terminal)
@@ -23,7 +24,8 @@ public static class App
         }
         catch (Exception fault)
         {
-            WriteError(terminal, $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. Please report it with the study file.");
+            WriteError(terminal,
+                $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. Please report it with the study file.");
             return ExitCode.InternalError;
         }
     }

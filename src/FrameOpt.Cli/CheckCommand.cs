@@ -29,10 +29,12 @@ internal static class CheckCommand
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         var console = terminal.Out;
-        console.WriteLine($"{path}: a valid study{(study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "")}.");
+        console.WriteLine(
+            $"{path}: a valid study{(study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "")}.");
         foreach (var warning in study.Warnings)
             console.WriteLine($"Look again: {warning}");
-        foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study)).GroupBy(row => row.Group))
+        foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study))
+            .GroupBy(row => row.Group))
             ConsoleWriter.WriteList(console, part.Key, part.Select(row => (IReadOnlyList<string>)[row.Label, row.Value]));
         ConsoleWriter.WriteList(
             console,

@@ -13,10 +13,16 @@ internal static class CompareCommand
     {
         var designs = new Argument<string[]>("folders")
         {
-            Description = $"Two to {ComparisonReader.MaxDesigns} folders that run wrote. A colon and a number take another design than the best: results/monday:3 is the third in the ranking.",
+            Description =
+                $"Two to {ComparisonReader.MaxDesigns} folders that run wrote. A colon and a number take another design than the best: results/monday:3 is the third in the ranking.",
             Arity = ArgumentArity.ZeroOrMore,
         };
-        var folder = new Option<string?>("--out") { Description = "Folder for comparison.html and comparison.csv; nothing is written when not given.", HelpName = "folder" };
+        var folder = new Option<string?>(
+            "--out")
+        {
+            Description = "Folder for comparison.html and comparison.csv; nothing is written when not given.",
+            HelpName = "folder"
+        };
         var replace = new Option<bool>("--replace") { Description = "Put the comparison in the place of an older one in that folder." };
         folder.Validators.Add(result =>
         {

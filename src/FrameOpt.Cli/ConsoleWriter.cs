@@ -19,7 +19,8 @@ internal static class ConsoleWriter
         if (answer.Question.Length > 0)
             console.WriteLine(answer.Question);
         console.WriteLine();
-        console.Write(new Text(answer.Headline, new Style(answer.IsWarning ? Color.Orange3 : Color.DodgerBlue1, decoration: Decoration.Bold)));
+        console.Write(new Text(answer.Headline, new Style(answer.IsWarning ? Color.Orange3 : Color.DodgerBlue1,
+            decoration: Decoration.Bold)));
         console.WriteLine();
         WriteSections(console, answer.Sections);
     }

@@ -19,7 +19,8 @@ internal static class EvaluateCommand
         var variant = StudyArgument.Variant();
         var set = new Option<string[]>("--set")
         {
-            Description = "A factor and its value, as lateral_offset='25 mm'; once for each factor that should differ from the study's baseline.",
+            Description =
+                "A factor and its value, as lateral_offset='25 mm'; once for each factor that should differ from the study's baseline.",
             HelpName = "factor='value unit'",
             Arity = ArgumentArity.ZeroOrMore,
         };
@@ -83,13 +84,15 @@ internal static class EvaluateCommand
         }
 
         rows.Add(["steers", "", .. evaluation.Phases.Select(phase => phase.Steers)]);
-        ConsoleWriter.WriteTable(console, new AnswerTable(["quantity", "unit", .. evaluation.Phases.Select(phase => phase.Phase.Name)], rows));
+        ConsoleWriter.WriteTable(console, new AnswerTable(["quantity", "unit", .. evaluation.Phases.Select(phase => phase.Phase.Name)],
+            rows));
         ConsoleWriter.WriteTable(console, new AnswerTable(
             ["response of the mission", "value", "unit"],
             [.. ResponseCatalogue.OfMissions.Select((entry, q) =>
                 (IReadOnlyList<string>)[entry.Name, Digits(evaluation.Mission[q]), entry.Unit])]));
         if (study.Limits.Count > 0)
-            ConsoleWriter.WriteTable(console, new AnswerTable(["limit of the study", "value", "unit", ""], [.. study.Limits.Select(limit => LimitRow(limit, evaluation))]));
+            ConsoleWriter.WriteTable(console, new AnswerTable(["limit of the study", "value", "unit", ""],
+                [.. study.Limits.Select(limit => LimitRow(limit, evaluation))]));
     }
 
     private static string[] LimitRow(StudyLimit limit, DesignEvaluation evaluation)

@@ -17,10 +17,15 @@ internal static class LineCommand
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
         var (folder, replace, threads) = (OutputOptions.Folder(), OutputOptions.Replace(), OutputOptions.Threads());
-        var count = new Option<int?>("--variants") { Description = "How many geometries to make, in the place of the study's own number.", HelpName = "number" };
+        var count = new Option<int?>("--variants")
+        {
+            Description = "How many geometries to make, in the place of the study's own number.",
+            HelpName = "number"
+        };
         count.Validators.Add(result =>
         {
-            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > ProductLineSetting.MaxGeometries)
+            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number)
+                && number is < 1 or > ProductLineSetting.MaxGeometries)
                 result.AddError($"--variants wants a number from 1 to {ProductLineSetting.MaxGeometries}, not {number}.");
         });
         var command = new CommandWithExamples(
@@ -32,7 +37,8 @@ internal static class LineCommand
             study, variant, folder, replace, threads, count,
         };
         command.SetAction(parsed => Run(
-            new Request(parsed.GetRequiredValue(study), parsed.GetValue(variant), parsed.GetValue(folder), parsed.GetValue(replace), parsed.GetValue(threads), parsed.GetValue(count)), terminal));
+            new Request(parsed.GetRequiredValue(study), parsed.GetValue(variant), parsed.GetValue(folder), parsed.GetValue(replace),
+                parsed.GetValue(threads), parsed.GetValue(count)), terminal));
         return command;
     }
 
@@ -42,7 +48,8 @@ internal static class LineCommand
             return ExitCode.InvalidInput;
         if (study.Line is null)
         {
-            terminal.Error.WriteLine($"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: customers.csv }}`; docs/line.md says what it takes.");
+            terminal.Error.WriteLine(
+                $"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: customers.csv }}`; docs/line.md says what it takes.");
             return ExitCode.InvalidInput;
         }
 
@@ -77,11 +84,13 @@ internal static class LineCommand
             return run.NoCandidatesReason is null ? ExitCode.Interrupted : ExitCode.NothingFeasible;
         }
 
-        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(
+            request.StudyPath, study.Hash, started, study.Variant));
         try
         {
             var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0);
-            ProductLineFolder.Write(new ProductLineReport(result, info), new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform), folder, request.Replace);
+            ProductLineFolder.Write(new ProductLineReport(result, info),
+                new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform), folder, request.Replace);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

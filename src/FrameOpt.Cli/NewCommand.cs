@@ -20,9 +20,19 @@ internal static class NewCommand
 
     public static Command Build(Terminal terminal)
     {
-        var template = new Argument<string?>("template") { Description = "Which one to start from; lists them when not given.", Arity = ArgumentArity.ZeroOrOne };
+        var template = new Argument<string?>("template")
+        {
+            Description = "Which one to start from; lists them when not given.",
+            Arity = ArgumentArity.ZeroOrOne
+        };
         template.CompletionSources.Add(_ => Templates.Select(name => new System.CommandLine.Completions.CompletionItem(name)));
-        var file = new Option<string>("--out") { Description = "File to write.", HelpName = "file", DefaultValueFactory = _ => "study.yaml" };
+        var file = new Option<string>("--out")
+        {
+            Description = "File to write.",
+            HelpName = "file",
+            DefaultValueFactory = _ =>
+            "study.yaml"
+        };
         var command = new CommandWithExamples(
             "new",
             "Write a commented study to start from. It runs as it is; nothing is ever overwritten.",
@@ -65,7 +75,8 @@ internal static class NewCommand
             var isNew = Write(Schema, schema);
             terminal.Out.WriteLine($"Written: {path}, an invented scenario. Put your own figures in the place of its.");
             if (isNew)
-                terminal.Out.WriteLine($"Beside it {Schema}, with which an editor that knows YAML completes keys and marks mistakes as you type.");
+                terminal.Out.WriteLine(
+                    $"Beside it {Schema}, with which an editor that knows YAML completes keys and marks mistakes as you type.");
             terminal.Out.WriteLine($"Next: frameopt check {path}");
             return ExitCode.Success;
         }

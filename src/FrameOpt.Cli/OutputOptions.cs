@@ -7,11 +7,17 @@ internal static class OutputOptions
 {
     public static Option<string?> Folder()
     {
-        var folder = new Option<string?>("--out") { Description = "Folder for the results; results/<time>-<study> beside the study when not given.", HelpName = "folder" };
+        var folder = new Option<string?>(
+            "--out")
+        {
+            Description = "Folder for the results; results/<time>-<study> beside the study when not given.",
+            HelpName = "folder"
+        };
         folder.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && string.IsNullOrWhiteSpace(result.Tokens[0].Value))
-                result.AddError("--out wants the name of a folder, as --out results/monday; leave it out for a new folder beside the study.");
+                result.AddError(
+                    "--out wants the name of a folder, as --out results/monday; leave it out for a new folder beside the study.");
         });
         return folder;
     }

@@ -13,7 +13,11 @@ internal static class PlanCommand
     {
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
-        var csv = new Option<string?>("--csv") { Description = "Write the runs to this file too, to measure them; it must not exist yet.", HelpName = "file" };
+        var csv = new Option<string?>("--csv")
+        {
+            Description = "Write the runs to this file too, to measure them; it must not exist yet.",
+            HelpName = "file"
+        };
         var command = new CommandWithExamples(
             "plan",
             "Show a study's plan of runs, what it can tell, and which factors matter.",
@@ -32,7 +36,8 @@ internal static class PlanCommand
             return ExitCode.InvalidInput;
         if (study.Plan is null)
         {
-            terminal.Error.WriteLine($"{path} asks for no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md says what each kind can tell.");
+            terminal.Error.WriteLine(
+                $"{path} asks for no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md says what each kind can tell.");
             return ExitCode.InvalidInput;
         }
 

@@ -19,7 +19,8 @@ internal static class RunCommand
         var all = new Option<bool>("--all") { Description = "Write every evaluated design too, as evaluations.csv." };
         var remember = new Option<string?>("--remember")
         {
-            Description = "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: after a stop the same command goes on.",
+            Description =
+                "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: after a stop the same command goes on.",
             HelpName = "file",
         };
         var command = new CommandWithExamples(
@@ -60,7 +61,8 @@ internal static class RunCommand
         if (isRefused)
             return ExitCode.InvalidInput;
         var started = DateTime.UtcNow;
-        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(
+            request.StudyPath, study.Hash, started, study.Variant));
         Outcome outcome;
         try
         {
@@ -74,20 +76,25 @@ internal static class RunCommand
 
         ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(outcome.Result));
         terminal.Out.WriteLine();
-        terminal.Out.WriteLine($"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
+        terminal.Out.WriteLine(
+            $"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
         return outcome.IsStopped ? ExitCode.Interrupted : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
     }
 
-    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, EvaluationCache? memory, Terminal terminal)
+    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, EvaluationCache? memory,
+        Terminal terminal)
     {
         var runner = new StudyRunner(study, request.Threads, memory);
-        var evaluations = request.All ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}" : null;
+        var evaluations = request.All ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}"
+            : null;
         try
         {
             var isStopped = RunSteps(runner, study, evaluations, terminal);
             var result = runner.Result();
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
-            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds, BuildInfo.Platform);
+            var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version,
+                (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
+            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds,
+                BuildInfo.Platform);
             RunFolder.Write(RunReport.Of(result, info), timings, folder, request.Replace, evaluations);
             return new Outcome(result, isStopped);
         }

@@ -5,7 +5,8 @@ using FrameOpt.Tests.ProductLine;
 
 namespace FrameOpt.Benchmarks;
 
-/// <summary>Three variants of 2,000 candidates for 100,000 customers by way of representatives; the costs are worked out anew each of the three times.</summary>
+/// <summary>Three variants of 2,000 candidates for 100,000 customers by way of representatives; the costs are worked out anew each of the
+/// three times.</summary>
 [MemoryDiagnoser]
 public class AggregationBenchmarks
 {
@@ -18,7 +19,8 @@ public class AggregationBenchmarks
     public double RelativeGap()
     {
         var line = AggregatedSolution.Solve(shares, 2000, (customer, costs) => ProductLineSamples.FrameRow(customer, 1, costs),
-            (costs, counts) => new ProductLineProblem(costs, counts, 3, new ProductLineObjective.Mean()), Representatives, new ProductLineSolverSettings());
+            (costs, counts) => new ProductLineProblem(costs, counts, 3, new ProductLineObjective.Mean()), Representatives,
+                new ProductLineSolverSettings());
         Console.WriteLine($"// value {line.Solution.Value:G6}, bound {line.Solution.Bound:G6}, error bound {line.ErrorBound:G4}");
         return line.Solution.Gap / line.Solution.Value;
     }

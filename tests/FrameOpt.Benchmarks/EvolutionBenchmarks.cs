@@ -6,7 +6,8 @@ using FrameOpt.Tests.Search;
 
 namespace FrameOpt.Benchmarks;
 
-/// <summary>Whole searches of problems that cost next to nothing to evaluate, with the front of everything evaluated: what is timed is the search.</summary>
+/// <summary>Whole searches of problems that cost next to nothing to evaluate, with the front of everything evaluated: what is timed is the
+/// search.</summary>
 [MemoryDiagnoser]
 public class EvolutionBenchmarks
 {

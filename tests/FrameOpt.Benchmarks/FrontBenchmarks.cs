@@ -13,7 +13,8 @@ public class FrontBenchmarks
     private readonly byte[] feasible = new byte[Batch];
     private double[][][] batches = [];
 
-    /// <summary>Which points; the fronts have some 3,300 - 12,000 - 63,000 designs on the grid, 2,700 - 36,000 - 134,000 on the shell.</summary>
+    /// <summary>Which points; the fronts have some 3,300 - 12,000 - 63,000 designs on the grid, 2,700 - 36,000 - 134,000 on the
+    /// shell.</summary>
     [Params("grid 3", "grid 3 wide", "grid 4", "shell 2", "shell 3", "shell 4")]
     public string Points { get; set; } = "";
 

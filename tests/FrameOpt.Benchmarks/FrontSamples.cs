@@ -5,7 +5,8 @@ public static class FrontSamples
 {
     private static readonly double[][] allTargets = [[0, 0, 0, 0.5], [1, 1, 0, 0.4], [1, 0, 1, 0.6], [0, 1, 1, 0.5]];
 
-    /// <summary>A full grid of 21 x 61 x 41 x 21 designs; each objective is the distance to its own target, the targets spread about the middle.</summary>
+    /// <summary>A full grid of 21 x 61 x 41 x 21 designs; each objective is the distance to its own target, the targets spread about the
+    /// middle.</summary>
     public static double[][] Grid(int objectives, double spread)
     {
         int[] levels = [21, 61, 41, 21];

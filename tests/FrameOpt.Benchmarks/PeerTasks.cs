@@ -21,7 +21,8 @@ public static class PeerTasks
         foreach (var task in tasks.Where(task => task.Points.Length > 0).DistinctBy(task => task.Input))
             WritePoints(Path.Combine(folder, task.Input), task);
         File.WriteAllLines(Path.Combine(folder, "ours.txt"), tasks.Select(task =>
-            string.Create(CultureInfo.InvariantCulture, $"{task.Kind} {task.Input} {MedianSeconds(task.Run, out var check):E6} {check:E12}")));
+            string.Create(
+                CultureInfo.InvariantCulture, $"{task.Kind} {task.Input} {MedianSeconds(task.Run, out var check):E6} {check:E12}")));
     }
 
     private static List<PeerTask> All()
@@ -33,7 +34,8 @@ public static class PeerTasks
             tasks.Add(OnSphere("volume", 1000, objectives, (points, reference) => Hypervolume.Of(points, reference)));
         foreach (var objectives in new[] { 2, 3, 4 })
             tasks.Add(OnSphere("least", 100, objectives, (points, reference) => Hypervolume.LeastContributor(points, reference)));
-        foreach (var (name, population, generations) in new[] { ("zdt1", 100, 250), ("zdt3", 100, 250), ("dtlz2", 100, 250), ("zdt1", 1000, 100) })
+        foreach (var (name, population, generations) in new[] { ("zdt1", 100, 250), ("zdt3", 100, 250), ("dtlz2", 100, 250),
+            ("zdt1", 1000, 100) })
             tasks.Add(Searched(name, population, generations));
         return tasks;
     }

@@ -8,7 +8,8 @@ using FrameOpt.Tests.Running;
 
 namespace FrameOpt.Benchmarks;
 
-/// <summary>The model over designs that share nothing: 10,000 random ones, five phases, the objectives and limits of studies/fine-grid.</summary>
+/// <summary>The model over designs that share nothing: 10,000 random ones, five phases, the objectives and limits of
+/// studies/fine-grid.</summary>
 [MemoryDiagnoser]
 public class SingleDesignBenchmarks
 {

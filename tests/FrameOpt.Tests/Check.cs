@@ -3,7 +3,8 @@ namespace FrameOpt.Tests;
 /// <summary>The one assertion helper for numbers: a tolerance always says why it is what it is.</summary>
 public static class Check
 {
-    /// <summary>Fails unless <paramref name="actual"/> lies within the relative or the absolute tolerance of <paramref name="expected"/>.</summary>
+    /// <summary>Fails unless <paramref name="actual"/> lies within the relative or the absolute tolerance of
+    /// <paramref name="expected"/>.</summary>
     /// <param name="because">Why this tolerance: printed digits of the source, rounding of the arithmetic, size of a sample.</param>
     public static void Close(double expected, double actual, double relative = 0, double absolute = 0, string because = "")
     {

@@ -29,7 +29,8 @@ internal static class AnswerHeadline
         return phases.Count == 0 ? "" : $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", phases)}. ";
     }
 
-    private static string EffortWords(PhaseResult phase) => $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})";
+    private static string EffortWords(PhaseResult phase) =>
+        $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})";
 
     private static string NothingFeasible(StudyResult result)
     {

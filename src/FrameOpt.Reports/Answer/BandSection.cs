@@ -12,7 +12,8 @@ internal static class BandSection
         var phase = chosen.Phases[result.Study.Band.PhaseIndex];
         var where = $"At the airspeed of {phase.Phase.Name} ({NumberFormat.Text(phase[PhaseQuantity.Airspeed], "m/s")})";
         var within = $"within {NumberFormat.Text(result.Study.Band.WithinNewtonMetres, "N·m")}";
-        var ranges = string.Join(" and ", result.Bands.Select(band => FormattableString.Invariant($"from {band.FromRpm:0} to {band.ToRpm:0} rpm")));
+        var ranges = string.Join(" and ", result.Bands.Select(band =>
+            FormattableString.Invariant($"from {band.FromRpm:0} to {band.ToRpm:0} rpm")));
         return new AnswerSection("Balanced band",
         [
             result.Bands.Count == 0

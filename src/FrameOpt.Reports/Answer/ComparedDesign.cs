@@ -33,8 +33,10 @@ internal sealed record ComparedDesign(string Name, DesignEvaluation Evaluation)
         for (var o = 0; o < result.Study.Objectives.Count; o++)
         {
             var (objective, index) = (result.Study.Objectives[o], o);
-            var best = objective.Maximise ? all.MaxBy(i => result.Front[i].Objectives[index]) : all.MinBy(i => result.Front[i].Objectives[index]);
-            yield return ($"best {TextTruncation.Truncate(StudyText.Name(objective.Response, objective.Magnitude).Replace('_', ' '), 40)}", best);
+            var best = objective.Maximise ? all.MaxBy(i => result.Front[i].Objectives[index])
+                : all.MinBy(i => result.Front[i].Objectives[index]);
+            yield return ($"best {TextTruncation.Truncate(StudyText.Name(objective.Response, objective.Magnitude).Replace('_', ' '), 40)}",
+                best);
         }
     }
 }

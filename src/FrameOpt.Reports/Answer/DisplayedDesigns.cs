@@ -17,7 +17,8 @@ public static class DisplayedDesigns
         return thinned.Count <= MaxDesigns ? thinned : [.. thinned.Take(MaxDesigns)];
     }
 
-    /// <summary>The same for the page: of a larger front the last give way to the knee and to the best of each objective, so that no picture hides how far it goes.</summary>
+    /// <summary>The same for the page: of a larger front the last give way to the knee and to the best of each objective, so that no
+    /// picture hides how far it goes.</summary>
     public static IReadOnlyList<int> WithExtremes(StudyResult result)
     {
         var thinned = Thinned(result);
@@ -35,8 +36,10 @@ public static class DisplayedDesigns
         var all = NumberFormat.Count(result.Front.Count);
         var which = thinned > MaxDesigns
             ? $"The best {NumberFormat.Count(MaxDesigns)} by rank of the {all} designs on the front"
-            : thinned == result.Front.Count ? $"All {all} designs on the front, best first" : $"{NumberFormat.Count(thinned)} of the {all} designs on the front, best first";
-        var thinningNote = thinned == result.Front.Count ? "" : ", thinned: of designs that the study's resolutions do not tell apart only the best ranked is shown";
+            : thinned == result.Front.Count ? $"All {all} designs on the front, best first"
+                : $"{NumberFormat.Count(thinned)} of the {all} designs on the front, best first";
+        var thinningNote = thinned == result.Front.Count ? ""
+            : ", thinned: of designs that the study's resolutions do not tell apart only the best ranked is shown";
         return thinned == result.Front.Count && thinned <= MaxDesigns ? $"{which}." : $"{which}{thinningNote}; designs.csv holds all.";
     }
 
@@ -56,5 +59,6 @@ public static class DisplayedDesigns
     }
 
     private static IReadOnlyList<int> Thinned(StudyResult result) =>
-        Thinning.Shown([.. result.Front.Select(design => design.Objectives)], [.. result.Study.Objectives.Select(objective => objective.Resolution)]);
+        Thinning.Shown([.. result.Front.Select(design => design.Objectives)],
+            [.. result.Study.Objectives.Select(objective => objective.Resolution)]);
 }

@@ -79,7 +79,8 @@ internal static class LeverageSection
         var excessiveEffort = scenario.Chosen.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).ToList();
         if (excessiveEffort.Count > 0)
         {
-            var phases = string.Join(", ", excessiveEffort.Select(phase => $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})"));
+            var phases = string.Join(", ", excessiveEffort.Select(phase =>
+                $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})"));
             yield return $"At leverage {scenario.Label} the pilot cannot hold this design in {phases}.";
         }
     }

@@ -17,7 +17,8 @@ internal static class NearestMissSection
         }
         else if (Example(result) is { Failure: { } reason } example)
         {
-            yield return new AnswerSection("One design as an example", [$"{GeometryText.Of(result.Study, example.Geometry)}. It cannot fly. {reason}."]);
+            yield return new AnswerSection("One design as an example", [
+                $"{GeometryText.Of(result.Study, example.Geometry)}. It cannot fly. {reason}."]);
         }
     }
 

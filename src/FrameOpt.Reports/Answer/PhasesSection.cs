@@ -10,7 +10,8 @@ internal static class PhasesSection
     public static AnswerSection Of(StudyResult result, DesignEvaluation design)
     {
         var total = design.Phases.Sum(phase => phase.Phase.Weight);
-        return new AnswerSection("What it leaves in each phase", [.. TwistWarning(design), .. AngleWarnings(design), .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
+        return new AnswerSection("What it leaves in each phase", [.. TwistWarning(design), .. AngleWarnings(design),
+            .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
     }
 
     private static IEnumerable<string> TwistWarning(DesignEvaluation design)

@@ -13,7 +13,8 @@ public static class PlanSections
 {
     /// <summary>The plan, what it can tell, and for each response which terms matter and how far the surface is from the model.</summary>
     public static IReadOnlyList<AnswerSection> Of(PlanResult answer) =>
-        [Runs(answer), AliasStructure(answer.Plan), PlanQualitySection.Of(answer.Plan), .. answer.Surfaces.Select(surface => Surface(answer.Plan, surface))];
+        [Runs(answer), AliasStructure(answer.Plan), PlanQualitySection.Of(answer.Plan),
+            .. answer.Surfaces.Select(surface => Surface(answer.Plan, surface))];
 
     /// <summary>One row for each run: coded values and the values to build.</summary>
     public static AnswerSection Runs(PlanResult answer)
@@ -22,12 +23,16 @@ public static class PlanSections
         var lines = new List<string>
         {
             $"{plan.Plan.Kind}: {NumberFormat.Count(plan.Plan.Runs.Count)} runs on {plan.Factors.Count} factors. Coded -1 and +1 stand for "
-                + string.Join("; ", plan.Factors.Select((factor, f) => $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Low)} and {factor.Unit.Text(plan.Scales[f].High)}")) + ".",
+                + string.Join(
+                    "; ", plan.Factors
+                    .Select((factor, f) =>
+                    $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Low)} and {factor.Unit.Text(plan.Scales[f].High)}")) + ".",
         };
         lines.AddRange(answer.Failures.Select((failure, i) => (failure, i)).Where(run => run.failure is not null)
             .Select(run => $"Run {run.i + 1} cannot fly and is left out of every fit. {run.failure}"));
         return new AnswerSection("Plan", lines, new AnswerTable(
-            ["run", "kind", .. plan.Factors.Select(factor => $"{factor.Name} coded"), .. plan.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")],
+            ["run", "kind", .. plan.Factors.Select(factor => $"{factor.Name} coded"),
+                .. plan.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")],
             [.. plan.Plan.Runs.Select((run, i) => (IReadOnlyList<string>)
             [
                 Invariant($"{run.Number}"),
@@ -77,7 +82,9 @@ public static class PlanSections
         {
             lines.Add($"Against the model itself on {NumberFormat.Count(check.Points)} designs of the plan's cube: largest error {FourDigits(check.LargestError, unit)}, "
                 + $"root mean square {FourDigits(check.RootMeanSquareError, unit)}, where the response ranges over {FourDigits(check.Range, unit)}. Largest at "
-                + string.Join(", ", plan.Factors.Select((factor, f) => $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(check.WorstCoded[f]))}")) + ".");
+                + string.Join(
+                    ", ", plan.Factors
+                    .Select((factor, f) => $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(check.WorstCoded[f]))}")) + ".");
         }
 
         if (surface.Shape is { } shape)
@@ -99,7 +106,8 @@ public static class PlanSections
     {
         var shares = fit.Anova.Lines.ToDictionary(line => line.Source, line => line.ContributionPercent);
         return [.. fit.Coefficients
-            .Select(coefficient => (coefficient.Term, coefficient.Value, Share: shares.TryGetValue(coefficient.Term.Name, out var share) ? share : (double?)null))
+            .Select(coefficient => (coefficient.Term, coefficient.Value,
+                Share: shares.TryGetValue(coefficient.Term.Name, out var share) ? share : (double?)null))
             .OrderByDescending(row => row.Share ?? double.PositiveInfinity)];
     }
 
@@ -116,7 +124,8 @@ public static class PlanSections
     {
         if (shape.StationaryPoint is not { } point)
             return "";
-        var place = string.Join(", ", plan.Factors.Select((factor, f) => $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(point[f]))}"));
+        var place = string.Join(", ", plan.Factors.Select((factor, f) =>
+            $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(point[f]))}"));
         return $"; it lies at {place}{(point.Any(value => Math.Abs(value) > 1) ? ", outside the plan's cube" : "")}";
     }
 

@@ -15,7 +15,8 @@ internal static class PlanSummarySection
     {
         if (result.Plan is not { } answer)
             yield break;
-        yield return new AnswerSection("Which factors matter", [Runs(answer.Plan), .. PlanSections.OmittedTermsWarning(answer.Plan), .. answer.Surfaces.Select(surface => Line(answer.Plan, surface))]);
+        yield return new AnswerSection("Which factors matter", [Runs(answer.Plan), .. PlanSections.OmittedTermsWarning(answer.Plan),
+            .. answer.Surfaces.Select(surface => Line(answer.Plan, surface))]);
     }
 
     private static string Runs(StudyPlan plan) =>

@@ -28,10 +28,12 @@ internal static class RoundingSection
         ]);
     }
 
-    private static FrameGeometry Rounded(IEnumerable<StudyFactor> factors, FrameGeometry geometry) => factors.Aggregate(geometry, (built, factor) =>
+    private static FrameGeometry Rounded(IEnumerable<StudyFactor> factors, FrameGeometry geometry) =>
+        factors.Aggregate(geometry, (built, factor) =>
     {
         var step = FactorNames.IsAngle(factor.Input) ? AngleRadians : LengthMetres;
-        return built.With(factor.Input, Math.Clamp(Math.Round(geometry[factor.Input] / step) * step, factor.LevelsSi[0], factor.LevelsSi[^1]));
+        return built.With(factor.Input, Math.Clamp(Math.Round(geometry[factor.Input] / step) * step, factor.LevelsSi[0],
+            factor.LevelsSi[^1]));
     });
 
     private static string Change(StudyObjective objective, DesignEvaluation before, DesignEvaluation after)
@@ -43,7 +45,8 @@ internal static class RoundingSection
 
     private static string Limits(Study study, DesignEvaluation rounded)
     {
-        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded))).Select(limit => limit.Text).ToList();
+        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded))).Select(limit => limit.Text)
+            .ToList();
         return broken.Count == 0 ? "It keeps every limit." : $"IT BREAKS {string.Join(" and ", broken)}.";
     }
 

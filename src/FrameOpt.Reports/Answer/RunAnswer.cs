@@ -6,7 +6,8 @@ namespace FrameOpt.Reports.Answer;
 /// <param name="Title">The study's, with the variant's name.</param>
 /// <param name="Question">The study's; may be empty.</param>
 /// <param name="Headline">The one line to read if only one is read.</param>
-/// <param name="IsWarning">True when the headline is no plain recommendation: nothing feasible, a phase that cannot be held, a run cut short.</param>
+/// <param name="IsWarning">True when the headline is no plain recommendation: nothing feasible, a phase that cannot be held, a run cut
+/// short.</param>
 /// <param name="Sections">In reading order.</param>
 public sealed record RunAnswer(
     string Title, string Question, string Headline, bool IsWarning, IReadOnlyList<AnswerSection> Sections)

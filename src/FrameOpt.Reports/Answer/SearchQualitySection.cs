@@ -16,16 +16,20 @@ internal static class SearchQualitySection
             yield break;
         yield return result.Certificate is { } certificate
             ? new AnswerSection("How good the search is", [.. Lines(result.Study, certificate)])
-            : new AnswerSection("How good the search is", ["Not known: the run was stopped before the grid that the front is held against was computed."]);
+            : new AnswerSection(
+                "How good the search is", ["Not known: the run was stopped before the grid that the front is held against was computed."]);
     }
 
     /// <summary>The share of the hypervolume in words: "99.31 %".</summary>
     public static string Share(Certificate certificate) =>
-        FormattableString.Invariant($"{(certificate.Hypervolume.SamplePoints > 0 ? "about " : "")}{100 * certificate.Hypervolume.Ratio:0.00} %");
+        FormattableString.Invariant(
+            $"{(certificate.Hypervolume.SamplePoints > 0 ? "about " : "")}{100 * certificate.Hypervolume.Ratio:0.00} %");
 
     private static IEnumerable<string> Lines(Study study, Certificate certificate)
     {
-        var behind = study.Objectives.Select((objective, o) => $"{NumberFormat.Text(certificate.Regrets[o], objective.Response.Unit)} of {StudyText.Name(objective.Response, objective.Magnitude)}");
+        var behind = study.Objectives
+            .Select((objective, o) =>
+                $"{NumberFormat.Text(certificate.Regrets[o], objective.Response.Unit)} of {StudyText.Name(objective.Response, objective.Magnitude)}");
         yield return $"For every design of the exact front the search found one that is at most so much worse: {string.Join(", ", behind)}.";
         yield return $"The exact front is that of {certificate.GridDescription}: {NumberFormat.Count(certificate.GridDesigns)} designs, all computed, {NumberFormat.Count(certificate.ExactFront)} of them on it.";
         yield return $"In one figure: the front found reaches {Share(certificate)} of it (the hypervolume both dominate, measured from a tenth of each objective's range beyond the exact front's worst)."

@@ -11,7 +11,8 @@ internal sealed record ComparedArgument(string Folder, int Position)
     public static ComparedArgument Of(string text)
     {
         var colon = text.LastIndexOf(':');
-        return colon > 0 && !Directory.Exists(text) && int.TryParse(text[(colon + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var position)
+        return colon > 0 && !Directory.Exists(text)
+            && int.TryParse(text[(colon + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var position)
             ? new ComparedArgument(text[..colon], position)
             : new ComparedArgument(text, 1);
     }

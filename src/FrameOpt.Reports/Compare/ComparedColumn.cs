@@ -13,12 +13,14 @@ namespace FrameOpt.Reports.Compare;
 /// <param name="Phases">In mission order.</param>
 /// <param name="Mission">By <see cref="MissionQuantity"/>; NaN where there is none.</param>
 public sealed record ComparedColumn(
-    string Letter, ComparedRun Run, int Position, int Rank, FrameGeometry Geometry, IReadOnlyList<ComparedPhase> Phases, IReadOnlyList<double> Mission)
+    string Letter, ComparedRun Run, int Position, int Rank, FrameGeometry Geometry, IReadOnlyList<ComparedPhase> Phases,
+        IReadOnlyList<double> Mission)
 {
     private const int MaxNameLength = 28;
 
     /// <summary>Heads a column: the letter, the variant or the title, the rank where it is not the best.</summary>
-    public string Name => $"{Letter}: {TextTruncation.Truncate(Run.Variant.Length > 0 ? Run.Variant : Run.Title, MaxNameLength)}{(Position > 1 ? FormattableString.Invariant($", rank {Rank}") : "")}";
+    public string Name =>
+        $"{Letter}: {TextTruncation.Truncate(Run.Variant.Length > 0 ? Run.Variant : Run.Title, MaxNameLength)}{(Position > 1 ? FormattableString.Invariant($", rank {Rank}") : "")}";
 
     /// <summary>Title, variant, rank, folder.</summary>
     public string Source => $"{Run.Title}{(Run.Variant.Length > 0 ? $" - {Run.Variant}" : "")}, "

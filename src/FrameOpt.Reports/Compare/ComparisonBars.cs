@@ -30,7 +30,8 @@ internal static class ComparisonBars
         var ticks = axis.Ticks.Where(tick => Math.Abs(tick) <= largest * 1.001).ToList();
         return Svg.Picture("bars", Width, height, "Residual torque in each phase", AltText(comparison),
         [
-            .. columns.SelectMany((column, c) => (XElement[])[Svg.Rectangle(CssClass(c), Left, 3 + 14 * c, 20, Bar), Svg.Text("axis", Left + 26, 12 + 14 * c, "start", column.Name)]),
+            .. columns.SelectMany((column, c) => (XElement[])[Svg.Rectangle(CssClass(c), Left, 3 + 14 * c, 20, Bar),
+                Svg.Text("axis", Left + 26, 12 + 14 * c, "start", column.Name)]),
             .. ticks.Select(tick => Svg.Line(tick == 0 ? "zero" : "grid", X(tick), top - 2, X(tick), height - 32)),
             .. ticks.Select(tick => Svg.Text("tick", X(tick), height - 20, "middle", axis.Text(Math.Abs(tick)))),
             Svg.Text("axis", X(0), height - 6, "middle", axis.Title),
@@ -56,7 +57,8 @@ internal static class ComparisonBars
 
             yield return Svg.Rectangle(CssClass(c), Math.Min(x(0), x(residual)), y, Math.Max(0.8, Math.Abs(x(residual) - x(0))), Bar);
             var figure = NumberFormat.Text(Math.Abs(residual), "N·m").Replace(" N·m", "", StringComparison.Ordinal);
-            yield return Svg.Text("tick", x(residual) + (residual < 0 ? -4 : 4), y + 9, residual < 0 ? "end" : "start", $"{columns[c].Letter} {figure}");
+            yield return Svg.Text("tick", x(residual) + (residual < 0 ? -4 : 4), y + 9, residual < 0 ? "end" : "start",
+                $"{columns[c].Letter} {figure}");
         }
     }
 

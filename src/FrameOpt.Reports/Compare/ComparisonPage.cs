@@ -12,7 +12,8 @@ public static class ComparisonPage
     public static string Of(Comparison comparison)
     {
         var style = PageTemplate.ReadResource("page.css") + PageTemplate.ReadResource("comparison.css");
-        return PageTemplate.Of($"{comparison.Title} - FrameOpt comparison", style, script: null, [Head(comparison), PageTemplate.Main(Parts(comparison)), PageTemplate.Footer()]);
+        return PageTemplate.Of($"{comparison.Title} - FrameOpt comparison", style, script: null,
+            [Head(comparison), PageTemplate.Main(Parts(comparison)), PageTemplate.Footer()]);
     }
 
     private static XElement Head(Comparison comparison) => new(
@@ -32,13 +33,17 @@ public static class ComparisonPage
 
     private static IEnumerable<XElement> Parts(Comparison comparison)
     {
-        var (phases, mission, drilling) = (ComparisonSections.Phases(comparison), ComparisonSections.Mission(comparison), ComparisonSections.Drilling(comparison));
-        yield return Html.Section("designs", ComparisonSections.Designs(comparison).Title, [Designs(comparison), .. Warnings(comparison), Html.Paragraph("danger", Cautions.FirstPage[0])]);
+        var (phases, mission, drilling) = (ComparisonSections.Phases(comparison), ComparisonSections.Mission(comparison),
+            ComparisonSections.Drilling(comparison));
+        yield return Html.Section("designs", ComparisonSections.Designs(comparison).Title,
+            [Designs(comparison), .. Warnings(comparison), Html.Paragraph("danger", Cautions.FirstPage[0])]);
         yield return Html.Section("drill", drilling.Title, Frames(comparison), Html.SectionBody(drilling));
         yield return Html.Section(
-            "phases", phases.Title, Html.Figure(ComparisonBars.Of(comparison), "Residual torque is what is left for the pilot to hold by leaning or braking."), Html.SectionBody(phases));
+            "phases", phases.Title, Html.Figure(ComparisonBars.Of(comparison),
+                "Residual torque is what is left for the pilot to hold by leaning or braking."), Html.SectionBody(phases));
         yield return Html.Section("mission", mission.Title, Html.SectionBody(mission));
-        yield return Html.Section("differences", ComparisonSections.DifferencesTitle, ComparisonSections.DifferencesByColumn(comparison).SelectMany(part =>
+        yield return Html.Section("differences", ComparisonSections.DifferencesTitle,
+            ComparisonSections.DifferencesByColumn(comparison).SelectMany(part =>
             (XElement?[])[part.Heading.Length > 0 ? Html.Heading(part.Heading) : null, Html.List(part.Lines)]));
         yield return Html.Section("cautions", "Cautions and limits of the model", CautionParts(comparison));
         yield return Html.Section("reproduce", "Sources, and how to reproduce it", Reproduce(comparison));
@@ -49,14 +54,17 @@ public static class ComparisonPage
         : [Html.Heading(ComparisonSections.WarningsTitle), .. comparison.Warnings.Select(warning => Html.Paragraph("danger", warning))];
 
     private static XElement Designs(Comparison comparison) => Html.Block("designs", comparison.Columns.Select(column =>
-        column.Phases.Any(phase => phase.Effort > 1) ? Html.Paragraph("warning", ComparisonSections.Headline(column)) : Html.Paragraph(ComparisonSections.Headline(column))));
+        column.Phases.Any(phase => phase.Effort > 1) ? Html.Paragraph("warning", ComparisonSections.Headline(column))
+            : Html.Paragraph(ComparisonSections.Headline(column))));
 
     /// <summary>All at one scale, that of the largest.</summary>
     private static XElement Frames(Comparison comparison)
     {
-        var scales = comparison.Columns.Select(column => FrameScale.Of(column.Run.Machine, [.. comparison.Columns.Select(any => any.Geometry)])).ToList();
+        var scales = comparison.Columns.Select(column => FrameScale.Of(
+            column.Run.Machine, [.. comparison.Columns.Select(any => any.Geometry)])).ToList();
         var scale = new FrameScale(
-            scales.Min(each => each.UnitsPerMetre), scales.Max(each => each.TopMetres), scales.Min(each => each.BottomMetres), scales.Max(each => each.FrontMetres), scales.Min(each => each.RearMetres));
+            scales.Min(each => each.UnitsPerMetre), scales.Max(each => each.TopMetres), scales.Min(each => each.BottomMetres),
+                scales.Max(each => each.FrontMetres), scales.Min(each => each.RearMetres));
         return Html.Block("side", comparison.Columns.Select(column => Html.Block(
             "frame-of",
             Html.Heading(column.Name),
@@ -65,7 +73,8 @@ public static class ComparisonPage
 
     private static IEnumerable<XElement> CautionParts(Comparison comparison) =>
     [
-        Html.List([.. comparison.Columns.SelectMany(column => column.Run.Warnings).Distinct(), .. Cautions.FirstPage.Skip(1), .. Cautions.Safety.Except([Cautions.Danger, Cautions.GroundTestFirst])]),
+        Html.List([.. comparison.Columns.SelectMany(column => column.Run.Warnings).Distinct(), .. Cautions.FirstPage.Skip(1),
+            .. Cautions.Safety.Except([Cautions.Danger, Cautions.GroundTestFirst])]),
         Html.Heading("What the model leaves out"),
         Html.List(Cautions.ModelLimits.Except(Cautions.FirstPage)),
         Html.Heading("Standards"),
@@ -83,7 +92,8 @@ public static class ComparisonPage
         ])));
         foreach (var run in runs)
         {
-            yield return Html.Heading($"{string.Join(" and ", comparison.Columns.Where(column => column.Run.Folder == run.Folder).Select(column => column.Letter))}: {run.Folder}");
+            yield return Html.Heading(
+                $"{string.Join(" and ", comparison.Columns.Where(column => column.Run.Folder == run.Folder).Select(column => column.Letter))}: {run.Folder}");
             yield return new XElement(
                 "dl",
                 new XAttribute("class", "facts"),

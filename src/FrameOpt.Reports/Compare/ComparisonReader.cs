@@ -7,7 +7,8 @@ public static class ComparisonReader
     public const int MaxDesigns = 6;
 
     /// <summary>Reads every design, or says all that stands against it.</summary>
-    /// <param name="arguments">Folders of runs, each with ":" and a place in the ranking behind it when another than the first is meant.</param>
+    /// <param name="arguments">Folders of runs, each with ":" and a place in the ranking behind it when another than the first is
+    /// meant.</param>
     /// <param name="version">Of this program.</param>
     /// <param name="errors">In words; empty when all could be read.</param>
     /// <returns>The comparison, or null.</returns>
@@ -27,7 +28,8 @@ public static class ComparisonReader
         {
             foreach (var (i, argument) in arguments.Select(ComparedArgument.Of).Index())
             {
-                if (!runs.TryGetValue(argument.Folder, out var run) && (run = RunJsonReader.Open(argument.Folder, version, out var error)) is null)
+                if (!runs.TryGetValue(argument.Folder, out var run)
+                    && (run = RunJsonReader.Open(argument.Folder, version, out var error)) is null)
                 {
                     collected.Add(error);
                     continue;

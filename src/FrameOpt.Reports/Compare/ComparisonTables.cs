@@ -18,15 +18,19 @@ internal static class ComparisonTables
         [
             Row(phase, comparison, column => Cell(column, phase, found => SideText.Residual(found.ResidualNewtonMetres), Absent)),
             Row($"{phase}: to hold it", comparison, column => Cell(column, phase, found => SideText.Lean(found.LeanMillimetres))),
-            Row($"{phase}: effort", comparison, column => Cell(column, phase, found => NumberFormat.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
+            Row($"{phase}: effort", comparison, column =>
+                Cell(column, phase, found => NumberFormat.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
         ])]);
 
-    /// <summary>Every response of the missions; the last column says which is better, or which is lower where they are not the same measure.</summary>
+    /// <summary>Every response of the missions; the last column says which is better, or which is lower where they are not the same
+    /// measure.</summary>
     public static AnswerTable Mission(Comparison comparison) => new(
         [.. Headers(comparison, "response of the mission"), "which"],
-        [.. Enum.GetValues<MissionQuantity>().Where(quantity => comparison.Columns.Any(column => !double.IsNaN(column.Mission[(int)quantity]))).Select(quantity => (IReadOnlyList<string>)
+        [.. Enum.GetValues<MissionQuantity>().Where(quantity => comparison.Columns.Any(
+            column => !double.IsNaN(column.Mission[(int)quantity]))).Select(quantity => (IReadOnlyList<string>)
         [
-            .. Row(ResponseCatalogue.Of(quantity).Name.Replace('_', ' '), comparison, column => NumberFormat.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity))),
+            .. Row(ResponseCatalogue.Of(quantity).Name.Replace('_', ' '), comparison, column =>
+                NumberFormat.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity))),
             BetterText(comparison, quantity),
         ])]);
 
@@ -34,24 +38,33 @@ internal static class ComparisonTables
     public static AnswerTable Drilling(Comparison comparison) => new(
         Headers(comparison, "dimension"),
         [
-            Row("left hang point", comparison, column => DrillingSection.Place(-DrillingDimensions.LeftMetres(column.Geometry), Spacing(column))),
-            Row("right hang point", comparison, column => DrillingSection.Place(DrillingDimensions.RightMetres(column.Geometry), Spacing(column))),
-            .. comparison.Columns.SelectMany(column => column.Run.Factors).DistinctBy(factor => factor.Input).OrderBy(factor => factor.Input).Select(factor =>
-                Row(factor.Name.Replace('_', ' '), comparison, column => GeometryText.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor, column.Geometry[factor.Input]))),
+            Row("left hang point", comparison, column =>
+                DrillingSection.Place(-DrillingDimensions.LeftMetres(column.Geometry), Spacing(column))),
+            Row("right hang point", comparison, column =>
+                DrillingSection.Place(DrillingDimensions.RightMetres(column.Geometry), Spacing(column))),
+            .. comparison.Columns.SelectMany(column => column.Run.Factors).DistinctBy(factor => factor.Input)
+                .OrderBy(factor => factor.Input).Select(factor =>
+                Row(factor.Name.Replace('_', ' '), comparison, column =>
+                    GeometryText.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor,
+                    column.Geometry[factor.Input]))),
             Row("propeller turns", comparison, column => StudyText.RotationText(column.Run.Machine.Propeller.Rotation)),
         ]);
 
     /// <summary>The phases of all missions, each once.</summary>
-    public static IReadOnlyList<string> PhaseNames(Comparison comparison) => [.. comparison.Columns.SelectMany(column => column.Phases).Select(phase => phase.Name).Distinct()];
+    public static IReadOnlyList<string> PhaseNames(Comparison comparison) =>
+        [.. comparison.Columns.SelectMany(column => column.Phases).Select(phase => phase.Name).Distinct()];
 
-    private static IReadOnlyList<string> Headers(Comparison comparison, string first) => [first, .. comparison.Columns.Select(column => column.Name)];
+    private static IReadOnlyList<string> Headers(Comparison comparison, string first) =>
+        [first, .. comparison.Columns.Select(column => column.Name)];
 
-    private static IReadOnlyList<string> Row(string name, Comparison comparison, Func<ComparedColumn, string> cell) => [name, .. comparison.Columns.Select(cell)];
+    private static IReadOnlyList<string> Row(string name, Comparison comparison, Func<ComparedColumn, string> cell) =>
+        [name, .. comparison.Columns.Select(cell)];
 
     private static string Cell(ComparedColumn column, string phase, Func<ComparedPhase, string> words, string otherwise = "") =>
         column.Phases.FirstOrDefault(own => own.Name == phase) is { } found ? words(found) : otherwise;
 
-    private static DisplayUnit Spacing(ComparedColumn column) => column.Run.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+    private static DisplayUnit Spacing(ComparedColumn column) =>
+        column.Run.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
 
     private static string BetterText(Comparison comparison, MissionQuantity quantity)
     {
@@ -60,11 +73,13 @@ internal static class ComparisonTables
         if (comparison.Columns.Any(column => double.IsNaN(column.Mission[(int)quantity])))
             return "not to be judged";
         string Shown(ComparedColumn column) => NumberFormat.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity));
-        var best = isHigherBetter ? comparison.Columns.MaxBy(column => column.Mission[(int)quantity])! : comparison.Columns.MinBy(column => column.Mission[(int)quantity])!;
+        var best = isHigherBetter ? comparison.Columns.MaxBy(column => column.Mission[(int)quantity])!
+            : comparison.Columns.MinBy(column => column.Mission[(int)quantity])!;
         var equal = comparison.Columns.Where(column => Shown(column) == Shown(best)).ToList();
         if (equal.Count == comparison.Columns.Count)
             return "alike";
-        var isFair = quantity != MissionQuantity.DistanceFromBaseline && comparison.Differences.All(differences => Comparability.IsComparable(differences, quantity));
+        var isFair = quantity != MissionQuantity.DistanceFromBaseline
+            && comparison.Differences.All(differences => Comparability.IsComparable(differences, quantity));
         var word = (isFair, comparison.Columns.Count > 2, isHigherBetter) switch
         {
             (true, false, _) => "better",

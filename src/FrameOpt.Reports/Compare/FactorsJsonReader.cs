@@ -6,13 +6,15 @@ namespace FrameOpt.Reports.Compare;
 /// <summary>The factors read back from a run.json.</summary>
 internal static class FactorsJsonReader
 {
-    private static readonly Dictionary<string, double> lengths = new() { ["mm"] = 0.001, ["cm"] = 0.01, ["m"] = 1, ["in"] = 0.0254, ["ft"] = 0.3048 };
+    private static readonly Dictionary<string, double> lengths =
+        new() { ["mm"] = 0.001, ["cm"] = 0.01, ["m"] = 1, ["in"] = 0.0254, ["ft"] = 0.3048 };
     private static readonly Dictionary<string, double> angles = new() { ["deg"] = Math.PI / 180, ["°"] = Math.PI / 180, ["rad"] = 1 };
 
     public static IReadOnlyList<StudyFactor> Of(RunJsonElement factors)
     {
         IReadOnlyList<StudyFactor> read = [.. factors.Properties.Select(member => Factor(member.Name, member.Part))];
-        foreach (var input in (GeometryInput[])[GeometryInput.HangPointSpacing, GeometryInput.LateralOffset, GeometryInput.SuspensionHeight, GeometryInput.ThrustLineAngle])
+        foreach (var input in (GeometryInput[])[
+            GeometryInput.HangPointSpacing, GeometryInput.LateralOffset, GeometryInput.SuspensionHeight, GeometryInput.ThrustLineAngle])
         {
             if (read.Count(factor => factor.Input == input) != 1)
                 throw new InvalidRunFileException(factors.Path, $"{FactorNames.Of(input)} is wanted once");
@@ -40,6 +42,8 @@ internal static class FactorsJsonReader
         if (!(FactorNames.IsAngle(input) ? angles : lengths).TryGetValue(symbol, out var si))
             throw new InvalidRunFileException(factor.Path, $"the unit {symbol} is not known");
         var unit = new DisplayUnit(symbol, si);
-        return new StudyFactor(input, name, [.. factor["levels"].Items.Select(level => unit.ToSi(level.Number))], unit) { IsContinuous = factor["any_value_between"].Boolean };
+        return new StudyFactor(input, name, [.. factor["levels"].Items.Select(level => unit.ToSi(level.Number))],
+            unit)
+        { IsContinuous = factor["any_value_between"].Boolean };
     }
 }

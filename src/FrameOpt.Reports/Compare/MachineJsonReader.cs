@@ -9,7 +9,8 @@ internal static class MachineJsonReader
 {
     public static Machine Of(RunJsonElement machine)
     {
-        IReadOnlyList<MassItem> masses = [.. machine["masses"].Items.Select(item => new MassItem(item["name"].Text, item["mass"].Quantity("kg"), Point(item["at"]), item["body"].Boolean))];
+        IReadOnlyList<MassItem> masses = [.. machine["masses"].Items
+            .Select(item => new MassItem(item["name"].Text, item["mass"].Quantity("kg"), Point(item["at"]), item["body"].Boolean))];
         if (masses.Count == 0 || masses.Any(item => item.MassKilograms <= 0))
             throw new InvalidRunFileException(machine["masses"].Path, "masses above 0 are wanted");
         var pilot = machine["pilot"];
@@ -22,7 +23,8 @@ internal static class MachineJsonReader
     }
 
     private static Propeller Propeller(RunJsonElement propeller) => new(
-        propeller["diameter"].Quantity("m") is var diameter and > 0 ? diameter : throw new InvalidRunFileException(propeller.Path, "a diameter above 0 is wanted"),
+        propeller["diameter"].Quantity("m") is var diameter and > 0 ? diameter
+            : throw new InvalidRunFileException(propeller.Path, "a diameter above 0 is wanted"),
         propeller["turns"].Text switch
         {
             "clockwise" => Rotation.Clockwise,
@@ -37,7 +39,8 @@ internal static class MachineJsonReader
     private static PropellerCurve Bench(RunJsonElement bench) => Create<PropellerCurve>(bench, () => new BenchPropeller(
         bench["static_thrust_coefficient"].Number, bench["static_power_coefficient"].Number, bench["zero_thrust_advance_ratio"].Number));
 
-    private static PropellerCurve Table(RunJsonElement rows) => Create<PropellerCurve>(rows, () => new PropellerTable([.. rows.Items.Select(row => row.Items is [var ratio, var thrust, var power]
+    private static PropellerCurve Table(RunJsonElement rows) =>
+        Create<PropellerCurve>(rows, () => new PropellerTable([.. rows.Items.Select(row => row.Items is [var ratio, var thrust, var power]
         ? new PropellerRow(ratio.Number, thrust.Number, power.Number)
         : throw new InvalidRunFileException(row.Path, "three numbers are wanted"))]));
 
@@ -45,12 +48,14 @@ internal static class MachineJsonReader
     {
         var rows = engine["crank_torque"];
         return new Engine(
-            Create(rows, () => new LinearTable([.. rows.Items.Select(row => row["speed"].Quantity("rpm"))], [.. rows.Items.Select(row => row["torque"].Quantity("N·m"))])),
+            Create(rows, () => new LinearTable([.. rows.Items.Select(row => row["speed"].Quantity("rpm"))],
+                [.. rows.Items.Select(row => row["torque"].Quantity("N·m"))])),
             engine["reduction"].Number,
             engine["efficiency"].Number);
     }
 
-    private static FramePoint Point(RunJsonElement point) => new(point["forward"].Quantity("m"), point["right"].Quantity("m"), point["up"].Quantity("m"));
+    private static FramePoint Point(RunJsonElement point) =>
+        new(point["forward"].Quantity("m"), point["right"].Quantity("m"), point["up"].Quantity("m"));
 
     /// <summary>What the model refuses to be made of such figures is damage of the file.</summary>
     private static T Create<T>(RunJsonElement part, Func<T> make)

@@ -3,7 +3,8 @@ using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Compare;
 
-/// <summary>A part of a run.json that knows where it stands, so that what is wrong with it can be told. Every text is made fit for screens and files.</summary>
+/// <summary>A part of a run.json that knows where it stands, so that what is wrong with it can be told. Every text is made fit for screens
+/// and files.</summary>
 /// <param name="Element">The part.</param>
 /// <param name="Path">From the top: "study > machine > propeller".</param>
 internal sealed record RunJsonElement(JsonElement Element, string Path)
@@ -14,35 +15,43 @@ internal sealed record RunJsonElement(JsonElement Element, string Path)
         ? new RunJsonElement(part, Path.Length > 0 ? $"{Path} > {name}" : name)
         : throw new InvalidRunFileException(Path, $"{name} is missing");
 
-    public bool Has(string name) => Element.ValueKind == JsonValueKind.Object && Element.TryGetProperty(name, out var part) && part.ValueKind != JsonValueKind.Null;
+    public bool Has(string name) => Element.ValueKind == JsonValueKind.Object && Element.TryGetProperty(name, out var part)
+        && part.ValueKind != JsonValueKind.Null;
 
-    public string Text => Element.ValueKind == JsonValueKind.String ? SingleLine(Element.GetString()!) : throw new InvalidRunFileException(Path, "a text is wanted");
+    public string Text => Element.ValueKind == JsonValueKind.String ? SingleLine(Element.GetString()!)
+        : throw new InvalidRunFileException(Path, "a text is wanted");
 
     /// <summary>A finite number.</summary>
-    public double Number => NumberOrNaN is var number && double.IsFinite(number) ? number : throw new InvalidRunFileException(Path, "a number is wanted");
+    public double Number => NumberOrNaN is var number && double.IsFinite(number) ? number
+        : throw new InvalidRunFileException(Path, "a number is wanted");
 
     /// <summary>A number, or NaN where the file says null.</summary>
     public double NumberOrNaN => Element.ValueKind == JsonValueKind.Null ? double.NaN
         : Element.ValueKind == JsonValueKind.Number && Element.TryGetDouble(out var number) && double.IsFinite(number) ? number
         : throw new InvalidRunFileException(Path, "a number is wanted");
 
-    public bool Boolean => Element.ValueKind is JsonValueKind.True or JsonValueKind.False ? Element.GetBoolean() : throw new InvalidRunFileException(Path, "true or false is wanted");
+    public bool Boolean => Element.ValueKind is JsonValueKind.True or JsonValueKind.False ? Element.GetBoolean()
+        : throw new InvalidRunFileException(Path, "true or false is wanted");
 
     /// <summary>The value of {value, unit}, in the unit that run.json writes there.</summary>
     /// <param name="unit">Another is damage: a figure must never be taken for what it is not.</param>
-    public double Quantity(string unit) => this["unit"].Text == unit ? this["value"].Number : throw new InvalidRunFileException(Path, $"the unit {unit} is wanted");
+    public double Quantity(string unit) => this["unit"].Text == unit ? this["value"].Number
+        : throw new InvalidRunFileException(Path, $"the unit {unit} is wanted");
 
     public IReadOnlyList<RunJsonElement> Items => Element.ValueKind == JsonValueKind.Array
         ? [.. Element.EnumerateArray().Select((item, i) => new RunJsonElement(item, $"{Path} > item {i + 1}"))]
         : throw new InvalidRunFileException(Path, "a list is wanted");
 
     public IReadOnlyList<(string Name, RunJsonElement Part)> Properties => Element.ValueKind == JsonValueKind.Object
-        ? [.. Element.EnumerateObject().Select(member => (SingleLine(member.Name), new RunJsonElement(member.Value, $"{Path} > {SingleLine(member.Name)}")))]
+        ? [.. Element.EnumerateObject().Select(member => (SingleLine(member.Name),
+            new RunJsonElement(member.Value, $"{Path} > {SingleLine(member.Name)}")))]
         : throw new InvalidRunFileException(Path, "names with values are wanted");
 
     /// <summary>In one line, without control characters, of a bearable length.</summary>
     public static string SingleLine(string text) => TextTruncation.Truncate(text.Replace('\t', ' '), MaxTextLength);
 }
 
-/// <summary>Something in a run.json is not as a run writes it. Never leaves the reading of the file: it becomes a sentence for the user.</summary>
-internal sealed class InvalidRunFileException(string where, string what) : Exception($"at {(where.Length > 0 ? where : "its beginning")}: {what}");
+/// <summary>Something in a run.json is not as a run writes it. Never leaves the reading of the file: it becomes a sentence for the
+/// user.</summary>
+internal sealed class InvalidRunFileException(string where, string what)
+    : Exception($"at {(where.Length > 0 ? where : "its beginning")}: {what}");

@@ -75,7 +75,8 @@ internal sealed class RunJsonReader : IDisposable
     {
         var path = Path.Combine(Run.Folder, RunFolder.RunJsonName);
         error = Run.FrontCount == 0 ? $"{Run.Folder}: this run found no design that keeps every limit, so there is none to compare."
-            : position < 1 || position > Run.FrontCount ? $"{Run.Folder}: this run has {NumberFormat.Count(Run.FrontCount)} ranked designs, numbered from 1; there is no design {position}."
+            : position < 1 || position > Run.FrontCount
+                ? $"{Run.Folder}: this run has {NumberFormat.Count(Run.FrontCount)} ranked designs, numbered from 1; there is no design {position}."
             : "";
         if (error.Length > 0)
             return null;
@@ -113,7 +114,8 @@ internal sealed class RunJsonReader : IDisposable
         if (!root.Has("tool") || root["tool"].Text != "FrameOpt")
             return $"{path} was not written by FrameOpt.";
         var other = root["version"].Text;
-        return other == version ? "" : $"{path} was written by FrameOpt {other}, and this is {version}: their figures may differ by the program alone. Run the study again with this version.";
+        return other == version ? ""
+            : $"{path} was written by FrameOpt {other}, and this is {version}: their figures may differ by the program alone. Run the study again with this version.";
     }
 
     private static ComparedRun Read(RunJsonElement root, string folder, int designs)
@@ -141,7 +143,8 @@ internal sealed class RunJsonReader : IDisposable
         double Value(string name, bool isNeeded = true)
         {
             var index = columns.Index().Where(column => column.Item == name).Select(column => column.Index).DefaultIfEmpty(-1).First();
-            return index >= 0 && index < row.Count ? isNeeded ? row[index].Number : row[index].NumberOrNaN : throw new InvalidRunFileException(front.Path, $"{name} is missing");
+            return index >= 0 && index < row.Count ? isNeeded ? row[index].Number : row[index].NumberOrNaN
+                : throw new InvalidRunFileException(front.Path, $"{name} is missing");
         }
 
         var geometry = FactorsJsonReader.Geometry(Run.Machine, Run.Factors, factor => Value(factor.Name));
@@ -151,7 +154,9 @@ internal sealed class RunJsonReader : IDisposable
             position,
             (int)Value("rank"),
             geometry,
-            [.. phases.Select(phase => new ComparedPhase(phase, Value($"residual[{phase}]"), Value($"lean[{phase}]"), Value($"effort[{phase}]")))],
-            [.. ResponseCatalogue.OfMissions.Select(response => Value(columns.Contains(response.Name) ? response.Name : $"|{response.Name}|", isNeeded: false))]);
+            [.. phases.Select(phase => new ComparedPhase(phase, Value($"residual[{phase}]"), Value($"lean[{phase}]"),
+                Value($"effort[{phase}]")))],
+            [.. ResponseCatalogue.OfMissions.Select(response => Value(columns.Contains(response.Name) ? response.Name
+                : $"|{response.Name}|", isNeeded: false))]);
     }
 }

@@ -31,7 +31,8 @@ public static class StudyDifferences
         ? new StudyDifference(group, path, ExactText(from!), ExactText(to!))
         : new StudyDifference(group, path, from?.Text, to?.Text);
 
-    private static string ExactText(StudyNode node) => $"{node.Text}, exactly {string.Join(' ', node.Exact.Split((char[])['\n', '\t', ' ', '\r'], StringSplitOptions.RemoveEmptyEntries))}";
+    private static string ExactText(StudyNode node) =>
+        $"{node.Text}, exactly {string.Join(' ', node.Exact.Split((char[])['\n', '\t', ' ', '\r'], StringSplitOptions.RemoveEmptyEntries))}";
 }
 
 /// <summary>One thing in which two studies differ.</summary>

@@ -31,11 +31,13 @@ internal static class StudyTree
     private static StudyNode Node(string key, RunJsonElement part, string unit)
     {
         var isPolar = part.Path.Contains("> polar >", StringComparison.Ordinal);
-        var name = unnamedKeys.Contains(key) ? "" : !isPolar && displayNames.TryGetValue(key, out var other) ? other : RunJsonElement.SingleLine(key).Replace('_', ' ');
+        var name = unnamedKeys.Contains(key) ? "" : !isPolar && displayNames.TryGetValue(key, out var other) ? other
+            : RunJsonElement.SingleLine(key).Replace('_', ' ');
         return part.Element.ValueKind switch
         {
             JsonValueKind.Object when part.Has("value") || part.Has("levels") => Value(name, key, part, unit),
-            JsonValueKind.Object => Group(name, part.Properties.Where(member => !IsLabel(part, member.Name)).Select(member => Node(member.Name, member.Part, UnitOf(part)))),
+            JsonValueKind.Object => Group(name, part.Properties.Where(member => !IsLabel(part, member.Name))
+                .Select(member => Node(member.Name, member.Part, UnitOf(part)))),
             JsonValueKind.Array when part.Items.All(item => item.Has("name") || item.Has("response")) => Group(name, Named(part.Items)),
             JsonValueKind.Array => Table(name, part.Items.Select((row, i) => Row($"row {i + 1}", row))),
             _ => Value(name, key, part, unit),
@@ -72,7 +74,8 @@ internal static class StudyTree
     private static StudyNode With(string name, StudyNodeKind kind, IReadOnlyList<StudyNode> parts) => new(
         name,
         kind,
-        parts.Count == 0 ? "none" : string.Join(kind == StudyNodeKind.Table ? "; " : ", ", parts.Select(part => $"{part.Name} {part.Text}".Trim())),
+        parts.Count == 0 ? "none" : string.Join(kind == StudyNodeKind.Table ? "; " : ", ",
+            parts.Select(part => $"{part.Name} {part.Text}".Trim())),
         string.Join('\n', parts.Select(part => $"{part.Name}\t{part.Exact}")),
         parts);
 }

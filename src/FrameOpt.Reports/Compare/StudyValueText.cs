@@ -35,7 +35,8 @@ internal static class StudyValueText
     {
         JsonValueKind.Object when part.Has("levels") => Levels(part),
         JsonValueKind.Object => Number(key, part["value"].Number, part.Has("unit") ? part["unit"].Text : ""),
-        JsonValueKind.Number => key == "fraction" ? $"fraction {Plain(part.Number)}" : Number(key, part.Number, key is "at_least" or "at_most" or "resolution" ? unit : ""),
+        JsonValueKind.Number => key == "fraction" ? $"fraction {Plain(part.Number)}"
+            : Number(key, part.Number, key is "at_least" or "at_most" or "resolution" ? unit : ""),
         JsonValueKind.String => part.Text.Length > 0 ? part.Text : "none",
         JsonValueKind.True => "yes",
         JsonValueKind.False => "no",
@@ -51,7 +52,8 @@ internal static class StudyValueText
             _ => (value, unit),
         };
         var side = sideText.TryGetValue(key, out var words) && value != 0 ? value > 0 ? words.Plus : words.Minus : "";
-        return string.Join(' ', ((string[])[Plain(side.Length > 0 ? Math.Abs(shown) : shown), symbol, side]).Where(word => word.Length > 0));
+        return string.Join(' ', ((string[])[Plain(side.Length > 0 ? Math.Abs(shown) : shown), symbol, side])
+            .Where(word => word.Length > 0));
     }
 
     private static string Levels(RunJsonElement factor)
@@ -62,7 +64,8 @@ internal static class StudyValueText
         {
             0 => "none",
             1 => $"fixed at {At(0)}",
-            var count when !factor["any_value_between"].Boolean => $"{count.ToString("N0", CultureInfo.InvariantCulture)} levels from {At(0)} to {At(count - 1)}",
+            var count when !factor["any_value_between"].Boolean =>
+                $"{count.ToString("N0", CultureInfo.InvariantCulture)} levels from {At(0)} to {At(count - 1)}",
             var count => $"any value from {At(0)} to {At(count - 1)}",
         };
     }

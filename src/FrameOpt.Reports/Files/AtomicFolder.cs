@@ -23,8 +23,10 @@ public static class AtomicFolder
 
     /// <summary>Fills a temporary sibling of the target, then gives it the target's name.</summary>
     /// <param name="target">Must not exist, unless it is to be replaced.</param>
-    /// <param name="replace">True to put the new folder in the old one's place; the old one is deleted only when the new one stands.</param>
-    /// <param name="write">Writes into the folder it is given. When it throws, the target is as it was and nothing is left beside it.</param>
+    /// <param name="replace">True to put the new folder in the old one's place; the old one is deleted only when the new one
+    /// stands.</param>
+    /// <param name="write">Writes into the folder it is given. When it throws, the target is as it was and nothing is left beside
+    /// it.</param>
     /// <exception cref="IOException">The target exists and is not to be replaced, or the disk refuses.</exception>
     public static void Write(string target, bool replace, Action<string> write)
     {

@@ -8,7 +8,8 @@ namespace FrameOpt.Reports.Files;
 /// <summary>designs.csv: the whole front, for any program.</summary>
 public static class DesignTable
 {
-    /// <summary>Writes one row for each design, UTF-8, units in the header, plain decimal numbers, nothing where there is no number.</summary>
+    /// <summary>Writes one row for each design, UTF-8, units in the header, plain decimal numbers, nothing where there is no
+    /// number.</summary>
     /// <param name="report">The run.</param>
     /// <param name="stream">Left open.</param>
     public static void Write(RunReport report, Stream stream)

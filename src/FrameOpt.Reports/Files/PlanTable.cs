@@ -20,7 +20,8 @@ public static class PlanTable
         foreach (var factor in plan.Factors)
             csv.WriteField($"{factor.Name} [{factor.Unit.Symbol}]");
         foreach (var surface in answer.Surfaces)
-            csv.WriteField(TextSanitizer.ForCsv(surface.Response.Unit.Length > 0 ? $"{surface.Response.Name} [{surface.Response.Unit}]" : surface.Response.Name));
+            csv.WriteField(TextSanitizer.ForCsv(surface.Response.Unit.Length > 0 ? $"{surface.Response.Name} [{surface.Response.Unit}]"
+                : surface.Response.Name));
         csv.EndRecord();
         for (var i = 0; i < plan.Plan.Runs.Count; i++)
         {

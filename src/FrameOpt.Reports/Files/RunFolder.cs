@@ -13,7 +13,8 @@ public static class RunFolder
     /// <summary>The file by which a folder of results is known.</summary>
     public const string RunJsonName = "run.json";
 
-    /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain letters.</summary>
+    /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain
+    /// letters.</summary>
     /// <param name="studyPath">Of the study file.</param>
     /// <param name="studyHash">Hexadecimal, 8 characters or more.</param>
     /// <param name="utc">When the run started.</param>
@@ -23,10 +24,12 @@ public static class RunFolder
         var beside = Path.GetDirectoryName(Path.GetFullPath(studyPath))!;
         var name = string.Concat(variant.Take(40).Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
         return Path.Combine(
-            beside, "results", $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}{(name.Length > 0 ? "-" : "")}{name}");
+            beside, "results",
+                $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}{(name.Length > 0 ? "-" : "")}{name}");
     }
 
-    /// <summary>The path, or where something stands there the first of path-2, path-3 ... where nothing does: two runs may begin in one second.</summary>
+    /// <summary>The path, or where something stands there the first of path-2, path-3 ... where nothing does: two runs may begin in one
+    /// second.</summary>
     /// <param name="path">Where results would go by themselves.</param>
     public static string FirstFreePath(string path)
     {
@@ -41,13 +44,16 @@ public static class RunFolder
     /// <param name="replace">True when an older result there may be lost.</param>
     public static string? WriteObstacle(string path, bool replace) => AtomicFolder.WriteObstacle(path, replace, RunJsonName);
 
-    /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a plan.</summary>
+    /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a
+    /// plan.</summary>
     /// <param name="report">The run.</param>
     /// <param name="timings">Of the run.</param>
     /// <param name="path">The folder; made with its parents.</param>
     /// <param name="replace">True to put the new results in the place of older ones.</param>
-    /// <param name="evaluations">A closed file written by <see cref="EvaluationTable"/> on the same disk, to move in as evaluations.csv; or null.</param>
-    /// <exception cref="IOException"><see cref="WriteObstacle"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
+    /// <param name="evaluations">A closed file written by <see cref="EvaluationTable"/> on the same disk, to move in as evaluations.csv; or
+    /// null.</param>
+    /// <exception cref="IOException"><see cref="WriteObstacle"/> has a reason, or the disk refuses; what stood there before stands there
+    /// still.</exception>
     public static void Write(RunReport report, RunTimings timings, string path, bool replace, string? evaluations = null)
     {
         if (WriteObstacle(path, replace) is { } reason)

@@ -34,7 +34,8 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
                 .. terms.SelectMany((row, t) => (XElement[])
                 [
                     Svg.Text("name", 8, 32 + 29 * t, "start", TextTruncation.Truncate(row.Term.NamedWith(names), 52)),
-                    Svg.Rectangle(row.Term.Powers.Count(power => power > 0) > 1 ? "bar-2" : "bar-1", 8, 36 + 29 * t, Math.Max(0.8, X(row.Share!.Value) - 8), 10),
+                    Svg.Rectangle(row.Term.Powers.Count(power => power > 0) > 1 ? "bar-2" : "bar-1", 8, 36 + 29 * t,
+                        Math.Max(0.8, X(row.Share!.Value) - 8), 10),
                     Svg.Text("tick", X(row.Share.Value) + 5, 45 + 29 * t, "start", FormattableString.Invariant($"{row.Share:0.0} %")),
                 ]),
             ]);
@@ -43,7 +44,8 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
     /// <summary>A line for each factor that moves alone, the others at their middle.</summary>
     public XElement MainEffects()
     {
-        var curves = Plan.Factors.Select((factor, f) => (Name: PlanLabels.Name(factor), Points: Points(coded => Predict((f, coded))))).ToList();
+        var curves = Plan.Factors.Select((factor, f) => (Name: PlanLabels.Name(factor), Points: Points(coded => Predict((f, coded)))))
+            .ToList();
         var axis = new PlotAxis("coded value: -1 low end, +1 high end of the factor", "", -1, 1, 0.5);
         return CurveFamily($"{Id}-mains", $"{Title} as one factor moves, the others at their middle", axis, curves);
     }
@@ -58,20 +60,26 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
         var curves = ((double[])[-1, 0, 1]).Select(level => (
             Name: $"{PlanLabels.Name(across)} {PlainNumber.Text(PlanLabels.Natural(Plan, grid.ColumnFactor, level))} {across.Unit.Symbol}",
             Points: Points(coded => Predict((grid.RowFactor, coded), (grid.ColumnFactor, level))))).ToList();
-        var axis = new PlotAxis($"{PlanLabels.Name(down)}, coded: -1 is {Natural(grid.RowFactor, -1)}, +1 is {Natural(grid.RowFactor, 1)}", "", -1, 1, 0.5);
-        return CurveFamily($"{Id}-pair", $"{Title} over {PlanLabels.Name(down)} at three values of {PlanLabels.Name(across)}", axis, curves);
+        var axis = new PlotAxis($"{PlanLabels.Name(down)}, coded: -1 is {Natural(grid.RowFactor, -1)}, +1 is {Natural(grid.RowFactor, 1)}",
+            "", -1, 1, 0.5);
+        return CurveFamily($"{Id}-pair", $"{Title} over {PlanLabels.Name(down)} at three values of {PlanLabels.Name(across)}", axis,
+            curves);
     }
 
-    private XElement CurveFamily(string id, string title, PlotAxis across, IReadOnlyList<(string Name, IReadOnlyList<(double X, double Y)> Points)> curves)
+    private XElement CurveFamily(string id, string title, PlotAxis across,
+        IReadOnlyList<(string Name, IReadOnlyList<(double X, double Y)> Points)> curves)
     {
         var unit = Response.Unit;
         var key = 14.0 * curves.Count + 4;
         var plot = new Plot(across, PlotAxis.Spanning(Title, curves.SelectMany(curve => curve.Points).Select(point => point.Y)), Height);
         return Svg.Picture(id, Plot.Width, Height + key, title,
-            string.Join(" ", curves.Select(curve => $"{curve.Name}: {PlanSections.FourDigits(curve.Points[0].Y, unit)} at the low end, {PlanSections.FourDigits(curve.Points[curve.Points.Count / 2].Y, unit)} in the middle, {PlanSections.FourDigits(curve.Points[^1].Y, unit)} at the high end.")),
+            string.Join(" ",
+                curves.Select(
+                    curve => $"{curve.Name}: {PlanSections.FourDigits(curve.Points[0].Y, unit)} at the low end, {PlanSections.FourDigits(curve.Points[curve.Points.Count / 2].Y, unit)} in the middle, {PlanSections.FourDigits(curve.Points[^1].Y, unit)} at the high end.")),
             [
                 .. plot.Frame(),
-                .. curves.Select((curve, c) => Svg.Curve(lines[c % lines.Length], curve.Points.Select(point => (plot.X(point.X), plot.Y(point.Y))))),
+                .. curves.Select((curve, c) => Svg.Curve(lines[c % lines.Length],
+                    curve.Points.Select(point => (plot.X(point.X), plot.Y(point.Y))))),
                 .. curves.SelectMany((curve, c) => (XElement[])
                 [
                     Svg.Line(lines[c % lines.Length], 8, Height + 6 + 14 * c, 44, Height + 6 + 14 * c),
@@ -91,5 +99,6 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
         return Fit.Predict(coded);
     }
 
-    private string Natural(int factor, double coded) => $"{PlainNumber.Text(PlanLabels.Natural(Plan, factor, coded))} {Plan.Factors[factor].Unit.Symbol}";
+    private string Natural(int factor, double coded) =>
+        $"{PlainNumber.Text(PlanLabels.Natural(Plan, factor, coded))} {Plan.Factors[factor].Unit.Symbol}";
 }

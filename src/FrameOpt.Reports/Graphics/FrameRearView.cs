@@ -12,7 +12,8 @@ internal static class FrameRearView
     private const double Head = 34;
     private const double Foot = 40;
 
-    public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale) => Of("frame-front", study.Machine, study.Factors, geometry, scale);
+    public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale) =>
+        Of("frame-front", study.Machine, study.Factors, geometry, scale);
 
     /// <summary>The picture of one of several frames on a page.</summary>
     public static XElement Of(string id, Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale)
@@ -36,7 +37,8 @@ internal static class FrameRearView
 
     private static IEnumerable<XElement> Propeller(Propeller propeller, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
     {
-        var (x, middle, radius) = (scale.X(geometry.HubRightMetres), y(geometry.HubUpMetres), propeller.DiameterMetres / 2 * scale.UnitsPerMetre);
+        var (x, middle, radius) = (scale.X(geometry.HubRightMetres), y(geometry.HubUpMetres),
+            propeller.DiameterMetres / 2 * scale.UnitsPerMetre);
         yield return Svg.Circle("disc", x, middle, radius);
         yield return PlotMarker.At("hub", PlotMarker.Cross, x, middle);
         yield return Svg.Text("small", x + 8, middle + 13, "start", "hub");
@@ -44,7 +46,8 @@ internal static class FrameRearView
         var side = propeller.Rotation == Rotation.Clockwise ? 1 : -1;
         var (reach, rise, inner) = (Math.Sin(Math.PI / 6), Math.Cos(Math.PI / 6), radius - 9);
         string Point(double right, double up) => $"{Svg.Number(x + right)} {Svg.Number(middle - up)}";
-        yield return Svg.Path("turn", $"M{Point(-side * inner * reach, inner * rise)}A{Svg.Number(inner)} {Svg.Number(inner)} 0 0 {(side > 0 ? 1 : 0)} {Point(side * inner * reach, inner * rise)}");
+        yield return Svg.Path(
+            "turn", $"M{Point(-side * inner * reach, inner * rise)}A{Svg.Number(inner)} {Svg.Number(inner)} 0 0 {(side > 0 ? 1 : 0)} {Point(side * inner * reach, inner * rise)}");
         yield return new XElement(
             "path",
             new XAttribute("class", "turn-head"),
@@ -70,7 +73,8 @@ internal static class FrameRearView
         yield return Svg.Text("small", scale.X(centre.RightMetres) - 11, y(centre.UpMetres) + 14, "end", "centre of gravity");
     }
 
-    private static IEnumerable<XElement> HangLine(IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
+    private static IEnumerable<XElement> HangLine(
+        IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
     {
         var spacing = factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
         var height = factors.First(factor => factor.Input == GeometryInput.SuspensionHeight).Unit;
@@ -83,8 +87,10 @@ internal static class FrameRearView
             Svg.Line("riser", xLeft, line, xLeft, line - 56),
             Svg.Line("riser", xRight, line, xRight, line - 56),
             Svg.Line("hang", xLeft, line, xRight, line),
-            .. DimensionLine.Across(Math.Min(xLeft, scale.X(0)), Math.Max(xLeft, scale.X(0)), line - 24, spacing.Text(Math.Abs(left)), true),
-            .. DimensionLine.Across(Math.Min(xRight, scale.X(0)), Math.Max(xRight, scale.X(0)), line - 24, spacing.Text(Math.Abs(right)), false),
+            .. DimensionLine.Across(Math.Min(xLeft, scale.X(0)), Math.Max(xLeft, scale.X(0)), line - 24, spacing.Text(Math.Abs(left)),
+                true),
+            .. DimensionLine.Across(Math.Min(xRight, scale.X(0)), Math.Max(xRight, scale.X(0)), line - 24, spacing.Text(Math.Abs(right)),
+                false),
             .. DimensionLine.Across(xLeft, xRight, line - 48, spacing.Text(geometry.SpacingMetres), false),
             Svg.Line("extension", xRight, line, dimensionX + 6, line),
             Svg.Line("extension", scale.X(0) - 14, y(0), dimensionX + 6, y(0)),
@@ -97,5 +103,6 @@ internal static class FrameRearView
     }
 
     private static string AltText(Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry) =>
-        DrillingSection.Of(machine, factors, geometry).Lines[0] + $" The propeller turns {StudyText.RotationText(machine.Propeller.Rotation)}.";
+        DrillingSection.Of(machine, factors, geometry).Lines[0]
+            + $" The propeller turns {StudyText.RotationText(machine.Propeller.Rotation)}.";
 }

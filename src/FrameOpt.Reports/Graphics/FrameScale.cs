@@ -25,7 +25,8 @@ internal sealed record FrameScale(double UnitsPerMetre, double TopMetres, double
         // Above the hang line stand two dimension lines.
         var highest = geometries.Max(g => Math.Max(g.HubUpMetres + radius, g.HeightMetres + 60 / perMetre));
         var lowest = Math.Min(geometries.Min(g => g.HubUpMetres - radius), Math.Min(0, centre.UpMetres));
-        var forward = Math.Max(geometries.Max(g => Math.Max(g.HangLineForwardMetres, g.HubForwardMetres)), Math.Max(0, centre.ForwardMetres));
+        var forward = Math.Max(geometries.Max(g => Math.Max(g.HangLineForwardMetres, g.HubForwardMetres)),
+            Math.Max(0, centre.ForwardMetres));
         var back = Math.Min(geometries.Min(g => Math.Min(g.HangLineForwardMetres, g.HubForwardMetres)), Math.Min(0, centre.ForwardMetres));
         return new FrameScale(perMetre, highest, lowest, forward, back);
     }

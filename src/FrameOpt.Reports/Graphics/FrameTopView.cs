@@ -31,7 +31,8 @@ internal static class FrameTopView
 
     private static IEnumerable<XElement> Thrust(Study study, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
     {
-        var (x, hub, radius) = (scale.X(geometry.HubRightMetres), y(geometry.HubForwardMetres), study.Machine.Propeller.DiameterMetres / 2 * scale.UnitsPerMetre);
+        var (x, hub, radius) = (scale.X(geometry.HubRightMetres), y(geometry.HubForwardMetres),
+            study.Machine.Propeller.DiameterMetres / 2 * scale.UnitsPerMetre);
         var (right, forward) = Math.SinCos(geometry.AngleRadians);
         var length = hub - 34;
         var factor = study.Factors.First(factor => factor.Input == GeometryInput.ThrustLineAngle);
@@ -41,10 +42,14 @@ internal static class FrameTopView
             "path",
             new XAttribute("class", "thrust-head"),
             new XAttribute("d", "M0-9L-4.5 2H4.5Z"),
-            new XAttribute("transform", $"translate({Svg.Number(x + length * right)} {Svg.Number(hub - length * forward)}) rotate({Svg.Number(geometry.AngleRadians * 180 / Math.PI)})"));
+            new XAttribute(
+                "transform",
+                    $"translate({Svg.Number(x + length * right)} {Svg.Number(hub - length * forward)}) rotate({Svg.Number(geometry.AngleRadians * 180 / Math.PI)})"));
         yield return PlotMarker.At("hub", PlotMarker.Cross, x, hub);
         yield return Svg.Text("small", x - radius + 6, hub + 17, "start", "propeller");
-        yield return Svg.Text("figure", FrameScale.Width - 6, 30, "end", geometry.AngleRadians == 0 ? "thrust line straight ahead" : $"thrust line {factor.Unit.Text(Math.Abs(geometry.AngleRadians))} to the {SideText.Side(geometry.AngleRadians)}");
+        yield return Svg.Text("figure", FrameScale.Width - 6, 30, "end",
+            geometry.AngleRadians == 0 ? "thrust line straight ahead"
+            : $"thrust line {factor.Unit.Text(Math.Abs(geometry.AngleRadians))} to the {SideText.Side(geometry.AngleRadians)}");
     }
 
     private static IEnumerable<XElement> Masses(Machine machine, FrameScale scale, Func<double, double> y)
@@ -60,13 +65,15 @@ internal static class FrameTopView
     private static IEnumerable<XElement> HangLine(Study study, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
     {
         var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
-        var (xLeft, xRight, line) = (scale.X(-DrillingDimensions.LeftMetres(geometry)), scale.X(DrillingDimensions.RightMetres(geometry)), y(geometry.HangLineForwardMetres));
+        var (xLeft, xRight, line) = (scale.X(-DrillingDimensions.LeftMetres(geometry)), scale.X(DrillingDimensions.RightMetres(geometry)),
+            y(geometry.HangLineForwardMetres));
         var dimensionX = Math.Max(xRight + 26, scale.X(0) + 60);
         return
         [
             Svg.Line("hang", xLeft, line, xRight, line),
             Svg.Line("extension", xRight, line, dimensionX + 6, line),
-            .. DimensionLine.Down(dimensionX, line, y(geometry.HubForwardMetres), unit.Text(Math.Abs(geometry.HangLineForwardMetres - geometry.HubForwardMetres))),
+            .. DimensionLine.Down(dimensionX, line, y(geometry.HubForwardMetres),
+                unit.Text(Math.Abs(geometry.HangLineForwardMetres - geometry.HubForwardMetres))),
             Svg.Circle("hole", xLeft, line, 4.5),
             Svg.Circle("hole", xRight, line, 4.5),
             Svg.Text("small", xLeft - 8, line - 8, "end", "hang points"),

@@ -32,7 +32,8 @@ internal sealed class FrontPlot
     /// <summary>The picture.</summary>
     /// <param name="marker">What marks the design shown.</param>
     public XElement Of(XElement marker) => Svg.Picture(
-        $"front-{pair.X + 1}-{pair.Y + 1}", Plot.Width, Height, $"The front: {Header(pair.Y)} against {Header(pair.X)}", AltText(), [.. plot.Frame(), .. Limits(), .. Points(), .. Baseline(), marker]);
+        $"front-{pair.X + 1}-{pair.Y + 1}", Plot.Width, Height, $"The front: {Header(pair.Y)} against {Header(pair.X)}", AltText(),
+            [.. plot.Frame(), .. Limits(), .. Points(), .. Baseline(), marker]);
 
     /// <summary>A ring round one design.</summary>
     public XElement Marker(DesignView view) =>
@@ -60,7 +61,8 @@ internal sealed class FrontPlot
     {
         IEnumerable<double> others = [.. Bounds(objective), .. BaselineValue(objective) is { } value ? [value] : Array.Empty<double>()];
         return PlotAxis.Spanning(
-            Header(objective), Values(objective).Concat(others.Where(other => IsNear(objective, other))), Study.Objectives[objective].Maximise ? "more is better" : "less is better");
+            Header(objective), Values(objective).Concat(others.Where(other => IsNear(objective, other))),
+                Study.Objectives[objective].Maximise ? "more is better" : "less is better");
     }
 
     private IEnumerable<double> Values(int objective) => shown.Select(i => report.Result.Front[i].Objectives[objective]);
@@ -71,7 +73,8 @@ internal sealed class FrontPlot
         .OfType<double>();
 
     private double? BaselineValue(int objective) => report.Result.Baseline is { Failure: null } baseline
-        ? Study.Objectives[objective].Magnitude ? Math.Abs(baseline[Study.Objectives[objective].Response]) : baseline[Study.Objectives[objective].Response]
+        ? Study.Objectives[objective].Magnitude ? Math.Abs(baseline[Study.Objectives[objective].Response])
+            : baseline[Study.Objectives[objective].Response]
         : null;
 
     private bool IsNear(int objective, double value)
@@ -97,7 +100,8 @@ internal sealed class FrontPlot
         }
 
         yield return Svg.Group("points", Enumerable.Range(0, shown.Count).Select(place => Svg.Circle(
-            "dot", plot.X(report.Result.Front[shown[place]].Objectives[pair.X]), plot.Y(report.Result.Front[shown[place]].Objectives[pair.Y]), 2.2)));
+            "dot", plot.X(report.Result.Front[shown[place]].Objectives[pair.X]),
+                plot.Y(report.Result.Front[shown[place]].Objectives[pair.Y]), 2.2)));
         for (var place = Math.Min(Ranked, shown.Count) - 1; place > 0; place--)
             yield return At(place, "ranked", PlotMarker.Diamond);
         var knee = shown.ToList().FindIndex(i => report.Result.Front[i].IsKnee);
@@ -116,7 +120,8 @@ internal sealed class FrontPlot
     {
         var best = report.Result.Front[shown[0]];
         string Range(int axis) => $"{Header(axis)} from {Text(axis, Values(axis).Min())} to {Text(axis, Values(axis).Max())}";
-        var baseline = BaselineValue(pair.X) is { } x && BaselineValue(pair.Y) is { } y ? $" The baseline has {Text(pair.X, x)} and {Text(pair.Y, y)}." : "";
+        var baseline = BaselineValue(pair.X) is { } x && BaselineValue(pair.Y) is { } y
+            ? $" The baseline has {Text(pair.X, x)} and {Text(pair.Y, y)}." : "";
         return $"{NumberFormat.Count(shown.Count)} designs: {Range(pair.X)}; {Range(pair.Y)}. "
             + $"The best compromise has {Text(pair.X, best.Objectives[pair.X])} and {Text(pair.Y, best.Objectives[pair.Y])}.{baseline}";
     }

@@ -60,7 +60,8 @@ internal static class PhasesBarChart
             var y = top + Heading + d * BarStep;
             yield return Svg.Rectangle(barClasses[d], Math.Min(x(0), x(residual)), y, Math.Max(0.8, Math.Abs(x(residual) - x(0))), Bar);
             yield return Svg.Text(
-                "tick", x(residual) + (residual < 0 ? -4 : 4), y + 9, residual < 0 ? "end" : "start", NumberFormat.Text(Math.Abs(residual), "N·m").Replace(" N·m", ""));
+                "tick", x(residual) + (residual < 0 ? -4 : 4), y + 9, residual < 0 ? "end" : "start",
+                    NumberFormat.Text(Math.Abs(residual), "N·m").Replace(" N·m", ""));
         }
     }
 

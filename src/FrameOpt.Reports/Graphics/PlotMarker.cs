@@ -14,5 +14,6 @@ internal static class PlotMarker
 
     /// <summary>A mark at a place.</summary>
     public static XElement At(string cssClass, string shape, double x, double y) => new(
-        "path", new XAttribute("class", cssClass), new XAttribute("d", shape), new XAttribute("transform", $"translate({Svg.Number(x)} {Svg.Number(y)})"));
+        "path", new XAttribute("class", cssClass), new XAttribute("d", shape),
+            new XAttribute("transform", $"translate({Svg.Number(x)} {Svg.Number(y)})"));
 }

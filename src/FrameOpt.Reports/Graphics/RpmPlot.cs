@@ -13,7 +13,8 @@ internal static class RpmPlot
     private const int PointStride = 12;
 
     /// <summary>The phases that the picture marks, in the order of their numbers.</summary>
-    public static IReadOnlyList<PhaseResult> Marked(DesignEvaluation design) => [.. design.Phases.Where(phase => phase.Phase.Power is not PhasePower.EngineOff)];
+    public static IReadOnlyList<PhaseResult> Marked(DesignEvaluation design) =>
+        [.. design.Phases.Where(phase => phase.Phase.Power is not PhasePower.EngineOff)];
 
     /// <summary>The plot with room for every design that may be shown.</summary>
     public static Plot Plot(IReadOnlyList<DesignView> views)
@@ -21,10 +22,12 @@ internal static class RpmPlot
         var marked = views.SelectMany(view => Marked(view.Evaluation)).ToList();
         var points = views.SelectMany(view => view.Curve).ToList();
         return new Plot(
-            PlotAxis.Spanning("propeller speed [rpm]", points.Select(point => point.Rpm).Concat(marked.Select(phase => phase[PhaseQuantity.Rpm]))),
+            PlotAxis.Spanning("propeller speed [rpm]", points.Select(point => point.Rpm)
+                .Concat(marked.Select(phase => phase[PhaseQuantity.Rpm]))),
             PlotAxis.Spanning(
                 "torque [N·m]",
-                [.. points.SelectMany(point => (double[])[point.ResidualNewtonMetres, point.TorqueNewtonMetres]), .. marked.Select(phase => phase[PhaseQuantity.Residual]), 0],
+                [.. points.SelectMany(point => (double[])[point.ResidualNewtonMetres, point.TorqueNewtonMetres]),
+                    .. marked.Select(phase => phase[PhaseQuantity.Residual]), 0],
                 "residual: above 0 steers right, below 0 left",
                 6),
             Height);
@@ -42,15 +45,18 @@ internal static class RpmPlot
             plot.HorizontalLine("zero", 0),
             Svg.Curve("line-2", curve.Select(point => (plot.X(point.Rpm), plot.Y(point.TorqueNewtonMetres)))),
             Svg.Curve("line-1", curve.Select(point => (plot.X(point.Rpm), plot.Y(point.ResidualNewtonMetres)))),
-            .. marked.Select(phase => PlotMarker.At("ranked", PlotMarker.Diamond, plot.X(phase[PhaseQuantity.Rpm]), plot.Y(phase[PhaseQuantity.Residual]))),
+            .. marked.Select(phase => PlotMarker.At("ranked", PlotMarker.Diamond, plot.X(phase[PhaseQuantity.Rpm]),
+                plot.Y(phase[PhaseQuantity.Residual]))),
             .. marked.Select((phase, p) => Svg.Text(
-                "name", plot.X(phase[PhaseQuantity.Rpm]), plot.Y(phase[PhaseQuantity.Residual]) + (p % 2 == 0 ? -8 : 17), "middle", FormattableString.Invariant($"{p + 1}"))),
+                "name", plot.X(phase[PhaseQuantity.Rpm]), plot.Y(phase[PhaseQuantity.Residual]) + (p % 2 == 0 ? -8 : 17), "middle",
+                    FormattableString.Invariant($"{p + 1}"))),
         ]);
     }
 
     private static string AltText(DesignView view, IReadOnlyList<PhaseResult> marked)
     {
-        var bands = string.Join(" and ", view.Result.Bands.Select(band => FormattableString.Invariant($"{band.FromRpm:0} to {band.ToRpm:0} rpm")));
+        var bands = string.Join(" and ", view.Result.Bands.Select(band =>
+            FormattableString.Invariant($"{band.FromRpm:0} to {band.ToRpm:0} rpm")));
         var balanced = bands.Length == 0 ? "no speed is balanced" : $"balanced from {bands}";
         return $"At one airspeed the propeller torque grows with speed, and so does the pull of the residual torque to one side; {balanced}. "
             + $"{string.Join("; ", marked.Select((phase, p) => $"{p + 1} {phase.Phase.Name} at {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideText.Moment(phase[PhaseQuantity.Residual])}"))}.";

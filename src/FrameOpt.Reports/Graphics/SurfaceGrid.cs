@@ -26,6 +26,7 @@ internal sealed record SurfaceGrid(int RowFactor, int ColumnFactor, IReadOnlyLis
             return fit.Predict(coded);
         }
 
-        return new SurfaceGrid(byShare[0], byShare[1], [.. Levels.Select(down => (IReadOnlyList<double>)[.. Levels.Select(across => At(down, across))])]);
+        return new SurfaceGrid(byShare[0], byShare[1], [.. Levels.Select(
+            down => (IReadOnlyList<double>)[.. Levels.Select(across => At(down, across))])]);
     }
 }

@@ -16,7 +16,8 @@ internal static class Svg
     /// <param name="title">A few words.</param>
     /// <param name="description">What it shows, in figures.</param>
     /// <param name="content">Drawn in order.</param>
-    public static XElement Picture(string id, double width, double height, string title, string description, IEnumerable<XElement> content) => new(
+    public static XElement Picture(string id, double width, double height, string title, string description,
+        IEnumerable<XElement> content) => new(
         "svg",
         new XAttribute("id", id),
         new XAttribute("viewBox", $"0 0 {Number(width)} {Number(height)}"),
@@ -47,7 +48,8 @@ internal static class Svg
         new XAttribute("height", Number(Math.Max(0, height))));
 
     public static XElement Circle(string cssClass, double x, double y, double radius) => new(
-        "circle", new XAttribute("class", cssClass), new XAttribute("cx", Number(x)), new XAttribute("cy", Number(y)), new XAttribute("r", Number(radius)));
+        "circle", new XAttribute("class", cssClass), new XAttribute("cx", Number(x)), new XAttribute("cy", Number(y)),
+            new XAttribute("r", Number(radius)));
 
     public static XElement Path(string cssClass, string path) => new("path", new XAttribute("class", cssClass), new XAttribute("d", path));
 
@@ -73,7 +75,8 @@ internal static class Svg
     /// <param name="anchor">start, middle or end.</param>
     /// <param name="text">One line.</param>
     public static XElement Text(string cssClass, double x, double y, string anchor, string text) => new(
-        "text", new XAttribute("class", cssClass), new XAttribute("x", Number(x)), new XAttribute("y", Number(y)), new XAttribute("text-anchor", anchor), text);
+        "text", new XAttribute("class", cssClass), new XAttribute("x", Number(x)), new XAttribute("y", Number(y)),
+            new XAttribute("text-anchor", anchor), text);
 
     /// <summary>About how wide a text of the usual size is.</summary>
     public static double Width(string text) => 5.7 * text.Length;

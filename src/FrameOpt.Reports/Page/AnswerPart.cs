@@ -12,20 +12,24 @@ internal static class AnswerPart
         ? Html.Section(
             "answer",
             "The answer",
-            [Headline(content.Answer.Headline, true), Danger(), .. NearestMissSection.Of(content.Result).SelectMany(section => (XElement[])[Html.Heading(section.Title), Html.SectionBody(section)])])
+            [Headline(content.Answer.Headline, true), Danger(),
+                .. NearestMissSection.Of(content.Result)
+                .SelectMany(section => (XElement[])[Html.Heading(section.Title), Html.SectionBody(section)])])
         : Html.Section(
             "answer",
             "The answer",
             binder.Bind(view => HeadlineOf(content, view)),
             Danger(),
-            content.IsFeasible ? Html.Heading(DrillingSection.Of(content.Study, content.Result.Chosen!.Geometry).Title) : Html.Heading("The nearest miss, seen from behind: not to be drilled"),
+            content.IsFeasible ? Html.Heading(DrillingSection.Of(content.Study, content.Result.Chosen!.Geometry).Title)
+                : Html.Heading("The nearest miss, seen from behind: not to be drilled"),
             binder.Bind(view => Drilling(content, view)));
 
     private static XElement Danger() => Html.Paragraph("danger", Cautions.FirstPage[0]);
 
     private static XElement Headline(string text, bool isWarning) => Html.Paragraph(isWarning ? "headline warning" : "headline", text);
 
-    private static XElement HeadlineOf(PageContent content, DesignView view) => view.Best is null || ReferenceEquals(view.Evaluation, view.Best)
+    private static XElement HeadlineOf(PageContent content, DesignView view) =>
+        view.Best is null || ReferenceEquals(view.Evaluation, view.Best)
         ? Headline(content.Answer.Headline, content.Answer.IsWarning)
         : Headline(AnswerHeadline.ForOtherDesign(view.Result.Study, view.FrontDesign!.Rank, view.Evaluation), true);
 
@@ -37,7 +41,8 @@ internal static class AnswerPart
             Html.Figure(FrameRearView.Of(content.Study, view.Evaluation.Geometry, scale)),
             Html.Block(
                 "words",
-                [.. content.IsFeasible ? DrillingSection.Of(content.Study, view.Evaluation.Geometry).Lines.Select(Html.Paragraph) : [Html.Paragraph(GeometryText.Of(content.Study, view.Evaluation.Geometry) + ".")]]),
+                [.. content.IsFeasible ? DrillingSection.Of(content.Study, view.Evaluation.Geometry).Lines.Select(Html.Paragraph)
+                    : [Html.Paragraph(GeometryText.Of(content.Study, view.Evaluation.Geometry) + ".")]]),
             Html.Figure(FrameTopView.Of(content.Study, view.Evaluation.Geometry, scale), "Both views at one scale."));
     }
 }

@@ -21,12 +21,14 @@ internal static class CostPart
                 CostSection.Of(content.Result, content.Result.Chosen!).Title,
                 Html.Heading("The price of a fixed offset: with the engine off"),
                 binder.Bind(view => Html.List(EngineOff(content.Result, view.Evaluation))),
-                Html.Paragraph("A fixed offset is right at one power only. With the engine off nothing opposes it, and it turns the wing the other way."),
+                Html.Paragraph(
+                    "A fixed offset is right at one power only. With the engine off nothing opposes it, and it turns the wing the other way."),
                 Html.Heading("Response by response"),
                 binder.Bind(view => Html.SectionBody(CostSection.Of(view.Result, view.Evaluation))));
         }
 
-        yield return Html.Section("limits", LimitsSection.Of(content.Result).Title, binder.Bind(view => Html.SectionBody(LimitsSection.Of(view.Result))));
+        yield return Html.Section("limits", LimitsSection.Of(content.Result).Title,
+            binder.Bind(view => Html.SectionBody(LimitsSection.Of(view.Result))));
     }
 
     private static IEnumerable<string> EngineOff(StudyResult result, DesignEvaluation design)

@@ -3,8 +3,10 @@ using System.Xml.Linq;
 namespace FrameOpt.Reports.Page;
 
 /// <summary>
-/// Makes a part of the page follow the design shown. A part is made ready for every design; it is put on the page as it is for the first, and where
-/// another differs the element is marked with the number of a slot. The page's script then needs no formula and no words: it puts what a slot holds into place.
+/// Makes a part of the page follow the design shown. A part is made ready for every design; it is put on the page as it is for the first,
+/// and where
+/// another differs the element is marked with the number of a slot. The page's script then needs no formula and no words: it puts what a
+/// slot holds into place.
 /// </summary>
 /// <param name="views">The designs, best first; one or more.</param>
 internal sealed class DesignBinder(IReadOnlyList<DesignView> views)

@@ -11,7 +11,8 @@ internal static class DesignSelectorPart
         new XAttribute("aria-label", "Design shown"),
         new XAttribute("hidden", "hidden"),
         new XElement("label", new XAttribute("for", "design"), "Design shown"),
-        new XElement("select", new XAttribute("id", "design"), new XElement("option", new XAttribute("value", "0"), DesignRow.Label(binder.Views[0]))),
+        new XElement("select", new XAttribute("id", "design"), new XElement(
+            "option", new XAttribute("value", "0"), DesignRow.Label(binder.Views[0]))),
         new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "best"), "best compromise"),
         new XElement("p", new XAttribute("id", "status"), new XAttribute("role", "status"), new XAttribute("class", "unseen")));
 }

@@ -10,7 +10,8 @@ namespace FrameOpt.Reports.Page;
 /// <param name="Evaluation">It flies.</param>
 /// <param name="Result">The run, told as if this were the chosen design.</param>
 /// <param name="Curve">Residual and torque against propeller speed.</param>
-internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Evaluation, StudyResult Result, IReadOnlyList<ResidualPoint> Curve)
+internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Evaluation, StudyResult Result,
+    IReadOnlyList<ResidualPoint> Curve)
 {
     /// <summary>What it is, in few words.</summary>
     public string Name => FrontDesign is null ? "nearest miss"
@@ -20,7 +21,8 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
     /// <summary>The best compromise of the run.</summary>
     public DesignEvaluation? Best { get; init; }
 
-    /// <summary>The designs a person is shown, best first; the nearest miss alone when nothing is feasible; none when nothing flies.</summary>
+    /// <summary>The designs a person is shown, best first; the nearest miss alone when nothing is feasible; none when nothing
+    /// flies.</summary>
     public static IReadOnlyList<DesignView> Of(RunReport report)
     {
         var result = report.Result;
@@ -33,7 +35,8 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
             : ForDesign(result, result.Front[index], report.FrontEvaluations[index], models, bands) with { Best = chosen })];
     }
 
-    private static DesignView ForDesign(StudyResult result, FrontDesign place, DesignEvaluation evaluation, IReadOnlyList<MissionModel> models, BalancedBands bands)
+    private static DesignView ForDesign(StudyResult result, FrontDesign place, DesignEvaluation evaluation,
+        IReadOnlyList<MissionModel> models, BalancedBands bands)
     {
         var curve = bands.Curve(evaluation.Geometry);
         return new DesignView(
@@ -42,12 +45,14 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
             result with
             {
                 Chosen = evaluation,
-                Scenarios = [.. result.Scenarios.Select((scenario, s) => scenario with { Chosen = models[s].Evaluate(evaluation.Geometry) })],
+                Scenarios = [.. result.Scenarios.Select((scenario, s) => scenario with { Chosen = models[s].Evaluate(
+                    evaluation.Geometry) })],
                 Bands = bands.Find(evaluation.Geometry, curve, result.Study.Band.WithinNewtonMetres),
             },
             curve);
     }
 
     private static MissionModel Model(StudyResult result, LeverageScenario scenario) =>
-        double.TryParse(scenario.Label, NumberStyles.Float, CultureInfo.InvariantCulture, out var leverage) ? result.Mission.WithYawLeverage(leverage) : result.Mission;
+        double.TryParse(scenario.Label, NumberStyles.Float, CultureInfo.InvariantCulture, out var leverage)
+            ? result.Mission.WithYawLeverage(leverage) : result.Mission;
 }

@@ -13,7 +13,8 @@ internal static class EffectsPart
     {
         if (content.Result.Plan is not { } answer || PlanSummarySection.Of(content.Result).FirstOrDefault() is not { } section)
             return null;
-        return Html.Section("effects", section.Title, [Html.SectionBody(section), .. answer.Surfaces.SelectMany((surface, s) => Response(answer.Plan, surface, s))]);
+        return Html.Section("effects", section.Title, [Html.SectionBody(section),
+            .. answer.Surfaces.SelectMany((surface, s) => Response(answer.Plan, surface, s))]);
     }
 
     private static IEnumerable<XElement> Response(StudyPlan plan, FittedSurface surface, int index)
@@ -27,6 +28,7 @@ internal static class EffectsPart
             "pictures",
             Html.Figure(pictures.Shares(), "Outlined bars: two factors together."),
             Html.Figure(pictures.MainEffects(), "Each factor alone, the others at their middle."),
-            pictures.InteractionPlot() is { } pair ? Html.Figure(pair, "Lines that are not parallel: one factor changes what the other does.") : null);
+            pictures.InteractionPlot() is { } pair
+                ? Html.Figure(pair, "Lines that are not parallel: one factor changes what the other does.") : null);
     }
 }

@@ -20,7 +20,8 @@ internal static class FrontPart
             "The front: designs that no other beats",
             Html.Paragraph(DisplayedDesigns.Summary(content.Result)),
             content.Result.Front.Count > DisplayedDesigns.MaxDesigns
-                ? Html.Paragraph("The last of these gave way to the knee and to the best of each objective. With other weights the first of the whole front may be among those left out: run the study again with them.")
+                ? Html.Paragraph(
+                    "The last of these gave way to the knee and to the best of each objective. With other weights the first of the whole front may be among those left out: run the study again with them.")
                 : null,
             Html.Paragraph("Along the front nothing can be made better without making something else worse."),
             Key(content.Result),
@@ -91,11 +92,14 @@ internal static class FrontPart
     {
         var weights = string.Join(", ", content.Study.Objectives.Select((objective, o) =>
             $"{StudyText.Name(objective.Response, objective.Magnitude)} {PlainNumber.Text(content.Study.Ranking.Weights[o])}"));
-        var table = Html.Table("The first of the front, in order", DesignRow.Headers(content.Study), binder.Views.Take(Rows).Select(DesignRow.Of));
+        var table = Html.Table("The first of the front, in order", DesignRow.Headers(content.Study),
+            binder.Views.Take(Rows).Select(DesignRow.Of));
         table.SetAttributeValue("id", "order");
         return Html.Block(
             "words",
-            new XElement("p", new XAttribute("id", "order-words"), $"The first {Math.Min(Rows, binder.Views.Count)} by {StudyText.Method(content.Study.Ranking.Method)}, weighted {weights}."),
+            new XElement(
+                "p", new XAttribute("id", "order-words"),
+                $"The first {Math.Min(Rows, binder.Views.Count)} by {StudyText.Method(content.Study.Ranking.Method)}, weighted {weights}."),
             new XElement("p", new XAttribute("id", "ranked"), new XAttribute("role", "status")),
             table);
     }

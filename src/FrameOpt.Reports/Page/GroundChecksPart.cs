@@ -16,12 +16,14 @@ internal static class GroundChecksPart
         yield return Html.Section(
             "hang-check",
             HangCheckSection.Of(content.Study, chosen.Geometry).Title,
-            binder.Bind(view => Html.Block("hang", [Scales(content, view), Html.SectionBody(HangCheckSection.Of(content.Study, view.Evaluation.Geometry))])));
+            binder.Bind(view => Html.Block("hang", [Scales(content, view),
+                Html.SectionBody(HangCheckSection.Of(content.Study, view.Evaluation.Geometry))])));
         yield return Html.Section(
             "before-flight",
             FlightChecksSection.Of(content.Study, chosen).Title,
             binder.Bind(view => Html.SectionBody(FlightChecksSection.Of(content.Study, view.Evaluation))),
-            new XElement("p", "The ", new XElement("a", new XAttribute("href", "#card"), "test card"), " takes these steps apart, with figures to expect and room to write."));
+            new XElement("p", "The ", new XElement("a", new XAttribute("href", "#card"), "test card"),
+                " takes these steps apart, with figures to expect and room to write."));
     }
 
     private static XElement Scales(PageContent content, DesignView view)
@@ -31,7 +33,8 @@ internal static class GroundChecksPart
         [
             ["pilot's LEFT", NumberFormat.Load(check.LeftNewtons)],
             ["pilot's RIGHT", NumberFormat.Load(check.RightNewtons)],
-            ["right less left", $"{(check.DifferenceNewtons < 0 ? "left" : "right")} more by {NumberFormat.Load(Math.Abs(check.DifferenceNewtons))}"],
+            ["right less left",
+                $"{(check.DifferenceNewtons < 0 ? "left" : "right")} more by {NumberFormat.Load(Math.Abs(check.DifferenceNewtons))}"],
         ]);
     }
 }

@@ -15,7 +15,8 @@ internal static class Html
         Block("body", content));
 
     /// <summary>What belongs together.</summary>
-    public static XElement Block(string cssClass, params IEnumerable<XElement?> content) => new("div", new XAttribute("class", cssClass), content);
+    public static XElement Block(string cssClass, params IEnumerable<XElement?> content) =>
+        new("div", new XAttribute("class", cssClass), content);
 
     public static XElement Heading(string title) => new("h3", title);
 
@@ -27,7 +28,8 @@ internal static class Html
 
     /// <summary>A section of the answer without its title: the lines, each a paragraph, then the table.</summary>
     public static XElement SectionBody(AnswerSection section) => Block(
-        "words", Block("lines", section.Lines.Select(Paragraph)), section.Table is { } table ? Table(section.Title, table.Headers, table.Rows) : null);
+        "words", Block("lines", section.Lines.Select(Paragraph)),
+            section.Table is { } table ? Table(section.Title, table.Headers, table.Rows) : null);
 
     /// <summary>A table whose first column names the rows. Where it is wider than the screen it can be moved, by keyboard too.</summary>
     public static XElement Table(string name, IReadOnlyList<string> headers, IEnumerable<IReadOnlyList<string>> rows) => new(

@@ -12,7 +12,8 @@ internal static class HtmlWriter
     /// <summary>Elements that begin a line of the file.</summary>
     private static readonly HashSet<string> blocks =
     [
-        "html", "head", "body", "meta", "title", "style", "script", "header", "aside", "nav", "main", "section", "footer", "h1", "h2", "h3", "h4", "p", "ul", "ol", "li", "dl", "div",
+        "html", "head", "body", "meta", "title", "style", "script", "header", "aside", "nav", "main", "section", "footer", "h1", "h2",
+            "h3", "h4", "p", "ul", "ol", "li", "dl", "div",
         "figure", "figcaption", "table", "caption", "thead", "tbody", "tr", "svg", "form", "fieldset", "legend",
     ];
 

@@ -30,7 +30,8 @@ internal static class PageData
         json.WriteStartArray("objectives");
         for (var o = 0; o < content.Study.Objectives.Count; o++)
         {
-            var (values, maximise) = (content.Result.Front.Select(design => design.Objectives[o]).ToList(), content.Study.Objectives[o].Maximise);
+            var (values, maximise) = (content.Result.Front.Select(design => design.Objectives[o]).ToList(),
+                content.Study.Objectives[o].Maximise);
             json.WriteStartObject();
             json.WriteNumber("weight", content.Study.Ranking.Weights[o]);
             json.WriteNumber("best", maximise ? values.Max() : values.Min());

@@ -20,7 +20,8 @@ internal static class PageTemplate
         new XElement(
             "head",
             new XElement("meta", new XAttribute("charset", "utf-8")),
-            new XElement("meta", new XAttribute("http-equiv", "Content-Security-Policy"), new XAttribute("content", ContentSecurityPolicy(style, script))),
+            new XElement("meta", new XAttribute("http-equiv", "Content-Security-Policy"),
+                new XAttribute("content", ContentSecurityPolicy(style, script))),
             new XElement("meta", new XAttribute("name", "viewport"), new XAttribute("content", "width=device-width, initial-scale=1")),
             new XElement("meta", new XAttribute("name", "color-scheme"), new XAttribute("content", "light dark")),
             new XElement("title", title),
@@ -40,7 +41,8 @@ internal static class PageTemplate
     }
 
     /// <summary>The cautions that close every page.</summary>
-    public static XElement Footer() => new("footer", Html.Paragraph($"{Cautions.Danger} {Cautions.GroundTestFirst} {Cautions.NotValidated}"));
+    public static XElement Footer() => new("footer", Html.Paragraph(
+        $"{Cautions.Danger} {Cautions.GroundTestFirst} {Cautions.NotValidated}"));
 
     /// <summary>A style sheet or script that is part of the program.</summary>
     public static string ReadResource(string name)

@@ -19,8 +19,10 @@ internal static class PhasesPart
             .SelectMany(design => design.Phases).Max(phase => Math.Abs(phase[PhaseQuantity.Residual]));
         return Html.Section(
             "phases",
-            content.IsFeasible ? PhasesSection.Of(content.Result, content.Result.Chosen!).Title : "What the nearest miss leaves in each phase",
-            binder.Bind(view => Html.Block("words", new XElement("ul", PhasesSection.Of(view.Result, view.Evaluation).Lines.Select(line => new XElement("li", line))))),
+            content.IsFeasible ? PhasesSection.Of(content.Result, content.Result.Chosen!).Title
+                : "What the nearest miss leaves in each phase",
+            binder.Bind(view => Html.Block("words", new XElement("ul", PhasesSection.Of(view.Result, view.Evaluation).Lines
+                .Select(line => new XElement("li", line))))),
             binder.Bind(view => Html.Figure(
                 PhasesBarChart.Of([new ComparedDesign(view.Name, view.Evaluation), .. others], largest),
                 "Residual torque is what is left for the pilot to hold by leaning or braking: the roll moment that alone would turn the wing as much as roll and yaw together.")));

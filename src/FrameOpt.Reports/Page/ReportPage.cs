@@ -10,7 +10,9 @@ public static class ReportPage
     /// <summary>Writes the page of a run; the same bytes for the same run.</summary>
     public static void Write(RunReport report, Stream stream)
     {
-        using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true) { NewLine = "\n" };
+        using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+            leaveOpen: true)
+        { NewLine = "\n" };
         writer.Write(Of(report));
     }
 
@@ -26,7 +28,8 @@ public static class ReportPage
             isLive ? DesignSelectorPart.Of(content.Binder!) : null,
             PageTemplate.Main(Parts(content)),
             PageTemplate.Footer(),
-            isLive ? new XElement("script", new XAttribute("type", "application/json"), new XAttribute("id", "designs"), PageData.Of(content, content.Binder!)) : null,
+            isLive ? new XElement("script", new XAttribute("type", "application/json"), new XAttribute("id", "designs"),
+                PageData.Of(content, content.Binder!)) : null,
             isLive ? new XElement("script", script) : null,
         ]);
     }
@@ -42,14 +45,17 @@ public static class ReportPage
         .. CostPart.Of(content),
         FrontPart.Of(content),
         EffectsPart.Of(content),
-        .. SearchQualitySection.Of(content.Result).Where(_ => content.IsFeasible).Select(section => Html.Section("search", section.Title, Html.SectionBody(section))),
+        .. SearchQualitySection.Of(content.Result).Where(_ => content.IsFeasible)
+            .Select(section => Html.Section("search", section.Title, Html.SectionBody(section))),
         TestCardPart.Of(content),
         .. StudyPart.Of(content),
         ReproducePart.Of(content),
     ];
 
     private static XElement? Rounding(PageContent content) =>
-        content is { IsFeasible: true, Binder: { } binder } && RoundingSection.Of(content.Result, content.Result.Chosen!).FirstOrDefault() is { } section
-            ? Html.Section("rounded", section.Title, binder.Bind(view => Html.SectionBody(RoundingSection.Of(content.Result, view.Evaluation).First())))
+        content is { IsFeasible: true, Binder: { } binder }
+            && RoundingSection.Of(content.Result, content.Result.Chosen!).FirstOrDefault() is { } section
+            ? Html.Section("rounded", section.Title, binder.Bind(view =>
+                Html.SectionBody(RoundingSection.Of(content.Result, view.Evaluation).First())))
             : null;
 }

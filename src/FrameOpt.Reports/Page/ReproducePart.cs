@@ -16,7 +16,8 @@ internal static class ReproducePart
             "How to reproduce it",
             Html.Paragraph("The same study file, the same version and the same seed give the same figures:"),
             new XElement("pre", new XElement("code", Command(study, info))),
-            new XElement("dl", new XAttribute("class", "facts"), Facts(study, info).Select(fact => new XElement("div", new XElement("dt", fact.What), new XElement("dd", fact.Value)))),
+            new XElement("dl", new XAttribute("class", "facts"), Facts(study, info)
+                .Select(fact => new XElement("div", new XElement("dt", fact.What), new XElement("dd", fact.Value)))),
             Html.Heading(CountsSection.Of(content.Result).Title),
             Html.SectionBody(CountsSection.Of(content.Result)));
     }
@@ -34,12 +35,16 @@ internal static class ReproducePart
         foreach (var file in study.Files)
             yield return ($"{file.Name}, SHA-256", file.Hash);
         yield return ("version", $"FrameOpt {info.ToolVersion}");
-        yield return ("seed", study.Search is SearchSetting.Evolutionary ? FormattableString.Invariant($"{info.Seed}") : "none needed: every design of the grid is computed");
+        yield return ("seed", study.Search is SearchSetting.Evolutionary ? FormattableString.Invariant($"{info.Seed}")
+            : "none needed: every design of the grid is computed");
         yield return ("search", StudyText.Search(study.Search));
-        yield return ("in the same folder", "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
+        yield return (
+            "in the same folder",
+            "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
     }
 
     /// <summary>As one word of a shell.</summary>
     public static string Quoted(string text) =>
-        text.All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_') ? text : $"'{text.Replace("'", "'\\''", StringComparison.Ordinal)}'";
+        text.All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_') ? text
+            : $"'{text.Replace("'", "'\\''", StringComparison.Ordinal)}'";
 }

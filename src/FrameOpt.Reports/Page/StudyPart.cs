@@ -11,10 +11,12 @@ internal static class StudyPart
     public static IEnumerable<XElement> Of(PageContent content)
     {
         yield return CautionsOf(CautionsSection.Of(content.Result).Lines);
-        yield return Html.Section("study", "The study as understood", [.. StudyDescription.Of(content.Study).GroupBy(row => row.Group).SelectMany(group => (XElement[])
+        yield return Html.Section("study", "The study as understood",
+            [.. StudyDescription.Of(content.Study).GroupBy(row => row.Group).SelectMany(group => (XElement[])
         [
             Html.Heading(group.Key),
-            new XElement("dl", new XAttribute("class", "facts"), group.Select(row => new XElement("div", new XElement("dt", row.Label), new XElement("dd", row.Value)))),
+            new XElement("dl", new XAttribute("class", "facts"), group.Select(
+                row => new XElement("div", new XElement("dt", row.Label), new XElement("dd", row.Value)))),
         ])]);
         yield return Assumptions(content.Study);
     }
@@ -36,7 +38,8 @@ internal static class StudyPart
         "assumptions",
         "Assumptions and sources",
         Html.Heading("What this study does not give"),
-        study.Assumptions.Count == 0 ? Html.Paragraph("Nothing: the study gives every value.") : Table("Assumed for this study", study.Assumptions),
+        study.Assumptions.Count == 0 ? Html.Paragraph("Nothing: the study gives every value.")
+            : Table("Assumed for this study", study.Assumptions),
         Html.Heading("What the model takes for granted in every study"),
         Table("Taken for granted", ModelAssumptions.All));
 

@@ -6,14 +6,16 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 
-/// <summary>The first tests of a design in the order of their danger. Figures are the model's; what to do and when to stop is common practice, no published source.</summary>
+/// <summary>The first tests of a design in the order of their danger. Figures are the model's; what to do and when to stop is common
+/// practice, no published source.</summary>
 internal static class TestCardSteps
 {
     /// <summary>N·m. Below it the model's sign of the turn may be wrong.</summary>
     private const double UncertainSignNewtonMetres = 3;
 
     public static IEnumerable<TestCardStep> Of(Study study, DesignEvaluation design) =>
-        [Rotation(study), HangCheckStep(study, design.Geometry), TiedDown(study), .. InTestOrder(design).Select(phase => Flight(study, phase))];
+        [Rotation(study), HangCheckStep(study, design.Geometry), TiedDown(study),
+            .. InTestOrder(design).Select(phase => Flight(study, phase))];
 
     private static TestCardStep Rotation(Study study) => new(
         "Rotation",
@@ -86,7 +88,8 @@ internal static class TestCardSteps
 
     private static string Instruction(Phase phase) => phase switch
     {
-        { CarriedShare: < 1 } => "Helmet and reserve on, buckles and risers checked with the pilot in. Smooth, steady wind, wide open field. Raise the power step by step while running; lift off with no more than it takes, and only when it runs straight. The figures are for the power of this phase.",
+        { CarriedShare: < 1 } =>
+            "Helmet and reserve on, buckles and risers checked with the pilot in. Smooth, steady wind, wide open field. Raise the power step by step while running; lift off with no more than it takes, and only when it runs straight. The figures are for the power of this phase.",
         { Power: PhasePower.EngineOff } => "With height to spare over a field to land on, close the throttle slowly and stop the engine.",
         { Power: PhasePower.Level } => $"Smooth air, height to spare. Fly level{SpeedSystemText(phase)}, hands up, and let it settle.",
         _ => "Smooth air, height to spare, well after lift-off. Raise the power slowly, hand ready to close the throttle.",

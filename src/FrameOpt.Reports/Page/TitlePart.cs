@@ -24,6 +24,7 @@ internal static class TitlePart
             Html.Paragraph("kind", "Hang points and thrust line: report of a run"),
             new XElement("h1", content.Answer.Title),
             content.Answer.Question.Length > 0 ? Html.Paragraph("question", content.Answer.Question) : null,
-            new XElement("dl", new XAttribute("class", "stamp"), stamp.Select(item => new XElement("div", new XElement("dt", item.What), new XElement("dd", item.Value)))));
+            new XElement("dl", new XAttribute("class", "stamp"), stamp.Select(
+                item => new XElement("div", new XElement("dt", item.What), new XElement("dd", item.Value)))));
     }
 }

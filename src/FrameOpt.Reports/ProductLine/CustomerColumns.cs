@@ -12,14 +12,16 @@ internal static class CustomerColumns
     public static IReadOnlyList<CustomerColumn> Of(ProductLineResult result)
     {
         var (study, setting) = (result.Study, result.Setting);
-        var cost = setting.CostResponse.Maximise ? $"shortfall_of_{setting.CostResponse.Response.Name}" : setting.CostResponse.Response.Name;
+        var cost = setting.CostResponse.Maximise ? $"shortfall_of_{setting.CostResponse.Response.Name}"
+            : setting.CostResponse.Response.Name;
         var unit = setting.CostResponse.Response.Unit is { Length: > 0 } symbol ? $" [{symbol}]" : "";
         var format = NumberFormat.FormatCode(setting.CostResponse.Response.Unit);
         return
         [
             Text("name", line => line.Customer.Name),
             new("pilot_mass [kg]", "0.0", line => line.Customer.PilotMassKilograms),
-            .. setting.Options.Select((option, o) => Text(option.Name, line => setting.Configurations[line.Customer.Configuration].Choices[o])),
+            .. setting.Options.Select((option, o) => Text(option.Name, line =>
+                setting.Configurations[line.Customer.Configuration].Choices[o])),
             new("share", "General", line => line.Customer.Share),
             Text("geometry", line => line.Assignments.Geometry < 0 ? "none" : ProductLineText.Letter(result, line.Assignments.Geometry)),
             new($"{cost}{unit}", format, line => line.Assignments.Cost),
@@ -29,7 +31,8 @@ internal static class CustomerColumns
                 ? Array.Empty<CustomerColumn>()
                 : [new("effort_worst", NumberFormat.FormatCode(""), line => line.Assignments.EffortWorst)],
             .. GeometryFields.Of(study).Select(field => new CustomerColumn(
-                $"own_{field.Header}", GeometryField.FormatCode, line => line.Assignments.BestDesign is { } own ? field.Value(own) : double.NaN)),
+                $"own_{field.Header}", GeometryField.FormatCode, line =>
+                    line.Assignments.BestDesign is { } own ? field.Value(own) : double.NaN)),
         ];
     }
 

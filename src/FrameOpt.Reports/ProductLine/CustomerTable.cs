@@ -7,7 +7,8 @@ namespace FrameOpt.Reports.ProductLine;
 /// <summary>customers.csv: who gets which geometry, and what would have suited them best.</summary>
 public static class CustomerTable
 {
-    /// <summary>Writes one row for each customer, UTF-8, units in the header, plain decimal numbers, nothing where there is no number.</summary>
+    /// <summary>Writes one row for each customer, UTF-8, units in the header, plain decimal numbers, nothing where there is no
+    /// number.</summary>
     /// <param name="result">Of the line.</param>
     /// <param name="stream">Left open.</param>
     public static void Write(ProductLineResult result, Stream stream)
@@ -20,7 +21,12 @@ public static class CustomerTable
         foreach (var line in CustomerAssignment.Of(result))
         {
             foreach (var column in columns)
-                csv.WriteField(column.Value(line) switch { double number => double.IsFinite(number) ? PlainNumber.Text(number) : "", var text => TextSanitizer.ForCsv((string)text) });
+                csv.WriteField(column.Value(line) switch
+                {
+                    double number =>
+                    double.IsFinite(number) ? PlainNumber.Text(number) : "",
+                    var text => TextSanitizer.ForCsv((string)text)
+                });
             csv.EndRecord();
         }
     }

@@ -27,7 +27,13 @@ internal static class FittingChartDrawing
         XNamespace space = "http://www.w3.org/2000/svg";
         foreach (var element in drawing.DescendantsAndSelf())
             element.Name = space + element.Name.LocalName;
-        using var writer = XmlWriter.Create(stream, new XmlWriterSettings { Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), Indent = true, NewLineChars = "\n" });
+        using var writer = XmlWriter.Create(stream, new XmlWriterSettings
+        {
+            Encoding = new UTF8Encoding(
+            encoderShouldEmitUTF8Identifier: false),
+            Indent = true,
+            NewLineChars = "\n"
+        });
         drawing.Save(writer);
     }
 
@@ -72,7 +78,8 @@ internal static class FittingChartDrawing
                 y = Lines(content, "fit-words", TextSanitizer.Clean(line), width, 12.5, LineHeight, y + 3);
         }
 
-        return Svg.Picture("fitting", width, y + 4, "Fitting chart", TextSanitizer.Clean(string.Join(" ", ProductLineText.Boundaries(result))), content);
+        return Svg.Picture("fitting", width, y + 4, "Fitting chart",
+            TextSanitizer.Clean(string.Join(" ", ProductLineText.Boundaries(result))), content);
     }
 
     private static double Table(List<XElement> content, ProductLineResult result, IReadOnlyList<Placed> columns, double cell, double y)
@@ -106,7 +113,8 @@ internal static class FittingChartDrawing
         return y;
     }
 
-    private static IEnumerable<XElement> Cell(ProductLineResult result, IReadOnlyList<FittingSpan> spans, double x, double y, double width, double height)
+    private static IEnumerable<XElement> Cell(
+        ProductLineResult result, IReadOnlyList<FittingSpan> spans, double x, double y, double width, double height)
     {
         var each = height / spans.Count;
         for (var s = 0; s < spans.Count; s++)
@@ -116,7 +124,8 @@ internal static class FittingChartDrawing
             if (spans.Count > 1)
             {
                 yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingChartText.Masses(span));
-                yield return Svg.Text("fit-medium", x + 88, top + each / 2 + 5, "start", span.Geometry < 0 ? "none" : ProductLineText.Letter(result, span.Geometry));
+                yield return Svg.Text("fit-medium", x + 88, top + each / 2 + 5, "start",
+                    span.Geometry < 0 ? "none" : ProductLineText.Letter(result, span.Geometry));
                 yield return Svg.Text("fit-fine", x + 104, top + each / 2 + 4, "start", FittingChartText.HoleOffset(result, span));
                 continue;
             }
@@ -135,7 +144,8 @@ internal static class FittingChartDrawing
     }
 
     /// <summary>Text broken into lines; gives the base line of the next.</summary>
-    private static double Lines(List<XElement> content, string cssClass, string text, double width, double size, double lineHeight, double y)
+    private static double Lines(List<XElement> content, string cssClass, string text, double width, double size, double lineHeight,
+        double y)
     {
         var most = (int)((width - 8) / (size * 0.54));
         var line = new StringBuilder();

@@ -38,7 +38,8 @@ internal static class FittingChartSheet
         sheet.PageSetup.PageOrientation = columns.Count > 6 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait;
     }
 
-    private static int Header(IXLWorksheet sheet, FittingChart chart, IReadOnlyList<(FittingBlock Block, FittingColumn Column)> columns, int row)
+    private static int Header(IXLWorksheet sheet, FittingChart chart, IReadOnlyList<(FittingBlock Block, FittingColumn Column)> columns,
+        int row)
     {
         var last = columns.Count + 1;
         if (chart.Blocks.Any(block => block.Title.Length > 0))
@@ -57,7 +58,8 @@ internal static class FittingChartSheet
         return row + 1;
     }
 
-    private static void Band(IXLWorksheet sheet, ProductLineResult result, IReadOnlyList<(FittingBlock Block, FittingColumn Column)> columns, int row, int from, int to)
+    private static void Band(IXLWorksheet sheet, ProductLineResult result,
+        IReadOnlyList<(FittingBlock Block, FittingColumn Column)> columns, int row, int from, int to)
     {
         SheetStyle.Text(sheet.Cell(row, 1), FittingChartText.Band(from, to));
         for (var c = 0; c < columns.Count; c++)
@@ -71,8 +73,10 @@ internal static class FittingChartSheet
         }
 
         var range = sheet.Range(row, 1, row, columns.Count + 1);
-        range.Style.Font.SetBold().Alignment.SetWrapText().Alignment.SetVertical(XLAlignmentVerticalValues.Center).Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center)
+        range.Style.Font.SetBold().Alignment.SetWrapText().Alignment.SetVertical(XLAlignmentVerticalValues.Center).Alignment.SetHorizontal(
+            XLAlignmentHorizontalValues.Center)
             .Border.SetOutsideBorder(XLBorderStyleValues.Thin).Border.SetInsideBorder(XLBorderStyleValues.Thin);
-        sheet.Row(row).Height = RowPoints * Math.Max(1, columns.Max(column => FittingSpan.Between(column.Column.Spans, from, to).Count) / 2.0);
+        sheet.Row(row).Height = RowPoints * Math.Max(
+            1, columns.Max(column => FittingSpan.Between(column.Column.Spans, from, to).Count) / 2.0);
     }
 }

@@ -18,18 +18,22 @@ internal static class FittingChartText
     /// <summary>A cell: the letter and its hole, with the masses where the cell holds several.</summary>
     public static string Cell(ProductLineResult result, FittingSpan span, bool withMasses)
     {
-        var words = span.Geometry < 0 ? withMasses ? "none" : ProductLineText.None : $"{result.Geometries[span.Geometry].Letter}  {HoleOffset(result, span)}";
+        var words = span.Geometry < 0 ? withMasses ? "none" : ProductLineText.None
+            : $"{result.Geometries[span.Geometry].Letter}  {HoleOffset(result, span)}";
         return withMasses ? $"{Masses(span)}: {words}" : words;
     }
 
     /// <summary>Where the holes are; nothing where there is no geometry.</summary>
-    public static string HoleOffset(ProductLineResult result, FittingSpan span) => span.Geometry < 0 ? "" : ProductLineText.HoleOffset(result.Study, result.Geometries[span.Geometry].Design);
+    public static string HoleOffset(ProductLineResult result, FittingSpan span) =>
+        span.Geometry < 0 ? "" : ProductLineText.HoleOffset(result.Study, result.Geometries[span.Geometry].Design);
 
     /// <summary>"78 kg" or "75–77 kg".</summary>
-    public static string Masses(FittingSpan span) => span.FromKilograms == span.ToKilograms ? Invariant($"{span.FromKilograms} kg") : Band(span.FromKilograms, span.ToKilograms);
+    public static string Masses(FittingSpan span) =>
+        span.FromKilograms == span.ToKilograms ? Invariant($"{span.FromKilograms} kg") : Band(span.FromKilograms, span.ToKilograms);
 
     /// <summary>Under the chart: what each letter is, the boundaries, the danger.</summary>
-    public static IEnumerable<string> Notes(ProductLineResult result) => [.. Letters(result), .. ProductLineText.Boundaries(result), .. Warnings];
+    public static IEnumerable<string> Notes(ProductLineResult result) =>
+        [.. Letters(result), .. ProductLineText.Boundaries(result), .. Warnings];
 
     /// <summary>What to drill for each letter.</summary>
     public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>

@@ -20,17 +20,22 @@ internal static class GainPlot
         var unit = setting.CostResponse.Response.Unit;
         var plot = new Plot(
             new PlotAxis("geometries", "", points[0].Count - 1, points[^1].Count + 1, 1),
-            PlotAxis.Spanning(unit.Length > 0 ? $"value [{unit}]" : "value", [0, .. points.Select(point => point.Solution.Value)], ProductLineText.Value(setting)),
+            PlotAxis.Spanning(unit.Length > 0 ? $"value [{unit}]" : "value", [0, .. points.Select(point => point.Solution.Value)],
+                ProductLineText.Value(setting)),
             Height);
-        return Svg.Picture("gain-curve", Plot.Width, Height, "What each further geometry buys", AltText(result, points.Select(point => (point.Count, point.Solution.Value))),
+        return Svg.Picture("gain-curve", Plot.Width, Height, "What each further geometry buys",
+            AltText(result, points.Select(point => (point.Count, point.Solution.Value))),
         [
             .. plot.Frame(),
             Svg.Curve("line-1", points.Select(point => (plot.X(point.Count), plot.Y(point.Solution.Value)))),
-            .. points.Select(point => PlotMarker.At(point.Count == setting.Count ? "best" : "ranked", PlotMarker.Diamond, plot.X(point.Count), plot.Y(point.Solution.Value))),
-            .. points.Select(point => Svg.Text("name", plot.X(point.Count), plot.Y(point.Solution.Value) - 9, "middle", FormattableString.Invariant($"{point.Count}"))),
+            .. points.Select(point => PlotMarker.At(point.Count == setting.Count ? "best" : "ranked", PlotMarker.Diamond,
+                plot.X(point.Count), plot.Y(point.Solution.Value))),
+            .. points.Select(point => Svg.Text("name", plot.X(point.Count), plot.Y(point.Solution.Value) - 9, "middle",
+                FormattableString.Invariant($"{point.Count}"))),
         ]);
     }
 
     private static string AltText(ProductLineResult result, IEnumerable<(int Count, double Value)> points) => string.Join(
-        "; ", points.Select(point => $"{ProductLineText.Geometries(point.Count)}: {ProductLineText.Amount(result.Setting, point.Value)}")) + ".";
+        "; ", points.Select(point => $"{ProductLineText.Geometries(point.Count)}: {ProductLineText.Amount(result.Setting, point.Value)}"))
+            + ".";
 }

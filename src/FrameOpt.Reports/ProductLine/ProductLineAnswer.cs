@@ -21,7 +21,10 @@ public static class ProductLineAnswer
             .. WorstServed(result, MaxWorstServed),
             Gain(result),
             new AnswerSection("How sure this is", [.. ProductLineOptimality.Of(result)]),
-            new AnswerSection("Cautions", [.. result.Study.Warnings, "Every geometry is a compromise for most who get it: each customer's own hang check and first flights come as for any frame.", .. Cautions.FirstPage]),
+            new AnswerSection(
+                "Cautions", [
+                .. result.Study.Warnings,
+                        "Every geometry is a compromise for most who get it: each customer's own hang check and first flights come as for any frame.", .. Cautions.FirstPage]),
         ]);
     }
 
@@ -34,10 +37,12 @@ public static class ProductLineAnswer
             "The geometries to make, seen from behind (the pilot's right is on your right)",
             [
                 $"Hang points are measured from the plane of symmetry. Propeller {StudyText.RotationText(study.Machine.Propeller.Rotation)} seen from behind.",
-                .. result.Geometries.Count < result.Setting.Count && result.Solution is { Feasible: true, Proven: true } ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would gain nothing."] : Array.Empty<string>(),
+                .. result.Geometries.Count < result.Setting.Count && result.Solution is { Feasible: true, Proven: true }
+                    ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would gain nothing."] : Array.Empty<string>(),
             ],
             new AnswerTable(
-                ["geometry", "LEFT hang point", "RIGHT hang point", "holes moved", .. further.Select(ProductLineText.ShortName), "customers", "share"],
+                ["geometry", "LEFT hang point", "RIGHT hang point", "holes moved", .. further.Select(ProductLineText.ShortName),
+                    "customers", "share"],
                 [.. result.Geometries.Select(geometry =>
                 {
                     var (left, right) = ProductLineText.DrillingPositions(study, geometry.Design);
@@ -52,7 +57,8 @@ public static class ProductLineAnswer
 
     /// <summary>Up to which pilot mass each fits.</summary>
     internal static AnswerSection WhoGetsWhich(ProductLineResult result) =>
-        new($"Who gets which, by the pilot's own mass{(result.Chart.ColumnOption.Length > 0 ? $" and {result.Chart.ColumnOption}" : "")}", [.. ProductLineText.Boundaries(result), .. result.UnservedMessages]);
+        new($"Who gets which, by the pilot's own mass{(result.Chart.ColumnOption.Length > 0 ? $" and {result.Chart.ColumnOption}" : "")}",
+            [.. ProductLineText.Boundaries(result), .. result.UnservedMessages]);
 
     /// <summary>The customers left with most, and what would serve them.</summary>
     internal static IEnumerable<AnswerSection> WorstServed(ProductLineResult result, int count)
@@ -68,7 +74,8 @@ public static class ProductLineAnswer
                 ["customer", "pilot, outfit", "gets", "left with", "made to measure", "that would be"],
                 [.. worst.Select(served => (IReadOnlyList<string>)
                 [
-                    ProductLineText.Name(setting, served.Row), ProductLineText.Configuration(setting, served.Row), ProductLineText.Letter(result, served.Geometry),
+                    ProductLineText.Name(setting, served.Row), ProductLineText.Configuration(setting, served.Row),
+                        ProductLineText.Letter(result, served.Geometry),
                     ProductLineText.Amount(setting, served.Cost), ProductLineText.Amount(setting, served.BestCost),
                     served.Regret > 0 ? ProductLineText.Design(result.Study, served.BestDesign!.Value) : "this one",
                 ])]));
@@ -84,9 +91,11 @@ public static class ProductLineAnswer
             lines.Add(more switch
             {
                 { Solution.Feasible: false } => "One more geometry would still leave customers out.",
-                { Gain: null } => $"With one more geometry every customer would be served: {ProductLineText.Value(setting)} {ProductLineText.Amount(setting, more.Solution.Value)}.",
+                { Gain: null } =>
+                    $"With one more geometry every customer would be served: {ProductLineText.Value(setting)} {ProductLineText.Amount(setting, more.Solution.Value)}.",
                 { Gain: <= 0 } => "One more geometry would gain nothing.",
-                { Gain: { } gain } => Invariant($"One more geometry would gain {ProductLineText.Amount(setting, gain)}, {100 * gain / result.Solution.Value:0.#} % of the {ProductLineText.Value(setting)}."),
+                { Gain: { } gain } =>
+                    Invariant($"One more geometry would gain {ProductLineText.Amount(setting, gain)}, {100 * gain / result.Solution.Value:0.#} % of the {ProductLineText.Value(setting)}."),
             });
         }
 
@@ -95,7 +104,8 @@ public static class ProductLineAnswer
             [.. result.Curve.Select(point => (IReadOnlyList<string>)
             [
                 Invariant($"{point.Count}"), point.Solution.Feasible ? ProductLineText.Amount(setting, point.Solution.Value) : "-",
-                point.Gain is { } gain && point.Solution.Feasible ? ProductLineText.Amount(setting, gain) : "-", ProductLineOptimality.Status(point.Solution),
+                point.Gain is { } gain && point.Solution.Feasible ? ProductLineText.Amount(setting, gain) : "-",
+                    ProductLineOptimality.Status(point.Solution),
             ])]));
     }
 
@@ -110,7 +120,8 @@ public static class ProductLineAnswer
             return ($"{stopped}NO LINE OF {setting.Count} SERVES EVERY CUSTOMER. The nearest, {letters}, leaves out {NumberFormat.Count(solution.Unserved.Sum(row => result.Assignments[row].Row.Customers.Count))} of {NumberFormat.Count(setting.Customers.Count)}.", true);
         var worst = result.Assignments.Where(served => served.Geometry >= 0).Max(served => served.EffortWorst);
         var effort = worst > 1 ? Invariant($" CAUTION: effort up to {worst:0.00}: somebody cannot hold it; see customers.csv.") : "";
-        var alone = solution.Unservable.Count > 0 ? $" Nothing serves {NumberFormat.Count(solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count))} customers: measure and make." : "";
+        var alone = solution.Unservable.Count > 0
+            ? $" Nothing serves {NumberFormat.Count(solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count))} customers: measure and make." : "";
         return ($"{stopped}Make {ProductLineText.Geometries(result.Geometries.Count)}, {letters}: {ProductLineText.Value(setting)} {ProductLineText.Amount(setting, solution.Value)}, "
             + $"{ProductLineOptimality.Status(solution)}.{alone}{effort}", effort.Length > 0 || alone.Length > 0 || !result.IsComplete);
     }

@@ -18,7 +18,8 @@ public static class ProductLineFolder
     /// <param name="timings">Of working it out.</param>
     /// <param name="path">The folder; made with its parents.</param>
     /// <param name="replace">True to put the new results in the place of older ones.</param>
-    /// <exception cref="IOException"><see cref="WriteObstacle"/> has a reason, or the disk refuses; what stood there before stands there still.</exception>
+    /// <exception cref="IOException"><see cref="WriteObstacle"/> has a reason, or the disk refuses; what stood there before stands there
+    /// still.</exception>
     public static void Write(ProductLineReport report, ProductLineTimings timings, string path, bool replace)
     {
         if (WriteObstacle(path, replace) is { } reason)

@@ -8,7 +8,8 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.ProductLine;
 
-/// <summary>line.json: the study as understood and its line, the same bytes for the same study, version and CPU architecture; customers one by one are in customers.csv.</summary>
+/// <summary>line.json: the study as understood and its line, the same bytes for the same study, version and CPU architecture; customers one
+/// by one are in customers.csv.</summary>
 public static class ProductLineJson
 {
     /// <summary>Writes the line.</summary>
@@ -100,7 +101,9 @@ public static class ProductLineJson
         json.WriteEndObject();
     }
 
-    private static void Chart(Utf8JsonWriter json, ProductLineResult result) => json.WriteObjects("fitting_chart", result.Chart.Blocks.SelectMany(block => block.Columns, (block, column) => (block, column)), item =>
+    private static void Chart(Utf8JsonWriter json, ProductLineResult result) =>
+        json.WriteObjects("fitting_chart", result.Chart.Blocks.SelectMany(block => block.Columns, (block, column) => (block, column)),
+        item =>
     {
         json.WriteString("column", item.column.Name);
         json.WriteString("block", item.block.Title);

@@ -38,7 +38,8 @@ internal static class ProductLineOptimality
         }
     }
 
-    private static string Fine(ProductLineSetting setting, double amount) => $"{NumberFormat.SignificantDigits(amount, 3)} {setting.CostResponse.Response.Unit}".TrimEnd();
+    private static string Fine(ProductLineSetting setting, double amount) =>
+        $"{NumberFormat.SignificantDigits(amount, 3)} {setting.CostResponse.Response.Unit}".TrimEnd();
 
     private static string Why(ProductLineStopReason stop) => stop switch
     {

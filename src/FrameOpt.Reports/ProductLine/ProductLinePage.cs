@@ -9,7 +9,9 @@ public static class ProductLinePage
     /// <summary>Writes the page of a line; the same bytes for the same line.</summary>
     public static void Write(ProductLineReport report, Stream stream)
     {
-        using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true) { NewLine = "\n" };
+        using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+            leaveOpen: true)
+        { NewLine = "\n" };
         writer.Write(Of(report));
     }
 

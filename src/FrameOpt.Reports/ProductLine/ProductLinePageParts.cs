@@ -29,19 +29,26 @@ internal static class ProductLinePageParts
             Html.Paragraph("kind", "Hang points: a product line"),
             new XElement("h1", answer.Title),
             answer.Question.Length > 0 ? Html.Paragraph("question", answer.Question) : null,
-            new XElement("dl", new XAttribute("class", "stamp"), stamp.Select(item => new XElement("div", new XElement("dt", item.What), new XElement("dd", item.Value)))));
+            new XElement("dl", new XAttribute("class", "stamp"), stamp.Select(
+                item => new XElement("div", new XElement("dt", item.What), new XElement("dd", item.Value)))));
     }
 
     public static IEnumerable<XElement?> Of(ProductLineReport report, RunAnswer answer)
     {
         var result = report.Result;
-        yield return Html.Section("answer", "The answer", Html.Paragraph(answer.IsWarning ? "headline warning" : "headline", answer.Headline), Html.Paragraph("danger", Cautions.FirstPage[0]));
-        yield return Html.Section("geometries", "The geometries to make", Html.SectionBody(ProductLineAnswer.Geometries(result)), Html.Block("pictures", Frames(result)));
+        yield return Html.Section("answer", "The answer", Html.Paragraph(
+            answer.IsWarning ? "headline warning" : "headline", answer.Headline), Html.Paragraph("danger", Cautions.FirstPage[0]));
+        yield return Html.Section("geometries", "The geometries to make", Html.SectionBody(ProductLineAnswer.Geometries(result)),
+            Html.Block("pictures", Frames(result)));
         yield return Chart(result);
         foreach (var worst in ProductLineAnswer.WorstServed(result, MaxWorstServed))
-            yield return Html.Section("worst", "Who is served worst, and what would serve them", Html.Paragraph(Worst(result)), Html.SectionBody(worst));
-        yield return Html.Section("gain", "What one more would buy", GainPlot.Of(result) is { } curve ? Html.Figure(curve, ProductLineText.Value(result.Setting)) : null, Html.SectionBody(ProductLineAnswer.Gain(result)));
-        yield return Html.Section("sure", "How sure this is", [.. ProductLineOptimality.Of(result).Concat(result.UnservedMessages).Select(Html.Paragraph)]);
+            yield return Html.Section("worst", "Who is served worst, and what would serve them", Html.Paragraph(Worst(result)),
+                Html.SectionBody(worst));
+        yield return Html.Section("gain", "What one more would buy",
+            GainPlot.Of(result) is { } curve ? Html.Figure(curve, ProductLineText.Value(result.Setting)) : null,
+            Html.SectionBody(ProductLineAnswer.Gain(result)));
+        yield return Html.Section("sure", "How sure this is", [.. ProductLineOptimality.Of(result).Concat(result.UnservedMessages)
+            .Select(Html.Paragraph)]);
         yield return StudyPart.CautionsOf(answer.Sections[^1].Lines);
         yield return StudyPart.Assumptions(result.Study);
         yield return Reproduce(report);
@@ -51,7 +58,8 @@ internal static class ProductLinePageParts
         "chart",
         "Fitting chart",
         Html.Paragraph(FittingChartText.HowToRead),
-        new XElement("div", new XAttribute("class", "chart"), new XAttribute("role", "group"), new XAttribute("tabindex", "0"), new XAttribute("aria-label", "Fitting chart"), FittingChartDrawing.Of(result, isAlone: false)),
+        new XElement("div", new XAttribute("class", "chart"), new XAttribute("role", "group"), new XAttribute("tabindex", "0"),
+            new XAttribute("aria-label", "Fitting chart"), FittingChartDrawing.Of(result, isAlone: false)),
         Html.List(ProductLineText.Boundaries(result)),
         Html.List(FittingChartText.Letters(result)),
         Html.Paragraph(FittingChartText.Warnings[0]),
@@ -66,14 +74,17 @@ internal static class ProductLinePageParts
 
     private static IEnumerable<XElement> Frames(ProductLineResult result)
     {
-        var scale = result.Geometries.Count == 0 ? null : FrameScale.Of(result.Study.Machine, [.. result.Geometries.Select(geometry => geometry.Design)]);
+        var scale = result.Geometries.Count == 0 ? null
+            : FrameScale.Of(result.Study.Machine, [.. result.Geometries.Select(geometry => geometry.Design)]);
         foreach (var geometry in result.Geometries)
         {
             var id = $"frame-{char.ToLowerInvariant(geometry.Letter)}";
             var frame = FrameRearView.Of(result.Study, geometry.Design, scale!);
-            foreach (var attribute in frame.DescendantsAndSelf().Attributes().Where(attribute => attribute.Name.LocalName is "id" or "aria-labelledby"))
+            foreach (var attribute in frame.DescendantsAndSelf().Attributes()
+                .Where(attribute => attribute.Name.LocalName is "id" or "aria-labelledby"))
                 attribute.Value = attribute.Value.Replace("frame-front", id, StringComparison.Ordinal);
-            yield return Html.Figure(frame, $"Geometry {geometry.Letter}, drawn on the study's own machine. {string.Join(" ", DrillingSection.Of(result.Study, geometry.Design).Lines.Take(1))}");
+            yield return Html.Figure(
+                frame, $"Geometry {geometry.Letter}, drawn on the study's own machine. {string.Join(" ", DrillingSection.Of(result.Study, geometry.Design).Lines.Take(1))}");
         }
     }
 
@@ -85,12 +96,15 @@ internal static class ProductLinePageParts
             ("its SHA-256", report.Study.Hash),
             .. report.Study.Files.Select(file => ($"{file.Name}, SHA-256", file.Hash)),
             ("version", $"FrameOpt {report.Info.ToolVersion}"),
-            ("in the same folder", "line.xlsx (all figures), customers.csv (who gets which), fitting-chart.svg (for the wall), line.json (everything, for programs)"),
+            ("in the same folder",
+                "line.xlsx (all figures), customers.csv (who gets which), fitting-chart.svg (for the wall), line.json (everything, for programs)"),
         ];
         return Html.Section(
             "reproduce",
             "How to reproduce it",
-            Html.Paragraph($"frameopt line on the same study file, with the same version, gives the same figures{(report.Result.IsComplete ? "" : "; this one was stopped early")}."),
-            new XElement("dl", new XAttribute("class", "facts"), facts.Select(fact => new XElement("div", new XElement("dt", fact.What), new XElement("dd", fact.Value)))));
+            Html.Paragraph(
+                $"frameopt line on the same study file, with the same version, gives the same figures{(report.Result.IsComplete ? "" : "; this one was stopped early")}."),
+            new XElement("dl", new XAttribute("class", "facts"), facts.Select(
+                fact => new XElement("div", new XElement("dt", fact.What), new XElement("dd", fact.Value)))));
     }
 }

@@ -44,7 +44,12 @@ public static class ProductLineWorkbook
         GainSheet.Add(book, report);
         AssumptionsSheet.Add(book, report);
         CautionsSheet.Add(book, report);
-        book.SaveAs(stream, new SaveOptions { ValidatePackage = false, EvaluateFormulasBeforeSaving = false, GenerateCalculationChain = false });
+        book.SaveAs(stream, new SaveOptions
+        {
+            ValidatePackage = false,
+            EvaluateFormulasBeforeSaving = false,
+            GenerateCalculationChain = false
+        });
         return customers;
     }
 
@@ -64,7 +69,8 @@ public static class ProductLineWorkbook
             report,
             "Customers",
             note,
-            [.. columns.Select(column => column.FormatCode == DataColumn.TextFormat ? new DataColumn(column.Header, column.FormatCode, 16) : DataColumn.OfNumbers(column.Header, column.FormatCode))],
+            [.. columns.Select(column => column.FormatCode == DataColumn.TextFormat ? new DataColumn(column.Header, column.FormatCode, 16)
+                : DataColumn.OfNumbers(column.Header, column.FormatCode))],
             [.. lines.Select(line => (object[])[.. columns.Select(column => column.Value(line))])]);
     }
 }

@@ -7,10 +7,13 @@ namespace FrameOpt.Reports.Tables;
 /// <summary>The columns of the table of the front.</summary>
 public static class FrontColumns
 {
-    /// <summary>Place, geometry in the user's units, drilling dimensions, objectives, then every mission response that is no objective.</summary>
-    public static IReadOnlyList<FrontColumn> Of(Study study) => [.. Places(study), .. Geometry(study), .. Objectives(study), .. Responses(study)];
+    /// <summary>Place, geometry in the user's units, drilling dimensions, objectives, then every mission response that is no
+    /// objective.</summary>
+    public static IReadOnlyList<FrontColumn> Of(Study study) =>
+        [.. Places(study), .. Geometry(study), .. Objectives(study), .. Responses(study)];
 
-    /// <summary>What run.json holds: those, and residual, lean and effort of every phase, so that designs can be compared from their folders alone.</summary>
+    /// <summary>What run.json holds: those, and residual, lean and effort of every phase, so that designs can be compared from their
+    /// folders alone.</summary>
     public static IReadOnlyList<FrontColumn> WithPhases(Study study)
     {
         var columns = Of(study);
@@ -42,7 +45,8 @@ public static class FrontColumns
         (design, _) => design.Objectives[i]));
 
     private static IEnumerable<FrontColumn> Responses(Study study) => Enum.GetValues<MissionQuantity>()
-        .Where(quantity => !study.Objectives.Any(objective => objective.Response is Response.OfMission mission && mission.Quantity == quantity))
+        .Where(quantity => !study.Objectives.Any(objective => objective.Response is Response.OfMission mission
+            && mission.Quantity == quantity))
         .Select(quantity => (Quantity: quantity, Entry: ResponseCatalogue.Of(quantity)))
         .Select(response => new FrontColumn(
             response.Entry.Name,

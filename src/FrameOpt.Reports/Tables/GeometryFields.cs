@@ -13,7 +13,8 @@ public static class GeometryFields
         var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
         return
         [
-            .. study.Factors.Select(factor => new GeometryField(factor.Name, factor.Unit.Symbol, geometry => factor.Unit.FromSi(geometry[factor.Input]))),
+            .. study.Factors.Select(factor => new GeometryField(factor.Name, factor.Unit.Symbol, geometry =>
+                factor.Unit.FromSi(geometry[factor.Input]))),
             new("drill_left_of_symmetry", unit.Symbol, geometry => unit.FromSi(DrillingDimensions.LeftMetres(geometry))),
             new("drill_right_of_symmetry", unit.Symbol, geometry => unit.FromSi(DrillingDimensions.RightMetres(geometry))),
         ];

@@ -24,7 +24,8 @@ public static class GeometryText
             GeometryInput.HangPointSpacing => $"hang points {size} apart",
             GeometryInput.LateralOffset => si == 0 ? "not offset" : $"both moved {size} to the pilot's {SideText.Side(si)}",
             GeometryInput.SuspensionHeight => $"hang line {size} {Vertical(si)} the datum",
-            GeometryInput.ThrustLineAngle => si == 0 ? "thrust line straight ahead" : $"thrust line, followed forward, points {size} to the pilot's {SideText.Side(si)}",
+            GeometryInput.ThrustLineAngle => si == 0 ? "thrust line straight ahead"
+                : $"thrust line, followed forward, points {size} to the pilot's {SideText.Side(si)}",
             GeometryInput.ThrustLineTilt => $"thrust line tilted {size} {(si < 0 ? "downward" : "upward")}",
             GeometryInput.HubForward => $"hub {size} {ForeAft(si)} the datum",
             GeometryInput.HubRight => $"hub {size} to the {SideText.Side(si)} of the datum",

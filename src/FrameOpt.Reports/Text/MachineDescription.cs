@@ -9,7 +9,8 @@ internal static class MachineDescription
 
     public static IEnumerable<DescriptionRow> Of(Machine machine) =>
     [
-        .. machine.Masses.Select(item => new DescriptionRow(Group, item.Name, $"{Plain(item.MassKilograms)} kg; {At(item.At)}{(item.IsBody ? "; leans with the pilot" : "")}")),
+        .. machine.Masses.Select(item => new DescriptionRow(Group, item.Name,
+            $"{Plain(item.MassKilograms)} kg; {At(item.At)}{(item.IsBody ? "; leans with the pilot" : "")}")),
         new(Group, "all that hangs", $"{Plain(Math.Round(machine.MassKilograms, 6))} kg; centre of gravity {At(machine.CentreOfGravity)}"),
         new(Group, "hang line", ForeAft(machine.HangLineForwardMetres)),
         .. PropellerRows(machine.Propeller),
@@ -20,12 +21,17 @@ internal static class MachineDescription
 
     private static IEnumerable<DescriptionRow> PropellerRows(Propeller propeller)
     {
-        yield return new(Group, "propeller", $"diameter {Plain(propeller.DiameterMetres)} m; turns {StudyText.RotationText(propeller.Rotation)} seen from behind");
-        yield return new(Group, "hub", $"{At(propeller.Hub)}; tilted {Plain(Math.Round(Math.Abs(propeller.TiltRadians) * 180 / Math.PI, 6))} deg {(propeller.TiltRadians < 0 ? "downward" : "upward")}");
+        yield return new(
+            Group, "propeller",
+            $"diameter {Plain(propeller.DiameterMetres)} m; turns {StudyText.RotationText(propeller.Rotation)} seen from behind");
+        yield return new(
+            Group, "hub",
+                $"{At(propeller.Hub)}; tilted {Plain(Math.Round(Math.Abs(propeller.TiltRadians) * 180 / Math.PI, 6))} deg {(propeller.TiltRadians < 0 ? "downward" : "upward")}");
         yield return new(Group, "propeller's polar inertia", $"{Plain(propeller.PolarInertia)} kg·m²");
         yield return new(Group, "propeller's coefficients", propeller.Curve switch
         {
-            PropellerTable table => "J: CT, CP  " + string.Join("; ", table.Rows.Select(row => $"{Plain(row.AdvanceRatio)}: {Plain(row.ThrustCoefficient)}, {Plain(row.PowerCoefficient)}")),
+            PropellerTable table => "J: CT, CP  " + string.Join("; ", table.Rows
+                .Select(row => $"{Plain(row.AdvanceRatio)}: {Plain(row.ThrustCoefficient)}, {Plain(row.PowerCoefficient)}")),
             BenchPropeller bench => FormattableString.Invariant(
                 $"from the bench: static CT {bench.StaticThrustCoefficient:0.0000}, static CP {bench.StaticPowerCoefficient:0.0000}, no thrust at J {bench.ZeroThrustAdvanceRatio:0.000}"),
             _ => throw new InvalidOperationException(),
@@ -35,7 +41,8 @@ internal static class MachineDescription
     private static DescriptionRow EngineRow(Engine engine)
     {
         var rows = engine.CrankTorque.Arguments.Zip(engine.CrankTorque.Values, (rpm, torque) => $"{Plain(rpm)} rpm {Plain(torque)} N·m");
-        return new(Group, "engine", $"reduction {Plain(engine.Reduction)}; efficiency {Plain(engine.Efficiency)}; full-throttle torque at the crank {string.Join("; ", rows)}");
+        return new(Group, "engine",
+            $"reduction {Plain(engine.Reduction)}; efficiency {Plain(engine.Efficiency)}; full-throttle torque at the crank {string.Join("; ", rows)}");
     }
 
     private static string At(FramePoint point) =>

@@ -8,16 +8,23 @@ public static class ModelAssumptions
     /// <summary>In the order of the model.</summary>
     public static IReadOnlyList<Assumption> All { get; } =
     [
-        new("Air", "standard atmosphere, with the phase's temperature offset at the pressure of the standard day", "ISO 2533:1975; US Standard Atmosphere 1976"),
+        new("Air", "standard atmosphere, with the phase's temperature offset at the pressure of the standard day",
+            "ISO 2533:1975; US Standard Atmosphere 1976"),
         new("Gravity", "9.80665 m/s²", "ISO 80000-3"),
-        new("Airspeed", "grows with the square root of load factor, all-up mass and thinness of the air, from the polar's reference", "steady flight at constant lift coefficient"),
-        new("Propeller", "thrust and torque from CT and CP against advance ratio J = V/(nD)", "definitions as in the UIUC Propeller Database (Brandt, Deters, Ananda, Dantsker, Selig)"),
-        new("Shape of a bench-tested propeller's curves", "CT and CP against J as measured on a small research propeller, scaled to the bench figures", "UIUC Propeller Database vol. 2; Deters, Ananda, Selig, AIAA 2014-2151"),
-        new("Torque on the frame", "the aerodynamic torque of the propeller, whatever the gearing", "statics: torques between engine and frame cancel"),
+        new("Airspeed", "grows with the square root of load factor, all-up mass and thinness of the air, from the polar's reference",
+            "steady flight at constant lift coefficient"),
+        new("Propeller", "thrust and torque from CT and CP against advance ratio J = V/(nD)",
+            "definitions as in the UIUC Propeller Database (Brandt, Deters, Ananda, Dantsker, Selig)"),
+        new("Shape of a bench-tested propeller's curves",
+            "CT and CP against J as measured on a small research propeller, scaled to the bench figures",
+            "UIUC Propeller Database vol. 2; Deters, Ananda, Selig, AIAA 2014-2151"),
+        new("Torque on the frame", "the aerodynamic torque of the propeller, whatever the gearing",
+            "statics: torques between engine and frame cancel"),
         new("Full throttle in thin air", "engine torque in proportion to air density", "assumption"),
         new("Balance of the suspended body", "forces and moments about the midpoint of the hang points", "statics"),
         new("Yaw stiffness of the risers", "two-line (bifilar) suspension", "statics, small twist"),
-        new("Yaw leverage from coefficients", "2 V² |Cl_phi| / (g b |Cn_r|), from steady turning flight", "Toglia and Vendittelli, Sapienza University of Rome, DCSS Technical Report 2(5), 2010, Tables 1-2; an upper estimate"),
+        new("Yaw leverage from coefficients", "2 V² |Cl_phi| / (g b |Cn_r|), from steady turning flight",
+            "Toglia and Vendittelli, Sapienza University of Rome, DCSS Technical Report 2(5), 2010, Tables 1-2; an upper estimate"),
         new("Bench check", "frame and pilot hang from a rigid beam by two equal, parallel straps", "statics of a bar on two supports"),
     ];
 }

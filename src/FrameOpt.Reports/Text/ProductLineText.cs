@@ -24,17 +24,21 @@ internal static class ProductLineText
     {
         ProductLineObjective.Mean => $"share-weighted mean of {Cost(setting)}",
         ProductLineObjective.Worst => $"{Cost(setting)} of the worst-served customer",
-        ProductLineObjective.Percentile { Part: var part } => Invariant($"{Cost(setting)} that {100 * part:0.##} % of the customers do not exceed"),
-        ProductLineObjective.Blend { WorstWeight: var weight } => Invariant($"blend of {100 - 100 * weight:0.##} % mean and {100 * weight:0.##} % worst {Cost(setting)}"),
+        ProductLineObjective.Percentile { Part: var part } =>
+            Invariant($"{Cost(setting)} that {100 * part:0.##} % of the customers do not exceed"),
+        ProductLineObjective.Blend { WorstWeight: var weight } =>
+            Invariant($"blend of {100 - 100 * weight:0.##} % mean and {100 * weight:0.##} % worst {Cost(setting)}"),
         _ => throw new ArgumentOutOfRangeException(nameof(setting)),
     };
 
     /// <summary>An amount of cost with its unit.</summary>
-    public static string Amount(ProductLineSetting setting, double cost) => double.IsInfinity(cost) ? "not allowed" : NumberFormat.Text(cost, setting.CostResponse.Response.Entry);
+    public static string Amount(ProductLineSetting setting, double cost) =>
+        double.IsInfinity(cost) ? "not allowed" : NumberFormat.Text(cost, setting.CostResponse.Response.Entry);
 
     /// <summary>Where the holes are: "22 mm left".</summary>
     public static string HoleOffset(Study study, FrameGeometry design) =>
-        design.OffsetMetres == 0 ? "in the middle" : $"{Offset(study).Unit.Text(Math.Abs(design.OffsetMetres))} {SideText.Side(design.OffsetMetres)}";
+        design.OffsetMetres == 0 ? "in the middle"
+            : $"{Offset(study).Unit.Text(Math.Abs(design.OffsetMetres))} {SideText.Side(design.OffsetMetres)}";
 
     /// <summary>How far each hang point is from the plane of symmetry: left, right.</summary>
     public static (string Left, string Right) DrillingPositions(Study study, FrameGeometry design)
@@ -46,14 +50,16 @@ internal static class ProductLineText
 
     /// <summary>The further factors of a design: those that are swept, without spacing and offset.</summary>
     public static IEnumerable<StudyFactor> OtherSweptFactors(Study study) =>
-        study.Factors.Where(factor => factor.IsSwept && factor.Input is not (GeometryInput.HangPointSpacing or GeometryInput.LateralOffset));
+        study.Factors.Where(factor => factor.IsSwept && factor.Input is not (
+            GeometryInput.HangPointSpacing or GeometryInput.LateralOffset));
 
     /// <summary>A design in one short line: hole, spacing, further factors.</summary>
     public static string Design(Study study, FrameGeometry design) => string.Join(
         ", ",
         [
             HoleOffset(study, design),
-            .. study.Factors.Where(factor => factor is { Input: GeometryInput.HangPointSpacing, IsSwept: true }).Concat(OtherSweptFactors(study))
+            .. study.Factors.Where(factor => factor is { Input: GeometryInput.HangPointSpacing, IsSwept: true })
+                .Concat(OtherSweptFactors(study))
                 .Select(factor => $"{ShortName(factor)} {factor.Unit.Text(design[factor.Input])}"),
         ]);
 
@@ -91,10 +97,12 @@ internal static class ProductLineText
     }));
 
     /// <summary>The letter of a geometry, or that there is none.</summary>
-    public static string Letter(ProductLineResult result, int geometry) => geometry < 0 ? None : result.Geometries[geometry].Letter.ToString();
+    public static string Letter(ProductLineResult result, int geometry) =>
+        geometry < 0 ? None : result.Geometries[geometry].Letter.ToString();
 
     /// <summary>The boundary masses of every column of the chart, one sentence each.</summary>
-    public static IEnumerable<string> Boundaries(ProductLineResult result) => result.Chart.Blocks.SelectMany(block => block.Columns.Select(column =>
+    public static IEnumerable<string> Boundaries(ProductLineResult result) =>
+        result.Chart.Blocks.SelectMany(block => block.Columns.Select(column =>
         $"{column.Name}{(block.Title.Length > 0 ? $", {block.Title}" : "")}: {Spans(result, column.Spans)}."));
 
     /// <summary>"3 geometries", "one geometry".</summary>

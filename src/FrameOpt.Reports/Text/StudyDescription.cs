@@ -13,7 +13,8 @@ public static class StudyDescription
         .. WingRows(study.Wing),
         .. study.Mission.Select(phase => new DescriptionRow("Mission", phase.Name, PhaseWords(phase))),
         .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(factor))),
-        .. study.Objectives.Select((objective, i) => new DescriptionRow("Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
+        .. study.Objectives.Select((objective, i) => new DescriptionRow(
+            "Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
         .. study.Limits.Select(limit => new DescriptionRow("Limits", limit.Text, limit.Response.Entry.Meaning)),
         .. Settings(study),
         .. ProductLineDescription.Of(study),
@@ -22,27 +23,33 @@ public static class StudyDescription
     private static IEnumerable<DescriptionRow> WingRows(Wing wing)
     {
         DescriptionRow Row(string what, string value) => new("Wing", what, value);
-        yield return Row("mass, area, span", $"{Plain(wing.MassKilograms)} kg; {Plain(wing.AreaSquareMetres)} m² flat; {Plain(wing.SpanMetres)} m flat");
-        yield return Row("lines", $"{Plain(wing.LineLengthMetres)} m from the hang line to the wing; {Plain(wing.LineSpreadMetres)} m between the centroids of the two halves");
-        yield return Row("polar", $"at {Plain(wing.Polar.ReferenceMassKilograms)} kg and {Plain(wing.Polar.ReferenceDensity)} kg/m³: " + string.Join("; ", wing.Polar.Points.Select(
+        yield return Row(
+            "mass, area, span", $"{Plain(wing.MassKilograms)} kg; {Plain(wing.AreaSquareMetres)} m² flat; {Plain(wing.SpanMetres)} m flat");
+        yield return Row(
+            "lines", $"{Plain(wing.LineLengthMetres)} m from the hang line to the wing; {Plain(wing.LineSpreadMetres)} m between the centroids of the two halves");
+        yield return Row("polar", $"at {Plain(wing.Polar.ReferenceMassKilograms)} kg and {Plain(wing.Polar.ReferenceDensity)} kg/m³: "
+            + string.Join("; ", wing.Polar.Points.Select(
             point => $"fraction {Plain(point.Fraction)}: {Plain(point.AirspeedMetresPerSecond)} m/s, glide ratio {Plain(point.GlideRatio)}")));
         yield return Row("riser coupling", wing.RiserCoupling switch
         {
-            RiserCoupling.Measured measured => $"{Millimetres(measured.LengthMetres)} at a spacing of {Millimetres(measured.AtSpacingMetres)}, growing with the square of the spacing",
+            RiserCoupling.Measured measured =>
+                $"{Millimetres(measured.LengthMetres)} at a spacing of {Millimetres(measured.AtSpacingMetres)}, growing with the square of the spacing",
             _ => "from the geometry of the lines, at each design's own spacing",
         });
         yield return Row("roll restoring", $"{Plain(wing.RollRestoring)} per radian of bank (for the indicative turn rate)");
         yield return Row("yaw leverage", wing.YawLeverage switch
         {
             YawLeverage.Constant constant => $"{Plain(constant.Value)} in every phase",
-            YawLeverage.FromCoefficients from => $"from roll restoring {Plain(from.RollRestoring)} and yaw damping {Plain(from.YawDamping)}, growing with the square of the airspeed",
+            YawLeverage.FromCoefficients from =>
+                $"from roll restoring {Plain(from.RollRestoring)} and yaw damping {Plain(from.YawDamping)}, growing with the square of the airspeed",
             _ => throw new InvalidOperationException(),
         });
     }
 
     private static string PhaseWords(Phase phase)
     {
-        List<string> words = [$"weight {Plain(phase.Weight)}", StudyText.Power(phase.Power), StudyText.Speed(phase.Speed), $"altitude {Plain(phase.AltitudeMetres)} m"];
+        List<string> words = [$"weight {Plain(phase.Weight)}", StudyText.Power(phase.Power), StudyText.Speed(phase.Speed),
+            $"altitude {Plain(phase.AltitudeMetres)} m"];
         if (phase.TemperatureOffsetKelvin != 0)
             words.Add($"{Plain(Math.Abs(phase.TemperatureOffsetKelvin))} K {(phase.TemperatureOffsetKelvin > 0 ? "warmer" : "colder")} than the standard day");
         if (phase.LoadFactor != 1)
@@ -65,7 +72,9 @@ public static class StudyDescription
         (string[])[
             StudyText.Goal(objective),
             $"weight {Plain(study.Ranking.Weights[index])}",
-            .. objective.Resolution > 0 ? [$"differences below {NumberFormat.Text(objective.Resolution, objective.Response.Unit)} not shown"] : Array.Empty<string>(),
+            .. objective.Resolution > 0
+                ? [$"differences below {NumberFormat.Text(objective.Resolution, objective.Response.Unit)} not shown"]
+                : Array.Empty<string>(),
             objective.Response.Entry.Meaning,
         ]);
 
@@ -77,7 +86,9 @@ public static class StudyDescription
         yield return new("Settings", "strength figures", study.Strength is { } strength
             ? $"limit load factor {Plain(strength.LimitLoadFactor)}, overhang {Millimetres(strength.OverhangMetres)}"
             : "not asked");
-        yield return new("Settings", "balanced band", $"within {NumberFormat.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of {study.Mission[study.Band.PhaseIndex].Name}");
+        yield return new(
+            "Settings", "balanced band",
+                $"within {NumberFormat.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of {study.Mission[study.Band.PhaseIndex].Name}");
         yield return new("Settings", "study file, SHA-256", study.Hash);
         foreach (var file in study.Files)
             yield return new("Settings", $"{file.Name}, SHA-256", file.Hash);

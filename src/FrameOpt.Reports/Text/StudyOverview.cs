@@ -17,15 +17,19 @@ public static class StudyOverview
         new(Group, "title", study.FullTitle),
         .. study.Question.Length > 0 ? [new DescriptionRow(Group, "question", study.Question)] : Array.Empty<DescriptionRow>(),
         new(Group, "designs", Designs(study)),
-        new(Group, "a run takes", $"{RunEstimate.InWords(RunEstimate.Seconds(study, processors))} on this computer, and starting and writing the files"),
+        new(Group, "a run takes",
+            $"{RunEstimate.InWords(RunEstimate.Seconds(study, processors))} on this computer, and starting and writing the files"),
         new(Group, "varied", Factors(study, isSwept: true)),
         new(Group, "fixed", Factors(study, isSwept: false)),
         new(Group, "left hang point", Holes(study, left: true)),
         new(Group, "right hang point", Holes(study, left: false)),
         new(Group, "phases", Phases(study)),
-        new(Group, "objectives", string.Join(", ", study.Objectives.Select(objective => $"{StudyText.Goal(objective)} {StudyText.Name(objective.Response, objective.Magnitude)}"))),
-        new(Group, "limits", study.Limits.Count == 0 ? "none: nothing is ruled out but what cannot fly" : string.Join("; ", study.Limits.Select(limit => limit.Text))),
-        new(Group, "assumed", study.Assumptions.Count == 0 ? "nothing" : $"{study.Assumptions.Count} values that the study does not give; they are listed below"),
+        new(Group, "objectives", string.Join(", ", study.Objectives.Select(
+            objective => $"{StudyText.Goal(objective)} {StudyText.Name(objective.Response, objective.Magnitude)}"))),
+        new(Group, "limits", study.Limits.Count == 0 ? "none: nothing is ruled out but what cannot fly"
+            : string.Join("; ", study.Limits.Select(limit => limit.Text))),
+        new(Group, "assumed", study.Assumptions.Count == 0 ? "nothing"
+            : $"{study.Assumptions.Count} values that the study does not give; they are listed below"),
         new(Group, "variants", Variants(study)),
     ];
 
@@ -34,7 +38,8 @@ public static class StudyOverview
         if (study.Search is SearchSetting.Evolutionary evolutionary)
             return $"up to {NumberFormat.Count(evolutionary.Stop.Evaluations)} {StudyText.DesignSpace(study)}, each in {study.Mission.Count} phases";
         var swept = study.Factors.Where(factor => factor.IsSwept).ToList();
-        var product = swept.Count > 1 ? $" = {string.Join(" x ", swept.Select(factor => NumberFormat.Count(factor.LevelsSi.Count)))} levels" : "";
+        var product = swept.Count > 1
+            ? $" = {string.Join(" x ", swept.Select(factor => NumberFormat.Count(factor.LevelsSi.Count)))} levels" : "";
         return $"{NumberFormat.Count(study.GridSize!.Value)}{product}, each in {study.Mission.Count} phases";
     }
 

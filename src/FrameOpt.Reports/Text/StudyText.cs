@@ -42,7 +42,8 @@ public static class StudyText
     {
         if (setting is not SearchSetting.Evolutionary search)
             return "exhaustive: every design of the grid";
-        List<string> words = [$"{Method(search.Method)}, population {NumberFormat.Count(search.Population)}, seed {search.Seed}", $"at most {NumberFormat.Count(search.Stop.Evaluations)} designs"];
+        List<string> words = [$"{Method(search.Method)}, population {NumberFormat.Count(search.Population)}, seed {search.Seed}",
+            $"at most {NumberFormat.Count(search.Stop.Evaluations)} designs"];
         if (search.Stop.Time is { } time)
             words.Add($"at most {PlainNumber.Text(time.TotalSeconds)} s");
         if (search.Stop.Stall is { } stall)
@@ -62,7 +63,8 @@ public static class StudyText
     /// <summary>Out of what the evaluated designs were taken.</summary>
     public static string DesignSpace(Study study) => (study.Search, study.GridSize) switch
     {
-        (SearchSetting.Evolutionary search, { } designs) => $"chosen by {Method(search.Method)} from a grid of {NumberFormat.Count(designs)}",
+        (SearchSetting.Evolutionary search, { } designs) =>
+            $"chosen by {Method(search.Method)} from a grid of {NumberFormat.Count(designs)}",
         (SearchSetting.Evolutionary search, null) => $"chosen by {Method(search.Method)} from a space too large to count",
         (_, var designs) => $"of a grid of {NumberFormat.Count(designs!.Value)}",
     };

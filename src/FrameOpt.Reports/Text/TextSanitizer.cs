@@ -5,7 +5,8 @@ namespace FrameOpt.Reports.Text;
 /// <summary>Users' text made fit for files: titles, phase names, mass names, reasons.</summary>
 public static class TextSanitizer
 {
-    /// <summary>The text without the characters that XML forbids: control characters, halves of surrogate pairs, U+FFFE and U+FFFF.</summary>
+    /// <summary>The text without the characters that XML forbids: control characters, halves of surrogate pairs, U+FFFE and
+    /// U+FFFF.</summary>
     public static string Clean(string text)
     {
         var kept = new StringBuilder(text.Length);

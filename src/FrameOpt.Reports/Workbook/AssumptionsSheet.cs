@@ -14,7 +14,8 @@ internal static class AssumptionsSheet
         report,
         [("from", 16), ("what", 36), ("value", 46), ("source", 60)],
         [
-            .. report.Study.Assumptions.Select(assumption => (string[])["this study", assumption.What, assumption.Value, assumption.Source]),
+            .. report.Study.Assumptions.Select(assumption => (string[])[
+                "this study", assumption.What, assumption.Value, assumption.Source]),
             .. ModelAssumptions.All.Select(assumption => (string[])["every study", assumption.What, assumption.Value, assumption.Source]),
         ]);
 }

@@ -18,6 +18,7 @@ internal static class FrontSheet
             "Front",
             $"{DisplayedDesigns.Summary(report.Result)} Offsets and angles: right +. Drilling dimensions seen from behind. A blank is a response that the study gives no basis for.",
             [.. columns.Select(column => DataColumn.OfNumbers(column.Header, column.FormatCode))],
-            [.. DisplayedDesigns.Of(report.Result).Select(i => (object[])[.. columns.Select(column => (object)column.Value(front[i], report.FrontEvaluations[i]))])]);
+            [.. DisplayedDesigns.Of(report.Result).Select(i => (object[])[
+                .. columns.Select(column => (object)column.Value(front[i], report.FrontEvaluations[i]))])]);
     }
 }

@@ -33,7 +33,8 @@ internal static class PhasesSheet
         {
             var design = report.Result.Front[i];
             foreach (var phase in report.FrontEvaluations[i].Phases)
-                yield return [(double)design.Rank, (double)design.Number, phase.Phase.Name, phase.Phase.Weight, phase.Steers, .. phase.Values.Cast<object>()];
+                yield return [(double)design.Rank, (double)design.Number, phase.Phase.Name, phase.Phase.Weight, phase.Steers,
+                    .. phase.Values.Cast<object>()];
         }
     }
 }

@@ -20,40 +20,62 @@ internal static class ReadMeSheet
     private static IEnumerable<string[]> Rows(RunReport report)
     {
         var result = report.Result;
-        yield return ["this workbook", $"{result.Study.FullTitle}. Written by FrameOpt {report.Info.ToolVersion} from {report.Info.StudyFileName}, SHA-256 {result.Study.Hash}. The same study gives the same workbook."];
-        yield return ["before you build", $"{Cautions.Danger} {Cautions.GroundTestFirst} Read the sheets Summary, Assumptions and Cautions first."];
+        yield return [
+            "this workbook",
+                $"{result.Study.FullTitle}. Written by FrameOpt {report.Info.ToolVersion} from {report.Info.StudyFileName}, SHA-256 {result.Study.Hash}. The same study gives the same workbook."];
+        yield return [
+            "before you build", $"{Cautions.Danger} {Cautions.GroundTestFirst} Read the sheets Summary, Assumptions and Cautions first."];
         if (result.Front.Count > 0)
         {
-            yield return ["to change the weights", "Go to the sheet Ranking and type into the framed blue cells of the column weight. Only their proportions matter. Score, rank and order recompute at once."];
-            yield return ["to tighten a limit", "On the sheet Ranking type into the columns at least and at most; empty a cell to have no limit. A limit looser than the study's brings back no design: the run kept only those within it. Run the study again for that."];
-            yield return ["to try another yaw leverage", "On the sheet Ranking choose it from the list. It is the least certain number of the model: see whether the choice holds."];
-            yield return ["to try another design", "On the sheet What if type spacing, lateral offset, suspension height and thrust-line angle."];
+            yield return [
+                "to change the weights",
+                    "Go to the sheet Ranking and type into the framed blue cells of the column weight. Only their proportions matter. Score, rank and order recompute at once."];
+            yield return [
+                "to tighten a limit",
+                    "On the sheet Ranking type into the columns at least and at most; empty a cell to have no limit. A limit looser than the study's brings back no design: the run kept only those within it. Run the study again for that."];
+            yield return [
+                "to try another yaw leverage",
+                "On the sheet Ranking choose it from the list. It is the least certain number of the model: see whether the choice holds."];
+            yield return [
+                "to try another design", "On the sheet What if type spacing, lateral offset, suspension height and thrust-line angle."];
         }
 
         foreach (var (sheet, words) in Sheets(result.Front.Count > 0, result.Plan is not null))
             yield return [$"sheet {sheet}", words];
-        yield return ["signs and units", "The unit stands in every header; dimensions are in the units of the study file. Offsets, angles, moments and residuals: to the pilot's right is +. Left and right are the pilot's, seen from behind."];
+        yield return [
+            "signs and units",
+                "The unit stands in every header; dimensions are in the units of the study file. Offsets, angles, moments and residuals: to the pilot's right is +. Left and right are the pilot's, seen from behind."];
         yield return ["how much it holds", Limits(report)];
-        yield return ["if figures stay as they are", "Your spreadsheet program may be set to recompute by hand only: in most programs F9 recomputes."];
+        yield return [
+            "if figures stay as they are",
+            "Your spreadsheet program may be set to recompute by hand only: in most programs F9 recomputes."];
     }
 
     private static IEnumerable<(string Sheet, string Description)> Sheets(bool hasFront, bool hasPlan)
     {
-        yield return ("Summary", "the answer: what to drill, what it leaves in each phase, what it costs elsewhere, what to check before flight.");
+        yield return (
+            "Summary", "the answer: what to drill, what it leaves in each phase, what it costs elsewhere, what to check before flight.");
         if (hasFront)
         {
-            yield return (RankingLayout.Sheet, "live: weights, limits, baseline and yaw leverage to type, and the designs in the order that follows.");
+            yield return (
+                RankingLayout.Sheet,
+                "live: weights, limits, baseline and yaw leverage to type, and the designs in the order that follows.");
             yield return (WhatIfLayout.Sheet, "live: any one design to type, and what it leaves in every phase.");
-            yield return (ChartSheets.SheetName, "the front from two sides, the residual torque of each phase, torque and residual against propeller speed. Native charts: click and change them.");
+            yield return (
+                ChartSheets.SheetName,
+                    "the front from two sides, the residual torque of each phase, torque and residual against propeller speed. Native charts: click and change them.");
             yield return ("Front", "the designs that nothing else beats, ranked, to sort and filter.");
             yield return ("Phases", "every phase of each of those designs.");
         }
 
         if (hasPlan)
         {
-            yield return (PlanSheet.Name, "the runs of the study's plan, what the model gives for each, and what such a plan can tell apart.");
+            yield return (
+                PlanSheet.Name, "the runs of the study's plan, what the model gives for each, and what such a plan can tell apart.");
             yield return (EffectsSheet.Name, "for each response which factors matter, alone and in pairs, and how it moves with each.");
-            yield return (SurfaceSheet.Name, "for each response a simple formula fitted to those runs, how far it is from the model, and a map of it.");
+            yield return (
+                SurfaceSheet.Name,
+                "for each response a simple formula fitted to those runs, how far it is from the model, and a map of it.");
         }
 
         yield return ("Machine and mission", "the study as the tool understood it.");

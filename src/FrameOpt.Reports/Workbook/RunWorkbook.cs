@@ -49,7 +49,12 @@ public static class RunWorkbook
         CautionsSheet.Add(book, report);
         foreach (var sheet in deferred.DataSheets)
             deferred.Tables.Add(sheet(book));
-        book.SaveAs(stream, new SaveOptions { ValidatePackage = false, EvaluateFormulasBeforeSaving = false, GenerateCalculationChain = false });
+        book.SaveAs(stream, new SaveOptions
+        {
+            ValidatePackage = false,
+            EvaluateFormulasBeforeSaving = false,
+            GenerateCalculationChain = false
+        });
     }
 
     /// <summary>What is there only when some design is feasible; the data behind the live sheets come last in the workbook.</summary>

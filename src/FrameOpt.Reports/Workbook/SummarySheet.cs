@@ -63,7 +63,8 @@ internal static class SummarySheet
     {
         for (var c = 0; c < cells.Count; c++)
             SheetStyle.Text(sheet.Cell(row, c + 1), cells[c]);
-        sheet.Row(row).Height = SheetStyle.HeightPoints([.. cells.Select((text, c) => (text, c == 0 ? FirstWidth : OtherWidth - WrapAllowance))]);
+        sheet.Row(row).Height = SheetStyle.HeightPoints(
+            [.. cells.Select((text, c) => (text, c == 0 ? FirstWidth : OtherWidth - WrapAllowance))]);
         var range = sheet.Range(row, 1, row, cells.Count);
         sheet.Range(row, 2, row, cells.Count).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
         return range;

@@ -2,7 +2,8 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Analysis;
 
-/// <summary>An analysis of variance. Sums of squares are in the square of the response's unit, about the mean (about 0 for a model without constant).</summary>
+/// <summary>An analysis of variance. Sums of squares are in the square of the response's unit, about the mean (about 0 for a model without
+/// constant).</summary>
 public sealed class AnovaTable
 {
     internal AnovaTable(ErrorKind errors, IReadOnlyList<SumsOfSquares> sums, double residualSumOfSquares, int residualDegrees)
@@ -51,7 +52,8 @@ public sealed class AnovaTable
     /// <summary>Explained and not.</summary>
     public double TotalSumOfSquares => ModelSumOfSquares + ResidualSumOfSquares;
 
-    /// <summary>Root of the residual mean square, in the response's unit: standard deviation of measured runs, size of the misfit of computed ones;
+    /// <summary>Root of the residual mean square, in the response's unit: standard deviation of measured runs, size of the misfit of
+    /// computed ones;
     /// null for a saturated model.</summary>
     public double? ResidualDeviation => ResidualDegreesOfFreedom > 0 ? Math.Sqrt(ResidualSumOfSquares / ResidualDegreesOfFreedom) : null;
 
@@ -60,7 +62,8 @@ public sealed class AnovaTable
 
     /// <summary>The same for mean squares, so that useless terms lower it; null for a saturated model.</summary>
     public double? AdjustedRSquared => ResidualDegreesOfFreedom == 0 ? null : TotalSumOfSquares > 0
-        ? 1 - (ResidualSumOfSquares / ResidualDegreesOfFreedom / (TotalSumOfSquares / (ModelDegreesOfFreedom + ResidualDegreesOfFreedom))) : 1;
+        ? 1 - (ResidualSumOfSquares / ResidualDegreesOfFreedom / (TotalSumOfSquares / (ModelDegreesOfFreedom + ResidualDegreesOfFreedom)))
+            : 1;
 
     /// <summary>Of the whole model; infinite for an exact fit; null where nothing can be tested.</summary>
     public double? F { get; }
@@ -85,9 +88,11 @@ public sealed class AnovaTable
 /// <param name="Source">The effect or model term.</param>
 /// <param name="DegreesOfFreedom">Degrees of freedom.</param>
 /// <param name="SequentialSumOfSquares">Of this line after those above it; the lines add up to the model's.</param>
-/// <param name="AdjustedSumOfSquares">Of this line after every other that does not contain it; the same whatever the order of lines and the units
+/// <param name="AdjustedSumOfSquares">Of this line after every other that does not contain it; the same whatever the order of lines and the
+/// units
 /// of factors.</param>
-/// <param name="ContributionPercent">The adjusted sum as a part of the total, %. Adds up to 100 with the residual's in an orthogonal plan only.</param>
+/// <param name="ContributionPercent">The adjusted sum as a part of the total, %. Adds up to 100 with the residual's in an orthogonal plan
+/// only.</param>
 /// <param name="F">Adjusted mean square over the residual's, infinite for an exact fit; null where nothing can be tested.</param>
 /// <param name="P">Probability of a larger F by chance alone; null where nothing can be tested.</param>
 public sealed record AnovaRow(string Source, int DegreesOfFreedom, double SequentialSumOfSquares, double AdjustedSumOfSquares,
@@ -99,10 +104,12 @@ internal sealed record SumsOfSquares(string Source, int DegreesOfFreedom, double
 /// <summary>Where the differences between runs come from: it decides whether anything can be tested.</summary>
 public enum ErrorKind
 {
-    /// <summary>Runs that were measured: the same design run again gives another number, so that effects can be tested against that error.</summary>
+    /// <summary>Runs that were measured: the same design run again gives another number, so that effects can be tested against that
+    /// error.</summary>
     Measured,
 
     /// <summary>Runs of a computed model: the same design gives the same number, so that there is no error to test against.
-    /// Standard errors, F ratios, p-values and intervals are null; contributions and the cross-validated error stand in their place.</summary>
+    /// Standard errors, F ratios, p-values and intervals are null; contributions and the cross-validated error stand in their
+    /// place.</summary>
     Deterministic,
 }

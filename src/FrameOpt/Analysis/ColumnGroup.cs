@@ -10,7 +10,8 @@ internal sealed record ColumnGroup(string Source, IReadOnlyList<double[]> Column
     /// <param name="groups">The constant, where there is one, goes first.</param>
     /// <param name="basis">Of all their columns.</param>
     /// <param name="along">The response along it.</param>
-    /// <remarks>Source: adjusted sums respect marginality, each source after all others that do not contain it ("type II", Yates 1934; Nelder 1977;
+    /// <remarks>Source: adjusted sums respect marginality, each source after all others that do not contain it ("type II", Yates 1934;
+    /// Nelder 1977;
     /// from memory). They are worked in the basis, where a column is as long as there are columns, not runs.</remarks>
     public static IReadOnlyList<SumsOfSquares> SumsOf(IReadOnlyList<ColumnGroup> groups, OrthogonalColumns basis, double[] along)
     {
@@ -19,7 +20,8 @@ internal sealed record ColumnGroup(string Source, IReadOnlyList<double[]> Column
         var sequential = Enumerable.Range(0, along.Length).ToLookup(j => owner[basis.Kept[j]], j => along[j] * along[j]);
         return [.. groups.Select((group, g) =>
         {
-            double[][] others = [.. Enumerable.Range(0, groups.Count).Where(other => other != g && !group.IsContainedIn(other)).SelectMany(other => columns[other])];
+            double[][] others = [.. Enumerable.Range(0, groups.Count).Where(other => other != g && !group.IsContainedIn(other))
+                .SelectMany(other => columns[other])];
             var adjusted = new OrthogonalColumns([.. others, .. columns[g]]);
             var parts = adjusted.Project(along).Along.Where((_, j) => adjusted.Kept[j] >= others.Length);
             return new SumsOfSquares(group.Source, sequential[g].Count(), sequential[g].Sum(), parts.Sum(part => part * part));

@@ -18,7 +18,8 @@ public static class CrossValidation
     /// <param name="folds">2 to the number of runs.</param>
     /// <param name="seed">The same seed deals the same folds.</param>
     /// <returns>Null when the model cannot be fitted without some fold.</returns>
-    public static CrossValidatedError? Folds(IReadOnlyList<ModelTerm> terms, IReadOnlyList<double[]> x, IReadOnlyList<double> y, int folds, int seed)
+    public static CrossValidatedError? Folds(
+        IReadOnlyList<ModelTerm> terms, IReadOnlyList<double[]> x, IReadOnlyList<double> y, int folds, int seed)
     {
         if (folds < 2 || folds > y.Count)
             throw new ArgumentOutOfRangeException(nameof(folds), folds, $"folds must be from 2 to the {y.Count} runs");
@@ -43,7 +44,8 @@ public static class CrossValidation
 /// <summary>Errors of predicting runs that the fit did not see. In the response's unit.</summary>
 /// <param name="RootMeanSquare">Typical size.</param>
 /// <param name="Worst">Largest size.</param>
-/// <param name="RSquared">1 less the sum of squared errors over that about the mean: 1 for a perfect model, below 0 for one worse than the mean.</param>
+/// <param name="RSquared">1 less the sum of squared errors over that about the mean: 1 for a perfect model, below 0 for one worse than the
+/// mean.</param>
 public sealed record CrossValidatedError(double RootMeanSquare, double Worst, double RSquared)
 {
     internal static CrossValidatedError Of(IReadOnlyList<double> errors, IReadOnlyList<double> y)

@@ -1,7 +1,8 @@
 namespace FrameOpt.Analysis;
 
 /// <summary>How much a value of one response is liked, from 0 (not acceptable) to 1 (as good as can be used).</summary>
-/// <remarks>Source: G. Derringer and R. Suich 1980, Simultaneous optimization of several response variables, J. Quality Technology 12, 214-219.</remarks>
+/// <remarks>Source: G. Derringer and R. Suich 1980, Simultaneous optimization of several response variables, J. Quality Technology 12,
+/// 214-219.</remarks>
 public sealed class Desirability
 {
     private readonly double from;

@@ -9,11 +9,14 @@ public static class FactorialAnova
     /// <param name="y">The response of each run.</param>
     /// <param name="order">Of the highest interaction: 1 for main effects only.</param>
     /// <param name="errors">Whether the runs were measured or computed.</param>
-    /// <remarks>Source: regression on columns of levels coded to add up to 0; adjusted sums respect marginality (Nelder 1977, from memory).</remarks>
-    public static AnovaTable Of(IReadOnlyList<string> factorNames, IReadOnlyList<IReadOnlyList<string>> levels, IReadOnlyList<double> y, int order,
+    /// <remarks>Source: regression on columns of levels coded to add up to 0; adjusted sums respect marginality (Nelder 1977, from
+    /// memory).</remarks>
+    public static AnovaTable Of(IReadOnlyList<string> factorNames, IReadOnlyList<IReadOnlyList<string>> levels, IReadOnlyList<double> y,
+        int order,
         ErrorKind errors)
     {
-        var sets = Enumerable.Range(0, 1 << factorNames.Count).Where(set => int.PopCount(set) <= order).OrderBy(set => int.PopCount(set)).ToArray();
+        var sets = Enumerable.Range(0, 1 << factorNames.Count).Where(set => int.PopCount(set) <= order).OrderBy(set => int.PopCount(set))
+            .ToArray();
         var coded = factorNames.Select((_, f) => Coded([.. levels.Select(run => run[f])])).ToArray();
         var groups = sets.Select((set, s) => new ColumnGroup(
             string.Join(" × ", factorNames.Where((_, f) => (set >> f & 1) == 1)),
@@ -21,7 +24,8 @@ public static class FactorialAnova
             other => other != s && (sets[other] & set) == set)).ToArray();
         var basis = new OrthogonalColumns(groups.SelectMany(group => group.Columns));
         var (along, rest) = basis.Project(y);
-        return new AnovaTable(errors, [.. ColumnGroup.SumsOf(groups, basis, along).Skip(1)], rest.Sum(value => value * value), y.Count - basis.Kept.Count);
+        return new AnovaTable(errors, [.. ColumnGroup.SumsOf(groups, basis, along).Skip(1)], rest.Sum(value => value * value),
+            y.Count - basis.Kept.Count);
     }
 
     /// <summary>A column for each level but the last: 1 there, -1 at the last, 0 elsewhere.</summary>

@@ -11,7 +11,8 @@ public static class HalfNormal
     /// the i-th of m stands at the normal quantile of 1/2 + (i - 1/2)/(2m).</remarks>
     public static IReadOnlyList<HalfNormalPoint> Points(IReadOnlyList<double> effects) =>
         [.. effects.Select((effect, index) => (Magnitude: Math.Abs(effect), Index: index)).OrderBy(point => point.Magnitude)
-            .Select((point, i) => new HalfNormalPoint(point.Index, point.Magnitude, Quantile.Normal(0.5 + ((i + 0.5) / (2 * effects.Count)))))];
+            .Select((point, i) => new HalfNormalPoint(point.Index, point.Magnitude,
+                Quantile.Normal(0.5 + ((i + 0.5) / (2 * effects.Count)))))];
 }
 
 /// <summary>One point of a half-normal plot.</summary>

@@ -9,13 +9,15 @@ namespace FrameOpt.Analysis;
 /// <param name="DegreesOfFreedom">Degrees of freedom of it; 0 when the model has a term for every distinct design.</param>
 /// <param name="F">Mean square of lack of fit over that of pure error; null with no degrees of freedom.</param>
 /// <param name="P">Probability of a larger F by chance alone.</param>
-public sealed record LackOfFit(double PureErrorSumOfSquares, int PureErrorDegreesOfFreedom, double SumOfSquares, int DegreesOfFreedom, double? F, double? P)
+public sealed record LackOfFit(double PureErrorSumOfSquares, int PureErrorDegreesOfFreedom, double SumOfSquares, int DegreesOfFreedom,
+    double? F, double? P)
 {
     /// <summary>Of the residual of a fit; runs with equal factors are repeats.</summary>
     /// <returns>Null when no run is repeated.</returns>
     internal static LackOfFit? Of(IReadOnlyList<double[]> x, IReadOnlyList<double> y, double residualSumOfSquares, int residualDegrees)
     {
-        var repeats = y.Zip(x).GroupBy(run => string.Join('|', run.Second.Select(value => BitConverter.DoubleToInt64Bits(value + 0.0))), run => run.First).ToList();
+        var repeats = y.Zip(x).GroupBy(run => string.Join('|', run.Second.Select(value => BitConverter.DoubleToInt64Bits(value + 0.0))),
+            run => run.First).ToList();
         var pureDegrees = y.Count - repeats.Count;
         if (pureDegrees == 0)
             return null;

@@ -10,8 +10,10 @@ namespace FrameOpt.Analysis;
 public sealed record LenthMargins(double InitialError, double PseudoStandardError, double MarginOfError, double SimultaneousMargin)
 {
     /// <summary>The margins of some effects.</summary>
-    /// <param name="effects">Three or more, of equal variance. Of measured runs: computed runs have no error for a margin to stand for.</param>
-    /// <remarks>Source: R. V. Lenth 1989, Quick and easy analysis of unreplicated factorials, Technometrics 31 (from memory): m/3 degrees of
+    /// <param name="effects">Three or more, of equal variance. Of measured runs: computed runs have no error for a margin to stand
+    /// for.</param>
+    /// <remarks>Source: R. V. Lenth 1989, Quick and easy analysis of unreplicated factorials, Technometrics 31 (from memory): m/3 degrees
+    /// of
     /// freedom; simultaneous at (1 + 0.95^(1/m))/2.</remarks>
     public static LenthMargins Of(IReadOnlyList<double> effects)
     {

@@ -1,8 +1,10 @@
 namespace FrameOpt.Analysis;
 
-/// <summary>The columns of a model made orthonormal one after another, X = Q R, each scaled first; columns that depend on earlier ones are left out.</summary>
+/// <summary>The columns of a model made orthonormal one after another, X = Q R, each scaled first; columns that depend on earlier ones are
+/// left out.</summary>
 /// <remarks>Source: Gram-Schmidt with every column put through twice ("twice is enough", W. Kahan in B. N. Parlett 1980, The Symmetric
-/// Eigenvalue Problem, from memory), orthogonal to rounding like Householder's. With the constant first, all others are centred by it.</remarks>
+/// Eigenvalue Problem, from memory), orthogonal to rounding like Householder's. With the constant first, all others are centred by
+/// it.</remarks>
 internal sealed class OrthogonalColumns
 {
     /// <summary>A column of which less than this part is new counts as dependent.</summary>
@@ -26,11 +28,13 @@ internal sealed class OrthogonalColumns
     /// <summary>Indices of the columns that are not dependent on earlier ones.</summary>
     public IReadOnlyList<int> Kept => kept;
 
-    /// <summary>The kept columns as parts along their own basis, up to their scale: the same directions and angles in as few numbers as there are columns.</summary>
+    /// <summary>The kept columns as parts along their own basis, up to their scale: the same directions and angles in as few numbers as
+    /// there are columns.</summary>
     public IEnumerable<(int Index, double[] Values)> RColumns =>
         kept.Select((index, j) => (index, (double[])[.. triangle[j], .. new double[kept.Count - 1 - j]]));
 
-    /// <summary>The part of a response along each kept column's own direction, and what is left of it; parts within rounding of the response are 0.</summary>
+    /// <summary>The part of a response along each kept column's own direction, and what is left of it; parts within rounding of the
+    /// response are 0.</summary>
     public (double[] Along, double[] Residual) Project(IReadOnlyList<double> response)
     {
         double[] rest = [.. response];
@@ -58,7 +62,8 @@ internal sealed class OrthogonalColumns
         return [.. coefficients.Select((value, j) => value * scales[j])];
     }
 
-    /// <summary>r (X'X)^-1 r' for one row of values of the kept columns: variance of its combination, in units of the error variance.</summary>
+    /// <summary>r (X'X)^-1 r' for one row of values of the kept columns: variance of its combination, in units of the error
+    /// variance.</summary>
     public double VarianceFactor(IReadOnlyList<double> row)
     {
         var solved = new double[kept.Count];

@@ -3,11 +3,13 @@ namespace FrameOpt.Analysis;
 /// <summary>Puts the designs of a front in order.</summary>
 public static class Ranking
 {
-    /// <summary>By weighted Euclidean distance to the ideal, every objective scaled to 0..1 on the designs ranked: less is better.</summary>
+    /// <summary>By weighted Euclidean distance to the ideal, every objective scaled to 0..1 on the designs ranked: less is
+    /// better.</summary>
     /// <param name="designs">One or more, less is better in every objective.</param>
     /// <param name="weights">One for each objective, none negative.</param>
     /// <returns>Best first; of equal scores the earlier design first. Objectives without range do not count.</returns>
-    /// <remarks>Source: compromise programming with exponent 2, M. Zeleny 1973: sqrt(sum (w z)²), weights divided by their sum (from memory).</remarks>
+    /// <remarks>Source: compromise programming with exponent 2, M. Zeleny 1973: sqrt(sum (w z)²), weights divided by their sum (from
+    /// memory).</remarks>
     public static IReadOnlyList<RankedDesign> ByDistanceToIdeal(IReadOnlyList<double[]> designs, IReadOnlyList<double> weights)
     {
         if (designs.Count == 0)

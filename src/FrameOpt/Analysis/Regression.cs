@@ -7,7 +7,8 @@ namespace FrameOpt.Analysis;
 public static class Regression
 {
     /// <summary>The least-squares fit of a response.</summary>
-    /// <param name="terms">Of the model, the constant first where there is one; a term that depends on earlier ones is left out and named.</param>
+    /// <param name="terms">Of the model, the constant first where there is one; a term that depends on earlier ones is left out and
+    /// named.</param>
     /// <param name="x">The factors of each run.</param>
     /// <param name="y">The response of each run, finite.</param>
     /// <param name="errors">Whether the runs were measured or computed.</param>
@@ -25,14 +26,18 @@ public static class Regression
             Terms = kept,
             Aliased = [.. terms.Except(kept)],
             Anova = anova,
-            Coefficients = [.. kept.Select((term, j) => Coefficient(term, j, values[j], basis, columns[basis.Kept[j]], kept.Any(t => t.Order == 0), anova))],
+            Coefficients = [.. kept.Select((term, j) => Coefficient(term, j, values[j], basis, columns[basis.Kept[j]],
+                kept.Any(t => t.Order == 0), anova))],
             Runs = [.. y.Select((observed, i) =>
-                FittedRun.Of(observed, rest[i], basis.Leverage(i), anova.ResidualSumOfSquares, anova.ResidualDegreesOfFreedom, kept.Length))],
-            LackOfFit = errors == ErrorKind.Deterministic ? null : LackOfFit.Of(x, y, anova.ResidualSumOfSquares, anova.ResidualDegreesOfFreedom),
+                FittedRun.Of(observed, rest[i], basis.Leverage(i), anova.ResidualSumOfSquares, anova.ResidualDegreesOfFreedom,
+                    kept.Length))],
+            LackOfFit = errors == ErrorKind.Deterministic ? null
+                : LackOfFit.Of(x, y, anova.ResidualSumOfSquares, anova.ResidualDegreesOfFreedom),
         };
     }
 
-    private static AnovaTable Anova(IReadOnlyList<ModelTerm> terms, double[][] columns, OrthogonalColumns basis, double[] along, double[] rest,
+    private static AnovaTable Anova(IReadOnlyList<ModelTerm> terms, double[][] columns, OrthogonalColumns basis, double[] along,
+        double[] rest,
         ErrorKind errors)
     {
         var groups = terms.Select((term, j) => new ColumnGroup(term.Name, [columns[j]], other => terms[other].Contains(term))).ToArray();
@@ -40,7 +45,8 @@ public static class Regression
         return new AnovaTable(errors, [.. sums], rest.Sum(value => value * value), rest.Length - basis.Kept.Count);
     }
 
-    private static Coefficient Coefficient(ModelTerm term, int index, double value, OrthogonalColumns basis, double[] column, bool hasConstant,
+    private static Coefficient Coefficient(ModelTerm term, int index, double value, OrthogonalColumns basis, double[] column,
+        bool hasConstant,
         AnovaTable anova)
     {
         var unit = new double[basis.Kept.Count];

@@ -68,7 +68,8 @@ public sealed class RegressionFit
         if (NoTestsReason is not null)
             return null;
         var spread = basis.VarianceFactor([.. Terms.Select(term => term.Value(design))]);
-        var half = Quantile.Student((1 + confidence) / 2, Anova.ResidualDegreesOfFreedom) * Anova.ResidualDeviation!.Value * Math.Sqrt(ownVariance + spread);
+        var half = Quantile.Student((1 + confidence) / 2, Anova.ResidualDegreesOfFreedom) * Anova.ResidualDeviation!.Value * Math.Sqrt(
+            ownVariance + spread);
         var fitted = Predict(design);
         return new Interval(fitted - half, fitted + half);
     }
@@ -80,7 +81,8 @@ public sealed class RegressionFit
 /// <param name="StandardError">Of the estimate; null where nothing can be tested.</param>
 /// <param name="T">Value over standard error, infinite for an exact fit; null where nothing can be tested.</param>
 /// <param name="P">Probability of a larger |t| by chance alone; null where nothing can be tested.</param>
-/// <param name="VarianceInflation">How many times the other terms raise its variance: 1 for an orthogonal plan; null for the constant.</param>
+/// <param name="VarianceInflation">How many times the other terms raise its variance: 1 for an orthogonal plan; null for the
+/// constant.</param>
 public sealed record Coefficient(ModelTerm Term, double Value, double? StandardError, double? T, double? P, double? VarianceInflation);
 
 /// <summary>One run beside its fit. Values are in the response's unit.</summary>
@@ -88,10 +90,13 @@ public sealed record Coefficient(ModelTerm Term, double Value, double? StandardE
 /// <param name="Fitted">What the model gives there.</param>
 /// <param name="Residual">Observed less fitted.</param>
 /// <param name="Leverage">How far the run decides its own fit, 0 to 1.</param>
-/// <param name="InternallyStudentised">Residual over its deviation, from all runs; null where the run decides its own fit, or for an exact fit.</param>
-/// <param name="ExternallyStudentised">The same with the deviation from the other runs; null also where those leave nothing to judge it by.</param>
+/// <param name="InternallyStudentised">Residual over its deviation, from all runs; null where the run decides its own fit, or for an exact
+/// fit.</param>
+/// <param name="ExternallyStudentised">The same with the deviation from the other runs; null also where those leave nothing to judge it
+/// by.</param>
 /// <param name="CookDistance">How far the whole fit moves without this run; null where <paramref name="InternallyStudentised"/> is.</param>
-/// <param name="PressResidual">Observed less what the model gives when fitted without this run; null where the run decides its own fit.</param>
+/// <param name="PressResidual">Observed less what the model gives when fitted without this run; null where the run decides its own
+/// fit.</param>
 public sealed record FittedRun(double Observed, double Fitted, double Residual, double Leverage,
     double? InternallyStudentised, double? ExternallyStudentised, double? CookDistance, double? PressResidual)
 {
@@ -105,8 +110,10 @@ public sealed record FittedRun(double Observed, double Fitted, double Residual, 
     /// <param name="residualSumOfSquares">Of all runs.</param>
     /// <param name="residualDegrees">Runs less terms.</param>
     /// <param name="terms">Of the model.</param>
-    /// <remarks>Source: R. D. Cook 1977, Detection of influential observation in linear regression; R. D. Cook and S. Weisberg 1982 (from memory).</remarks>
-    internal static FittedRun Of(double observed, double residual, double leverage, double residualSumOfSquares, int residualDegrees, int terms)
+    /// <remarks>Source: R. D. Cook 1977, Detection of influential observation in linear regression; R. D. Cook and S. Weisberg 1982 (from
+    /// memory).</remarks>
+    internal static FittedRun Of(double observed, double residual, double leverage, double residualSumOfSquares, int residualDegrees,
+        int terms)
     {
         var free = 1 - leverage;
         if (free < LeverageTolerance)

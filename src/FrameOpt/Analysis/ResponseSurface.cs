@@ -32,7 +32,8 @@ public sealed class ResponseSurface
     /// <summary>What the stationary point is.</summary>
     public SurfaceShape Shape { get; }
 
-    /// <summary>Where the surface is level in every direction, in the factors of the fit, perhaps far outside the runs; null for a ridge.</summary>
+    /// <summary>Where the surface is level in every direction, in the factors of the fit, perhaps far outside the runs; null for a
+    /// ridge.</summary>
     public IReadOnlyList<double>? StationaryPoint { get; }
 
     /// <summary>The shape in words.</summary>
@@ -50,7 +51,8 @@ public sealed class ResponseSurface
 
     /// <summary>The surface of a fit.</summary>
     /// <exception cref="ArgumentException">A term is of higher than second order.</exception>
-    /// <remarks>Source: canonical analysis, R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Response Surface Methodology, ch. 6 (from
+    /// <remarks>Source: canonical analysis, R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Response Surface Methodology, ch. 6
+    /// (from
     /// memory): xs = -B^-1 b / 2.</remarks>
     public static ResponseSurface Of(RegressionFit fit)
     {
@@ -86,7 +88,8 @@ public sealed class ResponseSurface
 
     /// <summary>The point of largest response on a sphere about the centre.</summary>
     /// <param name="radius">Of the sphere, 0 or more, in the factors of the fit.</param>
-    /// <remarks>Source: A. E. Hoerl 1959 and N. R. Draper 1963, "Ridge analysis" of response surfaces (from memory): (B - m I) x = -b/2 with m above
+    /// <remarks>Source: A. E. Hoerl 1959 and N. R. Draper 1963, "Ridge analysis" of response surfaces (from memory): (B - m I) x = -b/2
+    /// with m above
     /// every curvature, m chosen so that x has the radius.</remarks>
     public double[] HighestAtRadius(double radius) => OnSphere(radius, 1);
 
@@ -101,7 +104,8 @@ public sealed class ResponseSurface
         double[] curvatures = [.. Eigenvalues.Select(value => sign * value)];
         double[] slopes = [.. axes.Select(axis => sign * (axis * linear))];
         var top = Array.IndexOf(curvatures, curvatures.Max());
-        double[] Along(double above) => [.. slopes.Select((slope, i) => slope == 0 ? 0 : slope / 2 / (above + curvatures[top] - curvatures[i]))];
+        double[] Along(double above) => [.. slopes.Select((slope, i) =>
+            slope == 0 ? 0 : slope / 2 / (above + curvatures[top] - curvatures[i]))];
 
         // The length falls as m rises; so close to the top curvature as rounding allows, and no closer.
         var low = 1e-13 * curvatures.Max(Math.Abs);

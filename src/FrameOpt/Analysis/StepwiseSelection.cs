@@ -5,7 +5,8 @@ namespace FrameOpt.Analysis;
 /// <summary>Chooses the terms of a model one step at a time.</summary>
 public static class StepwiseSelection
 {
-    /// <summary>From the constant alone, the term is added or dropped that lowers the corrected Akaike criterion most, until none does.</summary>
+    /// <summary>From the constant alone, the term is added or dropped that lowers the corrected Akaike criterion most, until none
+    /// does.</summary>
     /// <param name="candidates">A hierarchical set; a term enters after those it contains and leaves before them.</param>
     /// <param name="x">The factors of each run.</param>
     /// <param name="y">The response of each run.</param>
@@ -13,7 +14,8 @@ public static class StepwiseSelection
     /// <returns>The fit of the terms chosen, in the order of the candidates.</returns>
     /// <exception cref="ArgumentException">The candidates are not hierarchical.</exception>
     /// <remarks>p-values of a fit chosen like this are too small: the runs chose the terms they test.</remarks>
-    public static RegressionFit Fit(IReadOnlyList<ModelTerm> candidates, IReadOnlyList<double[]> x, IReadOnlyList<double> y, ErrorKind errors)
+    public static RegressionFit Fit(IReadOnlyList<ModelTerm> candidates, IReadOnlyList<double[]> x, IReadOnlyList<double> y,
+        ErrorKind errors)
     {
         if (ModelTerms.Missing(candidates) is [var missing, ..])
             throw new ArgumentException($"the candidates lack {missing.Name}", nameof(candidates));
@@ -42,7 +44,8 @@ public static class StepwiseSelection
     }
 
     /// <summary>The criterion, and for equal ones the number of terms; a term the runs cannot tell from others never pays.</summary>
-    private static (double Criterion, int Terms) Score(IReadOnlyList<ModelTerm> candidates, HashSet<ModelTerm> chosen, IReadOnlyList<double[]> x,
+    private static (double Criterion, int Terms) Score(
+        IReadOnlyList<ModelTerm> candidates, HashSet<ModelTerm> chosen, IReadOnlyList<double[]> x,
         IReadOnlyList<double> y)
     {
         var columns = new OrthogonalColumns(candidates.Where(chosen.Contains).Select(term => x.Select(term.Value).ToArray()));
@@ -56,13 +59,15 @@ public static class Aicc
 {
     /// <summary>n ln(S/n) + 2k + 2k(k+1)/(n-k-1), k the terms and the error: less is better.</summary>
     /// <returns>Minus infinity for an exact fit with degrees of freedom left; infinity where the runs are too few to judge.</returns>
-    /// <remarks>Source: C. M. Hurvich and C.-L. Tsai 1989, Regression and time series model selection in small samples (from memory). For computed
+    /// <remarks>Source: C. M. Hurvich and C.-L. Tsai 1989, Regression and time series model selection in small samples (from memory). For
+    /// computed
     /// runs it is a rule for short models, not a likelihood.</remarks>
     public static double Of(int runs, int terms, double residualSumOfSquares)
     {
         var parameters = terms + 1;
         if (runs - parameters - 1 <= 0)
             return double.PositiveInfinity;
-        return (runs * Math.Log(residualSumOfSquares / runs)) + (2 * parameters) + (2.0 * parameters * (parameters + 1) / (runs - parameters - 1));
+        return (runs * Math.Log(residualSumOfSquares / runs)) + (2 * parameters)
+            + (2.0 * parameters * (parameters + 1) / (runs - parameters - 1));
     }
 }

@@ -9,8 +9,10 @@ public static class TwoLevelEffects
     /// <param name="x">The runs, each factor -1 or 1, balanced and orthogonal.</param>
     /// <param name="y">The response of each run.</param>
     /// <param name="order">Of the highest interaction looked at: 1 for main effects only, as a Plackett-Burman plan allows.</param>
-    /// <exception cref="ArgumentException">A factor is not at -1 or 1, or the plan is not balanced and orthogonal: fit a regression then.</exception>
-    /// <remarks>Source: F. Yates 1937, The design and analysis of factorial experiments (from memory): effect = mean at high less mean at low,
+    /// <exception cref="ArgumentException">A factor is not at -1 or 1, or the plan is not balanced and orthogonal: fit a regression
+    /// then.</exception>
+    /// <remarks>Source: F. Yates 1937, The design and analysis of factorial experiments (from memory): effect = mean at high less mean at
+    /// low,
     /// sum of squares = runs x effect² / 4.</remarks>
     public static IReadOnlyList<Effect> Of(IReadOnlyList<double[]> x, IReadOnlyList<double> y, int order)
     {
@@ -38,7 +40,8 @@ public static class TwoLevelEffects
             if (like.Term is not null)
                 like.Aliases.Add(new EffectAlias(term, Product(like.Signs, signs) < 0));
             else if (signs.Sum() != 0 || contrasts.Any(other => Product(other.Signs, signs) != 0))
-                throw new ArgumentException($"{term.Name} is not orthogonal to the other effects of this plan up to order {order}", nameof(x));
+                throw new ArgumentException($"{term.Name} is not orthogonal to the other effects of this plan up to order {order}",
+                    nameof(x));
             else
                 contrasts.Add((term, signs, []));
         }
@@ -54,7 +57,8 @@ public static class TwoLevelEffects
         IEnumerable<int[]> chosen = [[]];
         for (var o = 1; o <= Math.Min(order, factors); o++)
         {
-            chosen = [.. chosen.SelectMany(few => Enumerable.Range(few.Length > 0 ? few[^1] + 1 : 0, factors - (few.Length > 0 ? few[^1] + 1 : 0))
+            chosen = [.. chosen.SelectMany(few => Enumerable.Range(few.Length > 0 ? few[^1] + 1 : 0,
+                factors - (few.Length > 0 ? few[^1] + 1 : 0))
                 .Select(next => (int[])[.. few, next]))];
             foreach (var few in chosen)
                 yield return new ModelTerm([.. Enumerable.Range(0, factors).Select(f => few.Contains(f) ? 1 : 0)]);
@@ -68,7 +72,8 @@ public static class TwoLevelEffects
 /// <param name="Value">Mean response at the high less that at the low level, in the response's unit.</param>
 /// <param name="SumOfSquares">In the square of that unit.</param>
 /// <param name="ContributionPercent">Of the total sum of squares, %.</param>
-public sealed record Effect(ModelTerm Term, IReadOnlyList<EffectAlias> Aliases, double Value, double SumOfSquares, double ContributionPercent);
+public sealed record Effect(ModelTerm Term, IReadOnlyList<EffectAlias> Aliases, double Value, double SumOfSquares,
+    double ContributionPercent);
 
 /// <summary>An effect that a plan mixes with another.</summary>
 /// <param name="Term">The effect.</param>

@@ -1,7 +1,8 @@
 namespace FrameOpt.Model;
 
 /// <summary>The standard atmosphere up to 11 km, with a temperature offset at the pressure of the standard day.</summary>
-/// <remarks>Source: ISO 2533:1975, Standard Atmosphere (the same layer as US Standard Atmosphere 1976). Altitudes are geopotential.</remarks>
+/// <remarks>Source: ISO 2533:1975, Standard Atmosphere (the same layer as US Standard Atmosphere 1976). Altitudes are
+/// geopotential.</remarks>
 public static class Atmosphere
 {
     /// <summary>Density at sea level on a standard day [kg/m³].</summary>

@@ -55,7 +55,8 @@ public enum FailureKind
     /// <summary>The pitching moment of the thrust is more than the hung weight can balance.</summary>
     NoPitchEquilibrium,
 
-    /// <summary>Upright the body tips over: it comes to rest only more than 90 degrees over, as when hung below its centre of gravity.</summary>
+    /// <summary>Upright the body tips over: it comes to rest only more than 90 degrees over, as when hung below its centre of
+    /// gravity.</summary>
     TurnedOver,
 
     /// <summary>The thrust carries all the weight: no load is left in the risers.</summary>

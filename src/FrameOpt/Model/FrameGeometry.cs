@@ -22,7 +22,8 @@ public readonly record struct FrameGeometry(
     double HangLineForwardMetres)
 {
     /// <summary>The four design factors on a machine whose other geometry stays as built.</summary>
-    public static FrameGeometry On(Machine machine, double spacingMetres, double offsetMetres, double heightMetres, double angleRadians) => new(
+    public static FrameGeometry On(Machine machine, double spacingMetres, double offsetMetres, double heightMetres, double angleRadians) =>
+        new(
         spacingMetres,
         offsetMetres,
         heightMetres,

@@ -2,9 +2,11 @@ using FrameOpt.Plans;
 
 namespace FrameOpt.Numerics;
 
-/// <summary>Points that fill the unit cube evenly for any count: each dimension writes the number of the point backwards in its own prime base. Beyond about six
+/// <summary>Points that fill the unit cube evenly for any count: each dimension writes the number of the point backwards in its own prime
+/// base. Beyond about six
 /// dimensions the last ones run together until there are very many points.</summary>
-/// <remarks>Source: J. H. Halton 1960, On the efficiency of certain quasi-random sequences of points in evaluating multi-dimensional integrals,
+/// <remarks>Source: J. H. Halton 1960, On the efficiency of certain quasi-random sequences of points in evaluating multi-dimensional
+/// integrals,
 /// Numer. Math. 2:84-90 (from memory).</remarks>
 public static class HaltonSequence
 {
@@ -20,7 +22,8 @@ public static class HaltonSequence
         if (dimensions < 1 || dimensions > primes.Length)
             throw new ArgumentException($"a Halton sequence has 1 to {primes.Length} dimensions here, not {dimensions}");
         PlanArguments.NotNegative(count, "number of points");
-        return Enumerable.Range(0, count).Select(number => primes.Take(dimensions).Select(prime => RadicalInverse(number, prime)).ToArray());
+        return Enumerable.Range(0, count).Select(number => primes.Take(dimensions).Select(prime => RadicalInverse(number, prime))
+            .ToArray());
     }
 
     private static double RadicalInverse(int number, int numberBase)

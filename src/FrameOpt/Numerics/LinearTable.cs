@@ -52,7 +52,8 @@ public sealed class LinearTable
         return y[i - 1] + share * (y[i] - y[i - 1]);
     }
 
-    /// <summary>The argument at which the table falls below k x²: in the last stretch that begins at or above it and ends at or below.</summary>
+    /// <summary>The argument at which the table falls below k x²: in the last stretch that begins at or above it and ends at or
+    /// below.</summary>
     /// <param name="k">The first row lies at or above k x², the last at or below.</param>
     /// <remarks>With x = x_i + d in a stretch of slope b: y_i + b d = k (x_i + d)².</remarks>
     public double FallsBelowSquare(double k)

@@ -7,7 +7,8 @@ public static class Quadratic
     /// <param name="a">Of x².</param>
     /// <param name="b">Of x.</param>
     /// <param name="c">Without x.</param>
-    /// <remarks>Source: x = (-b - s)/2a = 2c/(s - b) with s² = b² - 4ac, from memory; of the two the one that adds without cancelling.</remarks>
+    /// <remarks>Source: x = (-b - s)/2a = 2c/(s - b) with s² = b² - 4ac, from memory; of the two the one that adds without
+    /// cancelling.</remarks>
     public static double FallingRoot(double a, double b, double c)
     {
         var s = Math.Sqrt(b * b - 4 * a * c);

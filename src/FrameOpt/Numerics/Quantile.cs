@@ -16,7 +16,8 @@ public static class Quantile
         : Math.Sign(probability - 0.5) * Math.Sqrt(FWithTail(2 * Math.Min(probability, 1 - probability), 1, degrees));
 
     /// <summary>Of F.</summary>
-    public static double F(double probability, double numeratorDegrees, double denominatorDegrees) => FWithTail(1 - probability, numeratorDegrees, denominatorDegrees);
+    public static double F(double probability, double numeratorDegrees, double denominatorDegrees) =>
+        FWithTail(1 - probability, numeratorDegrees, denominatorDegrees);
 
     /// <summary>Of chi-square.</summary>
     public static double ChiSquare(double probability, double degrees) => ChiSquared.InvCDF(degrees, probability);
@@ -41,7 +42,8 @@ public static class UpperTail
 {
     /// <summary>P(F > ratio); 0 at infinity.</summary>
     public static double F(double ratio, double numeratorDegrees, double denominatorDegrees) =>
-        SpecialFunctions.BetaRegularized(denominatorDegrees / 2, numeratorDegrees / 2, denominatorDegrees / (denominatorDegrees + (numeratorDegrees * Math.Max(0, ratio))));
+        SpecialFunctions.BetaRegularized(denominatorDegrees / 2, numeratorDegrees / 2,
+            denominatorDegrees / (denominatorDegrees + (numeratorDegrees * Math.Max(0, ratio))));
 
     /// <summary>P(|t| > value), both tails together.</summary>
     public static double StudentTwoSided(double value, double degrees) =>

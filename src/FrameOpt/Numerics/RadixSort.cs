@@ -73,7 +73,8 @@ internal static class RadixSort
             (count, start) = (start, start + count);
     }
 
-    private static void Distribute(ReadOnlySpan<ulong> keys, ReadOnlySpan<int> indices, Span<ulong> toKeys, Span<int> toIndices, Span<int> starts, int shift)
+    private static void Distribute(ReadOnlySpan<ulong> keys, ReadOnlySpan<int> indices, Span<ulong> toKeys, Span<int> toIndices,
+        Span<int> starts, int shift)
     {
         for (var i = 0; i < keys.Length; i++)
         {

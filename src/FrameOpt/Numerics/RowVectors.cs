@@ -22,7 +22,8 @@ public static class RowVectors
     }
 
     /// <summary>The size of a straight quantity.</summary>
-    public static void Magnitude(LinearFunction line, ReadOnlySpan<double> offsets, Span<double> values) => MaxMagnitude([line], offsets, values);
+    public static void Magnitude(LinearFunction line, ReadOnlySpan<double> offsets, Span<double> values) =>
+        MaxMagnitude([line], offsets, values);
 
     /// <summary>The largest size of several straight quantities.</summary>
     public static void MaxMagnitude(ReadOnlySpan<LinearFunction> lines, ReadOnlySpan<double> offsets, Span<double> values)
@@ -33,7 +34,8 @@ public static class RowVectors
             var offset = Load(offsets, i);
             var largest = Vector512<double>.Zero;
             foreach (var line in lines)
-                largest = Vector512.MaxNative(largest, Vector512.Abs(Vector512.Create(line.AtZero) + Vector512.Create(line.PerMetre) * offset));
+                largest = Vector512.MaxNative(largest, Vector512.Abs(Vector512.Create(line.AtZero)
+                    + Vector512.Create(line.PerMetre) * offset));
             largest.StoreUnsafe(ref values[i]);
         }
 
@@ -122,7 +124,8 @@ public static class RowVectors
     /// <summary>How many offsets are computed in lanes: all of a row that fills one vector, else none.</summary>
     private static int Lanes(ReadOnlySpan<double> offsets) => offsets.Length < Vector512<double>.Count ? 0 : offsets.Length;
 
-    /// <summary>Where the vector that computes a place begins: the last one reaches back, so that it is full; what it computes twice comes out the same.</summary>
+    /// <summary>Where the vector that computes a place begins: the last one reaches back, so that it is full; what it computes twice comes
+    /// out the same.</summary>
     private static int Start(int place, ReadOnlySpan<double> offsets) => Math.Min(place, offsets.Length - Vector512<double>.Count);
 
     private static Vector512<double> Load(ReadOnlySpan<double> from, int index) =>

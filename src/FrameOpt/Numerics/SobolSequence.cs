@@ -3,8 +3,10 @@ using FrameOpt.Plans;
 
 namespace FrameOpt.Numerics;
 
-/// <summary>Points that fill the unit cube evenly: the first 2^n of them put equally many in every half, quarter and so on of each factor.</summary>
-/// <remarks>Source: S. Joe and F. Y. Kuo 2008, Constructing Sobol sequences with better two-dimensional projections, SIAM J. Sci. Comput. 30:2635-2654,
+/// <summary>Points that fill the unit cube evenly: the first 2^n of them put equally many in every half, quarter and so on of each
+/// factor.</summary>
+/// <remarks>Source: S. Joe and F. Y. Kuo 2008, Constructing Sobol sequences with better two-dimensional projections, SIAM J. Sci. Comput.
+/// 30:2635-2654,
 /// direction numbers new-joe-kuo-6.21201; order of I. A. Antonov and V. M. Saleev 1979.</remarks>
 public static class SobolSequence
 {
@@ -54,7 +56,8 @@ public static class SobolSequence
         }
     }
 
-    /// <summary>The direction numbers of a primitive polynomial of the degree of the count of start numbers, its inner coefficients as bits.</summary>
+    /// <summary>The direction numbers of a primitive polynomial of the degree of the count of start numbers, its inner coefficients as
+    /// bits.</summary>
     private static uint[] Directions(int polynomial, uint[] start)
     {
         var (degree, numbers) = (start.Length, new uint[Bits]);

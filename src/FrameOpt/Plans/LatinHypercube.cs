@@ -3,7 +3,8 @@ using FrameOpt.Numerics;
 namespace FrameOpt.Plans;
 
 /// <summary>As many levels of every factor as there are runs, each level used once.</summary>
-/// <remarks>Source: M. D. McKay, R. J. Beckman and W. J. Conover 1979, A comparison of three methods for selecting values of input variables,
+/// <remarks>Source: M. D. McKay, R. J. Beckman and W. J. Conover 1979, A comparison of three methods for selecting values of input
+/// variables,
 /// Technometrics 21:239-245 (from memory).</remarks>
 public static class LatinHypercube
 {
@@ -21,7 +22,8 @@ public static class LatinHypercube
         return [.. Enumerable.Range(0, runs).Select(run => columns.Select(column => column[run]).ToArray())];
     }
 
-    /// <summary>The best found of several random starts, each spread out by exchanging levels between two runs for as long as that helps: the two closest runs lie
+    /// <summary>The best found of several random starts, each spread out by exchanging levels between two runs for as long as that helps:
+    /// the two closest runs lie
     /// as far apart as possible.</summary>
     /// <param name="factors">How many factors, 1 or more.</param>
     /// <param name="runs">How many runs, 2 or more; the work of one start grows with the cube of it.</param>
@@ -37,8 +39,10 @@ public static class LatinHypercube
     }
 }
 
-/// <summary>Spreads the runs of a Latin hypercube: exchanges the levels of a factor between two runs for as long as that makes them less crowded.</summary>
-/// <remarks>Source: M. D. Morris and T. J. Mitchell 1995, Exploratory designs for computational experiments, J. Stat. Plan. Inference 43:381-402: the sum over
+/// <summary>Spreads the runs of a Latin hypercube: exchanges the levels of a factor between two runs for as long as that makes them less
+/// crowded.</summary>
+/// <remarks>Source: M. D. Morris and T. J. Mitchell 1995, Exploratory designs for computational experiments, J. Stat. Plan. Inference
+/// 43:381-402: the sum over
 /// all pairs of distance to the power -p, here p = 50, so that the closest pairs decide (from memory).</remarks>
 internal sealed class MaximinExchange
 {
@@ -96,7 +100,8 @@ internal sealed class MaximinExchange
         return helped;
     }
 
-    /// <summary>What share of the crowding of two runs by all others falls away when they exchange their levels of a factor; their own distance stays.</summary>
+    /// <summary>What share of the crowding of two runs by all others falls away when they exchange their levels of a factor; their own
+    /// distance stays.</summary>
     private double Gain(int first, int second, int factor)
     {
         var (before, after) = (0.0, 0.0);
@@ -104,7 +109,8 @@ internal sealed class MaximinExchange
         {
             if (other == first || other == second)
                 continue;
-            var (change, toFirst, toSecond) = (Change(first, second, factor, other), squaredDistances[first, other], squaredDistances[second, other]);
+            var (change, toFirst, toSecond) = (Change(first, second, factor, other), squaredDistances[first, other],
+                squaredDistances[second, other]);
             before += Closeness(toFirst) + Closeness(toSecond);
             after += Closeness(toFirst + change) + Closeness(toSecond - change);
         }
@@ -126,7 +132,8 @@ internal sealed class MaximinExchange
         (Runs[first][factor], Runs[second][factor]) = (Runs[second][factor], Runs[first][factor]);
     }
 
-    /// <summary>How the squared distance of the first run to another changes when it takes the level of the second; that of the second changes by the opposite.</summary>
+    /// <summary>How the squared distance of the first run to another changes when it takes the level of the second; that of the second
+    /// changes by the opposite.</summary>
     private int Change(int first, int second, int factor, int other)
     {
         var (toFirst, toSecond) = (Runs[first][factor] - Runs[other][factor], Runs[second][factor] - Runs[other][factor]);

@@ -9,7 +9,8 @@ internal static class MaxPredictionVariance
 
     private static readonly double[] levels = CodedLevels.EvenlySpaced(21);
 
-    /// <summary>The worst variance found going from the worst runs, one factor at a time, as long as it grows; v is the inverse of the information matrix,
+    /// <summary>The worst variance found going from the worst runs, one factor at a time, as long as it grows; v is the inverse of the
+    /// information matrix,
     /// blocks last.</summary>
     public static double Of(Plan plan, PlanModel model, Matrix<double> v)
     {

@@ -2,7 +2,8 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans;
 
-/// <summary>The columns a model and the blocks make of a plan. Blocks are coded to sum to nought, so that the constant is the mean of the blocks.</summary>
+/// <summary>The columns a model and the blocks make of a plan. Blocks are coded to sum to nought, so that the constant is the mean of the
+/// blocks.</summary>
 internal static class ModelMatrix
 {
     /// <summary>One row a run: the terms of the model, then a column for each block after the first.</summary>
@@ -25,7 +26,8 @@ internal static class ModelMatrix
 
     /// <summary>The names of the columns.</summary>
     public static string[] Names(Plan plan, PlanModel model) =>
-        [.. model.Terms.Select(term => term.NamedWith(plan.Factors)), .. plan.Runs.Select(run => run.Block).Distinct().Order().Skip(1).Select(block => $"block {block}")];
+        [.. model.Terms.Select(term => term.NamedWith(plan.Factors)),
+            .. plan.Runs.Select(run => run.Block).Distinct().Order().Skip(1).Select(block => $"block {block}")];
 
     /// <summary>The moments of the model over the cube, with nought for the blocks: a prediction is for the mean of the blocks.</summary>
     public static Matrix<double> Moments(PlanModel model, int columns)

@@ -9,7 +9,8 @@ public static class ModelTerms
 
     /// <summary>The linear terms and every product of two factors.</summary>
     public static IReadOnlyList<ModelTerm> WithInteractions(int factors) =>
-        [.. Linear(factors), .. from a in Enumerable.Range(0, factors) from b in Enumerable.Range(a + 1, factors - a - 1) select Product(factors, a, b)];
+        [.. Linear(factors), .. from a in Enumerable.Range(0, factors) from b in Enumerable.Range(a + 1, factors - a - 1) select Product(
+            factors, a, b)];
 
     /// <summary>The linear terms, every product of two factors and every square.</summary>
     public static IReadOnlyList<ModelTerm> Quadratic(int factors) =>
@@ -71,7 +72,8 @@ public sealed record PlanModel(IReadOnlyList<ModelTerm> Terms)
     /// <summary>The value of every term at a point.</summary>
     public double[] At(IReadOnlyList<double> coded) => [.. Terms.Select(term => term.Value(coded))];
 
-    /// <summary>The mean over the cube from -1 to +1 of the product of every two terms, exactly: the mean of x^n is 1/(n+1) for even n and 0 for odd.</summary>
+    /// <summary>The mean over the cube from -1 to +1 of the product of every two terms, exactly: the mean of x^n is 1/(n+1) for even n and
+    /// 0 for odd.</summary>
     public double[,] CubeMoments()
     {
         var moments = new double[Terms.Count, Terms.Count];

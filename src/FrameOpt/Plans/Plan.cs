@@ -19,7 +19,8 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
         return [.. Runs.GroupBy(run => run.Block).OrderBy(block => block.Key).SelectMany(block => random.Shuffled([.. block]))];
     }
 
-    /// <summary>The plan with runs at the middle of every factor added, in every block, to see curvature and to measure the noise.</summary>
+    /// <summary>The plan with runs at the middle of every factor added, in every block, to see curvature and to measure the
+    /// noise.</summary>
     /// <param name="count">How many more in each block.</param>
     /// <exception cref="ArgumentException">A negative count.</exception>
     public Plan WithCentrePoints(int count)

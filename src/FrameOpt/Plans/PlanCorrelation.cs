@@ -3,7 +3,8 @@ namespace FrameOpt.Plans;
 /// <summary>How far the terms of a model run together in a plan.</summary>
 public static class PlanCorrelation
 {
-    /// <summary>The correlation of every two terms over the runs, in the order of the model: 0 where they are estimated apart, 1 or -1 where they cannot be told
+    /// <summary>The correlation of every two terms over the runs, in the order of the model: 0 where they are estimated apart, 1 or -1
+    /// where they cannot be told
     /// apart, and not a number for a term that never changes, such as the constant.</summary>
     public static double[,] Of(Plan plan, PlanModel model)
     {

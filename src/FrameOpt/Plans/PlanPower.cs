@@ -10,7 +10,8 @@ public static class PlanPower
     /// <summary>The chance that the two-sided t test of one coefficient finds it different from nought.</summary>
     /// <param name="quality">The plan's quality for the model.</param>
     /// <param name="term">The place of the term in the model, from 0.</param>
-    /// <param name="coefficient">The coefficient that is there, in the unit of the response: half the change from low to high for a main effect, the change from
+    /// <param name="coefficient">The coefficient that is there, in the unit of the response: half the change from low to high for a main
+    /// effect, the change from
     /// the middle to an end for a square.</param>
     /// <param name="noise">The standard deviation of the noise of one run, in the same unit; above nought.</param>
     /// <param name="significance">The accepted chance of seeing an effect where there is none, between 0 and 1.</param>
@@ -22,7 +23,8 @@ public static class PlanPower
         if (!(significance > 0 && significance < 1))
             throw new ArgumentException($"the significance must be between 0 and 1, but is {significance}");
         if (quality.ErrorDegreesOfFreedom < 1)
-            throw new ArgumentException("the plan leaves no run over to measure the noise; add runs, such as centre runs, or leave out terms");
+            throw new ArgumentException(
+                "the plan leaves no run over to measure the noise; add runs, such as centre runs, or leave out terms");
         var shift = coefficient / (noise * quality.StandardErrors[term]);
         return BeyondCritical(Math.Abs(shift), quality.ErrorDegreesOfFreedom, significance);
     }
@@ -37,10 +39,12 @@ public static class PlanPower
             Math.Max(0, 1 - reach), 1 + reach, 256);
     }
 
-    /// <summary>The density of the estimated over the true standard deviation: the root of chi-squared over its degrees of freedom.</summary>
+    /// <summary>The density of the estimated over the true standard deviation: the root of chi-squared over its degrees of
+    /// freedom.</summary>
     private static double NoiseDensity(double s, int degrees)
     {
         var half = degrees / 2.0;
-        return Math.Exp(Math.Log(2) + (half * Math.Log(half)) - SpecialFunctions.GammaLn(half) + ((degrees - 1) * Math.Log(s)) - (half * s * s));
+        return Math.Exp(Math.Log(2) + (half * Math.Log(half)) - SpecialFunctions.GammaLn(half)
+            + ((degrees - 1) * Math.Log(s)) - (half * s * s));
     }
 }

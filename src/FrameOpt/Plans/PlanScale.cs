@@ -29,7 +29,8 @@ public sealed record PlanScale
     /// <summary>The widest scale on which coded values out to ±<paramref name="furthest"/> stay between two limits.</summary>
     /// <param name="least">The least value the factor can take.</param>
     /// <param name="most">The greatest value the factor can take.</param>
-    /// <param name="furthest">The greatest coded distance of the plan, such as the axial distance of a central composite; 1 or more.</param>
+    /// <param name="furthest">The greatest coded distance of the plan, such as the axial distance of a central composite; 1 or
+    /// more.</param>
     /// <exception cref="ArgumentException">Most is not above least, or furthest is below 1.</exception>
     public static PlanScale Within(double least, double most, double furthest)
     {

@@ -3,34 +3,40 @@ using FrameOpt.ProductLine.PMedian;
 namespace FrameOpt.ProductLine;
 
 /// <summary>A line for very many customers: chosen for representatives, then worked out for every customer.</summary>
-/// <param name="Solution">Value, assignment and costs are those of all customers, exactly; the bound is what is proven for the representatives less
+/// <param name="Solution">Value, assignment and costs are those of all customers, exactly; the bound is what is proven for the
+/// representatives less
 /// <paramref name="ErrorBound"/>, or for a mean what their prices prove of all customers, whichever is more.</param>
 /// <param name="RepresentativesValue">The objective over the representatives.</param>
 /// <param name="ErrorBound">By how much the objective of any choice can differ between customers and representatives.</param>
 /// <param name="Aggregation">Who stands for whom.</param>
-public sealed record AggregatedSolution(ProductLineSolution Solution, double RepresentativesValue, double ErrorBound, CustomerAggregation Aggregation)
+public sealed record AggregatedSolution(
+    ProductLineSolution Solution, double RepresentativesValue, double ErrorBound, CustomerAggregation Aggregation)
 {
     /// <summary>Chooses for representatives and works out the choice for every customer.</summary>
     /// <param name="shares">How much each customer counts, over 0.</param>
     /// <param name="candidates">How many.</param>
     /// <param name="row">Works out the costs of one customer; asked three times for each.</param>
-    /// <param name="line">Makes the problem of the representatives from their costs and shares: how many to choose, what to make small, groups.</param>
+    /// <param name="line">Makes the problem of the representatives from their costs and shares: how many to choose, what to make small,
+    /// groups.</param>
     /// <param name="representatives">How many to choose at least; a few hundred.</param>
     /// <param name="settings">Of the search.</param>
     public static AggregatedSolution Solve(
-        double[] shares, int candidates, CostRowFunction row, Func<double[][], double[], ProductLineProblem> line, int representatives, ProductLineSolverSettings settings)
+        double[] shares, int candidates, CostRowFunction row, Func<double[][], double[], ProductLineProblem> line, int representatives,
+            ProductLineSolverSettings settings)
     {
         var aggregation = CustomerAggregation.Of(shares, candidates, row, representatives);
         var problem = line(aggregation.Costs, aggregation.Shares);
         var chosen = ProductLineSolver.Solve(problem, settings);
         int[] servable = [.. Enumerable.Range(0, shares.Length).Where(i => !chosen.Unservable.Contains(aggregation.Clusters[i]))];
         var error = servable.Length == 0 ? 0 : aggregation.ErrorBound(problem.Objective, shares);
-        var multipliers = problem.Objective is ProductLineObjective.Mean && chosen.Feasible ? new RepresentativeMultipliers(problem, chosen, new SolverClock(settings)) : null;
+        var multipliers = problem.Objective is ProductLineObjective.Mean && chosen.Feasible
+            ? new RepresentativeMultipliers(problem, chosen, new SolverClock(settings)) : null;
         var (assigned, costs) = Assign(shares, aggregation, row, [.. chosen.Chosen], multipliers);
         var exact = ProductLineSolutionBuilder.Of(problem.Objective, shares, servable, assigned, costs, 0, chosen.Stop);
         var bound = Math.Min(Math.Max(multipliers?.Bound ?? 0, chosen.Bound - error), exact.Value);
         var rough = chosen.Proven && exact.Feasible && exact.Value - bound > ProductLineSolver.Tolerance * exact.Value;
-        return new AggregatedSolution(exact with { Bound = bound, Stop = rough ? ProductLineStopReason.Representatives : chosen.Stop }, chosen.Value, error, aggregation);
+        return new AggregatedSolution(exact with { Bound = bound, Stop = rough ? ProductLineStopReason.Representatives : chosen.Stop },
+            chosen.Value, error, aggregation);
     }
 
     /// <summary>The exact cost of every customer; tells the prices of each.</summary>

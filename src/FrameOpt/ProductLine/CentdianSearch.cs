@@ -2,7 +2,8 @@ using FrameOpt.ProductLine.PMedian;
 
 namespace FrameOpt.ProductLine;
 
-/// <summary>The best blend of mean and worst cost within a part. It walks along the choices that are best in mean for a given worst cost, from the largest
+/// <summary>The best blend of mean and worst cost within a part. It walks along the choices that are best in mean for a given worst cost,
+/// from the largest
 /// worst cost that could pay down, until no smaller worst cost could make up for the mean.</summary>
 internal sealed class CentdianSearch(Subproblem part, double weight, SolverClock clock)
 {

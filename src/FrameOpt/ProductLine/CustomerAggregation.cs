@@ -1,8 +1,10 @@
 namespace FrameOpt.ProductLine;
 
 /// <summary>Some customers that stand for all others, and how far they can be wrong.</summary>
-/// <remarks>For every choice, a customer's least cost differs from that of its representative by no more than the largest difference of their costs over
-/// the candidates. Source: M. J. Hodgson 1990, Geographical Analysis 22, 331-340; R. L. Francis, T. J. Lowe and A. Tamir 2000, Operations Research 48, 294-307
+/// <remarks>For every choice, a customer's least cost differs from that of its representative by no more than the largest difference of
+/// their costs over
+/// the candidates. Source: M. J. Hodgson 1990, Geographical Analysis 22, 331-340; R. L. Francis, T. J. Lowe and A. Tamir 2000, Operations
+/// Research 48, 294-307
 /// (from memory).</remarks>
 public sealed record CustomerAggregation
 {
@@ -37,7 +39,8 @@ public sealed record CustomerAggregation
         var marks = new double[shares.Length][];
         var kinds = new int[shares.Length];
         var known = new Dictionary<string, int>();
-        int[] marked = [.. Enumerable.Range(0, Math.Min(Marks, candidates)).Select(mark => (int)((2L * mark + 1) * candidates / (2 * Math.Min(Marks, candidates))))];
+        int[] marked = [.. Enumerable.Range(0, Math.Min(Marks, candidates))
+            .Select(mark => (int)((2L * mark + 1) * candidates / (2 * Math.Min(Marks, candidates))))];
         for (var i = 0; i < shares.Length; i++)
         {
             row(i, costs);
@@ -58,7 +61,8 @@ public sealed record CustomerAggregation
     public double ErrorBound(ProductLineObjective objective, IReadOnlyList<double> shares) =>
         ObjectiveValue.Of(objective is ProductLineObjective.Percentile ? new ProductLineObjective.Worst() : objective, shares, Differences);
 
-    private static CustomerAggregation Compare(double[] shares, CostRowFunction row, int candidates, List<int[]> cells, int[] representatives)
+    private static CustomerAggregation Compare(
+        double[] shares, CostRowFunction row, int candidates, List<int[]> cells, int[] representatives)
     {
         var own = new double[candidates];
         var cellOf = new int[shares.Length];
@@ -74,7 +78,8 @@ public sealed record CustomerAggregation
             }
         }
 
-        return new CustomerAggregation(representatives, cellOf, differences, costs, [.. cells.Select(members => members.Sum(i => shares[i]))]);
+        return new CustomerAggregation(representatives, cellOf, differences, costs,
+            [.. cells.Select(members => members.Sum(i => shares[i]))]);
     }
 
     private static double LargestDifference(double[] one, double[] other)
@@ -100,5 +105,6 @@ public sealed record CustomerAggregation
 
 /// <summary>Works out what one customer would be left with, so that the costs of very many need not be kept.</summary>
 /// <param name="customer">Its number.</param>
-/// <param name="costs">To be filled: one a candidate, 0 or more, infinite where the candidate is not allowed. The same numbers every time.</param>
+/// <param name="costs">To be filled: one a candidate, 0 or more, infinite where the candidate is not allowed. The same numbers every
+/// time.</param>
 public delegate void CostRowFunction(int customer, Span<double> costs);

@@ -1,7 +1,8 @@
 namespace FrameOpt.ProductLine;
 
 /// <summary>Parts very many customers into cells of customers with like costs.</summary>
-/// <remarks>Cells are halved, the one of most share times width first, across the widest of some of the candidates' costs. Customers for whom
+/// <remarks>Cells are halved, the one of most share times width first, across the widest of some of the candidates' costs. Customers for
+/// whom
 /// different candidates are allowed are never in one cell, so there can be more cells than wanted.</remarks>
 internal static class CustomerClusters
 {

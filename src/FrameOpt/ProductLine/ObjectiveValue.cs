@@ -14,7 +14,8 @@ public static class ObjectiveValue
     {
         ProductLineObjective.Mean => Mean(shares, costs),
         ProductLineObjective.Worst => costs.Max(),
-        ProductLineObjective.Percentile { Part: var part } => costs.Any(double.IsInfinity) ? double.PositiveInfinity : Percentile(part, shares, costs),
+        ProductLineObjective.Percentile { Part: var part } =>
+            costs.Any(double.IsInfinity) ? double.PositiveInfinity : Percentile(part, shares, costs),
         ProductLineObjective.Blend { WorstWeight: var weight } =>
             costs.Any(double.IsInfinity) ? double.PositiveInfinity : ((1 - weight) * Mean(shares, costs)) + (weight * costs.Max()),
         _ => throw new ArgumentException($"not an objective of a line: {objective}"),

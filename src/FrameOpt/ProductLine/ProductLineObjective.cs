@@ -1,6 +1,7 @@
 namespace FrameOpt.ProductLine;
 
-/// <summary>What a line of variants is to make small, of the costs the customers are left with when each takes the variant that suits best.</summary>
+/// <summary>What a line of variants is to make small, of the costs the customers are left with when each takes the variant that suits
+/// best.</summary>
 public abstract record ProductLineObjective
 {
     private ProductLineObjective()

@@ -4,7 +4,8 @@ namespace FrameOpt.ProductLine;
 public sealed record ProductLineProblem
 {
     /// <summary>A problem, checked.</summary>
-    /// <param name="costs">A row a customer, a cost a candidate, 0 or more in any one unit; <see cref="double.PositiveInfinity"/> where the candidate
+    /// <param name="costs">A row a customer, a cost a candidate, 0 or more in any one unit; <see cref="double.PositiveInfinity"/> where the
+    /// candidate
     /// is not allowed for the customer.</param>
     /// <param name="shares">How much each customer counts, over 0: a share or a number of pieces.</param>
     /// <param name="count">How many candidates may be chosen, at least 1.</param>
@@ -22,7 +23,8 @@ public sealed record ProductLineProblem
         Require(count > 0, "at least one variant must be chosen");
         Require(groups is null || groups.Length == costs[0].Length, "every candidate needs a group");
         Require(objective is not ProductLineObjective.Percentile { Part: not (> 0 and <= 1) }, "a percentile must be over 0 and at most 1");
-        Require(objective is not ProductLineObjective.Blend { WorstWeight: not (>= 0 and <= 1) }, "the weight of the worst must be from 0 to 1");
+        Require(objective is not ProductLineObjective.Blend { WorstWeight: not (>= 0 and <= 1) },
+            "the weight of the worst must be from 0 to 1");
     }
 
     /// <summary>A row a customer, a cost a candidate; infinite where not allowed.</summary>

@@ -19,18 +19,19 @@ internal static class ProductLineSolutionBuilder
 
     /// <summary>From what each customer gets and pays.</summary>
     public static ProductLineSolution Of(
-        ProductLineObjective objective, double[] shares, int[] servable, int[] assigned, double[] costs, double bound, ProductLineStopReason stop) => new()
-        {
-            Chosen = [.. assigned.Where(candidate => candidate >= 0).Distinct().Order()],
-            Assigned = assigned,
-            CustomerCosts = costs,
-            Value = servable.Length == 0 ? double.PositiveInfinity
+        ProductLineObjective objective, double[] shares, int[] servable, int[] assigned, double[] costs, double bound,
+            ProductLineStopReason stop) => new()
+            {
+                Chosen = [.. assigned.Where(candidate => candidate >= 0).Distinct().Order()],
+                Assigned = assigned,
+                CustomerCosts = costs,
+                Value = servable.Length == 0 ? double.PositiveInfinity
                 : ObjectiveValue.Of(objective, [.. servable.Select(i => shares[i])], [.. servable.Select(i => costs[i])]),
-            Bound = bound,
-            Stop = stop,
-            Unservable = [.. Enumerable.Range(0, assigned.Length).Except(servable)],
-            Unserved = [.. servable.Where(i => assigned[i] < 0)],
-        };
+                Bound = bound,
+                Stop = stop,
+                Unservable = [.. Enumerable.Range(0, assigned.Length).Except(servable)],
+                Unserved = [.. servable.Where(i => assigned[i] < 0)],
+            };
 
     /// <summary>The chosen candidate of least cost, of equal ones the lowest; -1 when none is allowed.</summary>
     public static int Assign(ReadOnlySpan<double> costs, int[] chosen)

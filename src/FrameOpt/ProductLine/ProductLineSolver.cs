@@ -3,14 +3,16 @@ using FrameOpt.ProductLine.PMedian;
 namespace FrameOpt.ProductLine;
 
 /// <summary>Chooses the variants of a product line and proves the choice.</summary>
-/// <remarks>The same problem gives the same answer, to the bit, unless it is stopped by time or cancelled. Of choices equal in value the one found first is kept,
+/// <remarks>The same problem gives the same answer, to the bit, unless it is stopped by time or cancelled. Of choices equal in value the
+/// one found first is kept,
 /// the same every time; a customer who finds two chosen candidates equal gets the one of lower number.</remarks>
 public static class ProductLineSolver
 {
     /// <summary>A choice whose value cannot be bettered by more than this part of it counts as proven best.</summary>
     internal const double Tolerance = 1e-9;
 
-    /// <summary>Bounds are sums of costs: where the value is next to nothing beside them, their rounding is all that is left to prove.</summary>
+    /// <summary>Bounds are sums of costs: where the value is next to nothing beside them, their rounding is all that is left to
+    /// prove.</summary>
     private const double Rounding = 1e-13;
 
     /// <summary>The best choice that can be found within the settings.</summary>
@@ -25,10 +27,12 @@ public static class ProductLineSolver
         if (starts.All(start => start.Value > 0))
             return NearestMiss(problem, servable, parts, starts, clock);
 
-        return Best(problem, servable, [.. parts.Zip(starts).Where(pair => pair.Second.Value == 0)], clock, starts.All(start => start.Value == 0 || start.Bound > 0));
+        return Best(problem, servable, [.. parts.Zip(starts).Where(pair => pair.Second.Value == 0)], clock,
+            starts.All(start => start.Value == 0 || start.Bound > 0));
     }
 
-    private static ProductLineSolution Best(ProductLineProblem problem, int[] servable, (Subproblem Part, PMedianResult Start)[] feasible, SolverClock clock, bool othersProven)
+    private static ProductLineSolution Best(
+        ProductLineProblem problem, int[] servable, (Subproblem Part, PMedianResult Start)[] feasible, SolverClock clock, bool othersProven)
     {
         double[] values = [.. feasible.Select(pair => pair.Part.Value(problem.Objective, pair.Start.Chosen))];
         var first = Array.IndexOf(values, values.Min());
@@ -39,7 +43,8 @@ public static class ProductLineSolver
             var least = ObjectiveValue.Of(problem.Objective, part.Shares, part.RowMinima);
             if (least < value && !clock.Stopped)
             {
-                var answer = new SubproblemSolver(part, problem.Objective, clock).Solve(start.Chosen, i == first ? double.PositiveInfinity : value);
+                var answer = new SubproblemSolver(part, problem.Objective, clock).Solve(
+                    start.Chosen, i == first ? double.PositiveInfinity : value);
                 least = Math.Max(least, answer.Bound);
                 var found = part.Value(problem.Objective, answer.Chosen);
                 if (found < value)
@@ -50,10 +55,12 @@ public static class ProductLineSolver
         }
 
         if (!othersProven)
-            bound = Math.Min(bound, ObjectiveValue.Of(problem.Objective, [.. servable.Select(i => problem.Shares[i])], [.. servable.Select(i => problem.Costs[i].Min())]));
+            bound = Math.Min(bound, ObjectiveValue.Of(problem.Objective, [.. servable.Select(i => problem.Shares[i])],
+                [.. servable.Select(i => problem.Costs[i].Min())]));
         var largest = feasible.Max(pair => pair.Part.Largest);
         var proven = value - bound <= (Tolerance * value) + (Rounding * largest);
-        var solution = ProductLineSolutionBuilder.Of(problem, servable, chosen, bound, proven ? ProductLineStopReason.Proven : clock.Stop ?? ProductLineStopReason.TimeLimit);
+        var solution = ProductLineSolutionBuilder.Of(
+            problem, servable, chosen, bound, proven ? ProductLineStopReason.Proven : clock.Stop ?? ProductLineStopReason.TimeLimit);
         return proven ? solution with { Bound = solution.Value } : solution;
     }
 
@@ -67,12 +74,14 @@ public static class ProductLineSolver
         return BranchAndBound.Solve(leftOut, VertexSubstitution.Choose(leftOut, clock), clock);
     }
 
-    private static ProductLineSolution NearestMiss(ProductLineProblem problem, int[] servable, Subproblem[] parts, PMedianResult[] starts, SolverClock clock)
+    private static ProductLineSolution NearestMiss(
+        ProductLineProblem problem, int[] servable, Subproblem[] parts, PMedianResult[] starts, SolverClock clock)
     {
         var nearest = Enumerable.Range(0, parts.Length).MinBy(i => starts[i].Value);
         var none = starts.All(start => start.Bound > 0);
         return ProductLineSolutionBuilder.Of(problem, servable, Numbers(parts[nearest], starts[nearest].Chosen),
-            none ? double.PositiveInfinity : ObjectiveValue.Of(problem.Objective, parts[0].Shares, [.. servable.Select(i => problem.Costs[i].Min())]),
+            none ? double.PositiveInfinity : ObjectiveValue.Of(problem.Objective, parts[0].Shares,
+                [.. servable.Select(i => problem.Costs[i].Min())]),
             clock.Stop ?? ProductLineStopReason.Proven);
     }
 

@@ -3,7 +3,8 @@ using FrameOpt.ProductLine.PMedian;
 namespace FrameOpt.ProductLine;
 
 /// <summary>A bound on the mean cost of all customers from the prices of their representatives. Any prices give a true bound
-/// (<see cref="LagrangianBound"/>); prices that suit the representatives, moved by what each customer's cost differs, give a close one.</summary>
+/// (<see cref="LagrangianBound"/>); prices that suit the representatives, moved by what each customer's cost differs, give a close
+/// one.</summary>
 internal sealed class RepresentativeMultipliers
 {
     private const int Steps = 500;
@@ -21,7 +22,8 @@ internal sealed class RepresentativeMultipliers
         this.problem = problem;
         int[] servable = [.. Enumerable.Range(0, problem.Costs.Length).Except(solution.Unservable)];
         int[] all = [.. Enumerable.Range(0, problem.Candidates)];
-        var part = new Subproblem([.. servable.Select(i => problem.Costs[i])], [.. servable.Select(i => problem.Shares[i])], problem.Count, all);
+        var part = new Subproblem([.. servable.Select(i => problem.Costs[i])], [.. servable.Select(i => problem.Shares[i])], problem.Count,
+            all);
         var mean = part.Mean();
         var open = new double[servable.Length];
         Array.Fill(open, mean.UnservedCost);
@@ -41,7 +43,8 @@ internal sealed class RepresentativeMultipliers
         get
         {
             var groups = Enumerable.Range(0, reducedCosts.Length).GroupBy(candidate => problem.Groups?[candidate] ?? 0);
-            return (multipliers + groups.Min(group => group.Select(candidate => reducedCosts[candidate]).Order().Take(problem.Count).Sum())) / shares;
+            return (multipliers + groups.Min(group => group.Select(candidate => reducedCosts[candidate]).Order()
+                .Take(problem.Count).Sum())) / shares;
         }
     }
 

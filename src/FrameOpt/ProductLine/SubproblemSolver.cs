@@ -10,10 +10,12 @@ internal sealed class SubproblemSolver(Subproblem part, ProductLineObjective obj
     /// <param name="cutoff">Only choices below this matter.</param>
     public PMedianResult Solve(int[] start, double cutoff) => objective switch
     {
-        ProductLineObjective.Mean or ProductLineObjective.Blend { WorstWeight: 0 } => BranchAndBound.Solve(part.Mean(), start, clock, cutoff),
+        ProductLineObjective.Mean or ProductLineObjective.Blend { WorstWeight: 0 } =>
+            BranchAndBound.Solve(part.Mean(), start, clock, cutoff),
         ProductLineObjective.Blend { WorstWeight: 1 } => SmallestLevel(start, cutoff, new ProductLineObjective.Worst()),
         ProductLineObjective.Blend { WorstWeight: var weight } =>
-            new CentdianSearch(part, weight, clock).Solve(start, SmallestLevel(start, double.PositiveInfinity, new ProductLineObjective.Worst()), cutoff),
+            new CentdianSearch(part, weight, clock).Solve(
+                start, SmallestLevel(start, double.PositiveInfinity, new ProductLineObjective.Worst()), cutoff),
         _ => SmallestLevel(start, cutoff, objective),
     };
 

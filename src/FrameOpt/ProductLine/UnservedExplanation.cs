@@ -9,7 +9,8 @@ public static class UnservedExplanation
     /// <param name="problem">What was asked.</param>
     /// <param name="solution">What came out.</param>
     /// <param name="customers">The name of each customer.</param>
-    public static IEnumerable<string> UnservedMessages(ProductLineProblem problem, ProductLineSolution solution, IReadOnlyList<string> customers)
+    public static IEnumerable<string> UnservedMessages(
+        ProductLineProblem problem, ProductLineSolution solution, IReadOnlyList<string> customers)
     {
         if (solution.Unservable.Count > 0)
             yield return $"No candidate is allowed for {Names(solution.Unservable, customers)}: they are left out of the value. Widen the ranges or their limits.";
@@ -17,7 +18,8 @@ public static class UnservedExplanation
             yield break;
         var group = problem.Groups is null ? "" : " of one group";
         var variants = problem.Count == 1 ? "one candidate" : $"{problem.Count} candidates";
-        var fact = solution.Proven ? $"No choice of {variants}{group} serves every customer" : $"No choice of {variants}{group} that serves every customer was found";
+        var fact = solution.Proven ? $"No choice of {variants}{group} serves every customer"
+            : $"No choice of {variants}{group} that serves every customer was found";
         yield return $"{fact}: the nearest leaves out {Names(solution.Unserved, customers)}. Allow more variants, or widen the limits of those customers.";
     }
 

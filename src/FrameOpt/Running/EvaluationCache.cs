@@ -99,7 +99,8 @@ public sealed class EvaluationCache : IDisposable
         for (var i = 0; i < batch.Designs.Count; i++)
         {
             batch.Designs.CopyDesign(i, problem, values);
-            if (!cached.TryGetValue(Key(pass, values), out var answer) || answer.Length != 1 + batch.Objectives.Length + batch.ConstraintValues.Length)
+            if (!cached.TryGetValue(Key(pass, values), out var answer)
+                || answer.Length != 1 + batch.Objectives.Length + batch.ConstraintValues.Length)
             {
                 problem.Evaluate(batch);
                 return;

@@ -8,7 +8,8 @@ namespace FrameOpt.Running;
 /// <param name="HeaviestKilograms">The last whole kilogram of the last band.</param>
 /// <param name="BandKilograms">Of a row of the chart.</param>
 /// <param name="Blocks">One for each combination of the further options that makes a difference.</param>
-public sealed record FittingChart(string ColumnOption, int LightestKilograms, int HeaviestKilograms, int BandKilograms, IReadOnlyList<FittingBlock> Blocks)
+public sealed record FittingChart(string ColumnOption, int LightestKilograms, int HeaviestKilograms, int BandKilograms,
+    IReadOnlyList<FittingBlock> Blocks)
 {
     private const int Band = 5;
 
@@ -23,17 +24,20 @@ public sealed record FittingChart(string ColumnOption, int LightestKilograms, in
     /// <param name="lightest">Customer, in kg.</param>
     /// <param name="heaviest">Customer, in kg.</param>
     /// <param name="threads">1 or more.</param>
-    public static FittingChart Of(ProductLineSetting setting, ProductLineCandidates chosen, IReadOnlyList<int> letters, double lightest, double heaviest, int threads)
+    public static FittingChart Of(ProductLineSetting setting, ProductLineCandidates chosen, IReadOnlyList<int> letters, double lightest,
+        double heaviest, int threads)
     {
         var from = (int)Math.Floor(lightest / Band) * Band;
         var to = ((int)Math.Floor(heaviest / Band) + 1) * Band - 1;
         var columns = new IReadOnlyList<FittingSpan>[setting.Configurations.Count];
         var costs = new ProductLineCosts(setting, chosen);
-        Parallel.For(0, columns.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, configuration => columns[configuration] = Spans(costs, setting.Configurations[configuration], letters, from, to));
+        Parallel.For(0, columns.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, configuration =>
+            columns[configuration] = Spans(costs, setting.Configurations[configuration], letters, from, to));
         return new FittingChart(setting.Options.Count > 0 ? setting.Options[0].Name : "", from, to, Band, Arrange(setting, columns));
     }
 
-    private static List<FittingSpan> Spans(ProductLineCosts costs, ProductLineConfiguration configuration, IReadOnlyList<int> letters, int from, int to)
+    private static List<FittingSpan> Spans(ProductLineCosts costs, ProductLineConfiguration configuration, IReadOnlyList<int> letters,
+        int from, int to)
     {
         var spans = new List<FittingSpan>();
         var own = new double[letters.Count];
@@ -59,19 +63,23 @@ public sealed record FittingChart(string ColumnOption, int LightestKilograms, in
     /// <summary>Leaves out the further options that make no difference, and makes a block of each combination of the others.</summary>
     private static List<FittingBlock> Arrange(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns)
     {
-        var matter = Enumerable.Range(1, Math.Max(0, setting.Options.Count - 1)).Where(option => Matters(setting, columns, option)).ToList();
-        string Title(int configuration) => string.Join(", ", matter.Select(option => $"{setting.Options[option].Name} {setting.Configurations[configuration].Choices[option]}"));
+        var matter = Enumerable.Range(1, Math.Max(0, setting.Options.Count - 1)).Where(option => Matters(setting, columns, option))
+            .ToList();
+        string Title(int configuration) => string.Join(", ", matter.Select(
+            option => $"{setting.Options[option].Name} {setting.Configurations[configuration].Choices[option]}"));
         return
         [
             .. Enumerable.Range(0, columns.Length).GroupBy(Title).Select(block => new FittingBlock(block.Key,
             [
-                .. block.GroupBy(configuration => setting.Options.Count == 0 ? "every customer" : setting.Configurations[configuration].Choices[0])
+                .. block.GroupBy(configuration => setting.Options.Count == 0 ? "every customer"
+                    : setting.Configurations[configuration].Choices[0])
                     .Select(column => new FittingColumn(column.Key, columns[column.First()])),
             ])),
         ];
     }
 
-    private static bool Matters(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) => Enumerable.Range(0, columns.Length)
+    private static bool Matters(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) =>
+        Enumerable.Range(0, columns.Length)
         .GroupBy(configuration => string.Join('\n', setting.Configurations[configuration].Choices.Where((_, other) => other != option)))
         .Any(alike => alike.Any(configuration => !columns[configuration].SequenceEqual(columns[alike.First()])));
 }

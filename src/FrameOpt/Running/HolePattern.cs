@@ -17,7 +17,8 @@ public static class HolePattern
         if (pitchMetres is not { } pitch)
             return study;
         var factor = study.Factors.First(f => f.Input == GeometryInput.LateralOffset);
-        var levels = factor.IsContinuous ? Between(factor.LevelsSi[0], factor.LevelsSi[^1], pitch) : [.. factor.LevelsSi.Where(level => IsMultiple(level, pitch))];
+        var levels = factor.IsContinuous ? Between(factor.LevelsSi[0], factor.LevelsSi[^1], pitch)
+            : [.. factor.LevelsSi.Where(level => IsMultiple(level, pitch))];
         if (levels.Count == 0)
             return null;
         return study with

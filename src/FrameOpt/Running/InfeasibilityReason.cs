@@ -24,5 +24,6 @@ internal static class InfeasibilityReason
 
     private static IEnumerable<string> Reasons(Study study, DesignEvaluation evaluation) => evaluation.Failure is { } failure
         ? [$"that it cannot fly ({failure.Split(" (")[0]})"]
-        : study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation))).Select(limit => $"the limit {limit.Text}");
+        : study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation)))
+            .Select(limit => $"the limit {limit.Text}");
 }

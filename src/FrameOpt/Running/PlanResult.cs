@@ -10,7 +10,8 @@ namespace FrameOpt.Running;
 /// <param name="Surfaces">One for each response analysed.</param>
 public sealed record PlanResult(StudyPlan Plan, IReadOnlyList<string?> Failures, IReadOnlyList<FittedSurface> Surfaces)
 {
-    /// <summary>Runs the plan and fits its surfaces. The runs are computed, so nothing is tested: contributions and errors are given instead.</summary>
+    /// <summary>Runs the plan and fits its surfaces. The runs are computed, so nothing is tested: contributions and errors are given
+    /// instead.</summary>
     /// <param name="study">With a plan setting.</param>
     /// <param name="mission">The model.</param>
     /// <param name="threads">For the comparison of surface and model.</param>
@@ -35,7 +36,8 @@ public sealed record PlanResult(StudyPlan Plan, IReadOnlyList<string?> Failures,
         var terms = StudyPlan.Terms(plan.Model, plan.Factors.Count);
         if (flying.Count < terms.Count)
             return null;
-        return Regression.Fit(terms, [.. flying.Select(i => plan.Plan.Runs[i].Coded)], [.. flying.Select(i => y[i])], ErrorKind.Deterministic);
+        return Regression.Fit(terms, [.. flying.Select(i => plan.Plan.Runs[i].Coded)], [.. flying.Select(i => y[i])],
+            ErrorKind.Deterministic);
     }
 
     private static ResponseSurface? Shape(StudyPlan plan, RegressionFit? fit) =>

@@ -15,7 +15,8 @@ public sealed class ProductLineCandidates
     {
         this.inputs = inputs;
         // Slowest input first, the offset last: what a row and its neighbours share is computed once.
-        var sorted = from.Distinct().Order(Comparer<FrameGeometry>.Create((a, b) => inputs.Select(input => a[input].CompareTo(b[input])).FirstOrDefault(order => order != 0)));
+        var sorted = from.Distinct().Order(Comparer<FrameGeometry>.Create(
+            (a, b) => inputs.Select(input => a[input].CompareTo(b[input])).FirstOrDefault(order => order != 0)));
         designs = [.. sorted];
         rowOf = new int[designs.Length];
         var offsets = new List<List<double>>();
@@ -44,7 +45,8 @@ public sealed class ProductLineCandidates
     {
         var problem = new StudyProblem(study, StudyProblem.Model(study));
         var grid = new Grid(problem.Problem);
-        return new ProductLineCandidates(Inputs(problem), Enumerable.Range(0, (int)grid.Count).Select(number => problem.Geometry(grid.Design(number))));
+        return new ProductLineCandidates(Inputs(problem), Enumerable.Range(0, (int)grid.Count)
+            .Select(number => problem.Geometry(grid.Design(number))));
     }
 
     /// <summary>Some designs of a study.</summary>
@@ -71,7 +73,8 @@ public sealed class ProductLineCandidates
         _ => null,
     };
 
-    private static GeometryInput[] Inputs(StudyProblem problem) => [.. problem.Problem.Factors.Select(factor => FactorNames.Find(factor.Name)!.Value)];
+    private static GeometryInput[] Inputs(StudyProblem problem) =>
+        [.. problem.Problem.Factors.Select(factor => FactorNames.Find(factor.Name)!.Value)];
 
     private static int[] Keys(IEnumerable<double> values)
     {

@@ -4,8 +4,11 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Chooses the best line of any number of geometries: for every row of customers, or for representatives where there are too many.</summary>
-internal sealed class ProductLineChooser(ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates, ProductLineCostTable table, CancellationToken cancel)
+/// <summary>Chooses the best line of any number of geometries: for every row of customers, or for representatives where there are too
+/// many.</summary>
+internal sealed class ProductLineChooser(
+    ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates, ProductLineCostTable table,
+    CancellationToken cancel)
 {
     private const int MaxRows = 5_000;
     private const long MaxCosts = 12_000_000;
@@ -27,14 +30,17 @@ internal sealed class ProductLineChooser(ProductLineSetting setting, IReadOnlyLi
 
         ProductLineProblem? representatives = null;
         var line = AggregatedSolution.Solve(
-            shares, candidates.Count, table.Row, (rowCosts, rowShares) => representatives = new ProductLineProblem(rowCosts, rowShares, count, setting.Objective, groups), Representatives, settings);
+            shares, candidates.Count, table.Row, (rowCosts, rowShares) =>
+                representatives = new ProductLineProblem(rowCosts, rowShares, count, setting.Objective, groups), Representatives, settings);
         return new ProductLineChoice(line.Solution, line, UnservedMessages(representatives!, line.Solution));
     }
 
     private IReadOnlyList<string> UnservedMessages(ProductLineProblem problem, ProductLineSolution solution) =>
     [
         .. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)]),
-        .. solution.Unservable.Take(Explained).Select(row => $"{Name(rows[row])}: {InfeasibilityReason.Of(setting.Configurations[rows[row].Configuration], rows[row].PilotMassKilograms, candidates)}."),
+        .. solution.Unservable.Take(Explained)
+            .Select(row =>
+                $"{Name(rows[row])}: {InfeasibilityReason.Of(setting.Configurations[rows[row].Configuration], rows[row].PilotMassKilograms, candidates)}."),
     ];
 
     private string Name(CustomerSegment row)
@@ -48,4 +54,5 @@ internal sealed class ProductLineChooser(ProductLineSetting setting, IReadOnlyLi
 /// <param name="Solution">Over the rows of customers.</param>
 /// <param name="Aggregated">When representatives were chosen for, or null.</param>
 /// <param name="UnservedMessages">Sentences on customers left out.</param>
-internal sealed record ProductLineChoice(ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages);
+internal sealed record ProductLineChoice(
+    ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages);

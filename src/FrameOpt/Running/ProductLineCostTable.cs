@@ -2,7 +2,8 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>The costs of all rows of customers: kept when they have room in memory, else worked out as they are asked for, some ahead.</summary>
+/// <summary>The costs of all rows of customers: kept when they have room in memory, else worked out as they are asked for, some
+/// ahead.</summary>
 internal sealed class ProductLineCostTable
 {
     private const long MaxKept = 25_000_000;
@@ -18,7 +19,8 @@ internal sealed class ProductLineCostTable
     private int aheadCount;
     private int last = -2;
 
-    public ProductLineCostTable(ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates, int threads)
+    public ProductLineCostTable(ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates,
+        int threads)
     {
         (this.setting, this.rows, this.candidates, this.threads) = (setting, rows, candidates.Count, threads);
         costs = new ProductLineCosts(setting, candidates);

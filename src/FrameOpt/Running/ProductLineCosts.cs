@@ -11,7 +11,8 @@ public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCand
 {
     private readonly int[] firsts = Firsts(candidates);
 
-    /// <summary>Fills the costs of one customer: 0 or more in the response's unit, infinite where the candidate cannot fly or breaks a limit of the study.</summary>
+    /// <summary>Fills the costs of one customer: 0 or more in the response's unit, infinite where the candidate cannot fly or breaks a
+    /// limit of the study.</summary>
     /// <param name="configuration">The customer's.</param>
     /// <param name="pilotKilograms">The customer's.</param>
     /// <param name="costs">One a candidate.</param>

@@ -14,7 +14,8 @@ internal sealed class ProductLineResultBuilder
     private readonly int threads;
     private readonly Dictionary<int, int> letterOf;
 
-    public ProductLineResultBuilder(Study study, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates, ProductLineSolution solution, int threads)
+    public ProductLineResultBuilder(Study study, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates,
+        ProductLineSolution solution, int threads)
     {
         (setting, this.rows, this.candidates, this.solution, this.threads) = (study.Line!, rows, candidates, solution, threads);
         var all = rows.Sum(row => row.Share);
@@ -51,7 +52,8 @@ internal sealed class ProductLineResultBuilder
     {
         var chosen = candidates.Only(solution.Chosen);
         IReadOnlyList<int> letters = [.. solution.Chosen.Order().Select(candidate => letterOf[candidate])];
-        return FittingChart.Of(setting, chosen, letters, setting.Customers.Min(customer => customer.PilotMassKilograms), setting.Customers.Max(customer => customer.PilotMassKilograms), threads);
+        return FittingChart.Of(setting, chosen, letters, setting.Customers.Min(customer => customer.PilotMassKilograms),
+            setting.Customers.Max(customer => customer.PilotMassKilograms), threads);
     }
 
     private SegmentAssignment Assignments(int r, CustomerRegret regret)
@@ -76,5 +78,6 @@ internal sealed class ProductLineResultBuilder
 
     private IEnumerable<CustomerSegment> Rows(int candidate) => rows.Where((_, r) => solution.Assigned[r] == candidate);
 
-    private double MeanMass(int candidate) => Rows(candidate).Sum(row => row.Share * row.PilotMassKilograms) / Rows(candidate).Sum(row => row.Share);
+    private double MeanMass(int candidate) =>
+        Rows(candidate).Sum(row => row.Share * row.PilotMassKilograms) / Rows(candidate).Sum(row => row.Share);
 }

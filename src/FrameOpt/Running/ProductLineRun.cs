@@ -34,7 +34,8 @@ public sealed class ProductLineRun
     }
 
     /// <summary>How long the parts took so far.</summary>
-    public ProductLineStepTimings Timings => new(clocks[0].Elapsed.TotalSeconds, clocks[1].Elapsed.TotalSeconds, clocks[2].Elapsed.TotalSeconds, clocks[3].Elapsed.TotalSeconds);
+    public ProductLineStepTimings Timings =>
+        new(clocks[0].Elapsed.TotalSeconds, clocks[1].Elapsed.TotalSeconds, clocks[2].Elapsed.TotalSeconds, clocks[3].Elapsed.TotalSeconds);
 
     /// <summary>The steps. To stop, cancel; the step at work then ends with what it has.</summary>
     public IEnumerable<RunProgress> Steps()
@@ -55,7 +56,8 @@ public sealed class ProductLineRun
         var counts = Enumerable.Range(1, setting.UpTo).OrderBy(count => count == setting.Count ? 0 : count).ToList();
         foreach (var (place, count) in counts.Index().Where(_ => !cancel.IsCancellationRequested || choices.Count == 0))
         {
-            yield return new RunProgress(count == 1 ? "the best single geometry" : $"the best {count} geometries", place, counts.Count, null);
+            yield return new RunProgress(count == 1 ? "the best single geometry" : $"the best {count} geometries", place, counts.Count,
+                null);
             clocks[2].Start();
             choices[count] = steps.Of(count);
             clocks[2].Stop();
@@ -117,7 +119,8 @@ public sealed class ProductLineRun
 
     private IReadOnlyList<ProductLineCurvePoint> Curve() =>
     [
-        .. choices.Select(pair => new ProductLineCurvePoint(pair.Key, pair.Value.Solution, choices.TryGetValue(pair.Key - 1, out var before) && before.Solution.Feasible
+        .. choices.Select(pair => new ProductLineCurvePoint(pair.Key, pair.Value.Solution,
+            choices.TryGetValue(pair.Key - 1, out var before) && before.Solution.Feasible
             ? before.Solution.Value - pair.Value.Solution.Value
             : null)),
     ];

@@ -6,7 +6,8 @@ namespace FrameOpt.Running;
 public static class RunEstimate
 {
     /// <summary>Phases of designs that one processor reckons in a second.</summary>
-    /// <remarks>Source: the shipped fine grid (1,102,941 designs, 5 phases) took 0.77 s for its first pass on two busy processors.</remarks>
+    /// <remarks>Source: the shipped fine grid (1,102,941 designs, 5 phases) took 0.77 s for its first pass on two busy
+    /// processors.</remarks>
     public const double PhasesPerSecond = 3e6;
 
     /// <summary>So many times the time of a design of a grid one takes that has nothing in common with the design before it.</summary>
@@ -29,7 +30,8 @@ public static class RunEstimate
     public static double Seconds(Study study, int processors) => study.Search switch
     {
         SearchSetting.Evolutionary evolutionary => Seconds(evolutionary.Stop.Evaluations, study.Mission.Count, 1) * SingleDesignCost
-            + Seconds(Math.Min(study.GridSize ?? CertificateRun.MaxPartialGrid, CertificateRun.MaxFullGrid), study.Mission.Count, processors) / 3,
+            + Seconds(Math.Min(study.GridSize ?? CertificateRun.MaxPartialGrid, CertificateRun.MaxFullGrid), study.Mission.Count,
+                processors) / 3,
         _ => Seconds(study.GridSize!.Value, study.Mission.Count, processors),
     };
 

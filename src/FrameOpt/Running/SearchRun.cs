@@ -11,7 +11,8 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>One pass of a search over a study with one model: keeps the front, the counts and where the designs are, not the evaluations.</summary>
+/// <summary>One pass of a search over a study with one model: keeps the front, the counts and where the designs are, not the
+/// evaluations.</summary>
 public sealed class SearchRun
 {
     /// <summary>So many steps to either side in every factor are reckoned for each design that is polished.</summary>
@@ -142,7 +143,9 @@ public sealed class SearchRun
                 }
             }
 
-            reason = string.Create(CultureInfo.InvariantCulture, $"the search ended with {searched:N0} designs ({reason}), the polish after {Counts.Evaluated - searched:N0} more ({end})");
+            reason = string.Create(
+                CultureInfo.InvariantCulture,
+                $"the search ended with {searched:N0} designs ({reason}), the polish after {Counts.Evaluated - searched:N0} more ({end})");
         }
 
         StopReason = reason;
@@ -174,7 +177,8 @@ public sealed class SearchRun
         var best = RankedFront().Take(most).ToList();
         return new LocalSearchSettings([.. best.Select(design => designs[(int)design.Number])])
         {
-            Objectives = [.. best.Select(design => design.Objectives.Select((value, o) => Problem.Objectives[o].Oriented(value)).ToArray())],
+            Objectives = [.. best.Select(design => design.Objectives.Select((value, o) => Problem.Objectives[o].Oriented(value))
+                .ToArray())],
             Seen = designs,
         };
     }

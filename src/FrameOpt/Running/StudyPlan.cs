@@ -70,7 +70,8 @@ public sealed record StudyPlan(
                 var screen = burman.Runs is { } runs ? PlackettBurman.Build(names, runs) : PlackettBurman.Build(names);
                 return (screen, null, SurfaceModel.Linear);
             case PlanSetting.CentralComposite composite:
-                return (CentralComposite.Build(names, composite.Axial, new CentrePoints(composite.CentrePoints, 0)), null, SurfaceModel.Quadratic);
+                return (CentralComposite.Build(names, composite.Axial, new CentrePoints(composite.CentrePoints, 0)), null,
+                    SurfaceModel.Quadratic);
             case PlanSetting.BoxBehnken behnken:
                 return (BoxBehnken.Build(names, behnken.CentrePoints), null, SurfaceModel.Quadratic);
             case PlanSetting.DefinitiveScreening:

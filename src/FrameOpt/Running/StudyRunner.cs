@@ -35,7 +35,8 @@ public sealed class StudyRunner
         var mission = StudyProblem.Model(study);
         main = new SearchRun(study, mission, threads, cache);
         scenarios = [.. leverages.Where(leverage => study.Wing.YawLeverage != new YawLeverage.Constant(leverage))
-            .Select(leverage => new SearchRun(study, mission.WithYawLeverage(leverage), threads, cache, string.Create(CultureInfo.InvariantCulture, $"leverage {leverage}")))];
+            .Select(leverage => new SearchRun(study, mission.WithYawLeverage(leverage), threads, cache,
+                string.Create(CultureInfo.InvariantCulture, $"leverage {leverage}")))];
         certificate = study.Search is SearchSetting.Evolutionary ? new CertificateRun(study, mission, threads) : null;
     }
 
@@ -97,12 +98,14 @@ public sealed class StudyRunner
             front,
             Dropped(front),
             Counts(),
-            main.StopReason ?? string.Create(CultureInfo.InvariantCulture, $"stopped after {main.Counts.Evaluated} of {main.Planned} designs"),
+            main.StopReason ?? string.Create(CultureInfo.InvariantCulture,
+                $"stopped after {main.Counts.Evaluated} of {main.Planned} designs"),
             main.IsComplete,
             chosen,
             study.Baseline is { } baseline ? main.Mission.Evaluate(baseline) : null,
             chosen is null ? [] : Scenarios(front, chosen),
-            chosen is null ? [] : new BalancedBands(main.Mission, study.Band.PhaseIndex).Find(chosen.Geometry, study.Band.WithinNewtonMetres),
+            chosen is null ? [] : new BalancedBands(main.Mission, study.Band.PhaseIndex).Find(
+                chosen.Geometry, study.Band.WithinNewtonMetres),
             front.Count > 0 || main.Counts.NearestMiss < 0 ? null : Nearest())
         {
             Plan = study.Plan is null ? null : PlanResult.Of(study, main.Mission, threads),
@@ -147,7 +150,8 @@ public sealed class StudyRunner
         }
 
         var others = scenarios.Select(Other).ToList();
-        others.Insert(scenarios.Count(run => Value(run) == YawLeverage.AssumedLowest), new LeverageScenario(given, chosen, front[0], chosen));
+        others.Insert(scenarios.Count(run => Value(run) == YawLeverage.AssumedLowest),
+            new LeverageScenario(given, chosen, front[0], chosen));
         scenarioClock.Stop();
         return others;
     }
@@ -167,7 +171,9 @@ public sealed class StudyRunner
         var broken = study.Limits
             .Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation)))
             .OrderByDescending(limit => limit.AsConstraint.Violation(limit.ValueOf(evaluation)))
-            .Select(limit => FormattableString.Invariant($"{limit.Text}; this design has {limit.ValueOf(evaluation):0.###} {limit.Response.Unit}").TrimEnd());
+            .Select(limit =>
+                FormattableString.Invariant(
+                $"{limit.Text}; this design has {limit.ValueOf(evaluation):0.###} {limit.Response.Unit}").TrimEnd());
         return new NearestMiss(main.Counts.NearestMiss, evaluation, [.. broken]);
     }
 }

@@ -14,7 +14,11 @@ internal static class StudySearch
     public static ISearch Of(Study study, SearchSetting.Evolutionary setting, Problem problem)
     {
         int[] places = [.. problem.Factors.Select(factor => study.Factors.ToList().FindIndex(other => other.Name == factor.Name))];
-        var settings = new EvolutionSettings(setting.Population, setting.Seed) { Start = [.. setting.Start.Select(design => Array.ConvertAll(places, place => design[place]))] };
+        var settings = new EvolutionSettings(setting.Population, setting.Seed)
+        {
+            Start = [
+            .. setting.Start.Select(design => Array.ConvertAll(places, place => design[place]))]
+        };
         return setting.Method == SearchMethod.NsgaII ? new Nsga2Search(settings) : new Nsga3Search(settings);
     }
 }

@@ -6,7 +6,8 @@ namespace FrameOpt.Running;
 /// <summary>A coarser grid inside a study's factors, small enough to compute whole.</summary>
 public static class SubGrid
 {
-    /// <summary>The study with each factor at few enough levels, always its ends among them: as many as fit, alike for all factors.</summary>
+    /// <summary>The study with each factor at few enough levels, always its ends among them: as many as fit, alike for all
+    /// factors.</summary>
     /// <param name="study">With any factors.</param>
     /// <param name="most">The most designs the grid may hold.</param>
     /// <returns>The study on the coarser grid, searched exhaustively.</returns>
@@ -36,7 +37,8 @@ public static class SubGrid
             IsContinuous = false,
             LevelsSi = factor.IsContinuous
                 ? [.. Enumerable.Range(0, cap).Select(i => i == cap - 1 ? factor.LevelsSi[^1] : first + range * i / (cap - 1))]
-                : [.. Enumerable.Range(0, cap).Select(i => factor.LevelsSi[(int)Math.Round(i * (factor.LevelsSi.Count - 1.0) / (cap - 1))])],
+                : [.. Enumerable.Range(0, cap).Select(i => factor.LevelsSi[(int)Math.Round(
+                    i * (factor.LevelsSi.Count - 1.0) / (cap - 1))])],
         };
     }
 }

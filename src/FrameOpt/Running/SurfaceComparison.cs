@@ -12,7 +12,8 @@ public static class SurfaceComparison
 
     /// <summary>One check for each response, null where there is no fit.</summary>
     public static IReadOnlyList<SurfaceCheck?> Of(
-        Study study, MissionModel mission, StudyPlan plan, IReadOnlyList<Response> responses, IReadOnlyList<RegressionFit?> fits, int threads)
+        Study study, MissionModel mission, StudyPlan plan, IReadOnlyList<Response> responses, IReadOnlyList<RegressionFit?> fits,
+            int threads)
     {
         var levels = Math.Max(2, (int)Math.Ceiling(Math.Pow(MinPoints, 1.0 / plan.Factors.Count) - 1e-9));
         var fine = study with
@@ -33,7 +34,12 @@ public static class SurfaceComparison
         var index = plan.Factors.ToList().IndexOf(factor);
         return index < 0
             ? factor
-            : factor with { IsContinuous = false, LevelsSi = [.. Enumerable.Range(0, levels).Select(i => plan.Scales[index].Natural(-1 + 2.0 * i / (levels - 1)))] };
+            : factor with
+            {
+                IsContinuous = false,
+                LevelsSi = [.. Enumerable.Range(0, levels)
+                .Select(i => plan.Scales[index].Natural(-1 + 2.0 * i / (levels - 1)))]
+            };
     }
 
     private static void Add(EvaluatedBatch batch, StudyProblem problem, StudyPlan plan, IReadOnlyList<RegressionFit?> fits, Sum[] sums)

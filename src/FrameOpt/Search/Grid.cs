@@ -13,7 +13,8 @@ public sealed class Grid
     public Grid(Problem problem)
     {
         this.problem = problem;
-        values = [.. problem.Factors.Select(factor => factor.Values ?? throw new ArgumentException($"{factor.Name} is continuous: a grid needs levels", nameof(problem)))];
+        values = [.. problem.Factors.Select(factor => factor.Values
+            ?? throw new ArgumentException($"{factor.Name} is continuous: a grid needs levels", nameof(problem)))];
         rowValues = [.. values[problem.RowFactor]];
         Rows = 1;
         for (var f = 0; f < problem.Factors.Count; f++)

@@ -5,7 +5,8 @@ namespace FrameOpt.Search;
 /// <param name="RowFactor">Index of the factor along which a row of designs is cheapest to evaluate.</param>
 /// <param name="Objectives">Two to five.</param>
 /// <param name="Constraints">Any number.</param>
-/// <param name="Evaluate">Fills objectives, bounded values and failures of a batch; called by several threads at once, each with its own batch.</param>
+/// <param name="Evaluate">Fills objectives, bounded values and failures of a batch; called by several threads at once, each with its own
+/// batch.</param>
 public sealed record Problem(
     IReadOnlyList<Factor> Factors,
     int RowFactor,

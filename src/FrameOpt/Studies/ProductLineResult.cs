@@ -35,8 +35,10 @@ public sealed record ProductLineResult(
     /// <summary>The line of one geometry more, or null when it was not worked out.</summary>
     public ProductLineCurvePoint? OneMore => Curve.FirstOrDefault(point => point.Count == Setting.Count + 1);
 
-    /// <summary>The rows left with the largest cost, the worst first; those that no candidate at all is allowed for are not among them.</summary>
-    public IReadOnlyList<SegmentAssignment> WorstServed(int count) => [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
+    /// <summary>The rows left with the largest cost, the worst first; those that no candidate at all is allowed for are not among
+    /// them.</summary>
+    public IReadOnlyList<SegmentAssignment> WorstServed(int count) =>
+        [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
 }
 
 /// <summary>One of the geometries a line makes.</summary>
@@ -52,10 +54,12 @@ public sealed record ProductLineGeometry(char Letter, int Candidate, FrameGeomet
 /// <param name="Geometry">Index of the geometry they get; -1 when none is allowed for them.</param>
 /// <param name="Cost">In the response's unit; infinite when none is allowed.</param>
 /// <param name="EffortWorst">The largest effort of all phases with it; not a number when none is allowed.</param>
-/// <param name="BestDesign">The candidate that suits them best, as built on the study's own machine; null when no candidate is allowed for them.</param>
+/// <param name="BestDesign">The candidate that suits them best, as built on the study's own machine; null when no candidate is allowed for
+/// them.</param>
 /// <param name="BestCost">With that candidate; infinite when there is none.</param>
 /// <param name="Regret">Cost less own cost: 0 or more; infinite when only the line leaves them out.</param>
-public sealed record SegmentAssignment(CustomerSegment Row, int Geometry, double Cost, double EffortWorst, FrameGeometry? BestDesign, double BestCost, double Regret);
+public sealed record SegmentAssignment(CustomerSegment Row, int Geometry, double Cost, double EffortWorst, FrameGeometry? BestDesign,
+    double BestCost, double Regret);
 
 /// <summary>Customers that nothing tells apart: one outfit, one pilot mass.</summary>
 /// <param name="Configuration">Which.</param>
@@ -70,6 +74,7 @@ public sealed record CustomerSegment(int Configuration, double PilotMassKilogram
         .. Enumerable.Range(0, customers.Count)
             .GroupBy(c => (customers[c].Configuration, customers[c].PilotMassKilograms))
             .OrderBy(alike => alike.Key)
-            .Select(alike => new CustomerSegment(alike.Key.Configuration, alike.Key.PilotMassKilograms, alike.Sum(c => customers[c].Share), [.. alike])),
+            .Select(alike => new CustomerSegment(alike.Key.Configuration, alike.Key.PilotMassKilograms, alike.Sum(c => customers[c].Share),
+                [.. alike])),
     ];
 }

@@ -6,12 +6,14 @@ namespace FrameOpt.Studies;
 /// <summary>What a study asks of a product line: how many fixed geometries, for whom, out of which.</summary>
 /// <param name="Count">How many geometries to make, 1 to <see cref="MaxGeometries"/>.</param>
 /// <param name="Objective">What to make small of the customers' costs.</param>
-/// <param name="CostResponse">The response that is a customer's cost; one to be high costs its shortfall from the best any candidate gives that customer.</param>
+/// <param name="CostResponse">The response that is a customer's cost; one to be high costs its shortfall from the best any candidate gives
+/// that customer.</param>
 /// <param name="Options">What customers choose; may be none.</param>
 /// <param name="Configurations">Every combination of choices, the last option changing first; one when there are no options.</param>
 /// <param name="Customers">One or more.</param>
 public sealed record ProductLineSetting(
-    int Count, ProductLineObjective Objective, StudyObjective CostResponse, IReadOnlyList<ProductLineOption> Options, IReadOnlyList<ProductLineConfiguration> Configurations, IReadOnlyList<ProductLineCustomer> Customers)
+    int Count, ProductLineObjective Objective, StudyObjective CostResponse, IReadOnlyList<ProductLineOption> Options,
+        IReadOnlyList<ProductLineConfiguration> Configurations, IReadOnlyList<ProductLineCustomer> Customers)
 {
     /// <summary>A letter for each.</summary>
     public const int MaxGeometries = 26;

@@ -7,7 +7,8 @@ namespace FrameOpt.Studies;
 /// <param name="ScenarioSeconds">The two further yaw leverages.</param>
 /// <param name="CertificateSeconds">The grid an evolutionary search is held against; 0 for an exhaustive one.</param>
 /// <param name="Machine">Operating system, architecture, processors.</param>
-public sealed record RunTimings(DateTime StartedUtc, int Threads, double SearchSeconds, double ScenarioSeconds, double CertificateSeconds, string Machine);
+public sealed record RunTimings(DateTime StartedUtc, int Threads, double SearchSeconds, double ScenarioSeconds, double CertificateSeconds,
+    string Machine);
 
 /// <summary>Where, when and with what a run was made: what run.json and the page foot say beside the answer.</summary>
 /// <param name="StudyFileName">Name of the study file, without its folder.</param>

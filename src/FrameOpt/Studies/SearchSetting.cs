@@ -22,7 +22,8 @@ public abstract record SearchSetting
         /// <summary>True to end with a local polish of the front, a tenth of the evaluations being kept for it.</summary>
         public bool LocalSearch { get; init; }
 
-        /// <summary>Designs to begin from, each a value in m or rad for every factor of the study in its order; empty to begin at random.</summary>
+        /// <summary>Designs to begin from, each a value in m or rad for every factor of the study in its order; empty to begin at
+        /// random.</summary>
         public IReadOnlyList<IReadOnlyList<double>> Start { get; init; } = [];
 
         /// <summary>Where they are from, in words; empty when there are none.</summary>

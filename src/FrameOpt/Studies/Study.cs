@@ -62,7 +62,8 @@ public sealed record Study(
         get
         {
             var count = Factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
-            return Factors.Any(factor => factor.IsContinuous) || count >= long.MaxValue ? null : Factors.Aggregate(1L, (product, factor) => product * factor.LevelsSi.Count);
+            return Factors.Any(factor => factor.IsContinuous) || count >= long.MaxValue ? null
+                : Factors.Aggregate(1L, (product, factor) => product * factor.LevelsSi.Count);
         }
     }
 }

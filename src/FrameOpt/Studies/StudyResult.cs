@@ -34,7 +34,8 @@ public sealed record StudyResult(
     /// <summary>What the study's plan taught, or null when it asks for none.</summary>
     public PlanResult? Plan { get; init; }
 
-    /// <summary>How good the front of an evolutionary search is; null for an exhaustive one, whose front is exact, and for one that found nothing.</summary>
+    /// <summary>How good the front of an evolutionary search is; null for an exhaustive one, whose front is exact, and for one that found
+    /// nothing.</summary>
     public Certificate? Certificate { get; init; }
 }
 
@@ -56,7 +57,8 @@ public sealed record FrontDesign(
 /// <summary>The same study at another yaw leverage, the least certain number of the model.</summary>
 /// <param name="Label">"0.2", "1.6", or "as in the study" with where its value comes from.</param>
 /// <param name="Chosen">The run's best compromise, evaluated at this leverage.</param>
-/// <param name="Best">The design that would have been best at this leverage, or null when nothing is feasible or its search was not run to the end.</param>
+/// <param name="Best">The design that would have been best at this leverage, or null when nothing is feasible or its search was not run to
+/// the end.</param>
 /// <param name="BestEvaluation">That design at this leverage.</param>
 public sealed record LeverageScenario(
     string Label,

@@ -49,10 +49,12 @@ public static class DesignReader
         .. study.Factors.Select(factor =>
         {
             var level = geometry[factor.Input];
-            var origin = set.ContainsKey(factor.Input) ? "as set" : !factor.IsSwept && factor.LevelsSi[0] == level ? "fixed in the study" : "baseline";
+            var origin = set.ContainsKey(factor.Input) ? "as set" : !factor.IsSwept && factor.LevelsSi[0] == level ? "fixed in the study"
+                : "baseline";
             return new DesignValue(factor with { LevelsSi = [level] }, origin);
         }),
-        .. set.Values.Where(input => study.Factors.All(factor => factor.Input != input.Input)).Select(input => new DesignValue(input, "as set; no factor of the study")),
+        .. set.Values.Where(input => study.Factors.All(factor => factor.Input != input.Input))
+            .Select(input => new DesignValue(input, "as set; no factor of the study")),
     ];
 
     private static StudyFactor? Setting(string setting, DiagnosticBag diagnostics)
@@ -60,7 +62,8 @@ public static class DesignReader
         var at = setting.IndexOf('=');
         if (at >= 0)
             return FactorReader.ReadFixed(setting[..at].Trim(), setting[(at + 1)..], diagnostics);
-        diagnostics.Add(0, 0, setting, "A setting is a factor's name, =, and a value with its unit.", "Write for example lateral_offset='25 mm'.");
+        diagnostics.Add(0, 0, setting, "A setting is a factor's name, =, and a value with its unit.",
+            "Write for example lateral_offset='25 mm'.");
         return null;
     }
 }

@@ -22,14 +22,18 @@ internal sealed class ProductLineCustomerTable
     }
 
     /// <summary>The customers; of use only when no mistake was found.</summary>
-    public static IReadOnlyList<ProductLineCustomer> Read(Node.Scalar file, DiagnosticBag diagnostics, IReadOnlyList<ProductLineOption> options)
+    public static IReadOnlyList<ProductLineCustomer> Read(
+        Node.Scalar file, DiagnosticBag diagnostics, IReadOnlyList<ProductLineOption> options)
     {
         if (CsvTable.Read(file, file.Text.Trim(), diagnostics) is not { } table)
             return [];
         if (table.Rows.Count > ProductLineCustomersReader.MaxCustomers)
-            diagnostics.Add(file, Invariant($"{table.Name} has {table.Rows.Count} customers; {ProductLineCustomersReader.MaxCustomers} is the most."), "Put those that are alike on one line with a count.");
+            diagnostics.Add(
+                file, Invariant($"{table.Name} has {table.Rows.Count} customers; {ProductLineCustomersReader.MaxCustomers} is the most."),
+                "Put those that are alike on one line with a count.");
         var reader = new ProductLineCustomerTable(table, file, diagnostics);
-        return reader.HasColumns(options) ? [.. table.Rows.Take(ProductLineCustomersReader.MaxCustomers).Select((row, index) => reader.One(row, index, options))] : [];
+        return reader.HasColumns(options) ? [.. table.Rows.Take(ProductLineCustomersReader.MaxCustomers)
+            .Select((row, index) => reader.One(row, index, options))] : [];
     }
 
     private bool HasColumns(IReadOnlyList<ProductLineOption> options)
@@ -40,9 +44,11 @@ internal sealed class ProductLineCustomerTable
         else if (massUnit is null)
             diagnostics.Add(at, $"The column `{table.Headers[mass]}` of {table.Name} has no unit of mass.", "Head it `pilot_mass [kg]`.");
         foreach (var option in options.Where(option => table.Column(option.Name) < 0))
-            diagnostics.Add(at, $"{table.Name} has no column for the option {option.Name}.", $"Head a column `{option.Name}`, with {string.Join(" or ", option.Choices.Take(2))} in it.");
+            diagnostics.Add(at, $"{table.Name} has no column for the option {option.Name}.",
+                $"Head a column `{option.Name}`, with {string.Join(" or ", option.Choices.Take(2))} in it.");
         string[] known = ["name", "share", "count", .. options.Select(option => option.Name)];
-        foreach (var (header, c) in table.Headers.Select((header, c) => (header, c)).Where(column => column.c != mass && !known.Contains(column.header, StringComparer.OrdinalIgnoreCase)))
+        foreach (var (header, c) in table.Headers.Select((header, c) => (header, c))
+            .Where(column => column.c != mass && !known.Contains(column.header, StringComparer.OrdinalIgnoreCase)))
         {
             diagnostics.Add(at, $"The column `{header}` of {table.Name} means nothing here.", NearestName.Of(header, known) is { } near
                 ? $"Did you mean `{near}`?"
@@ -58,9 +64,11 @@ internal sealed class ProductLineCustomerTable
         var where = Invariant($"Line {row.Line} of {table.Name}: ");
         var configuration = 0;
         foreach (var option in options)
-            configuration = configuration * option.Choices.Count + Math.Max(0, ProductLineCustomersReader.Choice(option, row.Cells[table.Column(option.Name)], at, where, diagnostics));
+            configuration = configuration * option.Choices.Count
+                + Math.Max(0, ProductLineCustomersReader.Choice(option, row.Cells[table.Column(option.Name)], at, where, diagnostics));
         var name = table.Column("name") is >= 0 and var column ? row.Cells[column] : "";
-        return new ProductLineCustomer(name.Length > 0 ? name : Invariant($"customer {index + 1}"), Mass(row, where), configuration, Share(row, where));
+        return new ProductLineCustomer(name.Length > 0 ? name : Invariant($"customer {index + 1}"), Mass(row, where), configuration,
+            Share(row, where));
     }
 
     private double Mass((long Line, string[] Cells) row, string where)
@@ -69,13 +77,15 @@ internal sealed class ProductLineCustomerTable
         var parsed = NumberText.Parse(text);
         if (parsed.Message is not null || parsed.Unit.Length > 0)
         {
-            diagnostics.Add(at, $"{where}`{text}` is not a pilot's mass.", "A plain number with a decimal point is wanted; the unit stands in the header.");
+            diagnostics.Add(at, $"{where}`{text}` is not a pilot's mass.",
+                "A plain number with a decimal point is wanted; the unit stands in the header.");
             return double.NaN;
         }
 
         var kilograms = massUnit!.ToBase(parsed.Value);
         if (!ProductLineCustomersReader.Mass.Contains(kilograms))
-            diagnostics.Add(at, $"{where}the pilot's mass {text} is not {ProductLineCustomersReader.Mass.Description}.", "Check the unit in the header.");
+            diagnostics.Add(at, $"{where}the pilot's mass {text} is not {ProductLineCustomersReader.Mass.Description}.",
+                "Check the unit in the header.");
         return Math.Round(kilograms, ProductLineCustomersReader.MassDecimals);
     }
 
@@ -85,10 +95,13 @@ internal sealed class ProductLineCustomerTable
         {
             var text = row.Cells[table.Column(name)];
             var parsed = NumberText.Parse(text);
-            var isRight = parsed.Message is null && parsed.Value > 0 && (name == "share" ? Dimension.Share.FindUnit(parsed.Unit) is not null : parsed.Unit.Length == 0 && parsed.Value == Math.Floor(parsed.Value));
+            var isRight = parsed.Message is null && parsed.Value > 0
+                && (name == "share" ? Dimension.Share.FindUnit(parsed.Unit) is not null
+                : parsed.Unit.Length == 0 && parsed.Value == Math.Floor(parsed.Value));
             if (isRight)
                 return name == "share" ? Dimension.Share.FindUnit(parsed.Unit)!.ToBase(parsed.Value) : parsed.Value;
-            diagnostics.Add(at, $"{where}`{text}` is not a {name}.", name == "share" ? "A number above 0 is wanted, plain or with %." : "A whole number, 1 or more, is wanted; leave out customers of whom there are none.");
+            diagnostics.Add(at, $"{where}`{text}` is not a {name}.", name == "share" ? "A number above 0 is wanted, plain or with %."
+                : "A whole number, 1 or more, is wanted; leave out customers of whom there are none.");
             return double.NaN;
         }
 

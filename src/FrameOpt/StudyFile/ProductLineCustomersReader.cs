@@ -11,14 +11,16 @@ internal static class ProductLineCustomersReader
     /// <summary>Largest number of customers.</summary>
     public const int MaxCustomers = 200_000;
 
-    /// <summary>Decimals of a kilogram to which pilot masses are taken, as a scale reads: many customers are then alike, and those need be worked out once only.</summary>
+    /// <summary>Decimals of a kilogram to which pilot masses are taken, as a scale reads: many customers are then alike, and those need be
+    /// worked out once only.</summary>
     public const int MassDecimals = 1;
 
     /// <summary>Pilots lighter or heavier are slips of a unit.</summary>
     public static readonly AllowedRange Mass = AllowedRange.Between(20, 250, "20 kg", "250 kg");
 
     /// <summary>The customers and where they are from, in words.</summary>
-    public static (IReadOnlyList<ProductLineCustomer> Customers, string Description) Read(Section line, IReadOnlyList<ProductLineOptionsReader.OptionChanges> options)
+    public static (IReadOnlyList<ProductLineCustomer> Customers, string Description) Read(
+        Section line, IReadOnlyList<ProductLineOptionsReader.OptionChanges> options)
     {
         IReadOnlyList<ProductLineOption> choices = [.. options.Select(option => option.Option)];
         switch (line.Value("customers"))
@@ -28,14 +30,16 @@ internal static class ProductLineCustomersReader
             case Node.Scalar file:
                 return (ProductLineCustomerTable.Read(file, line.DiagnosticBag, choices), file.Text.Trim());
             case Node.Map map:
-                return ProductLineSampleReader.Read(Section.Open(map, line.KeyAt("customers"), "line.customers", Keys(StudyKeys.ProductLineSample, choices, ProductLineSampleReader.Example), line.DiagnosticBag)!, choices);
+                return ProductLineSampleReader.Read(Section.Open(map, line.KeyAt("customers"), "line.customers",
+                    Keys(StudyKeys.ProductLineSample, choices, ProductLineSampleReader.Example), line.DiagnosticBag)!, choices);
             default:
                 return (FromList(line, choices), "listed in the study");
         }
     }
 
     /// <summary>The keys every customer has, and one for each option.</summary>
-    private static SectionKeys Keys(SectionKeys always, IReadOnlyList<ProductLineOption> options, Func<ProductLineOption, string> example) =>
+    private static SectionKeys Keys(SectionKeys always, IReadOnlyList<ProductLineOption> options,
+        Func<ProductLineOption, string> example) =>
         always with { Keys = [.. always.Keys, .. options.Select(option => Key.Required(option.Name, example(option)))] };
 
     /// <summary>The number of a choice, or -1 after a mistake.</summary>
@@ -57,7 +61,8 @@ internal static class ProductLineCustomersReader
     public static void CheckShares(bool anyShare, bool anyCount, Node at, DiagnosticBag diagnostics)
     {
         if (anyShare && anyCount)
-            diagnostics.Add(at, "Some customers have a share and others a count: the two cannot be added.", "Give all of them one or the other.");
+            diagnostics.Add(at, "Some customers have a share and others a count: the two cannot be added.",
+                "Give all of them one or the other.");
     }
 
     private static IReadOnlyList<ProductLineCustomer> FromList(Section line, IReadOnlyList<ProductLineOption> options)
@@ -65,9 +70,12 @@ internal static class ProductLineCustomersReader
         var keys = Keys(StudyKeys.ProductLineCustomer, options, option => option.Choices[0]);
         var nodes = line.List("customers");
         if (nodes.Count == 0)
-            line.DiagnosticBag.Add(line.At("customers"), "There are no customers.", "Write for example `customers: [{ name: school, pilot_mass: 70 kg, count: 12 }]`.");
-        Section[] sections = [.. nodes.Select((node, c) => Section.Open(node, node, $"line.customers[{c + 1}]", keys, line.DiagnosticBag)).OfType<Section>()];
-        CheckShares(sections.Any(section => section.Has("share")), sections.Any(section => section.Has("count")), line.KeyAt("customers"), line.DiagnosticBag);
+            line.DiagnosticBag.Add(line.At("customers"), "There are no customers.",
+                "Write for example `customers: [{ name: school, pilot_mass: 70 kg, count: 12 }]`.");
+        Section[] sections = [.. nodes.Select((node, c) => Section.Open(
+            node, node, $"line.customers[{c + 1}]", keys, line.DiagnosticBag)).OfType<Section>()];
+        CheckShares(sections.Any(section => section.Has("share")), sections.Any(section => section.Has("count")), line.KeyAt("customers"),
+            line.DiagnosticBag);
         return [.. sections.Select((section, c) => One(section, c, options))];
     }
 
@@ -75,11 +83,14 @@ internal static class ProductLineCustomersReader
     {
         var configuration = 0;
         foreach (var option in options)
-            configuration = configuration * option.Choices.Count + Math.Max(0, section.Text(option.Name) is { } text ? Choice(option, text, section.At(option.Name), "", section.DiagnosticBag) : 0);
+            configuration = configuration * option.Choices.Count
+                + Math.Max(0, section.Text(option.Name) is { } text ? Choice(
+                option, text, section.At(option.Name), "", section.DiagnosticBag) : 0);
         return new ProductLineCustomer(
             section.Text("name")?.Trim() ?? FormattableString.Invariant($"customer {index + 1}"),
             Math.Round(section.Number("pilot_mass", Dimension.Mass, Mass), MassDecimals),
             configuration,
-            section.Has("count") ? section.Integer("count", 1, 1, 1_000_000) : section.OptionalNumber("share", Dimension.Share, AllowedRange.PositiveUpTo(1_000_000, "1000000")) ?? 1);
+            section.Has("count") ? section.Integer("count", 1, 1, 1_000_000)
+                : section.OptionalNumber("share", Dimension.Share, AllowedRange.PositiveUpTo(1_000_000, "1000000")) ?? 1);
     }
 }

@@ -11,7 +11,8 @@ internal static class ProductLineOptionsReader
     /// <summary>Most combinations of choices: each is a study to check.</summary>
     public const int MaxConfigurations = 60;
 
-    private const string Example = "`engine: { light: { machine: { propeller: { diameter: 1.25 m } } }, big: { machine: { propeller: { diameter: 1.40 m } } } }`";
+    private const string Example =
+        "`engine: { light: { machine: { propeller: { diameter: 1.25 m } } }, big: { machine: { propeller: { diameter: 1.40 m } } } }`";
 
     private static readonly string[] changeable = ["machine", "wing", "mission", "strength", "limits"];
     private static readonly string[] taken = [.. StudyKeys.ProductLineCustomer.Keys.Select(key => key.Name), "sample", "seed"];
@@ -26,11 +27,14 @@ internal static class ProductLineOptionsReader
         foreach (var option in line.Entries("options"))
         {
             if (taken.Contains(option.Key.Text))
-                line.DiagnosticBag.Add(option.Key, $"An option cannot be named `{option.Key.Text}`: customers have a key of that name.", "Choose another name, for example `engine`.");
+                line.DiagnosticBag.Add(option.Key, $"An option cannot be named `{option.Key.Text}`: customers have a key of that name.",
+                    "Choose another name, for example `engine`.");
             else if (option.Value is not Node.Map { Entries.Count: > 0 } choices)
-                line.DiagnosticBag.Add(option.Key, $"The option `{option.Key.Excerpt}` has no choices.", $"Write under it each choice and what it changes, for example {Example}.");
+                line.DiagnosticBag.Add(option.Key, $"The option `{option.Key.Excerpt}` has no choices.",
+                    $"Write under it each choice and what it changes, for example {Example}.");
             else
-                read.Add(new OptionChanges(new ProductLineOption(option.Key.Text, [.. choices.Entries.Select(choice => choice.Key.Text)]), choices.Entries));
+                read.Add(new OptionChanges(new ProductLineOption(option.Key.Text, [.. choices.Entries.Select(choice => choice.Key.Text)]),
+                    choices.Entries));
         }
 
         // A wrong choice is a choice all the same: the customers who have it make no second mistake.
@@ -41,12 +45,14 @@ internal static class ProductLineOptionsReader
         }
 
         if (read.Aggregate(1.0, (product, option) => product * option.Changes.Count) > MaxConfigurations)
-            line.DiagnosticBag.Add(line.KeyAt("options"), $"The options make more than {MaxConfigurations} combinations.", "Leave out choices that hardly differ.");
+            line.DiagnosticBag.Add(line.KeyAt("options"), $"The options make more than {MaxConfigurations} combinations.",
+                "Leave out choices that hardly differ.");
         return read;
     }
 
     /// <summary>Every combination of choices, or null after a mistake.</summary>
-    public static IReadOnlyList<ProductLineConfiguration>? Configurations(Section line, Node.Map root, Study study, IReadOnlyList<OptionChanges> options, string? pilot)
+    public static IReadOnlyList<ProductLineConfiguration>? Configurations(
+        Section line, Node.Map root, Study study, IReadOnlyList<OptionChanges> options, string? pilot)
     {
         var plain = root with { Entries = [.. root.Entries.Where(entry => entry.Key.Text != "line")] };
         foreach (var option in options)
@@ -72,13 +78,15 @@ internal static class ProductLineOptionsReader
     {
         if (choice.Value is not Node.Map { Entries.Count: > 0 } change)
         {
-            line.DiagnosticBag.Add(choice.Key, $"The choice `{choice.Key.Excerpt}` of {option} changes nothing.", "Write under it the keys that are different, as in a variant.");
+            line.DiagnosticBag.Add(choice.Key, $"The choice `{choice.Key.Excerpt}` of {option} changes nothing.",
+                "Write under it the keys that are different, as in a variant.");
             return;
         }
 
         foreach (var entry in change.Entries.Where(entry => !changeable.Contains(entry.Key.Text)))
         {
-            line.DiagnosticBag.Add(entry.Key, $"A choice of {option} cannot change `{entry.Key.Excerpt}`.", NearestName.Of(entry.Key.Text, changeable) is { } near
+            line.DiagnosticBag.Add(entry.Key, $"A choice of {option} cannot change `{entry.Key.Excerpt}`.",
+                NearestName.Of(entry.Key.Text, changeable) is { } near
                 ? $"Did you mean `{near}`?"
                 : $"It may change {string.Join(", ", changeable)}; all else is the same for the whole line.");
         }
@@ -91,7 +99,8 @@ internal static class ProductLineOptionsReader
         line.DiagnosticBag.AddNew(diagnostics, prefix);
     }
 
-    private static ProductLineConfiguration? Configuration(Section line, Node.Map root, Study study, IReadOnlyList<Node.Entry> choices, string? pilot)
+    private static ProductLineConfiguration? Configuration(
+        Section line, Node.Map root, Study study, IReadOnlyList<Node.Entry> choices, string? pilot)
     {
         string[] names = [.. choices.Select(choice => choice.Key.Text)];
         var diagnostics = new DiagnosticBag(line.DiagnosticBag.File, line.DiagnosticBag.Folder);
@@ -105,7 +114,9 @@ internal static class ProductLineOptionsReader
         var name = pilot ?? masses.First(item => item.IsBody).Name;
         if (masses.Any(item => item.Name == name))
             return new ProductLineConfiguration(names, read, name);
-        line.DiagnosticBag.Add(line.At("pilot"), $"There is no mass named `{name}`{(names.Length > 0 ? $" with {string.Join(", ", names)}" : "")}.", NearestName.Of(name, masses.Select(item => item.Name)) is { } near
+        line.DiagnosticBag.Add(
+            line.At("pilot"), $"There is no mass named `{name}`{(names.Length > 0 ? $" with {string.Join(", ", names)}" : "")}.",
+            NearestName.Of(name, masses.Select(item => item.Name)) is { } near
             ? $"Did you mean `{near}`?"
             : $"The masses are {string.Join(", ", masses.Select(item => item.Name))}.");
         return null;

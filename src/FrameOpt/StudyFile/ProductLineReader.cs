@@ -53,7 +53,8 @@ internal static class ProductLineReader
             return null;
         CheckCandidates(line, read, pitch, fromGrid);
         var configurations = ProductLineOptionsReader.Configurations(line, root, read, options, pilot);
-        return configurations is null ? null : new ProductLineSetting(count, objective, goal!, [.. options.Select(option => option.Option)], configurations, customers)
+        return configurations is null ? null : new ProductLineSetting(
+            count, objective, goal!, [.. options.Select(option => option.Option)], configurations, customers)
         {
             UpTo = upTo,
             FromGrid = fromGrid,
@@ -88,7 +89,8 @@ internal static class ProductLineReader
             return null;
         needs.Check(response, at);
         if (!maximise && response is Response.OfPhase { Quantity: var quantity } && belowZero.Contains(quantity))
-            line.DiagnosticBag.Add(at, $"{response.Name} may be below 0, so that little of it is not what a customer wants.", "Write for example `response: residual_rms`, or bound it by a limit.");
+            line.DiagnosticBag.Add(at, $"{response.Name} may be below 0, so that little of it is not what a customer wants.",
+                "Write for example `response: residual_rms`, or bound it by a limit.");
         return new StudyObjective(response, maximise, ResponseReader.IsSigned(response), 0);
     }
 
@@ -100,7 +102,8 @@ internal static class ProductLineReader
         var at = line.At("objective");
         double Share(AllowedRange bound) => parts.Length < 2
             ? Missing(line, at, parts[0])
-            : Quantity.Read(new Node.Scalar(parts[1], false, at.Line, at.Column), $"line.objective, {parts[0]}", $"objective: {parts[0]} 30 %", Dimension.Share, bound, line.DiagnosticBag)?.Base ?? double.NaN;
+            : Quantity.Read(new Node.Scalar(parts[1], false, at.Line, at.Column), $"line.objective, {parts[0]}",
+                $"objective: {parts[0]} 30 %", Dimension.Share, bound, line.DiagnosticBag)?.Base ?? double.NaN;
         switch (parts[0].ToLowerInvariant())
         {
             case "mean" when parts.Length == 1:
@@ -119,7 +122,9 @@ internal static class ProductLineReader
 
     private static double Missing(Section line, Node at, string word)
     {
-        line.DiagnosticBag.Add(at, $"The {word} wants a share.", word == "blend" ? "Write for example `objective: blend 30 %`, the weight of the worst customer." : "Write for example `objective: percentile 90 %`.");
+        line.DiagnosticBag.Add(at, $"The {word} wants a share.", word == "blend"
+            ? "Write for example `objective: blend 30 %`, the weight of the worst customer."
+            : "Write for example `objective: percentile 90 %`.");
         return double.NaN;
     }
 
@@ -128,7 +133,8 @@ internal static class ProductLineReader
         var at = line.Has("candidates") ? line.At("candidates") : line.Owner;
         if (HolePattern.On(read, pitch) is not { } study)
         {
-            line.DiagnosticBag.Add(line.At("hole_pitch"), "No level of lateral_offset is a multiple of hole_pitch.", "Choose a pitch that is a multiple of the step of lateral_offset, whose range holds 0 or a multiple.");
+            line.DiagnosticBag.Add(line.At("hole_pitch"), "No level of lateral_offset is a multiple of hole_pitch.",
+                "Choose a pitch that is a multiple of the step of lateral_offset, whose range holds 0 or a multiple.");
             return;
         }
 
@@ -136,9 +142,13 @@ internal static class ProductLineReader
             return;
         var longest = study.Factors.Where(factor => !factor.IsContinuous).MaxBy(factor => factor.LevelsSi.Count);
         if (study.Factors.FirstOrDefault(factor => factor.IsContinuous) is { } endless)
-            line.DiagnosticBag.Add(at, $"{endless.Name} has no step, so there is no grid to choose from.", "Write `candidates: front`, or give it a step.");
+            line.DiagnosticBag.Add(at, $"{endless.Name} has no step, so there is no grid to choose from.",
+                "Write `candidates: front`, or give it a step.");
         else if (study.GridSize is not { } size || size > MaxCandidates)
-            line.DiagnosticBag.Add(at, FormattableString.Invariant($"The grid has {study.GridSize ?? long.MaxValue} designs; {MaxCandidates} is the most a line is chosen from."),
-                FormattableString.Invariant($"Take coarser steps, first of {longest!.Name} with its {longest.LevelsSi.Count} levels, give `hole_pitch`, or write `candidates: front`."));
+            line.DiagnosticBag.Add(
+                at, FormattableString.Invariant(
+                $"The grid has {study.GridSize ?? long.MaxValue} designs; {MaxCandidates} is the most a line is chosen from."),
+                FormattableString.Invariant(
+                    $"Take coarser steps, first of {longest!.Name} with its {longest.LevelsSi.Count} levels, give `hole_pitch`, or write `candidates: front`."));
     }
 }

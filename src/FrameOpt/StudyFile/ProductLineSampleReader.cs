@@ -11,10 +11,12 @@ namespace FrameOpt.StudyFile;
 internal static class ProductLineSampleReader
 {
     /// <summary>The customers, and the sample in words.</summary>
-    public static (IReadOnlyList<ProductLineCustomer> Customers, string Description) Read(Section sample, IReadOnlyList<ProductLineOption> options)
+    public static (IReadOnlyList<ProductLineCustomer> Customers, string Description) Read(
+        Section sample, IReadOnlyList<ProductLineOption> options)
     {
         var before = sample.DiagnosticBag.Count;
-        var (count, seed) = (sample.Integer("sample", 1, 1, ProductLineCustomersReader.MaxCustomers), sample.Integer("seed", 1, 0, int.MaxValue));
+        var (count, seed) = (sample.Integer("sample", 1, 1, ProductLineCustomersReader.MaxCustomers),
+            sample.Integer("seed", 1, 0, int.MaxValue));
         if (!sample.Has("seed"))
             sample.DiagnosticBag.AddAssumption("seed of the sampled customers", "1", "assumption: any other does as well");
         var (mean, deviation, from, to) = Mass(sample);
@@ -22,7 +24,8 @@ internal static class ProductLineSampleReader
         if (sample.DiagnosticBag.Count > before)
             return ([], "");
         var draw = new ProductLineSample(count, (ulong)seed, mean, deviation, from, to, shares);
-        return (draw.Draw(), Invariant($"{count} sampled with seed {seed}: pilot mass {mean:0.#} kg, standard deviation {deviation:0.#} kg, {from:0.#} to {to:0.#} kg"));
+        return (draw.Draw(),
+            Invariant($"{count} sampled with seed {seed}: pilot mass {mean:0.#} kg, standard deviation {deviation:0.#} kg, {from:0.#} to {to:0.#} kg"));
     }
 
     /// <summary>Shares as they may be written.</summary>
@@ -35,11 +38,13 @@ internal static class ProductLineSampleReader
             return default;
         var mean = mass.Number("mean", Dimension.Mass, ProductLineCustomersReader.Mass);
         var deviation = mass.Number("sd", Dimension.Mass, AllowedRange.PositiveUpTo(100, "100 kg"));
-        var (from, to) = (mass.Number("from", Dimension.Mass, ProductLineCustomersReader.Mass), mass.Number("to", Dimension.Mass, ProductLineCustomersReader.Mass));
+        var (from, to) = (mass.Number("from", Dimension.Mass, ProductLineCustomersReader.Mass),
+            mass.Number("to", Dimension.Mass, ProductLineCustomersReader.Mass));
         if (from > mean || to < mean)
             mass.DiagnosticBag.Add(mass.At("mean"), "The mean does not lie between from and to.", "Choose ends on either side of it.");
         else if (to - from < deviation / 5 || to - from < 1)
-            mass.DiagnosticBag.Add(mass.At("to"), "from and to are so close that hardly any draw lies between them.", "Choose ends at least 1 kg and a fifth of the standard deviation apart, or list the customers.");
+            mass.DiagnosticBag.Add(mass.At("to"), "from and to are so close that hardly any draw lies between them.",
+                "Choose ends at least 1 kg and a fifth of the standard deviation apart, or list the customers.");
         return (mean, deviation, from, to);
     }
 
@@ -51,7 +56,8 @@ internal static class ProductLineSampleReader
         foreach (var entry in sample.Entries(option.Name))
         {
             var choice = ProductLineCustomersReader.Choice(option, entry.Key.Text, entry.Key, "", sample.DiagnosticBag);
-            var share = Quantity.Read(entry.Value, $"line.customers.{option.Name}.{entry.Key.Text}", example, Dimension.Share, AllowedRange.NonNegativeUpTo(1_000_000, "1000000"), sample.DiagnosticBag);
+            var share = Quantity.Read(entry.Value, $"line.customers.{option.Name}.{entry.Key.Text}", example, Dimension.Share,
+                AllowedRange.NonNegativeUpTo(1_000_000, "1000000"), sample.DiagnosticBag);
             if (choice >= 0)
                 shares[choice] = share?.Base ?? double.NaN;
         }
@@ -71,7 +77,8 @@ internal static class ProductLineSampleReader
 /// <param name="ToKilograms">No heavier; at least the mean.</param>
 /// <param name="Shares">For each option the share of each choice, 0 or more, not all 0.</param>
 public sealed record ProductLineSample(
-    int Count, ulong Seed, double MeanKilograms, double DeviationKilograms, double FromKilograms, double ToKilograms, IReadOnlyList<IReadOnlyList<double>> Shares)
+    int Count, ulong Seed, double MeanKilograms, double DeviationKilograms, double FromKilograms, double ToKilograms,
+        IReadOnlyList<IReadOnlyList<double>> Shares)
 {
     private const double ScaleKilograms = 0.1;
 

@@ -4,7 +4,8 @@ using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.StudyFile;
 
-/// <summary>Reads a study file (format 1). What a user wrote wrongly comes back as mistakes, all in one go, never as an exception.</summary>
+/// <summary>Reads a study file (format 1). What a user wrote wrongly comes back as mistakes, all in one go, never as an
+/// exception.</summary>
 public static class StudyReader
 {
     /// <summary>Reads a file.</summary>
@@ -21,7 +22,8 @@ public static class StudyReader
     /// <param name="bytes">UTF-8 text, with or without a byte order mark.</param>
     /// <param name="fileName">For the mistakes to name.</param>
     /// <param name="variant">As for <see cref="Read"/>.</param>
-    public static StudyReadResult Parse(byte[] bytes, string fileName, string variant = "") => Parse(bytes, variant, new DiagnosticBag(fileName));
+    public static StudyReadResult Parse(byte[] bytes, string fileName, string variant = "") =>
+        Parse(bytes, variant, new DiagnosticBag(fileName));
 
     private static StudyReadResult Parse(byte[] bytes, string variant, DiagnosticBag diagnostics)
     {

@@ -47,7 +47,8 @@ internal static class StudySectionsReader
         }
 
         AirspeedWarnings.Check(study, phases, machine!, wing!);
-        var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band, diagnostics.Assumptions, diagnostics.Warnings, hash)
+        var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band,
+            diagnostics.Assumptions, diagnostics.Warnings, hash)
         {
             Plan = plan,
             Search = search!,
@@ -80,6 +81,7 @@ internal static class StudySectionsReader
     {
         if (hasEngine || phases.FirstOrDefault(phase => phase.Power is PhasePower.FullThrottle) is not { } full)
             return;
-        study.DiagnosticBag.Add(study.KeyAt("machine"), $"machine.engine is missing: phase {full.Name} is at full throttle.", "Add `engine: { reduction: 2.9, efficiency: 0.96, torque: [[4000 rpm, 14 N·m], [8500 rpm, 18 N·m]] }` under machine.");
+        study.DiagnosticBag.Add(study.KeyAt("machine"), $"machine.engine is missing: phase {full.Name} is at full throttle.",
+            "Add `engine: { reduction: 2.9, efficiency: 0.96, torque: [[4000 rpm, 14 N·m], [8500 rpm, 18 N·m]] }` under machine.");
     }
 }

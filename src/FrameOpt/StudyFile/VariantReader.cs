@@ -16,17 +16,20 @@ internal static class VariantReader
     /// <summary>The variants with a right name, in the file's order.</summary>
     public static IReadOnlyList<Node.Entry> Of(Node root, DiagnosticBag diagnostics)
     {
-        if (root is not Node.Map map || map.Entries.FirstOrDefault(entry => entry.Key.Text == Variants) is not { } variants || variants.Value.IsNull)
+        if (root is not Node.Map map || map.Entries.FirstOrDefault(entry => entry.Key.Text == Variants) is not { } variants
+            || variants.Value.IsNull)
             return [];
         if (variants.Value is not Node.Map { Entries.Count: > 0 } named)
         {
-            diagnostics.Add(variants.Value, "variants wants a name for each variant, and under it what is different.", $"Write for example {Example}.");
+            diagnostics.Add(variants.Value, "variants wants a name for each variant, and under it what is different.",
+                $"Write for example {Example}.");
             return [];
         }
 
         if (named.Entries.Count > MaxVariants)
         {
-            diagnostics.Add(variants.Key, $"There are {named.Entries.Count} variants; {MaxVariants} is the most.", "Split the study into several files.");
+            diagnostics.Add(variants.Key, $"There are {named.Entries.Count} variants; {MaxVariants} is the most.",
+                "Split the study into several files.");
             return [];
         }
 
@@ -48,7 +51,8 @@ internal static class VariantReader
         if (string.IsNullOrWhiteSpace(variant.Key.Text) || variant.Key.Text.Contains('\n'))
             diagnostics.Add(variant.Key, "A variant's name is a word or a few, on one line.", "Write for example `full tank:`.");
         else if (variant.Value is not Node.Map { Entries.Count: > 0 })
-            diagnostics.Add(variant.Value.IsNull ? variant.Key : variant.Value, $"Variant `{variant.Key.Excerpt}` changes nothing.", $"Write under it the keys that are different, for example {Example}.");
+            diagnostics.Add(variant.Value.IsNull ? variant.Key : variant.Value, $"Variant `{variant.Key.Excerpt}` changes nothing.",
+                $"Write under it the keys that are different, for example {Example}.");
         else
             return true;
         return false;
@@ -61,9 +65,11 @@ internal static class VariantReader
         {
             var index = entries.FindIndex(entry => entry.Key.Text == change.Key.Text);
             if (index >= 0)
-                entries[index] = Merge(entries[index], change, path.Length > 0 ? $"{path}.{change.Key.Text}" : change.Key.Text, diagnostics);
+                entries[index] = Merge(entries[index], change, path.Length > 0 ? $"{path}.{change.Key.Text}" : change.Key.Text,
+                    diagnostics);
             else if (path == "mission")
-                diagnostics.Add(change.Key, $"The mission has no phase `{change.Key.Excerpt}`.", Suggestion(change.Key.Text, entries.Select(entry => entry.Key.Text)));
+                diagnostics.Add(change.Key, $"The mission has no phase `{change.Key.Excerpt}`.",
+                    Suggestion(change.Key.Text, entries.Select(entry => entry.Key.Text)));
             else
                 entries.Add(change);
         }
@@ -71,12 +77,13 @@ internal static class VariantReader
         return under with { Entries = entries };
     }
 
-    private static Node.Entry Merge(Node.Entry under, Node.Entry over, string path, DiagnosticBag diagnostics) => (under.Value, over.Value) switch
-    {
-        (Node.Map below, Node.Map above) => under with { Value = Merge(below, above, path, diagnostics) },
-        (Node.List below, Node.Map above) when path == "machine.masses" => under with { Value = MergeMasses(below, above, diagnostics) },
-        _ => over,
-    };
+    private static Node.Entry Merge(Node.Entry under, Node.Entry over, string path, DiagnosticBag diagnostics) =>
+        (under.Value, over.Value) switch
+        {
+            (Node.Map below, Node.Map above) => under with { Value = Merge(below, above, path, diagnostics) },
+            (Node.List below, Node.Map above) when path == "machine.masses" => under with { Value = MergeMasses(below, above, diagnostics) },
+            _ => over,
+        };
 
     /// <summary>Masses are a list in the file and are changed by their names.</summary>
     private static Node.List MergeMasses(Node.List under, Node.Map over, DiagnosticBag diagnostics)
@@ -86,18 +93,21 @@ internal static class VariantReader
         {
             var index = items.FindIndex(item => NameOf(item) == change.Key.Text);
             if (index < 0)
-                diagnostics.Add(change.Key, $"There is no mass named `{change.Key.Excerpt}`.", Suggestion(change.Key.Text, items.Select(NameOf).OfType<string>()));
+                diagnostics.Add(change.Key, $"There is no mass named `{change.Key.Excerpt}`.",
+                    Suggestion(change.Key.Text, items.Select(NameOf).OfType<string>()));
             else if (change.Value is Node.Map above)
                 items[index] = Merge((Node.Map)items[index], above, "machine.masses[]", diagnostics);
             else
-                diagnostics.Add(change.Value, $"The change of `{change.Key.Excerpt}` wants keys, each with its value.", $"Write for example `{change.Key.Excerpt}: {{ mass: 5.5 kg }}`.");
+                diagnostics.Add(change.Value, $"The change of `{change.Key.Excerpt}` wants keys, each with its value.",
+                    $"Write for example `{change.Key.Excerpt}: {{ mass: 5.5 kg }}`.");
         }
 
         return under with { Items = items };
     }
 
     private static string? NameOf(Node item) =>
-        item is Node.Map map && map.Entries.FirstOrDefault(entry => entry.Key.Text == "name") is { Value: Node.Scalar name } ? name.Text : null;
+        item is Node.Map map && map.Entries.FirstOrDefault(entry => entry.Key.Text == "name") is { Value: Node.Scalar name } ? name.Text
+            : null;
 
     private static string Suggestion(string name, IEnumerable<string> known) => NearestName.Of(name, known) is { } near
         ? $"Did you mean `{near}`?"

@@ -5,7 +5,8 @@ using Xunit.Abstractions;
 
 namespace FrameOpt.Tests.Analysis;
 
-/// <summary>Certified values of the NIST Statistical Reference Datasets (itl.nist.gov/div898/strd), to so many digits (minus the log of the relative error).</summary>
+/// <summary>Certified values of the NIST Statistical Reference Datasets (itl.nist.gov/div898/strd), to so many digits (minus the log of the
+/// relative error).</summary>
 public class CertifiedRegressionTests(ITestOutputHelper output)
 {
     [Fact]

@@ -5,7 +5,8 @@ using FrameOpt.Tests.Plans;
 
 namespace FrameOpt.Tests.Analysis;
 
-/// <summary>G. Derringer and R. Suich 1980, J. Quality Technology 12, 214-219: tyre tread. Ten-digit figures recomputed from its data outside this project.</summary>
+/// <summary>G. Derringer and R. Suich 1980, J. Quality Technology 12, 214-219: tyre tread. Ten-digit figures recomputed from its data
+/// outside this project.</summary>
 public class DesirabilityTests
 {
     private static readonly ReferenceTable tyre = ReferenceTable.Read("plan-tyre-tread.csv");
@@ -21,11 +22,15 @@ public class DesirabilityTests
     [Fact]
     public void The_four_surfaces_are_those_published()
     {
-        Are([139.1192387227, 16.4936447463, 17.8807650994, 10.9065384631, 5.125, 7.125, 7.875, -4.0096009042, -3.4471056151, -1.5721213181], 5.611246931, "abrasion");
-        Are([1261.1331380518, 268.1511016938, 246.5031742144, 139.4845327268, 69.375, 94.125, 104.375, -83.5658845711, -124.8155391052, 199.1817474175],
+        Are([139.1192387227, 16.4936447463, 17.8807650994, 10.9065384631, 5.125, 7.125, 7.875, -4.0096009042, -3.4471056151,
+            -1.5721213181], 5.611246931, "abrasion");
+        Are([1261.1331380518, 268.1511016938, 246.5031742144, 139.4845327268, 69.375, 94.125, 104.375, -83.5658845711, -124.8155391052,
+            199.1817474175],
             328.6933712, "modulus");
-        Are([400.3845753938, -99.6664161175, -31.3963948221, -73.9190023713, 8.75, 6.25, 1.25, 7.9326888692, 17.3076103542, 0.4327516812], 20.5491718, "elongation");
-        Are([68.9096152063, -1.409845277, 4.3196855291, 1.6348445233, -1.625, 0.125, -0.25, 1.5576815256, 0.057694088, -0.3173027714], 1.267355616, "hardness");
+        Are([400.3845753938, -99.6664161175, -31.3963948221, -73.9190023713, 8.75, 6.25, 1.25, 7.9326888692, 17.3076103542, 0.4327516812],
+            20.5491718, "elongation");
+        Are([68.9096152063, -1.409845277, 4.3196855291, 1.6348445233, -1.625, 0.125, -0.25, 1.5576815256, 0.057694088, -0.3173027714],
+            1.267355616, "hardness");
     }
 
     [Fact]
@@ -47,7 +52,8 @@ public class DesirabilityTests
     public void The_search_finds_the_published_optimum_from_every_seed(int seed)
     {
         var best = DesirabilitySearch.Maximise(goals, [.. Enumerable.Repeat(new Interval(-1.633, 1.633), 3)], seed);
-        Check.Close(0.58327133, best.Overall, absolute: 1e-6, because: "the optimum lies on a kink, which a search nears but does not reach");
+        Check.Close(0.58327133, best.Overall, absolute: 1e-6,
+            because: "the optimum lies on a kink, which a search nears but does not reach");
         AreClose([-0.05249841, 0.14804997, -0.86842369], best.Design, 1e-3);
         AreClose([129.42937, 1300.000, 465.94549, 68.02015], best.Responses, 0.05);
     }

@@ -50,7 +50,8 @@ public class RegressionTests
         var outside = first.Residual / (without.Anova.ResidualDeviation!.Value * Math.Sqrt(1 - first.Leverage));
         Check.Close(outside, first.ExternallyStudentised!.Value, relative: 1e-9, absolute: 1e-9, because: Rounding);
         var moved = run.X.Sum(x => Math.Pow(fit.Predict(x) - without.Predict(x), 2));
-        Check.Close(moved / (4 * Math.Pow(fit.Anova.ResidualDeviation!.Value, 2)), first.CookDistance!.Value, relative: 1e-8, absolute: 1e-10, because: Rounding);
+        Check.Close(moved / (4 * Math.Pow(fit.Anova.ResidualDeviation!.Value, 2)), first.CookDistance!.Value, relative: 1e-8,
+            absolute: 1e-10, because: Rounding);
         Check.Close(4, fit.Runs.Sum(each => each.Leverage), relative: 1e-12, because: "leverages add up to the number of terms");
     }, iter: 50);
 
@@ -59,28 +60,32 @@ public class RegressionTests
     public void Variance_inflation_is_that_of_each_factor_against_the_others() => runs.Sample(run =>
     {
         var fit = Regression.Fit(ModelTerms.Linear(3), run.X, run.Y, ErrorKind.Measured);
-        var against = Regression.Fit(ModelTerms.Linear(2), [.. run.X.Select(x => x[1..])], [.. run.X.Select(x => x[0])], ErrorKind.Measured);
+        var against = Regression.Fit(ModelTerms.Linear(2), [.. run.X.Select(x => x[1..])], [.. run.X.Select(x => x[0])],
+            ErrorKind.Measured);
         Check.Close(1 / (1 - against.Anova.RSquared), fit.Coefficients[1].VarianceInflation!.Value, relative: 1e-10, because: Rounding);
         Assert.Null(fit.Coefficients[0].VarianceInflation);
     }, iter: 50);
 
     [Fact]
     public void A_change_of_units_and_zero_points_changes_no_contribution() =>
-        Gen.Select(runs, Gen.Double[0.001, 1000].Array[3], Spread.Within(3).Array[3], Gen.Double[0.01, 100]).Sample((run, scale, shift, unit) =>
+        Gen.Select(runs, Gen.Double[0.001, 1000].Array[3], Spread.Within(3).Array[3], Gen.Double[0.01, 100]).Sample(
+            (run, scale, shift, unit) =>
         {
             var terms = ModelTerms.Quadratic(3);
             var plain = Regression.Fit(terms, run.X, run.Y, ErrorKind.Deterministic);
             double[][] x = [.. run.X.Select(row => row.Select((value, f) => scale[f] * (value + shift[f])).ToArray())];
             var changed = Regression.Fit(terms, x, [.. run.Y.Select(y => (unit * y) + 7)], ErrorKind.Deterministic);
             Assert.All(plain.Anova.Lines.Zip(changed.Anova.Lines), pair =>
-                Check.Close(pair.First.ContributionPercent, pair.Second.ContributionPercent, absolute: 1e-6, because: "rounding, raised by shifts of three ranges"));
+                Check.Close(pair.First.ContributionPercent, pair.Second.ContributionPercent, absolute: 1e-6,
+                    because: "rounding, raised by shifts of three ranges"));
         }, iter: 50);
 
     [Fact]
     public void Permuting_factors_permutes_the_results() => runs.Sample(run =>
     {
         var plain = Regression.Fit(ModelTerms.Quadratic(3), run.X, run.Y, ErrorKind.Measured);
-        var turned = Regression.Fit(ModelTerms.Quadratic(3), [.. run.X.Select(x => (double[])[x[2], x[0], x[1]])], run.Y, ErrorKind.Measured);
+        var turned = Regression.Fit(ModelTerms.Quadratic(3), [.. run.X.Select(x => (double[])[x[2], x[0], x[1]])], run.Y,
+            ErrorKind.Measured);
         foreach (var coefficient in plain.Coefficients)
         {
             var powers = coefficient.Term.Powers;
@@ -89,7 +94,8 @@ public class RegressionTests
             if (term.Order == 0)
                 continue;
             var line = plain.Anova.Lines.Single(line => line.Source == coefficient.Term.Name);
-            Check.Close(line.ContributionPercent, turned.Anova.Lines.Single(other => other.Source == term.Name).ContributionPercent, absolute: 1e-8, because: Rounding);
+            Check.Close(line.ContributionPercent, turned.Anova.Lines.Single(other => other.Source == term.Name).ContributionPercent,
+                absolute: 1e-8, because: Rounding);
         }
     }, iter: 50);
 
@@ -99,7 +105,8 @@ public class RegressionTests
         var anova = Regression.Fit(ModelTerms.Quadratic(3), run.X, run.Y, ErrorKind.Measured).Anova;
         var mean = run.Y.Average();
         var total = run.Y.Sum(y => (y - mean) * (y - mean));
-        Check.Close(total, anova.Lines.Sum(line => line.SequentialSumOfSquares) + anova.ResidualSumOfSquares, relative: 1e-12, because: Rounding);
+        Check.Close(total, anova.Lines.Sum(line => line.SequentialSumOfSquares) + anova.ResidualSumOfSquares, relative: 1e-12,
+            because: Rounding);
     }, iter: 50);
 
     [Fact]
@@ -109,7 +116,8 @@ public class RegressionTests
         var fit = Regression.Fit(ModelTerms.Quadratic(2), table.Columns("x1", "x2"), table.Column("stress"), ErrorKind.Deterministic);
         Assert.True(fit.IsDeterministic);
         Assert.StartsWith("the runs are computed", fit.NoTestsReason);
-        Assert.All(fit.Coefficients, coefficient => Assert.Equal((null, null, null), (coefficient.StandardError, coefficient.T, coefficient.P)));
+        Assert.All(fit.Coefficients, coefficient =>
+            Assert.Equal((null, null, null), (coefficient.StandardError, coefficient.T, coefficient.P)));
         Assert.All(fit.Anova.Lines, line => Assert.Equal((null, null), (line.F, line.P)));
         Assert.All(fit.Anova.Lines, line => Assert.InRange(line.ContributionPercent, 0, 100));
         Assert.Equal((null, null), (fit.Anova.F, fit.Anova.P));

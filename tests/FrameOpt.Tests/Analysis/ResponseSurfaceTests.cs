@@ -17,7 +17,8 @@ public class ResponseSurfaceTests
     [Fact]
     public void A_surface_level_in_some_factor_is_a_ridge_without_stationary_point()
     {
-        var surface = ResponseSurface.Of(Regression.Fit(ModelTerms.Quadratic(3), grid, [.. grid.Select(x => 3 + (2 * x[0]) - (x[0] * x[0]))], ErrorKind.Deterministic));
+        var surface = ResponseSurface.Of(Regression.Fit(ModelTerms.Quadratic(3), grid,
+            [.. grid.Select(x => 3 + (2 * x[0]) - (x[0] * x[0]))], ErrorKind.Deterministic));
         Assert.Equal(SurfaceShape.Ridge, surface.Shape);
         Assert.Null(surface.StationaryPoint);
         Check.Close(1, surface.SteepestAscent![0], relative: 1e-12, because: "rounding");
@@ -33,7 +34,8 @@ public class ResponseSurfaceTests
             double[] ahead = [.. point], behind = [.. point];
             ahead[f] += 1e-3;
             behind[f] -= 1e-3;
-            Check.Close(surface.Value(ahead), surface.Value(behind), absolute: 1e-9, because: "a second-order surface is even about it; rounding of values up to 1e4");
+            Check.Close(surface.Value(ahead), surface.Value(behind), absolute: 1e-9,
+                because: "a second-order surface is even about it; rounding of values up to 1e4");
         }
     }, iter: 100);
 
@@ -65,14 +67,16 @@ public class ResponseSurfaceTests
     [Fact]
     public void The_ridge_path_of_a_surface_without_slope_goes_along_its_top_axis()
     {
-        var surface = ResponseSurface.Of(Regression.Fit(ModelTerms.Quadratic(3), grid, [.. grid.Select(x => (x[0] * x[0]) + (x[1] * x[1] / 2))], ErrorKind.Deterministic));
+        var surface = ResponseSurface.Of(Regression.Fit(ModelTerms.Quadratic(3), grid,
+            [.. grid.Select(x => (x[0] * x[0]) + (x[1] * x[1] / 2))], ErrorKind.Deterministic));
         Check.Close(2, Math.Abs(surface.HighestAtRadius(2)[0]), relative: 1e-9, because: "rounding");
         Check.Close(0, surface.Value(surface.LowestAtRadius(2)), absolute: 1e-9, because: "rounding");
     }
 
     [Fact]
     public void A_third_order_fit_is_refused() =>
-        Assert.Throws<ArgumentException>(() => ResponseSurface.Of(Regression.Fit(ModelTerms.Parse(1, "1", "x1^3"), [[0], [1], [2]], [0, 1, 9], ErrorKind.Measured)));
+        Assert.Throws<ArgumentException>(() => ResponseSurface.Of(Regression.Fit(
+            ModelTerms.Parse(1, "1", "x1^3"), [[0], [1], [2]], [0, 1, 9], ErrorKind.Measured)));
 
     private static double Length(double[] x) => Math.Sqrt(x.Sum(value => value * value));
 }

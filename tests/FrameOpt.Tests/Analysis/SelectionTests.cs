@@ -7,7 +7,8 @@ namespace FrameOpt.Tests.Analysis;
 
 public class SelectionTests
 {
-    private static readonly double[][] grid = [.. from a in new[] { -2.0, -1, 0, 1, 2 } from b in new[] { -1.0, 0, 1 } from c in new[] { -1.0, 1 } select new[] { a, b, c }];
+    private static readonly double[][] grid = [
+        .. from a in new[] { -2.0, -1, 0, 1, 2 } from b in new[] { -1.0, 0, 1 } from c in new[] { -1.0, 1 } select new[] { a, b, c }];
 
     [Fact]
     public void Planted_terms_are_found_and_no_others()
@@ -41,7 +42,8 @@ public class SelectionTests
 
     [Fact]
     public void Candidates_without_hierarchy_are_refused() =>
-        Assert.Throws<ArgumentException>(() => StepwiseSelection.Fit(ModelTerms.Parse(3, "1", "x1x2"), grid, [.. grid.Select(x => x[0])], ErrorKind.Measured));
+        Assert.Throws<ArgumentException>(() => StepwiseSelection.Fit(
+            ModelTerms.Parse(3, "1", "x1x2"), grid, [.. grid.Select(x => x[0])], ErrorKind.Measured));
 
     [Fact]
     public void Leaving_one_out_by_leverages_equals_folds_of_one_run() => Spread.Within(1).Array[30].Sample(y =>
@@ -64,5 +66,6 @@ public class SelectionTests
 
     [Fact]
     public void Folds_that_leave_too_few_runs_give_no_error() =>
-        Assert.Null(CrossValidation.Folds(ModelTerms.Quadratic(2), [[0, 0], [0, 1], [1, 0], [1, 1], [2, 0], [0, 2]], [1, 2, 3, 4, 5, 6], 3, 1));
+        Assert.Null(CrossValidation.Folds(ModelTerms.Quadratic(2), [[0, 0], [0, 1], [1, 0], [1, 1], [2, 0], [0, 2]], [1, 2, 3, 4, 5, 6], 3,
+            1));
 }

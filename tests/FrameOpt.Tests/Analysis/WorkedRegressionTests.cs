@@ -129,12 +129,14 @@ public class WorkedRegressionTests
         Assert.Equal(SurfaceShape.Maximum, surface.Shape);
     }
 
-    /// <summary>Lenth, J. Statistical Software 32(7), 2009, and Myers, Montgomery and Anderson-Cook 2009, Table 7.6: the first block.</summary>
+    /// <summary>Lenth, J. Statistical Software 32(7), 2009, and Myers, Montgomery and Anderson-Cook 2009, Table 7.6: the first
+    /// block.</summary>
     [Fact]
     public void Reactor_first_block_lacks_fit_and_gives_its_direction()
     {
         var block = ReferenceTable.Read("plan-chemreact.csv").Where("block", 1);
-        var fit = Regression.Fit(ModelTerms.Linear(2), [.. block.Columns("time", "temperature").Select(reactor.Coded)], block.Column("yield"), ErrorKind.Measured);
+        var fit = Regression.Fit(ModelTerms.Linear(2), [.. block.Columns("time", "temperature").Select(reactor.Coded)],
+            block.Column("yield"), ErrorKind.Measured);
         AreValues([82.81429, 0.87500, 0.62500], [.. fit.Coefficients.Select(c => c.Value)], 5e-6);
         AreValues([0.54719, 0.72386, 0.72386], [.. fit.Coefficients.Select(c => c.StandardError!.Value)], 5e-6);
         AreValues([4.6250, 8.3836, 8.2969, 0.0867, 95.7335, 0.01034],
@@ -150,14 +152,18 @@ public class WorkedRegressionTests
     {
         var table = ReferenceTable.Read("plan-chemreact.csv");
         double[][] x = [.. table.Columns("block", "time", "temperature").Select(row => (double[])[row[0] - 1, .. reactor.Coded(row[1..])])];
-        var fit = Regression.Fit(ModelTerms.Parse(3, "1", "x1", "x2", "x3", "x2x3", "x2^2", "x3^2"), x, table.Column("yield"), ErrorKind.Measured);
-        AreValues([84.095427, -4.457530, 0.932541, 0.577712, 0.125000, -1.308555, -0.933442], [.. fit.Coefficients.Select(c => c.Value)], 5.1e-7);
-        AreValues([0.079631, 0.087226, 0.057699, 0.057699, 0.081592, 0.060064, 0.060064], [.. fit.Coefficients.Select(c => c.StandardError!.Value)], 5.1e-7);
+        var fit = Regression.Fit(ModelTerms.Parse(3, "1", "x1", "x2", "x3", "x2x3", "x2^2", "x3^2"), x, table.Column("yield"),
+            ErrorKind.Measured);
+        AreValues([84.095427, -4.457530, 0.932541, 0.577712, 0.125000, -1.308555, -0.933442], [.. fit.Coefficients.Select(c => c.Value)],
+            5.1e-7);
+        AreValues([0.079631, 0.087226, 0.057699, 0.057699, 0.081592, 0.060064, 0.060064],
+            [.. fit.Coefficients.Select(c => c.StandardError!.Value)], 5.1e-7);
         Near(0.9980822013, fit.Anova.RSquared);
         AreValues([0.9964], [fit.Anova.AdjustedRSquared!.Value], 5e-5);
         AreValues([607.2], [fit.Anova.F!.Value], 0.05);
         var sequential = fit.Anova.Lines.Select(line => line.SequentialSumOfSquares).ToArray();
-        AreValues([69.531, 9.626, 0.063, 17.791], [sequential[0], sequential[1] + sequential[2], sequential[3], sequential[4] + sequential[5]], 5.1e-4);
+        AreValues([69.531, 9.626, 0.063, 17.791],
+            [sequential[0], sequential[1] + sequential[2], sequential[3], sequential[4] + sequential[5]], 5.1e-4);
         Near(0.1864045534, fit.Anova.ResidualSumOfSquares);
         Assert.Equal((3, 4), (fit.LackOfFit!.DegreesOfFreedom, fit.LackOfFit.PureErrorDegreesOfFreedom));
         AreValues([0.053, 0.133], [fit.LackOfFit.SumOfSquares, fit.LackOfFit.PureErrorSumOfSquares], 5.1e-4);
@@ -173,7 +179,8 @@ public class WorkedRegressionTests
 
         // Without the block's term the surface is that of the response less the block's published shift.
         double[] y = [.. table.Rows.Select(row => row[3] + (row[0] == 2 ? 4.457530 : 0))];
-        var surface = ResponseSurface.Of(Regression.Fit(ModelTerms.Quadratic(2), [.. table.Columns("time", "temperature").Select(reactor.Coded)], y, ErrorKind.Measured));
+        var surface = ResponseSurface.Of(Regression.Fit(ModelTerms.Quadratic(2),
+            [.. table.Columns("time", "temperature").Select(reactor.Coded)], y, ErrorKind.Measured));
         AreValues([0.3722954, 0.3343802], surface.StationaryPoint!, 1e-6);
         AreValues([86.86148, 176.67190], reactor.Uncoded(surface.StationaryPoint!), 1e-5);
         AreValues([-0.9233027, -1.3186949], surface.Eigenvalues, 1e-6);
@@ -207,7 +214,8 @@ public class WorkedRegressionTests
 
     private static void Are(double[] expected, RegressionFit fit) => AreValues(expected, [.. fit.Coefficients.Select(c => c.Value)]);
 
-    private static void AreErrors(double[] expected, RegressionFit fit) => AreValues(expected, [.. fit.Coefficients.Select(c => c.StandardError!.Value)]);
+    private static void AreErrors(double[] expected, RegressionFit fit) =>
+        AreValues(expected, [.. fit.Coefficients.Select(c => c.StandardError!.Value)]);
 
     private static void AreValues(double[] expected, IReadOnlyList<double> actual, double absolute = 1e-9)
     {

@@ -14,9 +14,11 @@ public class AppTests
     {
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.InternalError, terminal.Run(() => throw new InvalidOperationException("made up"), "run", custom, "--out", folder["a"]));
+        Assert.Equal(ExitCode.InternalError, terminal.Run(() => throw new InvalidOperationException("made up"), "run", custom, "--out",
+            folder["a"]));
         Assert.Equal(
-            "Something went wrong in FrameOpt itself: InvalidOperationException, made up. Please report it with the study file.", terminal.Error.Trim());
+            "Something went wrong in FrameOpt itself: InvalidOperationException, made up. Please report it with the study file.",
+                terminal.Error.Trim());
         Assert.Empty(Directory.GetFileSystemEntries(folder[""]));
     }
 
@@ -24,7 +26,8 @@ public class AppTests
     public void Output_that_cannot_be_written_is_a_sentence()
     {
         var error = new StringWriter();
-        var terminal = new Terminal(Terminal.Console(new FullDisk(), isPipe: true), Terminal.Console(error, isPipe: true), Stream.Null, () => false);
+        var terminal = new Terminal(Terminal.Console(new FullDisk(), isPipe: true), Terminal.Console(error, isPipe: true), Stream.Null,
+            () => false);
         Assert.Equal(ExitCode.InvalidInput, App.Run(["check", custom], terminal));
         Assert.Equal("The answer could not be written out: the disk is full", error.ToString().Trim());
     }
@@ -32,7 +35,8 @@ public class AppTests
     [Fact]
     public void Output_that_nobody_can_read_ends_quietly()
     {
-        var terminal = new Terminal(Terminal.Console(new FullDisk(), isPipe: true), Terminal.Console(new FullDisk(), isPipe: true), Stream.Null, () => false);
+        var terminal = new Terminal(Terminal.Console(new FullDisk(), isPipe: true), Terminal.Console(new FullDisk(), isPipe: true),
+            Stream.Null, () => false);
         Assert.Equal(ExitCode.InvalidInput, App.Run(["check", custom], terminal));
     }
 

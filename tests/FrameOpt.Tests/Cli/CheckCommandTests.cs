@@ -17,7 +17,8 @@ public class CheckCommandTests
         Assert.Equal(ExitCode.Success, terminal.Run("check", Repository.Study(name)));
         Assert.Contains("a valid study", terminal.Output);
         Assert.Contains("Invented scenario", File.ReadAllText(Repository.Study(name)), StringComparison.OrdinalIgnoreCase);
-        Assert.Contains("Invented scenario", File.ReadAllText(Path.Combine(Repository.Root, "studies", name, "README.md")), StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Invented scenario", File.ReadAllText(Path.Combine(Repository.Root, "studies", name, "README.md")),
+            StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]

@@ -28,7 +28,8 @@ public sealed class CompareCommandTests : IDisposable
         Assert.Contains($"mission,residual_rms,N·m,{chosen},", File.ReadAllText(Path.Combine(folder["compared"], "comparison.csv")));
         Assert.Contains("--replace", Refused("compare", folder["full"], folder["empty"], "--out", folder["compared"]));
         Run("compare", folder["full"], folder["full"] + ":2", "--out", folder["compared"], "--replace");
-        Assert.Contains("holds no comparison.html", Refused("compare", folder["full"], folder["empty"], "--out", folder["full"], "--replace"));
+        Assert.Contains("holds no comparison.html", Refused("compare", folder["full"], folder["empty"], "--out", folder["full"],
+            "--replace"));
     }
 
     [Fact]
@@ -39,7 +40,8 @@ public sealed class CompareCommandTests : IDisposable
         var output = Run("compare", folder["one"], folder["other"], folder["one"], "--out", folder["compared"]);
         // Three designs, two of them of one run.
         Assert.Contains("A and C are designs of one run.", File.ReadAllText(Path.Combine(folder["compared"], "comparison.html")));
-        var shown = output.Split('\n').SkipWhile(line => !line.StartsWith("How the studies differ", StringComparison.Ordinal)).Skip(1).TakeWhile(line => line.Trim().Length > 0).ToList();
+        var shown = output.Split('\n').SkipWhile(line => !line.StartsWith("How the studies differ", StringComparison.Ordinal))
+            .Skip(1).TakeWhile(line => line.Trim().Length > 0).ToList();
         Assert.InRange(shown.Count, 30, 41);
         Assert.Contains(shown, line => line.Contains("propeller turns counter-clockwise -> clockwise", StringComparison.Ordinal));
     }
@@ -68,5 +70,6 @@ public sealed class CompareCommandTests : IDisposable
         return terminal.Error;
     }
 
-    private static JsonElement Chosen(string folder) => JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "run.json"))).RootElement.GetProperty("chosen");
+    private static JsonElement Chosen(string folder) =>
+        JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "run.json"))).RootElement.GetProperty("chosen");
 }

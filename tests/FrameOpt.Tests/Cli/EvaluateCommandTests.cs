@@ -15,7 +15,8 @@ public class EvaluateCommandTests
     [Theory]
     [InlineData("worked-balance-440-25-150-0.csv", "440 mm", "25 mm", "150 mm", "0 deg")]
     [InlineData("worked-balance-420-22-230-1.5.csv", "42 cm", "22 mm", "0.23 m", "1.5 deg")]
-    public void Json_of_a_design_meets_every_figure_of_the_worked_balance(string file, string spacing, string offset, string height, string angle)
+    public void Json_of_a_design_meets_every_figure_of_the_worked_balance(
+        string file, string spacing, string offset, string height, string angle)
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run(
@@ -27,9 +28,11 @@ public class EvaluateCommandTests
         {
             for (var p = 2; p < row.Length; p++)
             {
-                var value = json.RootElement.GetProperty("phases").GetProperty(lines[0][p]).GetProperty(row[0]).GetProperty("value").GetDouble();
+                var value = json.RootElement.GetProperty("phases").GetProperty(lines[0][p]).GetProperty(row[0]).GetProperty(
+                    "value").GetDouble();
                 Check.Close(
-                    double.Parse(row[p], CultureInfo.InvariantCulture), value, relative: 1e-5, absolute: 1e-4, because: "the tolerance the worked figures name");
+                    double.Parse(row[p], CultureInfo.InvariantCulture), value, relative: 1e-5, absolute: 1e-4,
+                        because: "the tolerance the worked figures name");
             }
         }
     }
@@ -72,7 +75,8 @@ public class EvaluateCommandTests
     public void Names_are_whole_on_a_terminal_of_80_columns()
     {
         var text = new StringWriter();
-        App.Run(["evaluate", fine], new Terminal(Terminal.Console(text, isPipe: true, width: 80), Terminal.Console(text, isPipe: true), Stream.Null, () => false));
+        App.Run(["evaluate", fine], new Terminal(Terminal.Console(text, isPipe: true, width: 80), Terminal.Console(text, isPipe: true),
+            Stream.Null, () => false));
         Assert.All(ResponseCatalogue.OfPhases.Concat(ResponseCatalogue.OfMissions), entry => Assert.Contains(entry.Name, text.ToString()));
         Assert.All(text.ToString().Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
@@ -93,7 +97,8 @@ public class EvaluateCommandTests
         terminal.Run("evaluate", fine, "--json");
         using var json = JsonDocument.Parse(terminal.Output);
         Assert.Equal(
-            JsonValueKind.Null, json.RootElement.GetProperty("phases").GetProperty("glide").GetProperty("torque_margin").GetProperty("value").ValueKind);
+            JsonValueKind.Null, json.RootElement.GetProperty("phases").GetProperty("glide").GetProperty("torque_margin").GetProperty(
+                "value").ValueKind);
     }
 
     [Fact]
@@ -109,7 +114,8 @@ public class EvaluateCommandTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run(
-            "evaluate", fine, "--set", "lateral_ofset=25 mm", "--set", "suspension_height=2 kg", "--set", "hang_point_spacing", "--set", "thrust_line_angle=1,5 deg"));
+            "evaluate", fine, "--set", "lateral_ofset=25 mm", "--set", "suspension_height=2 kg", "--set", "hang_point_spacing", "--set",
+                "thrust_line_angle=1,5 deg"));
         Assert.Contains("4 things to mend", terminal.Error);
         Assert.Contains("Did you mean `lateral_offset`?", terminal.Error);
         Assert.Contains("is a mass", terminal.Error);

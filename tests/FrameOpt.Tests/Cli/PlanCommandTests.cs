@@ -25,7 +25,8 @@ public class PlanCommandTests
     public void An_orthogonal_two_level_plan_has_efficiencies_of_one()
     {
         using var folder = new TemporaryFolder();
-        File.WriteAllText(folder["study.yaml"], File.ReadAllText(rationale).Replace("kind: central composite", "kind: full factorial").Replace("  axial: face-centred\n", ""));
+        File.WriteAllText(folder["study.yaml"], File.ReadAllText(rationale).Replace(
+            "kind: central composite", "kind: full factorial").Replace("  axial: face-centred\n", ""));
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("plan", folder["study.yaml"]));
         Assert.Contains("D efficiency 1.000, A efficiency 1.000, G efficiency 1.000", terminal.Output);

@@ -11,7 +11,8 @@ namespace FrameOpt.Tests.Cli;
 public class RememberTests
 {
     private static readonly string text = WorkedStudyText.With(
-        "search: { method: exhaustive }", "plan: { kind: central composite }\nsearch: { method: NSGA-II, population: 30, start: plan, polish: true, stop: { evaluations: 900 } }")
+        "search: { method: exhaustive }",
+            "plan: { kind: central composite }\nsearch: { method: NSGA-II, population: 30, start: plan, polish: true, stop: { evaluations: 900 } }")
         .Replace("lateral_offset:     { from: 0 mm, to: 60 mm, step: 1 mm }", "lateral_offset:     { from: 0 mm, to: 60 mm }");
 
     [Fact]
@@ -38,7 +39,8 @@ public class RememberTests
         new TestTerminal().Run("run", folder["study.yaml"], "--out", folder["a"], "--remember", folder["evaluations.csv"]);
         File.WriteAllText(folder["study.yaml"], text.Replace("seed: 1", "seed: 2").Replace("mass: 78 kg", "mass: 79 kg"));
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", folder["study.yaml"], "--out", folder["b"], "--remember", folder["evaluations.csv"]));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", folder["study.yaml"], "--out", folder["b"], "--remember",
+            folder["evaluations.csv"]));
         Assert.Contains("of another study, variant or version", terminal.Error);
         Assert.False(Directory.Exists(folder["b"]));
     }
@@ -48,7 +50,8 @@ public class RememberTests
     {
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", Repository.Study("custom-match"), "--out", folder["a"], "--remember", folder["evaluations.csv"]));
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", Repository.Study("custom-match"), "--out", folder["a"], "--remember",
+            folder["evaluations.csv"]));
         Assert.Contains("--remember is for evolutionary searches", terminal.Error);
     }
 }

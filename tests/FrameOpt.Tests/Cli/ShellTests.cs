@@ -89,8 +89,14 @@ public class ShellTests
 
     private static (int Code, string Output) Run(string file, string[] arguments)
     {
-        var start = new ProcessStartInfo(file, arguments) { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
-        start.Environment["DOTNET_ROOT"] = Path.GetFullPath(Path.Combine(System.Runtime.InteropServices.RuntimeEnvironment.GetRuntimeDirectory(), "../../.."));
+        var start = new ProcessStartInfo(file, arguments)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true
+        };
+        start.Environment["DOTNET_ROOT"] = Path.GetFullPath(
+            Path.Combine(System.Runtime.InteropServices.RuntimeEnvironment.GetRuntimeDirectory(), "../../.."));
         using var process = Process.Start(start)!;
         process.StandardInput.Close();
         var errors = process.StandardError.ReadToEndAsync();

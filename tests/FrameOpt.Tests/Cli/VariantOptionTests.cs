@@ -31,7 +31,8 @@ public class VariantOptionTests
         string Load(params string[] variant)
         {
             var terminal = new TestTerminal();
-            Assert.Equal(ExitCode.Success, terminal.Run(["evaluate", study, "--json", "--set", "lateral_offset=10 mm", "--set", "suspension_height=200 mm", .. variant]));
+            Assert.Equal(ExitCode.Success, terminal.Run(["evaluate", study, "--json", "--set", "lateral_offset=10 mm", "--set",
+                "suspension_height=200 mm", .. variant]));
             return terminal.Output;
         }
 
@@ -39,11 +40,13 @@ public class VariantOptionTests
         {
             using var json = JsonDocument.Parse(text);
             var glide = json.RootElement.GetProperty("phases").GetProperty("glide");
-            return glide.GetProperty("load_right").GetProperty("value").GetDouble() + glide.GetProperty("load_left").GetProperty("value").GetDouble();
+            return glide.GetProperty("load_right").GetProperty("value").GetDouble()
+                + glide.GetProperty("load_left").GetProperty("value").GetDouble();
         }
 
         // 6 and 12 litres of 0.74 kg/l: 4.44 kg more hang from the risers; g of ISO 2533:1975, lift and drag of a glide lean them a little.
-        Check.Close(4.44 * 9.80665, Glide(Load("--variant", "full tank")) - Glide(Load()), relative: 0.03, because: "drag and the lean of the lines take a few per cent");
+        Check.Close(4.44 * 9.80665, Glide(Load("--variant", "full tank")) - Glide(Load()), relative: 0.03,
+            because: "drag and the lean of the lines take a few per cent");
     }
 
     [Fact]
@@ -67,5 +70,6 @@ public class VariantOptionTests
 
     [Fact]
     public void Folders_of_variants_differ() =>
-        Assert.EndsWith("-01234567-full-tank", RunFolder.DefaultPath("study.yaml", "0123456789abcdef", new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc), "full/tank"));
+        Assert.EndsWith("-01234567-full-tank", RunFolder.DefaultPath(
+            "study.yaml", "0123456789abcdef", new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc), "full/tank"));
 }

@@ -31,7 +31,8 @@ public class AtmosphereTests
 
     [Fact]
     public void Sea_level_density_is_that_of_the_formula() =>
-        Check.Close(Atmosphere.SeaLevelDensityKgPerM3, Atmosphere.DensityKgPerM3(0, 0), absolute: 0.5e-6, because: "the standard rounds it to 1.225");
+        Check.Close(Atmosphere.SeaLevelDensityKgPerM3, Atmosphere.DensityKgPerM3(0, 0), absolute: 0.5e-6,
+            because: "the standard rounds it to 1.225");
 
     // Law: at one pressure, density goes as 1/T.
     [Fact]

@@ -135,7 +135,8 @@ public class BenchPropellerTests
         var still = propeller.Rows[0];
         foreach (var row in propeller.Rows.Where(row => row.AdvanceRatio <= shape.LargestAdvanceRatio))
         {
-            Check.Close(row.ThrustCoefficient / still.ThrustCoefficient, shape.ThrustCoefficient(row.AdvanceRatio) / still.ThrustCoefficient,
+            Check.Close(row.ThrustCoefficient / still.ThrustCoefficient,
+                shape.ThrustCoefficient(row.AdvanceRatio) / still.ThrustCoefficient,
                 absolute: thrust, because: because);
             Check.Close(row.PowerCoefficient / still.PowerCoefficient, shape.PowerCoefficient(row.AdvanceRatio) / still.PowerCoefficient,
                 absolute: power, because: because);

@@ -7,8 +7,10 @@ namespace FrameOpt.Tests.Model;
 /// <summary>How roll and yaw moments turn a wing, against the steady turn itself.</summary>
 public class TurnEquivalenceTests
 {
-    // Source of the coefficients: C. Toglia, M. Vendittelli, "Modeling and motion analysis of autonomous paragliders", Dept. of Computer and System
-    // Sciences Technical Report 2(5), Sapienza University of Rome, 2010, Table 2: Cl_phi -0.05, Cn_r -0.07; their wing has 21 m² and 7 m span.
+    // Source of the coefficients: C. Toglia, M. Vendittelli, "Modeling and motion analysis of autonomous paragliders", Dept. of Computer
+    // and System
+    // Sciences Technical Report 2(5), Sapienza University of Rome, 2010, Table 2: Cl_phi -0.05, Cn_r -0.07; their wing has 21 m² and 7 m
+    // span.
     private static readonly Wing published = WorkedMachine.Wing with
     {
         AreaSquareMetres = 21,
@@ -35,7 +37,8 @@ public class TurnEquivalenceTests
                 var roll = pressure * 21 * 7 * restoring * bank;
                 var yaw = pressure * 21 * 7 * damping * (rate * 7 / (2 * speed));
                 Check.Close(roll / yaw, TurnEquivalence.YawLeverage(wing, speed), relative: 1e-12, because: "arithmetic only");
-                Check.Close(rate, roll * TurnEquivalence.TurnRatePerTorque(wing, density, speed), relative: 1e-12, because: "arithmetic only");
+                Check.Close(rate, roll * TurnEquivalence.TurnRatePerTorque(wing, density, speed), relative: 1e-12,
+                    because: "arithmetic only");
             },
             iter: 200);
 

@@ -40,7 +40,8 @@ public static class WorkedMachine
 
     public static IReadOnlyList<Phase> Phases { get; } =
     [
-        new("launch", 0.05, new FlightSpeed.AtAirspeed(8.5), new PhasePower.FullThrottle(), 300, CarriedShare: 0.8, PitchRateRadiansPerSecond: 0.3),
+        new("launch", 0.05, new FlightSpeed.AtAirspeed(8.5), new PhasePower.FullThrottle(), 300, CarriedShare: 0.8,
+            PitchRateRadiansPerSecond: 0.3),
         new("climb", 0.20, new FlightSpeed.AtFraction(0), new PhasePower.Climb(1.8), 300),
         new("cruise", 0.55, new FlightSpeed.AtFraction(0), new PhasePower.Level(), 300),
         new("accelerated", 0.20, new FlightSpeed.AtFraction(1), new PhasePower.Level(), 300),
@@ -49,7 +50,8 @@ public static class WorkedMachine
 
     public static MissionModel Mission { get; } = new(Machine, Wing, Phases, ResponseReferences.None);
 
-    public static FrameGeometry Geometry(double spacingMillimetres, double offsetMillimetres, double heightMillimetres, double angleDegrees) =>
+    public static FrameGeometry Geometry(double spacingMillimetres, double offsetMillimetres, double heightMillimetres,
+        double angleDegrees) =>
         FrameGeometry.On(
             Machine, spacingMillimetres / 1000, offsetMillimetres / 1000, heightMillimetres / 1000, angleDegrees * Math.PI / 180);
 }

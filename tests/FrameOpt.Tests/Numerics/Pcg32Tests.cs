@@ -10,7 +10,8 @@ public class Pcg32Tests
     {
         var random = new Pcg32(42, 54);
         Assert.Equal(
-            [0xa15c02b7u, 0x7b47f409u, 0xba1d3330u, 0x83d2f293u, 0xbfa4784bu, 0xcbed606eu], Enumerable.Range(0, 6).Select(_ => random.NextUInt32()));
+            [0xa15c02b7u, 0x7b47f409u, 0xba1d3330u, 0x83d2f293u, 0xbfa4784bu, 0xcbed606eu],
+                Enumerable.Range(0, 6).Select(_ => random.NextUInt32()));
     }
 
     [Fact]

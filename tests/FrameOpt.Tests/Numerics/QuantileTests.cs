@@ -19,7 +19,8 @@ public class QuantileTests
         Check.Close(-expected, Quantile.Student(1 - probability, degrees), relative: 4e-10, because: "the table itself is off by so much");
     }
 
-    /// <summary>Source: Abramowitz and Stegun 1964, 26.7.3 and 26.7.4 (from memory): P(|t| under v) is finite in sine and cosine of atan(v/√degrees).</summary>
+    /// <summary>Source: Abramowitz and Stegun 1964, 26.7.3 and 26.7.4 (from memory): P(|t| under v) is finite in sine and cosine of
+    /// atan(v/√degrees).</summary>
     [Theory]
     [InlineData(0.95, 1)]
     [InlineData(0.99999, 1)]
@@ -31,7 +32,8 @@ public class QuantileTests
     {
         var value = Quantile.Student(probability, degrees);
         Check.Close((2 * probability) - 1, Within(value, degrees), absolute: 1e-14, because: Closed);
-        Check.Close(2 * (1 - probability), UpperTail.StudentTwoSided(value, degrees), relative: 1e-12, because: "rounding of the exponential");
+        Check.Close(2 * (1 - probability), UpperTail.StudentTwoSided(value, degrees), relative: 1e-12,
+            because: "rounding of the exponential");
         Check.Close(-value, Quantile.Student(1 - probability, degrees), relative: 1e-10, because: "1 - p is rounded");
     }
 
@@ -54,7 +56,8 @@ public class QuantileTests
     public void F_agrees_with_its_closed_forms_far_out_too(double probability)
     {
         Check.Close(5 * (Math.Pow(1 - probability, -0.2) - 1), Quantile.F(probability, 2, 10), relative: 1e-12, because: Closed);
-        Check.Close(Math.Pow(Math.Tan(Math.PI * probability / 2), 2), Quantile.F(probability, 1, 1), relative: 1e-9, because: "the tangent magnifies the rounding of p");
+        Check.Close(Math.Pow(Math.Tan(Math.PI * probability / 2), 2), Quantile.F(probability, 1, 1), relative: 1e-9,
+            because: "the tangent magnifies the rounding of p");
     }
 
     [Theory]
@@ -77,7 +80,8 @@ public class QuantileTests
     /// <summary>Student's t of 1 degree is Cauchy's: P(|t| > v) = 1 - 2 atan(v)/π, about 2/(π v) far out.</summary>
     [Fact]
     public void Small_probabilities_keep_their_digits() =>
-        Check.Close(2 / (Math.PI * 1e9), UpperTail.StudentTwoSided(1e9, 1), relative: 1e-12, because: "the next term of the series is 1e-18 of it");
+        Check.Close(2 / (Math.PI * 1e9), UpperTail.StudentTwoSided(1e9, 1), relative: 1e-12,
+            because: "the next term of the series is 1e-18 of it");
 
     private static double Within(double value, int degrees)
     {

@@ -29,7 +29,8 @@ public class ModelTermTests
 
     [Fact]
     public void A_quadratic_model_of_three_factors_has_ten_terms() =>
-        Assert.Equal(["1", "x1", "x2", "x3", "x1x2", "x1x3", "x2x3", "x1^2", "x2^2", "x3^2"], ModelTerms.Quadratic(3).Select(term => term.Name));
+        Assert.Equal(["1", "x1", "x2", "x3", "x1x2", "x1x3", "x2x3", "x1^2", "x2^2", "x3^2"],
+            ModelTerms.Quadratic(3).Select(term => term.Name));
 
     [Fact]
     public void What_a_model_lacks_of_its_hierarchy_is_named() =>

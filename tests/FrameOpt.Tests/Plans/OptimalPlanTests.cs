@@ -28,7 +28,8 @@ public class OptimalPlanTests
         Check.Close(1, PlanQuality.Of(OptimalPlan.Build(request), request.Model)!.DEfficiency, absolute: 1e-9, because: "rounding");
     }
 
-    // M. J. Box and N. R. Draper 1971, Technometrics 13:731-742: nine runs in two factors on three levels are best as the three by three factorial (from memory).
+    // M. J. Box and N. R. Draper 1971, Technometrics 13:731-742: nine runs in two factors on three levels are best as the three by three
+    // factorial (from memory).
     [Fact]
     public void Nine_runs_for_a_quadratic_in_two_factors_are_no_worse_than_the_three_by_three_factorial()
     {
@@ -70,7 +71,8 @@ public class OptimalPlanTests
         var plan = OptimalPlan.Build(request);
         Assert.Equal([0.3, -0.7], plan.Runs[0].Coded);
         Assert.Equal(7, plan.Runs.Count);
-        Assert.Equal(plan.Runs.Select(run => string.Join(' ', run.Coded)), OptimalPlan.Build(request).Runs.Select(run => string.Join(' ', run.Coded)));
+        Assert.Equal(plan.Runs.Select(run => string.Join(' ', run.Coded)),
+            OptimalPlan.Build(request).Runs.Select(run => string.Join(' ', run.Coded)));
     }
 
     [Fact]
@@ -98,8 +100,10 @@ public class OptimalPlanTests
         var before = new RowExchange(Matrix<double>.Build.DenseOfRowArrays(rows), moments, criterion);
         before.SetRemovedRow(rows[4]);
         var gain = before.Gain(taken);
-        var after = new RowExchange(Matrix<double>.Build.DenseOfRowArrays(rows.Select((row, r) => r == 4 ? taken : row)), moments, criterion);
-        var anew = criterion == OptimalCriterion.D ? Math.Exp(after.CriterionValue - before.CriterionValue) - 1 : 1 - (after.CriterionValue / before.CriterionValue);
+        var after = new RowExchange(Matrix<double>.Build.DenseOfRowArrays(rows.Select((row, r) => r == 4 ? taken : row)), moments,
+            criterion);
+        var anew = criterion == OptimalCriterion.D ? Math.Exp(after.CriterionValue - before.CriterionValue) - 1
+            : 1 - (after.CriterionValue / before.CriterionValue);
         Check.Close(anew, gain, relative: 1e-4, because: "the information of points in a corner of the cube is nearly singular");
     }
 
@@ -108,9 +112,12 @@ public class OptimalPlanTests
     {
         var request = Request(2, 9, PlanModel.Quadratic(2), 3);
         Assert.Contains("6 terms", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(request with { Runs = 5 })).Message);
-        Assert.Contains("no plan was found", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(Request(2, 9, PlanModel.Quadratic(2), 2))).Message);
-        Assert.Contains("keeps the limits", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(request with { Allowed = _ => false })).Message);
-        Assert.Contains("2 weights", Assert.Throws<ArgumentException>(() => OptimalPlan.Build(request with { Constraints = [new LinearConstraint([1], 1)] })).Message);
+        Assert.Contains("no plan was found", Assert.Throws<ArgumentException>(
+            () => OptimalPlan.Build(Request(2, 9, PlanModel.Quadratic(2), 2))).Message);
+        Assert.Contains("keeps the limits", Assert.Throws<ArgumentException>(
+            () => OptimalPlan.Build(request with { Allowed = _ => false })).Message);
+        Assert.Contains("2 weights", Assert.Throws<ArgumentException>(
+            () => OptimalPlan.Build(request with { Constraints = [new LinearConstraint([1], 1)] })).Message);
     }
 
     private static OptimalRequest Request(int factors, int runs, PlanModel model, int levels) => new()

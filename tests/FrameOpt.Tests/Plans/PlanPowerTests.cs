@@ -4,12 +4,14 @@ namespace FrameOpt.Tests.Plans;
 
 public class PlanPowerTests
 {
-    // Two groups of 20, difference 1, standard deviation 1, two-sided 5 %: 0.8689528, the example of power.t.test in R's stats package (from memory).
+    // Two groups of 20, difference 1, standard deviation 1, two-sided 5 %: 0.8689528, the example of power.t.test in R's stats package
+    // (from memory).
     [Fact]
     public void Power_of_two_groups_of_twenty_is_the_published_one()
     {
         var quality = PlanQuality.Of(Groups(20), PlanModel.Linear(1))!;
-        Check.Close(0.8689528, PlanPower.Of(quality, 1, 0.5, 1), absolute: 5e-7, because: "printed digits; the other tail is far below them");
+        Check.Close(0.8689528, PlanPower.Of(quality, 1, 0.5, 1), absolute: 5e-7,
+            because: "printed digits; the other tail is far below them");
     }
 
     [Theory]
@@ -34,5 +36,6 @@ public class PlanPowerTests
     }
 
     private static Plan Groups(int size) =>
-        Plan.Numbered("two groups", ["a"], Plan.Points(PointKind.Factorial, Enumerable.Range(0, 2 * size).Select(run => (double[])[run < size ? -1 : 1])));
+        Plan.Numbered("two groups", ["a"], Plan.Points(PointKind.Factorial,
+            Enumerable.Range(0, 2 * size).Select(run => (double[])[run < size ? -1 : 1])));
 }

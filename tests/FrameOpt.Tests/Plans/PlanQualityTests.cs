@@ -8,7 +8,8 @@ public class PlanQualityTests
 {
     private const string Rounding = "rounding of the inverse";
 
-    // By hand: X'X = 8 I, so every variance is 1/8, every leverage 4/8, and the mean variance over the cube (1 + 3/3) / 8, as the mean of x^2 is 1/3.
+    // By hand: X'X = 8 I, so every variance is 1/8, every leverage 4/8, and the mean variance over the cube (1 + 3/3) / 8, as the mean of
+    // x^2 is 1/3.
     [Fact]
     public void Two_level_factorial_is_the_best_possible_for_main_effects()
     {
@@ -42,7 +43,8 @@ public class PlanQualityTests
         var quality = PlanQuality.Of(plan, PlanModel.Quadratic(3))!;
         Check.Close(11, quality.Leverages.Sum(), absolute: 1e-9, because: Rounding);
         Assert.Equal("block 2", quality.Terms[^1]);
-        Check.Close(1, quality.VarianceInflation[^1], absolute: 1e-9, because: "a block-orthogonal plan keeps the blocks apart from every term");
+        Check.Close(1, quality.VarianceInflation[^1], absolute: 1e-9,
+            because: "a block-orthogonal plan keeps the blocks apart from every term");
     }
 
     // J. Kiefer and J. Wolfowitz 1960: a third of the runs each at -1, 0 and 1 is best both for D and for G with a square in one factor.
@@ -57,7 +59,8 @@ public class PlanQualityTests
     public void Plan_that_cannot_estimate_the_model_has_no_quality()
     {
         Assert.Null(PlanQuality.Of(FullFactorial.TwoLevel(["a", "b"]), PlanModel.Quadratic(2)));
-        Assert.Null(PlanQuality.Of(FullFactorial.TwoLevel(["a", "b", "c"]), new PlanModel([.. PlanModel.Linear(3).Terms, ModelTerm.Parse("x1^2", 3)])));
+        Assert.Null(PlanQuality.Of(FullFactorial.TwoLevel(["a", "b", "c"]),
+            new PlanModel([.. PlanModel.Linear(3).Terms, ModelTerm.Parse("x1^2", 3)])));
     }
 
     [Fact]

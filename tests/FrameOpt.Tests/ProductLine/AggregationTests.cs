@@ -20,18 +20,21 @@ public class AggregationTests
                 double[] stood = [.. aggregation.Representatives.Select(i => choice.Min(j => problem.Costs[i][j]))];
                 var exact = ObjectiveValue.Of(problem.Objective, problem.Shares, all);
                 var rough = ObjectiveValue.Of(problem.Objective, aggregation.Shares, stood);
-                Assert.True(exact.Equals(rough) || Math.Abs(exact - rough) <= bound + 1e-9, $"{exact} and {rough} differ by more than {bound}");
+                Assert.True(exact.Equals(rough) || Math.Abs(exact - rough) <= bound + 1e-9,
+                    $"{exact} and {rough} differ by more than {bound}");
             }
         },
         iter: 300,
         threads: 1);
 
     [Fact]
-    public void The_bound_of_an_aggregated_line_is_below_the_best_of_all_customers() => Gen.Select(BruteForce.Problems, Gen.Int[1, 8]).Sample(
+    public void The_bound_of_an_aggregated_line_is_below_the_best_of_all_customers() =>
+        Gen.Select(BruteForce.Problems, Gen.Int[1, 8]).Sample(
         (problem, wanted) =>
         {
             var line = AggregatedSolution.Solve(problem.Shares, problem.Candidates, Row(problem),
-                (costs, shares) => new ProductLineProblem(costs, shares, problem.Count, problem.Objective, problem.Groups), wanted, new ProductLineSolverSettings());
+                (costs, shares) => new ProductLineProblem(costs, shares, problem.Count, problem.Objective, problem.Groups), wanted,
+                    new ProductLineSolverSettings());
             var best = BruteForce.Best(problem);
             Assert.Equal(double.IsFinite(best), line.Solution.Feasible);
             if (!line.Solution.Feasible)
@@ -48,7 +51,8 @@ public class AggregationTests
     {
         var costs = ProductLineSamples.Plane(30, 40, 7);
         var line = AggregatedSolution.Solve(ProductLineSamples.Shares(30), 40, (i, row) => costs[i].CopyTo(row),
-            (rows, shares) => new ProductLineProblem(rows, shares, 3, new ProductLineObjective.Mean()), 30, new ProductLineSolverSettings());
+            (rows, shares) => new ProductLineProblem(rows, shares, 3, new ProductLineObjective.Mean()), 30,
+                new ProductLineSolverSettings());
         Assert.Equal(0, line.ErrorBound);
         Assert.Equal(ProductLineStopReason.Proven, line.Solution.Stop);
     }

@@ -33,7 +33,8 @@ internal static class BruteForce
         int[] servable = [.. Enumerable.Range(0, problem.Costs.Length).Where(i => problem.Costs[i].Any(double.IsFinite))];
         double[] shares = [.. servable.Select(i => problem.Shares[i])];
         return servable.Length == 0 ? double.PositiveInfinity
-            : Choices(problem).Min(choice => ObjectiveValue.Of(problem.Objective, shares, [.. servable.Select(i => choice.Min(j => problem.Costs[i][j]))]));
+            : Choices(problem).Min(choice => ObjectiveValue.Of(problem.Objective, shares,
+                [.. servable.Select(i => choice.Min(j => problem.Costs[i][j]))]));
     }
 
     /// <summary>The fewest servable customers that a choice leaves out.</summary>
@@ -43,5 +44,6 @@ internal static class BruteForce
     public static IEnumerable<int[]> Choices(ProductLineProblem problem) =>
         Enumerable.Range(1, (1 << problem.Candidates) - 1)
             .Select(bits => Enumerable.Range(0, problem.Candidates).Where(j => (bits >> j & 1) == 1).ToArray())
-            .Where(choice => choice.Length <= problem.Count && (problem.Groups is not { } groups || choice.All(j => groups[j] == groups[choice[0]])));
+            .Where(choice => choice.Length <= problem.Count && (problem.Groups is not { } groups
+                || choice.All(j => groups[j] == groups[choice[0]])));
 }

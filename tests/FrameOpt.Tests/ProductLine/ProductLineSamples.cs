@@ -21,7 +21,8 @@ public static class ProductLineSamples
         return [.. Enumerable.Range(0, customers).Select(_ => 0.2 + random.NextDouble())];
     }
 
-    /// <summary>Costs like those of a frame: a customer is a mass, a full torque, a full thrust and a yaw leverage; a candidate a lateral offset (40 of them),
+    /// <summary>Costs like those of a frame: a customer is a mass, a full torque, a full thrust and a yaw leverage; a candidate a lateral
+    /// offset (40 of them),
     /// a thrust-line angle (10) and a spacing; the cost is the root mean square over five throttles of a rough residual in N·m.</summary>
     public static void FrameRow(int customer, ulong seed, Span<double> costs)
     {

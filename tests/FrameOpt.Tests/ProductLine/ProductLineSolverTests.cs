@@ -39,20 +39,24 @@ public class ProductLineSolverTests
             {
                 var least = solution.Chosen.Select(j => problem.Costs[i][j]).Append(double.PositiveInfinity).Min();
                 Assert.Equal(least, solution.CustomerCosts[i]);
-                Assert.Equal(double.IsInfinity(least) ? -1 : solution.Chosen.First(j => problem.Costs[i][j] == least), solution.Assigned[i]);
+                Assert.Equal(double.IsInfinity(least) ? -1 : solution.Chosen.First(j => problem.Costs[i][j] == least),
+                    solution.Assigned[i]);
             }
         },
         iter: 300,
         threads: 1);
 
     [Fact]
-    public void A_customer_entered_twice_is_one_of_twice_the_share() => BruteForce.Problems.Where(problem => double.IsFinite(BruteForce.Best(problem))).Sample(
+    public void A_customer_entered_twice_is_one_of_twice_the_share() =>
+        BruteForce.Problems.Where(problem => double.IsFinite(BruteForce.Best(problem))).Sample(
         problem =>
         {
             double[] doubled = [2 * problem.Shares[0], .. problem.Shares[1..]];
-            var once = ProductLineSolver.Solve(new ProductLineProblem(problem.Costs, doubled, problem.Count, problem.Objective, problem.Groups), new ProductLineSolverSettings());
+            var once = ProductLineSolver.Solve(new ProductLineProblem(problem.Costs, doubled, problem.Count, problem.Objective,
+                problem.Groups), new ProductLineSolverSettings());
             var twice = ProductLineSolver.Solve(
-                new ProductLineProblem([.. problem.Costs, problem.Costs[0]], [.. problem.Shares, problem.Shares[0]], problem.Count, problem.Objective, problem.Groups),
+                new ProductLineProblem([.. problem.Costs, problem.Costs[0]], [.. problem.Shares, problem.Shares[0]], problem.Count,
+                    problem.Objective, problem.Groups),
                 new ProductLineSolverSettings());
             Check.Close(once.Value, twice.Value, relative: 1e-8, absolute: 1e-12, because: "proven to one part in a thousand million");
         },
@@ -63,17 +67,20 @@ public class ProductLineSolverTests
     public void A_line_of_very_many_variants_gives_everyone_the_candidate_made_to_measure()
     {
         var costs = ProductLineSamples.Plane(40, 60, 3);
-        var solution = ProductLineSolver.Solve(new ProductLineProblem(costs, ProductLineSamples.Shares(40), 60, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
+        var solution = ProductLineSolver.Solve(new ProductLineProblem(
+            costs, ProductLineSamples.Shares(40), 60, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
         Assert.Equal(costs.Select(row => row.Min()), solution.CustomerCosts);
     }
 
     [Fact]
     public void The_same_problem_gives_the_same_answer()
     {
-        foreach (var objective in new ProductLineObjective[] { new ProductLineObjective.Mean(), new ProductLineObjective.Percentile(0.9), new ProductLineObjective.Blend(0.3) })
+        foreach (var objective in new ProductLineObjective[] { new ProductLineObjective.Mean(), new ProductLineObjective.Percentile(0.9),
+            new ProductLineObjective.Blend(0.3) })
         {
             var problem = new ProductLineProblem(ProductLineSamples.Plane(60, 80, 4), ProductLineSamples.Shares(60), 4, objective);
-            var (first, second) = (ProductLineSolver.Solve(problem, new ProductLineSolverSettings()), ProductLineSolver.Solve(problem, new ProductLineSolverSettings()));
+            var (first, second) = (ProductLineSolver.Solve(problem, new ProductLineSolverSettings()),
+                ProductLineSolver.Solve(problem, new ProductLineSolverSettings()));
             Assert.Equal(first.Chosen, second.Chosen);
             Assert.Equal((first.Value, first.Bound), (second.Value, second.Bound));
         }
@@ -82,7 +89,8 @@ public class ProductLineSolverTests
     [Fact]
     public void Stopped_at_once_it_still_gives_a_line_and_a_true_bound()
     {
-        var problem = new ProductLineProblem(ProductLineSamples.Plane(60, 80, 5), ProductLineSamples.Shares(60), 4, new ProductLineObjective.Mean());
+        var problem = new ProductLineProblem(ProductLineSamples.Plane(60, 80, 5), ProductLineSamples.Shares(60), 4,
+            new ProductLineObjective.Mean());
         var best = ProductLineSolver.Solve(problem, new ProductLineSolverSettings());
         var late = ProductLineSolver.Solve(problem, new ProductLineSolverSettings(TimeLimit: TimeSpan.Zero));
         var cancelled = ProductLineSolver.Solve(problem, new ProductLineSolverSettings(Cancel: new CancellationToken(canceled: true)));
@@ -95,7 +103,8 @@ public class ProductLineSolverTests
     public void Each_further_variant_gains_and_the_curve_ends_at_made_to_measure()
     {
         var costs = ProductLineSamples.Plane(12, 12, 6);
-        var curve = ProductLineCurve.Of(new ProductLineProblem(costs, ProductLineSamples.Shares(12), 1, new ProductLineObjective.Mean()), 12, new ProductLineSolverSettings());
+        var curve = ProductLineCurve.Of(new ProductLineProblem(costs, ProductLineSamples.Shares(12), 1, new ProductLineObjective.Mean()),
+            12, new ProductLineSolverSettings());
         Assert.Equal(Enumerable.Range(1, 12), curve.Select(point => point.Count));
         Assert.Null(curve[0].Gain);
         Assert.All(curve.Skip(1), point => Assert.True(point.Gain >= -1e-9));

@@ -12,7 +12,8 @@ public class PublishedLineTests
     [Fact]
     public void Pmed1_is_proven_best_at_5819()
     {
-        var solution = ProductLineSolver.Solve(new ProductLineProblem(Pmed1(), Ones(100), 5, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
+        var solution = ProductLineSolver.Solve(new ProductLineProblem(Pmed1(), Ones(100), 5, new ProductLineObjective.Mean()),
+            new ProductLineSolverSettings());
         Check.Close(5819, 100 * solution.Value, absolute: 1e-6, because: "a sum of whole numbers, divided by 100 shares");
         Assert.Equal(ProductLineStopReason.Proven, solution.Stop);
         Assert.Equal(solution.Value, solution.Bound);
@@ -30,7 +31,8 @@ public class PublishedLineTests
         Check.Close(5819, bound, relative: 1e-9, because: "costs are rounded to 2^-45 of the start's value");
     }
 
-    /// <summary>Source: the set {7, 13, 65, 91, 99} (counted from 1), one of the best, found by a separate solver outside this project.</summary>
+    /// <summary>Source: the set {7, 13, 65, 91, 99} (counted from 1), one of the best, found by a separate solver outside this
+    /// project.</summary>
     [Fact]
     public void The_known_best_set_of_pmed1_has_its_value()
     {
@@ -43,7 +45,8 @@ public class PublishedLineTests
     public void Four_nodes_and_two_places_cost_5()
     {
         double[][] distances = [[0, 6, 3, 2], [6, 0, 4, 7], [3, 4, 0, 10], [2, 7, 10, 0]];
-        var solution = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(4), 2, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
+        var solution = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(4), 2, new ProductLineObjective.Mean()),
+            new ProductLineSolverSettings());
         Assert.Equal(5, 4 * solution.Value);
         Assert.Equal([0, 1], solution.Chosen);
     }
@@ -53,20 +56,24 @@ public class PublishedLineTests
     public void Five_nodes_and_three_places_cost_3()
     {
         double[][] distances = [[0, 8, 7, 9, 3], [8, 0, 2, 6, 1], [7, 2, 0, 4, 5], [9, 6, 4, 0, 10], [3, 1, 5, 10, 0]];
-        var solution = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(5), 3, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
+        var solution = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(5), 3, new ProductLineObjective.Mean()),
+            new ProductLineSolverSettings());
         Check.Close(3, 5 * solution.Value, absolute: 1e-9, because: "a mean of whole numbers");
         Assert.Equal(ProductLineStopReason.Proven, solution.Stop);
     }
 
-    /// <summary>By hand: customers at 0, 1, 2, 10, 11, 12 on a line, candidates at the same places. Two centres in the middle of each three leave 1;
+    /// <summary>By hand: customers at 0, 1, 2, 10, 11, 12 on a line, candidates at the same places. Two centres in the middle of each three
+    /// leave 1;
     /// one centre at 2 or 10 leaves 10.</summary>
     [Fact]
     public void Centres_of_two_clumps_stand_in_their_middles()
     {
         double[] at = [0, 1, 2, 10, 11, 12];
         double[][] distances = [.. at.Select(a => at.Select(b => Math.Abs(a - b)).ToArray())];
-        var two = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(6), 2, new ProductLineObjective.Worst()), new ProductLineSolverSettings());
-        var one = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(6), 1, new ProductLineObjective.Worst()), new ProductLineSolverSettings());
+        var two = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(6), 2, new ProductLineObjective.Worst()),
+            new ProductLineSolverSettings());
+        var one = ProductLineSolver.Solve(new ProductLineProblem(distances, Ones(6), 1, new ProductLineObjective.Worst()),
+            new ProductLineSolverSettings());
         Assert.Equal((1, 1, 10), (two.Value, two.Bound, one.Value));
         Assert.Equal([1, 4], two.Chosen);
     }
@@ -79,7 +86,8 @@ public class PublishedLineTests
         int[][] rows = [.. File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "References", "pmed1.txt"))
             .Select(line => line.Split(' ').Select(cell => int.Parse(cell, CultureInfo.InvariantCulture)).ToArray())];
         var n = rows[0][0];
-        double[][] distances = [.. Enumerable.Range(0, n).Select(i => Enumerable.Range(0, n).Select(j => i == j ? 0 : double.PositiveInfinity).ToArray())];
+        double[][] distances = [.. Enumerable.Range(0, n).Select(i =>
+            Enumerable.Range(0, n).Select(j => i == j ? 0 : double.PositiveInfinity).ToArray())];
         foreach (var edge in rows[1..])
             distances[edge[0] - 1][edge[1] - 1] = distances[edge[1] - 1][edge[0] - 1] = edge[2];
         for (var via = 0; via < n; via++)

@@ -30,7 +30,8 @@ public class UnservedTests
         Assert.Equal([0], solution.Chosen);
         Assert.Equal([2], solution.Unserved);
         Assert.Equal(No, solution.Bound);
-        Assert.Equal("No choice of one candidate serves every customer: the nearest leaves out heavy. Allow more variants, or widen the limits of those customers.",
+        Assert.Equal(
+            "No choice of one candidate serves every customer: the nearest leaves out heavy. Allow more variants, or widen the limits of those customers.",
             Assert.Single(UnservedExplanation.UnservedMessages(problem, solution, names)));
     }
 
@@ -46,7 +47,8 @@ public class UnservedTests
     [Fact]
     public void Nobody_servable_is_an_answer_and_no_crash()
     {
-        var solution = ProductLineSolver.Solve(new ProductLineProblem([[No]], [1], 1, new ProductLineObjective.Mean()), new ProductLineSolverSettings());
+        var solution = ProductLineSolver.Solve(new ProductLineProblem([[No]], [1], 1, new ProductLineObjective.Mean()),
+            new ProductLineSolverSettings());
         Assert.False(solution.Feasible);
         Assert.Empty(solution.Chosen);
         Assert.Equal([0], solution.Unservable);

@@ -6,7 +6,8 @@ using FrameOpt.Tests.Model;
 
 namespace FrameOpt.Tests.Reports;
 
-/// <remarks>Figures: the worked balance, design 440 mm, 25 mm, 150 mm, 0 deg (References/README.md), rounded as a reader sees them.</remarks>
+/// <remarks>Figures: the worked balance, design 440 mm, 25 mm, 150 mm, 0 deg (References/README.md), rounded as a reader sees
+/// them.</remarks>
 public class AnswerTests
 {
     private static string Description(StudyResult result, string title) =>
@@ -21,14 +22,16 @@ public class AnswerTests
         var answer = RunAnswer.Of(ReportFixture.Report().Result);
         Assert.False(answer.IsWarning);
         Assert.StartsWith("Best compromise of the 12 designs", answer.Headline);
-        Assert.Contains("hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead", answer.Headline);
+        Assert.Contains(
+            "hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead", answer.Headline);
     }
 
     [Fact]
     public void Each_phase_stands_in_words_and_numbers()
     {
         var words = Description(ReportFixture.Report().Result, "What it leaves");
-        Assert.Contains("cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; effort 0.07 of the largest lean; left riser carries 2 N (0.2 kgf) more", words);
+        Assert.Contains(
+            "cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; effort 0.07 of the largest lean; left riser carries 2 N (0.2 kgf) more", words);
         Assert.Contains("glide (not weighted): 18.8 N·m, steers left; lean 37.0 mm to the right; effort 0.46 of the largest lean", words);
         Assert.Contains("accelerated (20 % of the mission): 15.4 N·m, steers right", words);
     }
@@ -44,7 +47,11 @@ public class AnswerTests
 
     [Fact]
     public void A_run_cut_short_says_so_first() =>
-        Assert.StartsWith("STOPPED EARLY", RunAnswer.Of(ReportFixture.Report().Result with { IsComplete = false, StopReason = "stopped by hand" }).Headline);
+        Assert.StartsWith("STOPPED EARLY", RunAnswer.Of(ReportFixture.Report().Result with
+        {
+            IsComplete = false,
+            StopReason = "stopped by hand"
+        }).Headline);
 
     [Fact]
     public void Drilling_dimensions_are_measured_from_the_plane_of_symmetry()
@@ -60,7 +67,8 @@ public class AnswerTests
     {
         var result = ReportFixture.Report().Result;
         var far = result.Chosen! with { Geometry = WorkedMachine.Geometry(400, 210, 150, 0) };
-        Assert.Contains("LEFT hang point 10 mm to the right; RIGHT hang point 410 mm to the right", Description(result with { Chosen = far }, "Where to drill"));
+        Assert.Contains("LEFT hang point 10 mm to the right; RIGHT hang point 410 mm to the right",
+            Description(result with { Chosen = far }, "Where to drill"));
     }
 
     [Fact]
@@ -77,7 +85,9 @@ public class AnswerTests
     {
         // Hand reckoning, bar on two supports: W = 113 x 9.80665 = 1108.15 N; 2 W (1.19469 - 25) mm / 440 mm = -119.9 N.
         var words = Description(ReportFixture.Report().Result, "Hang check");
-        Assert.Contains("With the engine off the LEFT scale reads more: right 494 N (50.4 kgf), left 614 N (62.6 kgf), difference 120 N (12.2 kgf)", words);
+        Assert.Contains(
+            "With the engine off the LEFT scale reads more: right 494 N (50.4 kgf), left 614 N (62.6 kgf), difference 120 N (12.2 kgf)",
+            words);
         Assert.Contains("440 mm apart at the beam", words);
         Assert.Contains("5 mm of unequal length", words);
     }
@@ -86,7 +96,8 @@ public class AnswerTests
     public void Residuals_at_three_yaw_leverages_stand_beside_their_roll_and_yaw_parts()
     {
         var table = Table(ReportFixture.Report().Result, "If the yaw leverage");
-        Assert.Equal(["phase", "roll part", "yaw part", "residual, leverage 0.2", "residual, leverage 0.97 to 2.66, as in the study", "residual, leverage 1.6"], table.Headers);
+        Assert.Equal(["phase", "roll part", "yaw part", "residual, leverage 0.2", "residual, leverage 0.97 to 2.66, as in the study",
+            "residual, leverage 1.6"], table.Headers);
         // Worked balance: M_w -0.44725, N_w 2.64276; R = M_w + 0.2 N_w = 0.0813 and M_w + 1.6 N_w = 3.7812.
         Assert.Equal(["cruise", "0.4 N·m left", "2.6 N·m right", "0.1 N·m right", "3.7 N·m right", "3.8 N·m right"], table.Rows[2]);
         Assert.Equal("offset of the best design there", table.Rows[^1][0]);
@@ -98,7 +109,8 @@ public class AnswerTests
     {
         var lines = Description(ReportFixture.Report().Result, "The best design at each").Split('\n');
         Assert.Equal(3, lines.Length);
-        Assert.StartsWith("At leverage 0.2: hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead.", lines[0]);
+        Assert.StartsWith(
+            "At leverage 0.2: hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead.", lines[0]);
         Assert.StartsWith("At leverage 1.6: hang points 430 mm apart", lines[2]); // the fixture's twelfth design: 420 + 5 x (11 mod 9)
     }
 
@@ -127,7 +139,8 @@ public class AnswerTests
     public void A_turned_thrust_line_is_said_so_that_it_is_not_built_the_wrong_way_round()
     {
         var result = ReportFixture.Report().Result;
-        var words = Description(result with { Chosen = result.Chosen! with { Geometry = WorkedMachine.Geometry(440, 25, 150, -2) } }, "Where to drill");
+        var words = Description(result with { Chosen = result.Chosen! with { Geometry = WorkedMachine.Geometry(440, 25, 150, -2) } },
+            "Where to drill");
         Assert.Contains("thrust line, followed forward, points 2 deg to the pilot's left", words);
         Assert.Contains("its front end, on the pilot's side, moves towards the pilot's left", words);
     }
@@ -156,17 +169,21 @@ public class AnswerTests
     public void What_to_check_before_flight_is_in_order()
     {
         var lines = Description(ReportFixture.Report().Result, "Before flight").Split('\n');
-        Assert.Equal(["1. Rotation", "2. Hang check, engine off", "3. Tied-down run", "4. Flight"], lines.Select(line => line[..line.IndexOf(':')]));
+        Assert.Equal(["1. Rotation", "2. Hang check, engine off", "3. Tied-down run", "4. Flight"],
+            lines.Select(line => line[..line.IndexOf(':')]));
     }
 
     [Fact]
     public void When_nothing_is_feasible_the_nearest_miss_and_its_limit_come_first()
     {
-        var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0], ["effort_worst 0.84 where at most 0.6 is allowed", "pitch_swing 9 deg where at most 8 deg is allowed"]);
+        var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0],
+            ["effort_worst 0.84 where at most 0.6 is allowed", "pitch_swing 9 deg where at most 8 deg is allowed"]);
         var answer = RunAnswer.Of(ReportFixture.NothingFeasible(miss));
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
-        Assert.Contains("What stops it: effort_worst 0.84 where at most 0.6 is allowed; and pitch_swing 9 deg where at most 8 deg is allowed.", answer.Headline);
+        Assert.Contains(
+            "What stops it: effort_worst 0.84 where at most 0.6 is allowed; and pitch_swing 9 deg where at most 8 deg is allowed.",
+            answer.Headline);
     }
 
     [Fact]

@@ -12,7 +12,8 @@ namespace FrameOpt.Tests.Reports;
 public partial class JsonTests
 {
     private static IReadOnlyList<DesignValue> Built =>
-        [.. ReportFixture.Study().Factors.Select(factor => new DesignValue(factor with { LevelsSi = [ReportFixture.WorkedGeometry[factor.Input]] }, "as set"))];
+        [.. ReportFixture.Study().Factors.Select(factor => new DesignValue(
+            factor with { LevelsSi = [ReportFixture.WorkedGeometry[factor.Input]] }, "as set"))];
 
     [Fact]
     public void An_evaluation_has_design_phases_and_mission_with_units()
@@ -22,13 +23,15 @@ public partial class JsonTests
         Assert.Equal(25, json.GetProperty("design").GetProperty("lateral_offset").GetProperty("value").GetDouble());
         Assert.Equal("mm", json.GetProperty("design").GetProperty("lateral_offset").GetProperty("unit").GetString());
         var cruise = json.GetProperty("phases").GetProperty("cruise");
-        Check.Close(3.659344, cruise.GetProperty("residual").GetProperty("value").GetDouble(), relative: 1e-5, because: "digits of the worked balance, References/README.md");
+        Check.Close(3.659344, cruise.GetProperty("residual").GetProperty("value").GetDouble(), relative: 1e-5,
+            because: "digits of the worked balance, References/README.md");
         Assert.Equal("N·m", cruise.GetProperty("residual").GetProperty("unit").GetString());
         Assert.Equal("right", cruise.GetProperty("steers").GetProperty("value").GetString());
         Assert.Equal("N·m", json.GetProperty("mission").GetProperty("residual_rms").GetProperty("unit").GetString());
         var effort = json.GetProperty("limits")[1];
         Assert.Equal("effort_worst at most 0.85", effort.GetProperty("limit").GetString());
-        Check.Close(67.45186 / 80, effort.GetProperty("value").GetProperty("value").GetDouble(), relative: 1e-5, because: "lean over largest lean, digits of the worked balance");
+        Check.Close(67.45186 / 80, effort.GetProperty("value").GetProperty("value").GetDouble(), relative: 1e-5,
+            because: "lean over largest lean, digits of the worked balance");
         Assert.True(effort.GetProperty("kept").GetBoolean());
     }
 
@@ -38,7 +41,8 @@ public partial class JsonTests
         var report = ReportFixture.Report(1);
         var unbounded = report.FrontEvaluations[0].With(0, PhaseQuantity.TwistMargin, double.PositiveInfinity);
         var json = Parse(stream => EvaluationJson.Write(unbounded, report.Result.Study, Built, stream));
-        Assert.Equal(JsonValueKind.Null, json.GetProperty("phases").GetProperty("launch").GetProperty("twist_margin").GetProperty("value").ValueKind);
+        Assert.Equal(JsonValueKind.Null, json.GetProperty("phases").GetProperty("launch").GetProperty("twist_margin").GetProperty(
+            "value").ValueKind);
         Assert.Equal(JsonValueKind.Null, json.GetProperty("mission").GetProperty("hang_point_load").GetProperty("value").ValueKind);
     }
 
@@ -59,9 +63,12 @@ public partial class JsonTests
         Assert.True(json.GetProperty("complete").GetBoolean());
         Assert.Equal(198_555, json.GetProperty("counts").GetProperty("evaluated").GetInt64());
         Assert.Equal(12, json.GetProperty("front").GetProperty("rows").GetArrayLength());
-        Assert.Equal(json.GetProperty("front").GetProperty("columns").GetArrayLength(), json.GetProperty("front").GetProperty("rows")[0].GetArrayLength());
-        Assert.Equal(61, json.GetProperty("study").GetProperty("factors").GetProperty("lateral_offset").GetProperty("levels").GetArrayLength());
-        Assert.Equal(7, json.GetProperty("study").GetProperty("machine").GetProperty("propeller").GetProperty("coefficients").GetArrayLength());
+        Assert.Equal(json.GetProperty("front").GetProperty("columns").GetArrayLength(),
+            json.GetProperty("front").GetProperty("rows")[0].GetArrayLength());
+        Assert.Equal(61, json.GetProperty("study").GetProperty("factors").GetProperty("lateral_offset").GetProperty(
+            "levels").GetArrayLength());
+        Assert.Equal(7, json.GetProperty("study").GetProperty("machine").GetProperty("propeller").GetProperty(
+            "coefficients").GetArrayLength());
         Assert.Equal(3, json.GetProperty("yaw_leverage_scenarios").GetArrayLength());
         Assert.True(json.GetProperty("assumptions").GetArrayLength() > 1);
         Assert.True(json.GetProperty("cautions").GetArrayLength() > 1);
@@ -72,14 +79,16 @@ public partial class JsonTests
     {
         var report = ReportFixture.Report(12);
         var tiny = report.FrontEvaluations[0].With(0, PhaseQuantity.Residual, 1.5e-9).With(1, PhaseQuantity.Residual, 1e22);
-        var text = Encoding.UTF8.GetString(Bytes(stream => RunJson.Write(report with { Result = report.Result with { Chosen = tiny } }, stream)));
+        var text = Encoding.UTF8.GetString(Bytes(stream => RunJson.Write(
+            report with { Result = report.Result with { Chosen = tiny } }, stream)));
         Assert.Contains("0.0000000015", text);
         Assert.DoesNotMatch(NumberWithExponent(), text);
     }
 
     [Fact]
     public void The_same_run_gives_the_same_bytes() =>
-        Assert.Equal(Bytes(stream => RunJson.Write(ReportFixture.Report(30), stream)), Bytes(stream => RunJson.Write(ReportFixture.Report(30), stream)));
+        Assert.Equal(Bytes(stream => RunJson.Write(ReportFixture.Report(30), stream)),
+            Bytes(stream => RunJson.Write(ReportFixture.Report(30), stream)));
 
     [Fact]
     public void Hostile_names_leave_valid_JSON_with_the_names_in_it()

@@ -9,7 +9,8 @@ using FrameOpt.Tests.StudyFile;
 
 namespace FrameOpt.Tests.Reports;
 
-/// <summary>A run of the tool on a small grid of the worked machine, its front below 500 designs so that the workbook holds it whole.</summary>
+/// <summary>A run of the tool on a small grid of the worked machine, its front below 500 designs so that the workbook holds it
+/// whole.</summary>
 public static class LiveRun
 {
     private static readonly Lazy<RunReport> report = new(() => Of(RankingMethod.DistanceToIdeal));

@@ -19,7 +19,8 @@ public sealed partial class PageText
         Raw = raw;
         Scripts = [.. ScriptElements().Matches(raw).Select(match => match.Groups["text"].Value)];
         Style = StyleElement().Match(raw).Groups["text"].Value;
-        var plain = Voids().Replace(StyleElement().Replace(ScriptElements().Replace(raw, ""), ""), "$&/>").Replace(">/>", "/>").Replace("<!DOCTYPE html>", "");
+        var plain = Voids().Replace(StyleElement().Replace(ScriptElements().Replace(raw, ""), ""), "$&/>").Replace(">/>", "/>").Replace(
+            "<!DOCTYPE html>", "");
         Tree = XElement.Parse(plain);
     }
 
@@ -34,14 +35,18 @@ public sealed partial class PageText
     public JsonElement Data => JsonDocument.Parse(Scripts[0]).RootElement;
 
     /// <summary>The words of every element that holds nothing but words, those that are hidden left out.</summary>
-    public HashSet<string> Words => [.. Tree.Descendants().Where(element => !element.HasElements && element.AncestorsAndSelf().All(any => any.Attribute("hidden") is null)).Select(element => element.Value)];
+    public HashSet<string> Words => [.. Tree.Descendants().Where(
+        element => !element.HasElements && element.AncestorsAndSelf().All(any => any.Attribute("hidden") is null))
+        .Select(element => element.Value)];
 
     public XElement ById(string id) => Tree.Descendants().Single(element => element.Attribute("id")?.Value == id);
 
     /// <summary>Elements of a class inside another.</summary>
-    public static IReadOnlyList<XElement> Of(XElement parent, string look) => [.. parent.Descendants().Where(element => element.Attribute("class")?.Value == look)];
+    public static IReadOnlyList<XElement> Of(XElement parent, string look) =>
+        [.. parent.Descendants().Where(element => element.Attribute("class")?.Value == look)];
 
-    public static double Number(XElement element, string attribute) => double.Parse(element.Attribute(attribute)!.Value, System.Globalization.CultureInfo.InvariantCulture);
+    public static double Number(XElement element, string attribute) =>
+        double.Parse(element.Attribute(attribute)!.Value, System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>The page with another design shown, put together as the script does it.</summary>
     public PageText Showing(int design)
@@ -51,7 +56,8 @@ public sealed partial class PageText
         {
             var number = int.Parse(slot, System.Globalization.CultureInfo.InvariantCulture);
             var own = page.Data.GetProperty("designs")[design].GetProperty("values")[number].GetString();
-            return own is null ? null : page.Data.GetProperty("slots")[number][0].GetString() + own + page.Data.GetProperty("slots")[number][1].GetString();
+            return own is null ? null : page.Data.GetProperty("slots")[number][0].GetString() + own
+                + page.Data.GetProperty("slots")[number][1].GetString();
         }
 
         foreach (var element in page.Tree.Descendants().ToList())

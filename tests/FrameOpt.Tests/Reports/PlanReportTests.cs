@@ -45,7 +45,8 @@ public class PlanReportTests
         var other = new WorkbookReader(Report(setting));
         Assert.Empty(other.SchemaErrors());
         Assert.Contains("Surface", other.Sheets.Keys);
-        Assert.Equal(setting is PlanSetting.FractionWithGenerators, other.AllTexts.Any(text => text.Contains("part of a share may be theirs", StringComparison.Ordinal)));
+        Assert.Equal(setting is PlanSetting.FractionWithGenerators,
+            other.AllTexts.Any(text => text.Contains("part of a share may be theirs", StringComparison.Ordinal)));
         Assert.Equal(setting is PlanSetting.FractionWithGenerators, other.AllTexts.Contains("AB = CD")); // I = ABCD
     }
 
@@ -66,7 +67,8 @@ public class PlanReportTests
             {
                 var run = Answer.Surfaces[r].Fit!.Runs[i];
                 Check.Close(run.Observed, (double)row[11 + 2 * r]!, relative: 1e-12, because: "both hold all digits of the same number");
-                Check.Close(run.Fitted, (double)row[12 + 2 * r]!, relative: 1e-9, absolute: 1e-9, because: "the fit's own value of its run");
+                Check.Close(run.Fitted, (double)row[12 + 2 * r]!, relative: 1e-9, absolute: 1e-9,
+                    because: "the fit's own value of its run");
             }
         }
     }
@@ -80,7 +82,8 @@ public class PlanReportTests
         Assert.Equal(shares.OrderDescending(), shares);
         var middle = rows.First(row => 0.0.Equals(row[0]));
         var constant = (double)rows.First(row => "constant: the middle of the cube".Equals(row[0]))[1]!;
-        Assert.All(middle.Skip(1).Take(4), value => Check.Close(constant, (double)value!, relative: 1e-12, because: "all factors at their middle"));
+        Assert.All(middle.Skip(1).Take(4), value =>
+            Check.Close(constant, (double)value!, relative: 1e-12, because: "all factors at their middle"));
     }
 
     [Fact]
@@ -94,7 +97,8 @@ public class PlanReportTests
         var coded = new double[4];
         coded[factors.FindIndex(name => words[0].StartsWith(name, StringComparison.Ordinal))] = 1;
         coded[factors.FindIndex(name => words[1].StartsWith(name, StringComparison.Ordinal))] = -1;
-        Check.Close(Answer.Surfaces[0].Fit!.Predict(coded), (double)rows[header + 21][1]!, relative: 1e-12, because: "last row high, first column low");
+        Check.Close(Answer.Surfaces[0].Fit!.Predict(coded), (double)rows[header + 21][1]!, relative: 1e-12,
+            because: "last row high, first column low");
     }
 
     [Fact]
@@ -117,7 +121,8 @@ public class PlanReportTests
         Assert.Equal(Runs, runs.GetArrayLength());
         var first = Answer.Plan.Designs[0];
         var value = runs[0].GetProperty("responses").GetProperty("residual_rms");
-        Check.Close(composite.Value.Result.Mission.Evaluate(first)[MissionQuantity.ResidualRms], value.GetProperty("value").GetDouble(), relative: 1e-12, because: "the model alone");
+        Check.Close(composite.Value.Result.Mission.Evaluate(first)[MissionQuantity.ResidualRms], value.GetProperty("value").GetDouble(),
+            relative: 1e-12, because: "the model alone");
         Assert.Equal("N·m", value.GetProperty("unit").GetString());
         Assert.Equal("mm", runs[0].GetProperty("design").GetProperty("lateral_offset").GetProperty("unit").GetString());
         Assert.Equal(-1, runs[0].GetProperty("coded").GetProperty("lateral_offset").GetDouble());
@@ -125,7 +130,8 @@ public class PlanReportTests
         {
             Assert.Equal(15, surface.GetProperty("terms").GetArrayLength());
             Assert.InRange(surface.GetProperty("r_squared").GetDouble(), 0, 1);
-            Assert.True(surface.GetProperty("check").GetProperty("largest_error").GetDouble() >= surface.GetProperty("check").GetProperty("rms_error").GetDouble());
+            Assert.True(surface.GetProperty("check").GetProperty("largest_error").GetDouble() >= surface.GetProperty("check").GetProperty(
+                "rms_error").GetDouble());
             Assert.Contains("computed", surface.GetProperty("why_no_tests").GetString());
         }
     }
@@ -157,8 +163,19 @@ public class PlanReportTests
     private static RunReport Report(PlanSetting setting)
     {
         var report = ReportFixture.Report(3);
-        var study = report.Result.Study with { Plan = setting with { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] } };
-        return report with { Result = report.Result with { Study = study, Plan = PlanResult.Of(study, report.Result.Mission, Environment.ProcessorCount) } };
+        var study = report.Result.Study with
+        {
+            Plan =
+            setting with { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] }
+        };
+        return report with
+        {
+            Result = report.Result with
+            {
+                Study = study,
+                Plan = PlanResult.Of(study, report.Result.Mission, Environment.ProcessorCount)
+            }
+        };
     }
 
     private static JsonElement Json(RunReport report)

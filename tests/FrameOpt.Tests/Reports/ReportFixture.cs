@@ -7,7 +7,8 @@ using FrameOpt.Tests.Model;
 
 namespace FrameOpt.Tests.Reports;
 
-/// <summary>A run put together by hand on the machine of the worked balance: real physics, invented ranks, counts, scores and reasons.</summary>
+/// <summary>A run put together by hand on the machine of the worked balance: real physics, invented ranks, counts, scores and
+/// reasons.</summary>
 public static class ReportFixture
 {
     private const double Degree = Math.PI / 180;
@@ -25,7 +26,8 @@ public static class ReportFixture
     /// <summary>The study, with any text in the places where users write their own.</summary>
     public static Study Study(string title = "One frame for one engine", string? cruise = null, string? pilot = null)
     {
-        IReadOnlyList<Phase> phases = [.. WorkedMachine.Phases.Select(phase => phase.Name == "cruise" ? phase with { Name = cruise ?? phase.Name } : phase)];
+        IReadOnlyList<Phase> phases = [.. WorkedMachine.Phases.Select(
+            phase => phase.Name == "cruise" ? phase with { Name = cruise ?? phase.Name } : phase)];
         var masses = WorkedMachine.Machine.Masses.Select(item => item.Name == "pilot" ? item with { Name = pilot ?? item.Name } : item);
         return new Study(
             title,
@@ -41,7 +43,8 @@ public static class ReportFixture
             ],
             [
                 new(new Response.OfMission(MissionQuantity.ResidualRms), Maximise: false, Magnitude: false, Resolution: 0),
-                new(new Response.OfPhase(PhaseQuantity.WeightShiftAuthority, 2, phases[2].Name), Maximise: true, Magnitude: false, Resolution: 0),
+                new(new Response.OfPhase(PhaseQuantity.WeightShiftAuthority, 2, phases[2].Name), Maximise: true, Magnitude: false,
+                    Resolution: 0),
                 new(new Response.OfPhase(PhaseQuantity.Residual, 2, phases[2].Name), Maximise: false, Magnitude: true, Resolution: 0.1),
             ],
             [
@@ -62,7 +65,8 @@ public static class ReportFixture
     {
         study ??= Study();
         var model = Model(study);
-        FrameGeometry[] geometries = [WorkedGeometry, .. Enumerable.Range(1, designs - 1).Select(i => WorkedMachine.Geometry(420 + 5 * (i % 9), 10 + i % 30, 150 + 10 * (i / 30 % 20), 1.5 * (i % 3 - 1)))];
+        FrameGeometry[] geometries = [WorkedGeometry, .. Enumerable.Range(1, designs - 1)
+            .Select(i => WorkedMachine.Geometry(420 + 5 * (i % 9), 10 + i % 30, 150 + 10 * (i / 30 % 20), 1.5 * (i % 3 - 1)))];
         var evaluations = geometries.Select(model.Evaluate).ToList();
         var front = evaluations.Select((evaluation, i) => Design(study, evaluation, i)).ToList();
         var result = new StudyResult(
@@ -70,12 +74,14 @@ public static class ReportFixture
             model,
             front,
             ["pitch_swing"],
-            new RunCounts(198_555, 1_200, 90_000, 107_355, [new("launch: the risers twist", 1_200)], [new("twist", 70_000), new("effort", 45_000)]),
+            new RunCounts(198_555, 1_200, 90_000, 107_355, [new("launch: the risers twist", 1_200)],
+                [new("twist", 70_000), new("effort", 45_000)]),
             "every design of the grid was seen",
             IsComplete: true,
             evaluations[0],
             model.Evaluate(Baseline),
-            [Scenario("0.2", model.WithYawLeverage(0.2), front[0]), Scenario("as in the study", model, front[0]), Scenario("1.6", model.WithYawLeverage(1.6), front[^1])],
+            [Scenario("0.2", model.WithYawLeverage(0.2), front[0]), Scenario("as in the study", model, front[0]),
+                Scenario("1.6", model.WithYawLeverage(1.6), front[^1])],
             [new BalancedBand(1480, 1720)],
             NearestMiss: null);
         return new RunReport(result, Info, evaluations);
@@ -104,7 +110,8 @@ public static class ReportFixture
         index + 1,
         1_000 + index,
         evaluation.Geometry,
-        [.. study.Objectives.Select(objective => objective.Magnitude ? Math.Abs(evaluation[objective.Response]) : evaluation[objective.Response])],
+        [.. study.Objectives.Select(objective => objective.Magnitude ? Math.Abs(evaluation[objective.Response])
+            : evaluation[objective.Response])],
         0.1 + 0.001 * index,
         IsKnee: index == 1);
 

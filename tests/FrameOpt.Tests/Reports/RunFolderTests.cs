@@ -80,7 +80,8 @@ public sealed class RunFolderTests : IDisposable
     [Fact]
     public void The_default_folder_is_named_by_time_and_study_beside_the_study()
     {
-        var path = RunFolder.DefaultPath(Path.Combine(root, "study.yaml"), "0123456789abcdef", new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc));
+        var path = RunFolder.DefaultPath(Path.Combine(root, "study.yaml"), "0123456789abcdef",
+            new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc));
         Assert.Equal(Path.Combine(root, "results", "20300102T030405Z-01234567"), path);
     }
 

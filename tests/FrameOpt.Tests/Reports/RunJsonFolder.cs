@@ -78,7 +78,8 @@ public static class RunJsonFolder
         }
     }
 
-    public static JsonNode? Get((JsonNode Parent, string Key, int Index) leaf) => leaf.Index < 0 ? leaf.Parent[leaf.Key] : leaf.Parent[leaf.Index];
+    public static JsonNode? Get((JsonNode Parent, string Key, int Index) leaf) =>
+        leaf.Index < 0 ? leaf.Parent[leaf.Key] : leaf.Parent[leaf.Index];
 
     public static void Set((JsonNode Parent, string Key, int Index) leaf, JsonNode? value)
     {

@@ -13,5 +13,6 @@ public static class SheetTables
     }
 
     /// <summary>Where the first cell of a column reads so: its row, from 1.</summary>
-    public static int RowOf(this WorkbookReader book, string sheet, string firstCell) => 1 + book.Sheets[sheet].FindIndex(row => firstCell.Equals(row[0]));
+    public static int RowOf(this WorkbookReader book, string sheet, string firstCell) =>
+        1 + book.Sheets[sheet].FindIndex(row => firstCell.Equals(row[0]));
 }

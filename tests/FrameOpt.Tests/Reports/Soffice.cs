@@ -13,10 +13,12 @@ public static class Soffice
         .Select(folder => System.IO.Path.Combine(folder, "soffice"))
         .FirstOrDefault(File.Exists);
 
-    /// <summary>Takes the saved values out of every formula, types new inputs, lets LibreOffice recompute, and reads the workbooks back.</summary>
+    /// <summary>Takes the saved values out of every formula, types new inputs, lets LibreOffice recompute, and reads the workbooks
+    /// back.</summary>
     /// <param name="workbook">As the tool wrote it.</param>
     /// <param name="edits">For each workbook wanted: sheet, cell, and the text or number to type.</param>
-    public static IReadOnlyList<WorkbookReader> Recomputed(byte[] workbook, IReadOnlyList<IReadOnlyList<(string Sheet, string Cell, object? Value)>> edits)
+    public static IReadOnlyList<WorkbookReader> Recomputed(
+        byte[] workbook, IReadOnlyList<IReadOnlyList<(string Sheet, string Cell, object? Value)>> edits)
     {
         var folder = Directory.CreateTempSubdirectory("frameopt-test-").FullName;
         try

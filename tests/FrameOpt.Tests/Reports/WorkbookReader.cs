@@ -53,19 +53,22 @@ public sealed class WorkbookReader
     public IReadOnlyList<string> SchemaErrors()
     {
         using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
-        return [.. new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2016).Validate(document).Select(error => $"{error.Path?.XPath}: {error.Description}")];
+        return [.. new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2016).Validate(document)
+            .Select(error => $"{error.Path?.XPath}: {error.Description}")];
     }
 
     public IReadOnlyList<string> StyleNames()
     {
         using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
-        return [.. document.WorkbookPart!.WorkbookStylesPart!.Stylesheet.CellStyles!.Elements<CellStyle>().Select(style => style.Name!.Value!)];
+        return [.. document.WorkbookPart!.WorkbookStylesPart!.Stylesheet.CellStyles!.Elements<CellStyle>()
+            .Select(style => style.Name!.Value!)];
     }
 
     public IReadOnlyList<string> PrintTitles()
     {
         using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
-        return [.. document.WorkbookPart!.Workbook.Descendants<DefinedName>().Where(name => name.Name == "_xlnm.Print_Titles").Select(name => name.Text)];
+        return [.. document.WorkbookPart!.Workbook.Descendants<DefinedName>().Where(name => name.Name == "_xlnm.Print_Titles")
+            .Select(name => name.Text)];
     }
 
     /// <summary>Every formula, with the name of its sheet.</summary>
@@ -74,19 +77,25 @@ public sealed class WorkbookReader
         using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
         var book = document.WorkbookPart!;
         return [.. book.Workbook.Descendants<Sheet>().SelectMany(sheet =>
-            ((WorksheetPart)book.GetPartById(sheet.Id!)).Worksheet.Descendants<CellFormula>().Select(formula => (sheet.Name!.Value!, formula.Text)))];
+            ((WorksheetPart)book.GetPartById(sheet.Id!)).Worksheet.Descendants<CellFormula>()
+                .Select(formula => (sheet.Name!.Value!, formula.Text)))];
     }
 
     /// <summary>Names of cells that users type into.</summary>
     public IReadOnlyList<string> InputNames()
     {
         using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
-        return [.. document.WorkbookPart!.Workbook.Descendants<DefinedName>().Select(name => name.Name!.Value!).Where(name => !name.StartsWith("_xlnm", StringComparison.Ordinal))];
+        return [.. document.WorkbookPart!.Workbook.Descendants<DefinedName>().Select(name => name.Name!.Value!)
+            .Where(name => !name.StartsWith("_xlnm", StringComparison.Ordinal))];
     }
 
-    public IReadOnlyList<string> ChartTitles() => FromCharts(chart => string.Concat(chart.ChartSpace.Descendants<Charts.Title>().First().Descendants<Drawing.Text>().Select(text => text.Text)));
+    public IReadOnlyList<string> ChartTitles() =>
+        FromCharts(chart => string.Concat(chart.ChartSpace.Descendants<Charts.Title>().First().Descendants<Drawing.Text>()
+        .Select(text => text.Text)));
 
-    public IReadOnlyList<string> ChartReferences() => [.. FromCharts(chart => chart.ChartSpace.Descendants<Charts.Formula>().Select(formula => formula.Text).ToList()).SelectMany(references => references)];
+    public IReadOnlyList<string> ChartReferences() =>
+        [.. FromCharts(chart => chart.ChartSpace.Descendants<Charts.Formula>().Select(formula => formula.Text).ToList())
+        .SelectMany(references => references)];
 
     /// <summary>Paper size (9 is A4), orientation and footer of every sheet.</summary>
     public IReadOnlyList<(uint Paper, bool Landscape, string Footer)> PageSetups()
@@ -101,6 +110,8 @@ public sealed class WorkbookReader
     private IReadOnlyList<T> FromCharts<T>(Func<ChartPart, T> read)
     {
         using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
-        return [.. document.WorkbookPart!.WorksheetParts.Where(part => part.DrawingsPart is not null).SelectMany(part => part.DrawingsPart!.ChartParts).OrderBy(part => part.Uri.OriginalString, StringComparer.Ordinal).Select(read)];
+        return [.. document.WorkbookPart!.WorksheetParts.Where(part => part.DrawingsPart is not null)
+            .SelectMany(part => part.DrawingsPart!.ChartParts).OrderBy(part => part.Uri.OriginalString, StringComparer.Ordinal)
+            .Select(read)];
     }
 }

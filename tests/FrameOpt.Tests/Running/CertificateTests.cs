@@ -21,7 +21,8 @@ public class CertificateTests
         Assert.False(certificate.IsEstimate);
         Check.Close(1, certificate.Hypervolume.Ratio, relative: 1e-12, because: "the same points summed in another order");
         Assert.All(certificate.Regrets, regret => Assert.Equal(0, regret));
-        Assert.Equal(Finish(grid).Front.Select(design => design.Geometry).ToHashSet(), result.Front.Select(design => design.Geometry).ToHashSet());
+        Assert.Equal(Finish(grid).Front.Select(design => design.Geometry).ToHashSet(),
+            result.Front.Select(design => design.Geometry).ToHashSet());
     }
 
     [Fact]
@@ -36,7 +37,12 @@ public class CertificateTests
     [Fact]
     public void A_continuous_space_is_held_against_a_coarser_grid_and_called_an_estimate()
     {
-        var study = grid with { Factors = [.. grid.Factors.Select(factor => factor with { IsContinuous = true, LevelsSi = [factor.LevelsSi[0], factor.LevelsSi[^1]] })], Search = Search(3000) };
+        var study = grid with
+        {
+            Factors = [.. grid.Factors.Select(factor =>
+            factor with { IsContinuous = true, LevelsSi = [factor.LevelsSi[0], factor.LevelsSi[^1]] })],
+            Search = Search(3000)
+        };
         var certificate = Finish(study).Certificate!;
         Assert.True(certificate.IsEstimate);
         Assert.InRange(certificate.GridDesigns, CertificateRun.MaxPartialGrid / 2, CertificateRun.MaxPartialGrid);

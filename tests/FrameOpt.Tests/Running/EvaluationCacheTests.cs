@@ -13,7 +13,8 @@ public class EvaluationCacheTests
         Search = new SearchSetting.Evolutionary(SearchMethod.NsgaII, 20, 3, new StopRules(400)),
     };
 
-    private static readonly Study continuous = study with { Factors = [.. study.Factors.Select(factor => factor with { IsContinuous = true })] };
+    private static readonly Study continuous =
+        study with { Factors = [.. study.Factors.Select(factor => factor with { IsContinuous = true })] };
 
     [Fact]
     public void A_run_made_again_is_answered_from_memory_and_comes_out_alike()
@@ -78,6 +79,7 @@ public class EvaluationCacheTests
         return run;
     }
 
-    private static string Words(SearchRun run) => string.Join("\n", run.RankedFront().Select(design => $"{design.Number} {design.Geometry} {string.Join(' ', design.Objectives)}"))
+    private static string Words(SearchRun run) =>
+        string.Join("\n", run.RankedFront().Select(design => $"{design.Number} {design.Geometry} {string.Join(' ', design.Objectives)}"))
         + $"{run.StopReason} {run.Counts.Evaluated} {run.Counts.Feasible}";
 }

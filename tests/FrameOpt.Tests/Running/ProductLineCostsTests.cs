@@ -24,7 +24,8 @@ public class ProductLineCostsTests
             var costs = new double[candidates.Count];
             new ProductLineCosts(line, candidates).Fill(line.Configurations[customer.Configuration], customer.PilotMassKilograms, costs);
             var own = OwnStudy(study, line.Configurations[customer.Configuration], customer.PilotMassKilograms);
-            double[] expected = [.. Enumerable.Range(0, candidates.Count).Select(c => Value(own, line.CostResponse, candidates.Designs[c]))];
+            double[] expected = [.. Enumerable.Range(0, candidates.Count)
+                .Select(c => Value(own, line.CostResponse, candidates.Designs[c]))];
             if (line.CostResponse.Maximise)
             {
                 var best = expected.Where(double.IsFinite).Max();
@@ -50,7 +51,8 @@ public class ProductLineCostsTests
         var study = ProductLineStudy.Read("hole_pitch: 15 mm");
         var candidates = ProductLineCandidates.OfGrid(HolePattern.On(study, study.Line!.HolePitchMetres)!);
         Assert.Equal(3 * 5 * 7, candidates.Count);
-        Assert.All(candidates.Designs, design => Check.Close(0, Math.IEEERemainder(design.OffsetMetres, 0.015), absolute: 1e-12, because: "multiples of 15 mm in binary"));
+        Assert.All(candidates.Designs, design =>
+            Check.Close(0, Math.IEEERemainder(design.OffsetMetres, 0.015), absolute: 1e-12, because: "multiples of 15 mm in binary"));
     }
 
     [Fact]

@@ -11,7 +11,8 @@ namespace FrameOpt.Tests.Running;
 
 public class ProductLineRunTests
 {
-    private static readonly Lazy<ProductLineResult> shipped = new(() => ProductLineStudy.Solve(StudyReader.Read(Repository.Study("product-line")).Study!));
+    private static readonly Lazy<ProductLineResult> shipped = new(
+        () => ProductLineStudy.Solve(StudyReader.Read(Repository.Study("product-line")).Study!));
 
     [Theory]
     [InlineData("objective: mean")]
@@ -60,11 +61,15 @@ public class ProductLineRunTests
     [Fact]
     public void A_customer_entered_twice_is_one_of_twice_the_count()
     {
-        var twice = ProductLineStudy.Customers.Replace("    - { name: club,", "    - { name: school again, pilot_mass: 62 kg, engine: light, wing: small, count: 9 }\n    - { name: club,");
+        var twice = ProductLineStudy.Customers.Replace(
+            "    - { name: club,",
+            "    - { name: school again, pilot_mass: 62 kg, engine: light, wing: small, count: 9 }\n    - { name: club,");
         var once = ProductLineStudy.Customers.Replace("wing: small, count: 9", "wing: small, count: 18");
-        var (a, b) = (ProductLineStudy.Solve(ProductLineStudy.Read(customers: twice)), ProductLineStudy.Solve(ProductLineStudy.Read(customers: once)));
+        var (a, b) = (ProductLineStudy.Solve(ProductLineStudy.Read(customers: twice)),
+            ProductLineStudy.Solve(ProductLineStudy.Read(customers: once)));
         Assert.Equal(a.Solution.Value, b.Solution.Value);
-        Assert.Equal(a.Geometries.Select(geometry => (geometry.Candidate, geometry.Share)), b.Geometries.Select(geometry => (geometry.Candidate, geometry.Share)));
+        Assert.Equal(a.Geometries.Select(geometry => (geometry.Candidate, geometry.Share)),
+            b.Geometries.Select(geometry => (geometry.Candidate, geometry.Share)));
         Assert.Equal(6, a.Geometries.Sum(geometry => geometry.Customers));
     }
 
@@ -105,7 +110,8 @@ public class ProductLineRunTests
         var curve = shipped.Value.Curve;
         Assert.Equal([1, 2, 3, 4, 5, 6], curve.Select(point => point.Count));
         Assert.All(curve.Skip(1), point => Assert.True(point.Gain >= 0));
-        Check.Close(curve[0].Solution.Value - curve[^1].Solution.Value, curve.Sum(point => point.Gain ?? 0), relative: 1e-12, because: "a telescoping sum");
+        Check.Close(curve[0].Solution.Value - curve[^1].Solution.Value, curve.Sum(point => point.Gain ?? 0), relative: 1e-12,
+            because: "a telescoping sum");
         Assert.Equal(curve[3], shipped.Value.OneMore);
     }
 
@@ -113,8 +119,10 @@ public class ProductLineRunTests
     public void A_customer_nothing_serves_is_told_with_the_limit_that_rules_most_out()
     {
         Assert.Contains("No candidate is allowed for dealer north, big, dealer south, big", shipped.Value.UnservedMessages[0]);
-        Assert.Contains(shipped.Value.UnservedMessages, words => words.StartsWith("dealer north, big: the limit effort_worst at most 0.8 rules out ", StringComparison.Ordinal));
-        Assert.All(shipped.Value.Assignments.Where(served => served.BestDesign is null), served => Assert.Equal((-1, 0.0), (served.Geometry, served.Regret)));
+        Assert.Contains(shipped.Value.UnservedMessages, words => words.StartsWith(
+            "dealer north, big: the limit effort_worst at most 0.8 rules out ", StringComparison.Ordinal));
+        Assert.All(shipped.Value.Assignments.Where(served => served.BestDesign is null), served =>
+            Assert.Equal((-1, 0.0), (served.Geometry, served.Regret)));
         Assert.Equal(2, shipped.Value.Assignments.Count(served => served.BestDesign is null));
     }
 
@@ -122,7 +130,16 @@ public class ProductLineRunTests
     public void A_line_that_leaves_somebody_out_names_the_nearest_miss()
     {
         var study = ProductLineStudy.Read();
-        var alone = study with { Line = study.Line! with { Count = 1, UpTo = 1, Configurations = [.. study.Line.Configurations.Select((configuration, o) => configuration with { Study = configuration.Study with { Limits = [OnPitch(o)] } })] } };
+        var alone = study with
+        {
+            Line = study.Line! with
+            {
+                Count = 1,
+                UpTo = 1,
+                Configurations = [.. study.Line.Configurations.Select((configuration, o) =>
+            configuration with { Study = configuration.Study with { Limits = [OnPitch(o)] } })]
+            }
+        };
         var result = ProductLineStudy.Solve(alone);
         Assert.False(result.Solution.Feasible);
         Assert.Contains("No choice of one candidate serves every customer", result.UnservedMessages[0]);
@@ -139,7 +156,8 @@ public class ProductLineRunTests
         foreach (var (block, column) in byOutfit)
         {
             var configuration = line.Configurations.Single(any => any.Choices[0] == column.Name && $"wing {any.Choices[1]}" == block.Title);
-            Assert.Equal((result.Chart.LightestKilograms, result.Chart.HeaviestKilograms), (column.Spans[0].FromKilograms, column.Spans[^1].ToKilograms));
+            Assert.Equal((result.Chart.LightestKilograms, result.Chart.HeaviestKilograms),
+                (column.Spans[0].FromKilograms, column.Spans[^1].ToKilograms));
             foreach (var span in column.Spans)
             {
                 for (var kilograms = span.FromKilograms; kilograms <= span.ToKilograms; kilograms++)
@@ -158,9 +176,11 @@ public class ProductLineRunTests
     [Fact]
     public void An_option_that_makes_no_difference_makes_no_blocks()
     {
-        const string options = "  options:\n    engine:\n      light: { machine: { masses: { frame and engine: { mass: 20 kg } } } }\n      big: { machine: { masses: { frame and engine: { mass: 31 kg } } } }\n"
+        const string options =
+            "  options:\n    engine:\n      light: { machine: { masses: { frame and engine: { mass: 20 kg } } } }\n      big: { machine: { masses: { frame and engine: { mass: 31 kg } } } }\n"
             + "    sticker:\n      red: { strength: { limit_load_factor: 6, overhang: 100 mm } }\n      blue: { strength: { limit_load_factor: 5, overhang: 100 mm } }\n";
-        const string customers = "  customers:\n    - { pilot_mass: 70 kg, engine: light, sticker: red }\n    - { pilot_mass: 90 kg, engine: big, sticker: blue }\n";
+        const string customers =
+            "  customers:\n    - { pilot_mass: 70 kg, engine: light, sticker: red }\n    - { pilot_mass: 90 kg, engine: big, sticker: blue }\n";
         var block = Assert.Single(ProductLineStudy.Solve(ProductLineStudy.Read(customers: customers, options: options)).Chart.Blocks);
         Assert.Equal(("", 2), (block.Title, block.Columns.Count));
     }
@@ -168,16 +188,26 @@ public class ProductLineRunTests
     [Fact]
     public void Many_sampled_customers_are_chosen_for_by_representatives_within_the_bound()
     {
-        const string customers = "  customers: { sample: 6000, seed: 1, pilot_mass: { mean: 85 kg, sd: 14 kg, from: 55 kg, to: 125 kg }, engine: { light: 1, big: 1 }, wing: { small: 1, large: 1 } }\n";
+        const string customers =
+            "  customers: { sample: 6000, seed: 1, pilot_mass: { mean: 85 kg, sd: 14 kg, from: 55 kg, to: 125 kg }, engine: { light: 1, big: 1 }, wing: { small: 1, large: 1 } }\n";
         var study = ProductLineStudy.Read("up_to: 2; time: 5 min", customers);
-        study = study with { Line = study.Line! with { Customers = [.. study.Line.Customers.Select((customer, c) => customer with { PilotMassKilograms = customer.PilotMassKilograms + c * 1e-7 })] } };
+        study = study with
+        {
+            Line = study.Line! with
+            {
+                Customers = [
+            .. study.Line.Customers.Select((customer, c) => customer with { PilotMassKilograms = customer.PilotMassKilograms
+            + c * 1e-7 })]
+            }
+        };
         var result = ProductLineStudy.Solve(study);
         Assert.Equal(6000, result.Assignments.Count);
         Assert.NotNull(result.Aggregated);
         Assert.InRange(result.Solution.Value, result.Solution.Bound, double.MaxValue);
         Assert.True(Math.Abs(result.Aggregated.RepresentativesValue - result.Solution.Value) <= result.Aggregated.ErrorBound);
         Check.Close(
-            result.Assignments.Sum(served => served.Row.Share * served.Cost) / 6000, result.Solution.Value, relative: 1e-12, because: "a mean summed in another order");
+            result.Assignments.Sum(served => served.Row.Share * served.Cost) / 6000, result.Solution.Value, relative: 1e-12,
+                because: "a mean summed in another order");
     }
 
     private static StudyLimit OnPitch(int configuration) => new(

@@ -44,7 +44,8 @@ internal static class ProductLineStudy
     public static string Text(string keys = "", string customers = Customers, string options = Options) =>
         $"{Grid.TrimEnd()}\nline:\n  variants: 2\n{(keys.Contains("candidates") ? "" : "  candidates: grid\n")}{string.Concat(keys.Split(';', StringSplitOptions.RemoveEmptyEntries).Select(key => $"  {key.Trim()}\n"))}{options}{customers}";
 
-    public static Study Read(string keys = "", string customers = Customers, string options = Options) => FileStudy.Right(Text(keys, customers, options));
+    public static Study Read(string keys = "", string customers = Customers, string options = Options) =>
+        FileStudy.Right(Text(keys, customers, options));
 
     /// <summary>Works the line out.</summary>
     public static ProductLineResult Solve(Study study, int threads = 2, CancellationToken cancel = default)

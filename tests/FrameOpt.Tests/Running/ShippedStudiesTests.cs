@@ -21,7 +21,8 @@ public class ShippedStudiesTests
         Assert.True(run.RootElement.GetProperty("complete").GetBoolean());
         Assert.Equal(
             counts.GetProperty("evaluated").GetInt64(),
-            counts.GetProperty("failed").GetInt64() + counts.GetProperty("outside_limits").GetInt64() + counts.GetProperty("feasible").GetInt64());
+            counts.GetProperty("failed").GetInt64() + counts.GetProperty("outside_limits").GetInt64()
+                + counts.GetProperty("feasible").GetInt64());
         var rows = File.ReadAllLines(Path.Combine(folder["a"], "designs.csv")).Length - 1;
         Assert.Equal(run.RootElement.GetProperty("front").GetProperty("rows").GetArrayLength(), rows);
         Assert.True(rows > 1);

@@ -14,7 +14,8 @@ namespace FrameOpt.Tests.Running;
 public class StudyPlanTests
 {
     private const string Offset = "{ from: 0 mm, to: 60 mm, step: 1 mm }";
-    private static readonly Lazy<(Study Study, PlanResult Answer)> composite = new(() => Answer("kind: central composite, axial: spherical"));
+    private static readonly Lazy<(Study Study, PlanResult Answer)> composite = new(
+        () => Answer("kind: central composite, axial: spherical"));
 
     [Theory]
     // Runs and terms for 4 factors: docs/plans.md; terms 1 + 4 linear, 6 pairs, 4 squares.
@@ -55,7 +56,8 @@ public class StudyPlanTests
     {
         var (study, answer) = composite.Value;
         var model = StudyProblem.Model(study);
-        Assert.All(answer.Surfaces, surface => Assert.Equal(answer.Plan.Designs.Select(design => model.Evaluate(design)[surface.Response]), surface.Values));
+        Assert.All(answer.Surfaces, surface => Assert.Equal(answer.Plan.Designs.Select(design => model.Evaluate(design)[surface.Response]),
+            surface.Values));
     }
 
     [Fact]
@@ -88,9 +90,11 @@ public class StudyPlanTests
             }
 
             var check = surface.Check!;
-            Check.Close(check.LargestError, Error(check.WorstCoded), relative: 1e-6, absolute: 1e-9, because: "the same design by another route");
+            Check.Close(check.LargestError, Error(check.WorstCoded), relative: 1e-6, absolute: 1e-9,
+                because: "the same design by another route");
             foreach (var corner in Enumerable.Range(0, 16))
-                Assert.True(Error([.. Enumerable.Range(0, 4).Select(f => (corner >> f & 1) == 0 ? -1.0 : 1.0)]) <= check.LargestError * (1 + 1e-9));
+                Assert.True(Error([.. Enumerable.Range(0, 4).Select(f => (corner >> f & 1) == 0 ? -1.0 : 1.0)]) <= check.LargestError * (
+                    1 + 1e-9));
         }
     }
 
@@ -129,27 +133,35 @@ public class StudyPlanTests
         var study = File.Right(SevenFactors("kind: fractional factorial, most_runs: 8"));
         var plan = StudyPlan.Of(study);
         Assert.Equal(8, plan.Plan.Runs.Count);
-        Assert.Equal(["hang_point_spacing", "lateral_offset", "suspension_height", "thrust_line_angle", "thrust_line_tilt", "hub_forward", "hub_up"], plan.Factors.Select(factor => factor.Name));
+        Assert.Equal(["hang_point_spacing", "lateral_offset", "suspension_height", "thrust_line_angle", "thrust_line_tilt", "hub_forward",
+            "hub_up"], plan.Factors.Select(factor => factor.Name));
         Assert.Equal(3, plan.Fraction!.Resolution);
-        Assert.Equal([0, 0, 7, 7, 0, 0, 1], plan.Fraction.WordLengthPattern); // Box and Hunter 1961 (from memory): the 2^(7-4) of resolution III
-        Assert.Contains(PlanSections.AliasStructure(plan).Lines, line => line.EndsWith("resolution 3; words of length 3, 4, ...: 7, 7, 0, 0, 1.", StringComparison.Ordinal));
+        // Box and Hunter 1961 (from memory): the 2^(7-4) of resolution III
+        Assert.Equal([0, 0, 7, 7, 0, 0, 1], plan.Fraction.WordLengthPattern);
+        Assert.Contains(PlanSections.AliasStructure(plan).Lines, line =>
+            line.EndsWith("resolution 3; words of length 3, 4, ...: 7, 7, 0, 0, 1.", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_alias_table_of_two_to_the_seven_less_four_is_the_published_one()
     {
-        // Generators D=AB, E=AC, F=BC, G=ABC: words ABD ACE AFG BCF BEG CDG DEF, Box and Hunter 1961 (from memory); pairs follow from the words.
+        // Generators D=AB, E=AC, F=BC, G=ABC: words ABD ACE AFG BCF BEG CDG DEF, Box and Hunter 1961 (from memory); pairs follow from the
+        // words.
         var plan = StudyPlan.Of(File.Right(SevenFactors("kind: fractional factorial, generators: [D=AB, E=AC, F=BC, G=ABC]")));
         var words = plan.Fraction!.DefiningRelation.Select(word => word.ToString());
         Assert.Equal("ABD ACE AFG BCF BEG CDG DEF ABCG ABEF ACDF ADEG BCDE BDFG CEFG ABCDEFG".Split(' '), words);
         Assert.Equal(
-            ["A = BD = CE = FG", "B = AD = CF = EG", "C = AE = BF = DG", "D = AB = CG = EF", "E = AC = BG = DF", "F = AG = BC = DE", "G = AF = BE = CD"],
+            ["A = BD = CE = FG", "B = AD = CF = EG", "C = AE = BF = DG", "D = AB = CG = EF", "E = AC = BG = DF", "F = AG = BC = DE",
+                "G = AF = BE = CD"],
             plan.Fraction.Aliases().Select(group => string.Join(" = ", group.Effects.Where(effect => effect.Length <= 2))));
-        Assert.Contains(PlanSections.AliasStructure(plan).Table!.Rows, row => row[0].StartsWith("A = BD = CE = FG = ", StringComparison.Ordinal));
+        Assert.Contains(PlanSections.AliasStructure(plan).Table!.Rows, row =>
+            row[0].StartsWith("A = BD = CE = FG = ", StringComparison.Ordinal));
     }
 
     private static string SevenFactors(string plan) =>
-        ShortGrid(File.Text).Replace("\nbaseline: ", "\n# ").Replace("\nobjectives:", "  hub_forward: { values: [-450 mm, -400 mm] }\n  hub_up: { values: [100 mm, 140 mm] }\n  thrust_line_tilt: { values: [3 deg, 7 deg] }\n\nobjectives:")
+        ShortGrid(File.Text).Replace("\nbaseline: ", "\n# ").Replace(
+            "\nobjectives:",
+                "  hub_forward: { values: [-450 mm, -400 mm] }\n  hub_up: { values: [100 mm, 140 mm] }\n  thrust_line_tilt: { values: [3 deg, 7 deg] }\n\nobjectives:")
         + $"plan: {{ {plan} }}\n";
 
     /// <summary>Two levels of each of the four factors: the grid stays small.</summary>
@@ -165,7 +177,8 @@ public class StudyPlanTests
         return (study, PlanResult.Of(study, StudyProblem.Model(study), Environment.ProcessorCount));
     }
 
-    private static void Compare(PlanResult first, PlanResult other, Action<(double Coefficient, double? Share), (double Coefficient, double? Share)> compare)
+    private static void Compare(PlanResult first, PlanResult other, Action<(double Coefficient, double? Share),
+        (double Coefficient, double? Share)> compare)
     {
         for (var r = 0; r < first.Surfaces.Count; r++)
         {
@@ -181,6 +194,7 @@ public class StudyPlanTests
     {
         var names = answer.Plan.Factors.Select(factor => factor.Name).ToList();
         return PlanSections.Terms(answer.Surfaces[response].Fit!).ToDictionary(
-            row => string.Join(" × ", row.Term.NamedWith(names).Split(" × ").Order(StringComparer.Ordinal)), row => (row.Coefficient, row.Share));
+            row => string.Join(" × ", row.Term.NamedWith(names).Split(" × ").Order(StringComparer.Ordinal)), row =>
+                (row.Coefficient, row.Share));
     }
 }

@@ -34,7 +34,8 @@ public class StudyRunnerTests
     [InlineData(5)]
     public void The_answer_does_not_depend_on_the_number_of_threads(int threads)
     {
-        var study = WorkedStudy.Over(WorkedStudy.Steps(400, 5, 12), WorkedStudy.Steps(0, 1, 61), WorkedStudy.Steps(100, 20, 11), WorkedStudy.Steps(-4, 1, 9));
+        var study = WorkedStudy.Over(WorkedStudy.Steps(400, 5, 12), WorkedStudy.Steps(0, 1, 61), WorkedStudy.Steps(100, 20, 11),
+            WorkedStudy.Steps(-4, 1, 9));
         StudyResult one = Finish(study), many = Finish(study, threads);
         Assert.Equal(one.Front.Select(Plain), many.Front.Select(Plain));
         Assert.Equal(one.Counts.Feasible, many.Counts.Feasible);
@@ -60,7 +61,8 @@ public class StudyRunnerTests
         Assert.Empty(result.Front);
         Assert.Null(result.Chosen);
         var best = AllDesigns(small).Max(d => StudyProblem.Model(small).Evaluate(d.Geometry)[MissionQuantity.TwistMarginWorst]);
-        Check.Close(best, result.NearestMiss!.Evaluation[MissionQuantity.TwistMarginWorst], relative: 1e-12, because: "the same design by another route");
+        Check.Close(best, result.NearestMiss!.Evaluation[MissionQuantity.TwistMarginWorst], relative: 1e-12,
+            because: "the same design by another route");
         Assert.StartsWith("twist_margin_worst at least 1000; this design has ", Assert.Single(result.NearestMiss.BrokenLimits));
     }
 

@@ -14,7 +14,8 @@ public static class WorkedStudy
 
     /// <summary>Objectives residual_rms, weight_shift_authority[cruise], pitch_swing; no limits unless given.</summary>
     public static Study Over(
-        double[] spacings, double[] offsets, double[] heights, double[] angles, IReadOnlyList<StudyObjective>? objectives = null, params StudyLimit[] limits)
+        double[] spacings, double[] offsets, double[] heights, double[] angles, IReadOnlyList<StudyObjective>? objectives = null,
+            params StudyLimit[] limits)
     {
         objectives ??=
         [

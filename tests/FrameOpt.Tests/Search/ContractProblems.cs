@@ -9,7 +9,8 @@ internal static class ContractProblems
 {
     private static readonly Factor[] mixedFactors =
     [
-        new Factor.Continuous("length", -0.5, 2), new Factor.Discrete("holes", [1, 2, 3, 5, 8, 13, 21]), new Factor.Categorical("tube", [30, 10, 20]), new Factor.Discrete("fixed", [4]),
+        new Factor.Continuous("length", -0.5, 2), new Factor.Discrete("holes", [1, 2, 3, 5, 8, 13, 21]),
+            new Factor.Categorical("tube", [30, 10, 20]), new Factor.Discrete("fixed", [4]),
     ];
 
     private static readonly Factor[] smallFactors =
@@ -21,7 +22,8 @@ internal static class ContractProblems
     {
         ["continuous"] = KnownProblems.Zdt1(5),
         ["four objectives"] = KnownProblems.Dtlz2(4, 6),
-        ["mixed"] = TestProblem.Of(mixedFactors, 3, [new Constraint("sum", double.NegativeInfinity, 30)], Spread, x => x[0] > 1.5 ? (ushort)3 : (ushort)0),
+        ["mixed"] = TestProblem.Of(mixedFactors, 3, [new Constraint("sum", double.NegativeInfinity, 30)], Spread, x =>
+            x[0] > 1.5 ? (ushort)3 : (ushort)0),
         ["small grid"] = TestProblem.Of(smallFactors, 2, [new Constraint("sum", 8, 14)], Spread),
         ["one continuous factor"] = TestProblem.Of(TestProblem.Continuous(1, 0, 1), 2, [], Spread),
         ["one stepped factor"] = TestProblem.Of([new Factor.Discrete("a", [1, 2, 3, 4, 5, 6, 7, 8, 9])], 2, [], Spread),

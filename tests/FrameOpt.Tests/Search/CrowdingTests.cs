@@ -7,7 +7,8 @@ public sealed class CrowdingTests
 {
     private const string Rounding = "a few sums of exact quotients";
 
-    /// <summary>Worked by hand from the definition of Deb et al. 2002; R package emoa gives 8, 10, 10, because it does not divide by the range of 9.</summary>
+    /// <summary>Worked by hand from the definition of Deb et al. 2002; R package emoa gives 8, 10, 10, because it does not divide by the
+    /// range of 9.</summary>
     [Fact]
     public void Distances_are_divided_by_the_range_and_the_ends_are_infinite()
     {
@@ -59,7 +60,8 @@ public sealed class CrowdingTests
 
     [Fact]
     public void Infinite_values_leave_no_distance_undefined() =>
-        Gen.Int[0, 3].Select(k => new[] { double.NegativeInfinity, 0, 1, double.PositiveInfinity }[k]).Array[2].Array[1, 12].Sample(points =>
+        Gen.Int[0, 3].Select(k => new[] { double.NegativeInfinity, 0, 1, double.PositiveInfinity }[k]).Array[2].Array[1, 12].Sample(
+            points =>
             Assert.All(Crowding.Distances([.. points.SelectMany(p => p)], 2), distance => Assert.True(distance >= 0)));
 
     [Fact]

@@ -4,7 +4,8 @@ using FrameOpt.Search.Fronts;
 namespace FrameOpt.Tests.Search;
 
 /// <summary>What a search evaluated, up to a number of designs.</summary>
-internal sealed record EvaluatedRun(Problem Problem, List<double[]> Designs, List<double[]> Objectives, List<byte> Feasible, FrontPoints Front)
+internal sealed record EvaluatedRun(Problem Problem, List<double[]> Designs, List<double[]> Objectives, List<byte> Feasible,
+    FrontPoints Front)
 {
     public static EvaluatedRun Of(ISearch search, Problem problem, int most, int threads = 1)
     {

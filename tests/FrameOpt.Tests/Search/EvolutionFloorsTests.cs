@@ -5,8 +5,10 @@ using FrameOpt.Search.Fronts;
 namespace FrameOpt.Tests.Search;
 
 /// <summary>
-/// How near the evolutionary searches come to known fronts: median and worst of eleven seeds, of the front of everything evaluated. Largest volumes
-/// are worked from the closed forms of the fronts; floors are the means of a public library (pagmo2 2.18, NSGA-II, same problem, population and number of evaluations)
+/// How near the evolutionary searches come to known fronts: median and worst of eleven seeds, of the front of everything evaluated. Largest
+/// volumes
+/// are worked from the closed forms of the fronts; floors are the means of a public library (pagmo2 2.18, NSGA-II, same problem, population
+/// and number of evaluations)
 /// where we have them, else shares of the largest volume.
 /// </summary>
 public sealed class EvolutionFloorsTests
@@ -68,7 +70,8 @@ public sealed class EvolutionFloorsTests
         foreach (var seed in Enumerable.Range(1, Seeds))
         {
             var front = EvaluatedRun.Of(Nsga2((ulong)seed), problem, 10_000).FrontValues().ToArray();
-            var farthest = targets.Max(target => front.Min(point => Math.Max(Math.Abs(point[0] - target[0]) / ranges[0], Math.Abs(point[1] - target[1]) / ranges[1])));
+            var farthest = targets.Max(target => front.Min(point => Math.Max(
+                Math.Abs(point[0] - target[0]) / ranges[0], Math.Abs(point[1] - target[1]) / ranges[1])));
             Assert.True(farthest < 0.03, $"seed {seed} leaves a gap of {farthest:P1} of the range");
         }
     }
@@ -91,9 +94,11 @@ public sealed class EvolutionFloorsTests
 
     private static IEnumerable<double> Steps(double from, double to) => Enumerable.Range(0, 21).Select(i => from + (to - from) * i / 20);
 
-    private static void Floors(Func<ulong, ISearch> search, Problem problem, int evaluations, double[] reference, double median, double worst)
+    private static void Floors(Func<ulong, ISearch> search, Problem problem, int evaluations, double[] reference, double median,
+        double worst)
     {
-        double[] volumes = [.. Enumerable.Range(1, Seeds).Select(seed => EvaluatedRun.Of(search((ulong)seed), problem, evaluations).Volume(reference)).Order()];
+        double[] volumes = [.. Enumerable.Range(1, Seeds).Select(seed =>
+            EvaluatedRun.Of(search((ulong)seed), problem, evaluations).Volume(reference)).Order()];
         var all = string.Join(", ", volumes.Select(volume => volume.ToString("F5")));
         Assert.True(volumes[Seeds / 2] >= median, $"median below {median}: {all}");
         Assert.True(volumes[0] >= worst, $"worst below {worst}: {all}");

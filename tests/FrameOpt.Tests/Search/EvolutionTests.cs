@@ -28,7 +28,8 @@ public sealed class EvolutionTests
 
     [Fact]
     public void A_design_to_begin_with_of_another_number_of_values_is_refused() =>
-        Assert.Throws<ArgumentException>(() => new Nsga2Search(new EvolutionSettings(10, 1) { Start = [[1, 2]] }).Run(KnownProblems.Zdt1(5), 1).First());
+        Assert.Throws<ArgumentException>(() => new Nsga2Search(new EvolutionSettings(10, 1) { Start = [[1, 2]] }).Run(
+            KnownProblems.Zdt1(5), 1).First());
 
     [Fact]
     public void Settings_out_of_range_are_refused()
@@ -44,7 +45,8 @@ public sealed class EvolutionTests
     {
         var problem = KnownProblems.Zdt1(10);
         var first = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(50, 1)), problem, 3000);
-        var warm = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(50, 2) { Start = [.. first.FrontDesigns()] }), problem, first.Front.Ids.Length);
+        var warm = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(50, 2) { Start = [.. first.FrontDesigns()] }), problem,
+            first.Front.Ids.Length);
         Check.Close(first.Volume(1.1, 1.1), warm.Volume(1.1, 1.1), relative: 1e-12, because: "the same points, rounding only");
     }
 
@@ -52,19 +54,23 @@ public sealed class EvolutionTests
     [Fact]
     public void A_grid_is_searched_better_than_by_chance()
     {
-        Factor[] factors = [.. Enumerable.Range(0, 4).Select(f => new Factor.Discrete($"f{f}", [.. Enumerable.Range(0, 8).Select(i => i / 7.0)]))];
+        Factor[] factors = [.. Enumerable.Range(0, 4).Select(f => new Factor.Discrete(
+            $"f{f}", [.. Enumerable.Range(0, 8).Select(i => i / 7.0)]))];
         var problem = TestProblem.Of(factors, 2, [], (x, f, _) =>
         {
             var others = x[1] * x[1] + (x[2] - 0.4) * (x[2] - 0.4) + (1 - x[3]) * (1 - x[3]);
             (f[0], f[1]) = (x[0] + others, 1 - Math.Sqrt(x[0]) + others);
         });
-        var all = EvaluatedRun.Of(new ExhaustiveSearch(), problem, int.MaxValue).FrontValues().Select(point => (point[0], point[1])).ToHashSet();
-        var some = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(20, 1)), problem, 600).FrontValues().Select(point => (point[0], point[1])).ToHashSet();
+        var all = EvaluatedRun.Of(new ExhaustiveSearch(), problem, int.MaxValue).FrontValues()
+            .Select(point => (point[0], point[1])).ToHashSet();
+        var some = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(20, 1)), problem, 600).FrontValues()
+            .Select(point => (point[0], point[1])).ToHashSet();
         Assert.Subset(all, some.Intersect(all).ToHashSet());
         Assert.True(some.Count(all.Contains) >= all.Count - 1, $"{some.Count(all.Contains)} of {all.Count}");
     }
 
-    /// <summary>Das and Dennis 1998: (steps + objectives - 1 choose objectives - 1) directions; 91 of 12 steps for 3 objectives as in Deb and Jain 2014, table I.</summary>
+    /// <summary>Das and Dennis 1998: (steps + objectives - 1 choose objectives - 1) directions; 91 of 12 steps for 3 objectives as in Deb
+    /// and Jain 2014, table I.</summary>
     [Fact]
     public void The_directions_of_a_hundred_designs_and_three_objectives_are_91()
     {

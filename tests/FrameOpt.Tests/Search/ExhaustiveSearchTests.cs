@@ -20,7 +20,8 @@ public class ExhaustiveSearchTests
                 for (var i = 0; i < length; i++)
                 {
                     for (var f = 0; f < levels.Length; f++)
-                        batch.Objectives[f][r * length + i] = f == rowFactor ? batch.Designs.RowValues(r, batch.Problem)[i] : batch.Designs.Row(r, levels.Length)[f];
+                        batch.Objectives[f][r * length + i] = f == rowFactor ? batch.Designs.RowValues(r, batch.Problem)[i]
+                            : batch.Designs.Row(r, levels.Length)[f];
                     foreach (var column in batch.ConstraintValues)
                         column[r * length + i] = batch.Objectives[0][r * length + i];
                     batch.Failures[r * length + i] = batch.Objectives[^1][r * length + i] == 1 ? (ushort)7 : (ushort)0;

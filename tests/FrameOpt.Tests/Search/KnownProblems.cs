@@ -6,8 +6,10 @@ namespace FrameOpt.Tests.Search;
 
 /// <summary>Problems whose fronts are known.</summary>
 /// <remarks>
-/// Sources (from memory): Zitzler, Deb and Thiele 2000, Comparison of multiobjective evolutionary algorithms: empirical results, Evol. Comput. 8:173-195 (ZDT); Deb, Thiele, Laumanns and
-/// Zitzler 2002, Scalable multi-objective optimization test problems, CEC 2002 (DTLZ); Binh and Korn 1997 (BNH); Srinivas and Deb 1994 (SRN); Tanaka et al. 1995 (TNK); Kursawe 1991.
+/// Sources (from memory): Zitzler, Deb and Thiele 2000, Comparison of multiobjective evolutionary algorithms: empirical results, Evol.
+/// Comput. 8:173-195 (ZDT); Deb, Thiele, Laumanns and
+/// Zitzler 2002, Scalable multi-objective optimization test problems, CEC 2002 (DTLZ); Binh and Korn 1997 (BNH); Srinivas and Deb 1994
+/// (SRN); Tanaka et al. 1995 (TNK); Kursawe 1991.
 /// </remarks>
 internal static class KnownProblems
 {
@@ -34,7 +36,8 @@ internal static class KnownProblems
         f[1] = g * (1 - f[0] / g * (f[0] / g));
     });
 
-    public static Problem Dtlz1(int objectives, int factors) => TestProblem.Of(TestProblem.Continuous(factors, 0, 1), objectives, [], (x, f, _) =>
+    public static Problem Dtlz1(int objectives, int factors) =>
+        TestProblem.Of(TestProblem.Continuous(factors, 0, 1), objectives, [], (x, f, _) =>
     {
         var g = Rugged(x[(f.Length - 1)..]);
         for (var j = 0; j < f.Length; j++)
@@ -101,14 +104,16 @@ internal static class KnownProblems
             f[1] += Pow(Abs(value), 0.8) + 5 * Sin(value * value * value);
     });
 
-    private static Problem Zdt(int factors, Func<double, double, double> shape) => TestProblem.Of(TestProblem.Continuous(factors, 0, 1), 2, [], (x, f, _) =>
+    private static Problem Zdt(int factors, Func<double, double, double> shape) =>
+        TestProblem.Of(TestProblem.Continuous(factors, 0, 1), 2, [], (x, f, _) =>
     {
         var g = 1 + 9 * Sum(x[1..]) / (x.Length - 1);
         f[0] = x[0];
         f[1] = g * shape(x[0] / g, x[0]);
     });
 
-    private static Problem Sphere(int objectives, int factors, Func<double[], double> depth) => TestProblem.Of(TestProblem.Continuous(factors, 0, 1), objectives, [], (x, f, _) =>
+    private static Problem Sphere(int objectives, int factors, Func<double[], double> depth) =>
+        TestProblem.Of(TestProblem.Continuous(factors, 0, 1), objectives, [], (x, f, _) =>
     {
         var radius = 1 + depth(x[(f.Length - 1)..].ToArray());
         for (var j = 0; j < f.Length; j++)

@@ -30,7 +30,8 @@ public sealed class KnownProblemsTests
         Same([5.6360845943505, 1.8312748943393273, 0.9386067902413824], TestProblem.Objectives(KnownProblems.Dtlz3(3, 5), rising));
     }
 
-    /// <summary>Ends of the fronts worked from the definitions: BNH at (0, 0) and (5, 3), SRN at (1.1, 3.7) and (-2.5, 2.5), Kursawe at 0.</summary>
+    /// <summary>Ends of the fronts worked from the definitions: BNH at (0, 0) and (5, 3), SRN at (1.1, 3.7) and (-2.5, 2.5), Kursawe at
+    /// 0.</summary>
     [Fact]
     public void Ends_of_fronts_have_their_values()
     {
@@ -40,7 +41,8 @@ public sealed class KnownProblemsTests
         Same([24.5, -24.75], TestProblem.Objectives(KnownProblems.Srn(), -2.5, 2.5));
         Same([0.25, 0.5], TestProblem.Objectives(KnownProblems.Tnk(), 0.25, 0.5));
         Same([-20, 0], TestProblem.Objectives(KnownProblems.Kursawe(), 0, 0, 0));
-        Same([-14.435463548845, -11.627286837139], TestProblem.Objectives(KnownProblems.Kursawe(), -1.152740847597, -1.152740847597, -1.152740847597));
+        Same([-14.435463548845, -11.627286837139],
+            TestProblem.Objectives(KnownProblems.Kursawe(), -1.152740847597, -1.152740847597, -1.152740847597));
     }
 
     private static void Same(double[] expected, double[] actual)

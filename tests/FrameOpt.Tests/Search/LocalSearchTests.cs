@@ -7,7 +7,8 @@ namespace FrameOpt.Tests.Search;
 
 public sealed class LocalSearchTests
 {
-    /// <summary>What a short search leaves is improved by a polish of its front; nothing is lost, because the front is of everything evaluated.</summary>
+    /// <summary>What a short search leaves is improved by a polish of its front; nothing is lost, because the front is of everything
+    /// evaluated.</summary>
     [Theory]
     [InlineData("zdt1")]
     [InlineData("dtlz2")]
@@ -18,16 +19,19 @@ public sealed class LocalSearchTests
         var largest = name == "zdt1" ? 0.8766667 : 1.331 - Math.PI / 6;
         var before = EvaluatedRun.Of(new Nsga2Search(new EvolutionSettings(20, 1)), problem, 800);
         var localSearch = EvaluatedRun.Of(new LocalSearch(new LocalSearchSettings([.. before.FrontDesigns()])), problem, int.MaxValue);
-        Assert.All(localSearch.FrontValues(), point => Assert.DoesNotContain(before.FrontValues(), other => SimpleFronts.Dominates(other, point)));
+        Assert.All(localSearch.FrontValues(), point =>
+            Assert.DoesNotContain(before.FrontValues(), other => SimpleFronts.Dominates(other, point)));
         var missingBefore = largest - before.Volume(reference);
         var missingAfter = largest - localSearch.Volume(reference);
-        Assert.True(missingAfter < 0.5 * missingBefore, $"{missingBefore} before, {missingAfter} after, with {localSearch.Designs.Count} designs");
+        Assert.True(missingAfter < 0.5 * missingBefore,
+            $"{missingBefore} before, {missingAfter} after, with {localSearch.Designs.Count} designs");
     }
 
     [Fact]
     public void The_given_designs_come_first()
     {
-        var run = EvaluatedRun.Of(new LocalSearch(new LocalSearchSettings([[0.5, 0.5, 0.5], [0.5, 0.5, 0.5], [0.25, 2, -1]])), KnownProblems.Zdt1(3), 2);
+        var run = EvaluatedRun.Of(new LocalSearch(new LocalSearchSettings([[0.5, 0.5, 0.5], [0.5, 0.5, 0.5], [0.25, 2, -1]])),
+            KnownProblems.Zdt1(3), 2);
         Assert.Equal([0.5, 0.5, 0.5], run.Designs[0]);
         Assert.Equal([0.25, 1, 0], run.Designs[1]);
     }

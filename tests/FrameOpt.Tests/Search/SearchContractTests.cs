@@ -50,7 +50,8 @@ public sealed class SearchContractTests
             Assert.Equal(batch.Designs.Count, batch.Counts.Evaluated);
             for (var i = 0; i < batch.Designs.Count; i++)
             {
-                var isFeasible = batch.Failures[i] == 0 && problem.Constraints.Select((bound, b) => bound.IsSatisfiedBy(batch.ConstraintValues[b][i])).All(kept => kept);
+                var isFeasible = batch.Failures[i] == 0
+                    && problem.Constraints.Select((bound, b) => bound.IsSatisfiedBy(batch.ConstraintValues[b][i])).All(kept => kept);
                 Assert.Equal(isFeasible ? 1 : 0, batch.Feasible[i]);
             }
 

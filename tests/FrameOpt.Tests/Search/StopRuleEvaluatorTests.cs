@@ -36,7 +36,8 @@ public class StopRuleEvaluatorTests
     {
         var front = Front((0, 1), (1, 0));
         var still = new StopRuleEvaluator(new StopRules(1000) { Stall = new StallRule(50, 0.01) }, () => front);
-        Assert.Equal([null, null, null, null, null, "stalled"], Enumerable.Range(0, 6).Select(_ => still.ReasonAfter(Batch((1, 1), 10), TimeSpan.Zero)?[..7]));
+        Assert.Equal([null, null, null, null, null, "stalled"], Enumerable.Range(0, 6)
+            .Select(_ => still.ReasonAfter(Batch((1, 1), 10), TimeSpan.Zero)?[..7]));
 
         var at = 1.0;
         var growing = new StopRuleEvaluator(new StopRules(1000) { Stall = new StallRule(50, 0.01) }, () => Front((0, at *= 0.9), (at, 0)));
@@ -48,7 +49,8 @@ public class StopRuleEvaluatorTests
 
     private static EvaluatedBatch Batch((double First, double Second) values, int count)
     {
-        var problem = new Problem([new Factor.Continuous("x", 0, 1)], 0, [new Objective("a", false), new Objective("b", false)], [], _ => { });
+        var problem = new Problem([new Factor.Continuous("x", 0, 1)], 0, [new Objective("a", false), new Objective("b", false)], [], _ =>
+            { });
         var batch = new EvaluatedBatch(problem, DesignBatch.Single(0, count, new double[count]));
         Array.Fill(batch.Objectives[0], values.First);
         Array.Fill(batch.Objectives[1], values.Second);

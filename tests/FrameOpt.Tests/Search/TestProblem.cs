@@ -11,7 +11,8 @@ internal static class TestProblem
     public delegate void Answer(ReadOnlySpan<double> x, Span<double> f, Span<double> g);
 
     /// <summary>A problem all of whose objectives are to be minimised.</summary>
-    public static Problem Of(Factor[] factors, int objectives, Constraint[] bounds, Answer answer, Func<double[], ushort>? failure = null) => new(
+    public static Problem Of(Factor[] factors, int objectives, Constraint[] bounds, Answer answer,
+        Func<double[], ushort>? failure = null) => new(
         factors,
         0,
         [.. Enumerable.Range(0, objectives).Select(j => new Objective($"f{j + 1}", Maximise: false))],

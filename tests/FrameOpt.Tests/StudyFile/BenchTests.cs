@@ -23,8 +23,10 @@ public class BenchTests
     public void Power_at_that_speed_says_the_same_as_torque()
     {
         // 60 N·m at 2450 rpm: 60 x 2 pi x 40.8333 = 15393.8 W.
-        var (torque, power) = (WorkedStudyText.Right(Bench(Run)), WorkedStudyText.Right(Bench(Run.Replace("torque: 60 N·m", "power: 15.3938 kW"))));
-        Check.Close(torque.Machine.Propeller.Curve.PowerCoefficient(0), power.Machine.Propeller.Curve.PowerCoefficient(0), relative: 1e-5, because: "the power is given to six digits");
+        var (torque, power) = (WorkedStudyText.Right(Bench(Run)), WorkedStudyText.Right(
+            Bench(Run.Replace("torque: 60 N·m", "power: 15.3938 kW"))));
+        Check.Close(torque.Machine.Propeller.Curve.PowerCoefficient(0), power.Machine.Propeller.Curve.PowerCoefficient(0), relative: 1e-5,
+            because: "the power is given to six digits");
     }
 
     [Fact]
@@ -40,7 +42,8 @@ public class BenchTests
 
     [Fact]
     public void Density_left_out_is_the_standard_one_and_listed() =>
-        Assert.Single(WorkedStudyText.Right(Bench(Run.Replace(", density: 1.2 kg/m³", ""))).Assumptions, a => a.What == "air density of the bench run" && a.Value == "1.225 kg/m³");
+        Assert.Single(WorkedStudyText.Right(Bench(Run.Replace(", density: 1.2 kg/m³", ""))).Assumptions, a =>
+            a.What == "air density of the bench run" && a.Value == "1.225 kg/m³");
 
     [Theory]
     [InlineData("torque: 60 N·m", "torque: 60 N·m, power: 15 kW", "Remove one of the two.")]
@@ -60,7 +63,8 @@ public class BenchTests
     [Fact]
     public void Both_ways_or_neither_is_a_mistake()
     {
-        Assert.Contains("Remove one", WorkedStudyText.OneDiagnostic(WorkedStudyText.With("    coefficients:", $"    bench: {{ {Run} }}\n    coefficients:")).Fix);
+        Assert.Contains("Remove one", WorkedStudyText.OneDiagnostic(
+            WorkedStudyText.With("    coefficients:", $"    bench: {{ {Run} }}\n    coefficients:")).Fix);
         Assert.Contains("`bench: {", WorkedStudyText.OneDiagnostic(Bench(Run).Replace("    bench:", "    #")).Fix);
     }
 

@@ -11,7 +11,8 @@ public class DamagedFileTests
     private static readonly byte[] right = Encoding.UTF8.GetBytes(WorkedStudyText.Text);
 
     private static readonly string[] pieces =
-        ["{", "}", "[", "]", ",", ":", ": ", "\"", "'", "-", "- ", "\n", "\n  ", "\t", "#", "&a ", "*a", "!x ", "|\n", ">\n", "? ", "%", "@", "~", "0", "-1 mm", "1e400", "\u0085", "\u2028", "é", "---\n", "...\n"];
+        ["{", "}", "[", "]", ",", ":", ": ", "\"", "'", "-", "- ", "\n", "\n  ", "\t", "#", "&a ", "*a", "!x ", "|\n", ">\n", "? ", "%",
+            "@", "~", "0", "-1 mm", "1e400", "\u0085", "\u2028", "é", "---\n", "...\n"];
 
     [Fact]
     public void Any_beginning_of_a_study_answers() =>

@@ -23,20 +23,23 @@ public class DefaultsTests
         Assert.Equal(new YawLeverage.Constant(0.6), study.Wing.YawLeverage);
         Assert.Equal(0.05, study.Wing.RollRestoring);
         Assert.Contains("range 0.2 to 1.6", Listed(study, "yaw leverage").Source);
-        Assert.Contains("Toglia and Vendittelli 2010, Table 2", Listed(study, "roll restoring coefficient, for the indicative turn rate only").Source);
+        Assert.Contains("Toglia and Vendittelli 2010, Table 2", Listed(
+            study, "roll restoring coefficient, for the indicative turn rate only").Source);
     }
 
     [Fact]
     public void Yaw_leverage_may_be_given_alone()
     {
-        var study = WorkedStudyText.Right(WorkedStudyText.With("  roll_restoring: 0.05", "  yaw_leverage: 1.5").Replace("  yaw_damping: 0.07", "  #"));
+        var study = WorkedStudyText.Right(WorkedStudyText.With("  roll_restoring: 0.05", "  yaw_leverage: 1.5").Replace(
+            "  yaw_damping: 0.07", "  #"));
         Assert.Equal(new YawLeverage.Constant(1.5), study.Wing.YawLeverage);
     }
 
     [Fact]
     public void Mission_without_engine_off_gets_a_glide()
     {
-        var study = WorkedStudyText.Right(WorkedStudyText.With("  glide:  ", "  # ").Replace("level, altitude: 300 m", "level, altitude: 500 m"));
+        var study = WorkedStudyText.Right(WorkedStudyText.With("  glide:  ", "  # ").Replace(
+            "level, altitude: 300 m", "level, altitude: 500 m"));
         Assert.Equal(new Phase("glide", 0, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff(), 500), study.Mission[^1]);
         Assert.Contains("cruise", Listed(study, "phase glide").Source);
     }
@@ -69,7 +72,8 @@ public class DefaultsTests
     [Fact]
     public void Ranking_and_search_left_out_are_listed()
     {
-        var study = WorkedStudyText.Right(WorkedStudyText.With("ranking: {", "# {").Replace("search: {", "# {").Replace("baseline: {", "# {"));
+        var study = WorkedStudyText.Right(WorkedStudyText.With("ranking: {", "# {").Replace("search: {", "# {").Replace(
+            "baseline: {", "# {"));
         Assert.Equal(RankingMethod.DistanceToIdeal, study.Ranking.Method);
         Assert.Equal([1, 1, 1], study.Ranking.Weights);
         Assert.Equal("1 for each objective", Listed(study, "ranking weights").Value);
@@ -81,7 +85,8 @@ public class DefaultsTests
     {
         // 6 l at 0.75 kg/l is 4.5 kg.
         foreach (var density in new[] { "0.75 kg/l", "750 kg/m³", "750 kg/m3" })
-            Check.Close(4.5, WorkedStudyText.Right(WorkedStudyText.With("mass: 5.5 kg", $"volume: 6 l, density: {density}")).Machine.Masses[3].MassKilograms, relative: 1e-14, because: "rounding of one product");
+            Check.Close(4.5, WorkedStudyText.Right(WorkedStudyText.With("mass: 5.5 kg", $"volume: 6 l, density: {density}")).Machine.Masses[
+                3].MassKilograms, relative: 1e-14, because: "rounding of one product");
     }
 
     [Fact]
@@ -91,7 +96,8 @@ public class DefaultsTests
         Assert.StartsWith("study.yaml line 13: ", Assert.Single(study.Warnings));
     }
 
-    // Worked balance: at this mass and height trim is 10.73 m/s and the top 14.04 m/s (References/README.md); the polar does not check full throttle.
+    // Worked balance: at this mass and height trim is 10.73 m/s and the top 14.04 m/s (References/README.md); the polar does not check full
+    // throttle.
     [Theory]
     [InlineData("15 m/s", "the airspeed of launch, 15.0 m/s, lies above the wing's top speed there, 14.0 m/s.")]
     [InlineData("6.4 m/s", "the airspeed of launch, 6.4 m/s, lies below 0.6 of the wing's trim speed there, 10.7 m/s.")]

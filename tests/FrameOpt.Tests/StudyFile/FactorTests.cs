@@ -29,8 +29,10 @@ public class FactorTests
             (first, step, count, places) =>
             {
                 string Text(long units) => FormattableString.Invariant($"{units / (decimal)Math.Pow(10, places)} mm");
-                var levels = WorkedStudyText.Right(WorkedStudyText.With(Offset, $"{{ from: {Text(first)}, to: {Text(first + (long)step * count)}, step: {Text(step)} }}")).Factors[1].LevelsSi;
-                return levels.Count == count + 1 && Enumerable.Range(0, count + 1).All(i => levels[i] == Read(Text(first + (long)step * i)));
+                var levels = WorkedStudyText.Right(WorkedStudyText.With(Offset,
+                    $"{{ from: {Text(first)}, to: {Text(first + (long)step * count)}, step: {Text(step)} }}")).Factors[1].LevelsSi;
+                return levels.Count == count + 1 && Enumerable.Range(0, count + 1).All(
+                    i => levels[i] == Read(Text(first + (long)step * i)));
             },
             iter: 100,
             writeLine: null);
@@ -47,7 +49,8 @@ public class FactorTests
     [Fact]
     public void Values_are_put_in_order()
     {
-        var factor = WorkedStudyText.Right(WorkedStudyText.With("values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg]", "values: [3°, 0°, -3°]")).Factors[3];
+        var factor = WorkedStudyText.Right(WorkedStudyText.With("values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg]",
+            "values: [3°, 0°, -3°]")).Factors[3];
         Assert.Equal([Read("-3 deg"), 0, Read("3 deg")], factor.LevelsSi);
         Assert.Equal("deg", factor.Unit.Symbol);
     }
@@ -63,7 +66,8 @@ public class FactorTests
     [Fact]
     public void Further_geometry_inputs_may_be_swept()
     {
-        var text = WorkedStudyText.With(Offset, Offset + "\n  hub_up: { values: [100 mm, 120 mm] }").Replace("baseline: {", "baseline: { hub_up: 110 mm,");
+        var text = WorkedStudyText.With(Offset, Offset + "\n  hub_up: { values: [100 mm, 120 mm] }").Replace(
+            "baseline: {", "baseline: { hub_up: 110 mm,");
         var study = WorkedStudyText.Right(text);
         Assert.Equal("hub_up", study.Factors[^1].Name);
         Check.Close(0.11, study.Baseline!.Value.HubUpMetres, relative: 1e-15, because: "rounding of one conversion");
@@ -90,7 +94,8 @@ public class FactorTests
     public void Grid_beyond_two_thousand_million_designs_says_its_size_its_time_and_what_would_fit()
     {
         // 21 x 60001 x 3001 x 5 = 18 906 615 105 designs; 2e9 / (21 x 3001 x 5) = 6347.0 levels.
-        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With("step: 1 mm", "step: 0.001 mm").Replace("step: 10 mm", "step: 0.1 mm"));
+        var diagnostic = WorkedStudyText.OneDiagnostic(
+            WorkedStudyText.With("step: 1 mm", "step: 0.001 mm").Replace("step: 10 mm", "step: 0.1 mm"));
         Assert.Contains("18906615105 designs, about ", diagnostic.Message);
         Assert.Contains("lateral_offset has 60001 levels, and 6347 or fewer", diagnostic.Fix);
     }

@@ -22,8 +22,10 @@ public class FileTests
     public void Hash_is_the_sha256_of_the_bytes()
     {
         // FIPS 180-2 gives this digest for "abc"; the study's own digest is taken by the same function.
-        Assert.Equal("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData("abc"u8)));
-        Assert.Equal(Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(right)), StudyReader.Parse(right, "study.yaml").Study!.Hash);
+        Assert.Equal("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
+            Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData("abc"u8)));
+        Assert.Equal(Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(right)),
+            StudyReader.Parse(right, "study.yaml").Study!.Hash);
     }
 
     [Fact]
@@ -34,7 +36,8 @@ public class FileTests
         Assert.Equal(plain.Mission, windows.Mission);
         Assert.Equal(plain.Title, windows.Title);
         Assert.Equal(plain.Factors.SelectMany(factor => factor.LevelsSi), windows.Factors.SelectMany(factor => factor.LevelsSi));
-        Assert.Equal(15, WorkedStudyText.OneDiagnostic("\uFEFF" + WorkedStudyText.With("turns: counter", "truns: counter").Replace("\n", "\r\n")).Line);
+        Assert.Equal(15, WorkedStudyText.OneDiagnostic("\uFEFF" + WorkedStudyText.With("turns: counter", "truns: counter").Replace(
+            "\n", "\r\n")).Line);
     }
 
     [Fact]
@@ -42,7 +45,8 @@ public class FileTests
     {
         Assert.Equal("There is no such file.", Assert.Single(StudyReader.Read("/no/such/study.yaml").Diagnostics).Message);
         Assert.Equal("This is a folder, not a study file.", Assert.Single(StudyReader.Read(AppContext.BaseDirectory).Diagnostics).Message);
-        Assert.Equal("study.yaml: There is no such file. Check the name and the folder.", StudyReader.Read("/no/such/study.yaml").Diagnostics[0].Text);
+        Assert.Equal("study.yaml: There is no such file. Check the name and the folder.",
+            StudyReader.Read("/no/such/study.yaml").Diagnostics[0].Text);
     }
 
     [Fact]
@@ -85,8 +89,10 @@ public class FileTests
     public void What_is_not_utf8_text_is_refused()
     {
         Assert.Contains("UTF-8", Assert.Single(StudyReader.Parse([0x50, 0x4B, 0x03, 0x04, 0x00, 0x00], "study.yaml").Diagnostics).Message);
-        Assert.Contains("UTF-8", Assert.Single(StudyReader.Parse(Encoding.Unicode.GetBytes(WorkedStudyText.Text), "study.yaml").Diagnostics).Message);
-        var latin = Assert.Single(StudyReader.Parse(Encoding.Latin1.GetBytes("format: 1\ntitle: a\narea: 25 m²\n"), "study.yaml").Diagnostics);
+        Assert.Contains("UTF-8", Assert.Single(StudyReader.Parse(Encoding.Unicode.GetBytes(WorkedStudyText.Text),
+            "study.yaml").Diagnostics).Message);
+        var latin = Assert.Single(StudyReader.Parse(Encoding.Latin1.GetBytes("format: 1\ntitle: a\narea: 25 m²\n"),
+            "study.yaml").Diagnostics);
         Assert.Equal(3, latin.Line);
     }
 

@@ -24,7 +24,8 @@ public class PlanReadingTests
         { "kind: Box-Behnken, centre_runs: 2", new PlanSetting.BoxBehnken(2) },
         { "kind: definitive screening", new PlanSetting.DefinitiveScreening() },
         { "kind: D-optimal, runs: 20", new PlanSetting.Optimal(OptimalCriterion.D, SurfaceModel.Quadratic, 20, 1) },
-        { "kind: I-optimal, runs: 12, model: interactions, seed: 7", new PlanSetting.Optimal(OptimalCriterion.I, SurfaceModel.Interactions, 12, 7) },
+        { "kind: I-optimal, runs: 12, model: interactions, seed: 7",
+            new PlanSetting.Optimal(OptimalCriterion.I, SurfaceModel.Interactions, 12, 7) },
     };
 
     [Theory]
@@ -38,7 +39,8 @@ public class PlanReadingTests
     [Fact]
     public void Generators_are_read_as_they_are_written()
     {
-        var read = Assert.IsType<PlanSetting.FractionWithGenerators>(WorkedStudyText.Right(With("kind: fractional factorial, generators: [D=-ABC]")).Plan);
+        var read = Assert.IsType<PlanSetting.FractionWithGenerators>(
+            WorkedStudyText.Right(With("kind: fractional factorial, generators: [D=-ABC]")).Plan);
         Assert.Equal(["D=-ABC"], read.Generators);
     }
 
@@ -48,7 +50,8 @@ public class PlanReadingTests
         var study = WorkedStudyText.Right(With("kind: Box-Behnken"));
         Assert.Equal(study.Objectives.Select(objective => objective.Response), study.Plan!.Responses);
         var named = WorkedStudyText.Right(With("kind: Box-Behnken, responses: [\"residual[climb]\", pitch_swing]"));
-        Assert.Equal([new Response.OfPhase(PhaseQuantity.Residual, 1, "climb"), new Response.OfMission(MissionQuantity.PitchSwing)], named.Plan!.Responses);
+        Assert.Equal([new Response.OfPhase(PhaseQuantity.Residual, 1, "climb"), new Response.OfMission(MissionQuantity.PitchSwing)],
+            named.Plan!.Responses);
     }
 
     [Theory]

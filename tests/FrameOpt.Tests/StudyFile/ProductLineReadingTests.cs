@@ -16,13 +16,16 @@ public class ProductLineReadingTests
     [Fact]
     public void A_line_is_read_with_all_it_asks_for()
     {
-        var line = ProductLineStudy.Read("up_to: 4; objective: blend 30 %; response: residual[cruise]; common: frame; hole_pitch: 10 mm; time: 2 min; pilot: clothing").Line!;
-        Assert.Equal((2, 4, ProductLineCommon.Frame, 0.010, true), (line.Count, line.UpTo, line.Common, line.HolePitchMetres, line.FromGrid));
+        var line = ProductLineStudy.Read(
+            "up_to: 4; objective: blend 30 %; response: residual[cruise]; common: frame; hole_pitch: 10 mm; time: 2 min; pilot: clothing").Line!;
+        Assert.Equal((2, 4, ProductLineCommon.Frame, 0.010, true), (
+            line.Count, line.UpTo, line.Common, line.HolePitchMetres, line.FromGrid));
         Assert.Equal(TimeSpan.FromMinutes(2), line.Time);
         Check.Close(0.3, ((ProductLineObjective.Blend)line.Objective).WorstWeight, absolute: 1e-15, because: "30 % in binary");
         Assert.True(line.CostResponse is { Maximise: false, Magnitude: true });
         Assert.Equal(["engine", "wing"], line.Options.Select(option => option.Name));
-        Assert.Equal(["light, small", "light, large", "big, small", "big, large"], line.Configurations.Select(configuration => configuration.Description));
+        Assert.Equal(["light, small", "light, large", "big, small", "big, large"],
+            line.Configurations.Select(configuration => configuration.Description));
         Assert.Equal(["school", "club", "north", "south", "heath"], line.Customers.Select(customer => customer.Name));
         Assert.Equal([0, 0, 2, 3, 1], line.Customers.Select(customer => customer.Configuration));
         Assert.Equal([9, 4, 3, 2, 1], line.Customers.Select(customer => customer.Share));
@@ -34,7 +37,8 @@ public class ProductLineReadingTests
     [InlineData("worst", typeof(ProductLineObjective.Worst))]
     [InlineData("percentile 90 %", typeof(ProductLineObjective.Percentile))]
     [InlineData("blend 0.3", typeof(ProductLineObjective.Blend))]
-    public void Every_objective_is_read(string text, Type kind) => Assert.IsType(kind, ProductLineStudy.Read($"objective: {text}").Line!.Objective);
+    public void Every_objective_is_read(string text, Type kind) =>
+        Assert.IsType(kind, ProductLineStudy.Read($"objective: {text}").Line!.Objective);
 
     [Fact]
     public void What_a_line_does_not_say_is_listed_as_assumed()
@@ -55,7 +59,8 @@ public class ProductLineReadingTests
         var machine = configuration.For(95).Machine;
         Check.Close(95 + 5 + 31 + 5.5, machine.MassKilograms, relative: 1e-15, because: "a sum of four numbers");
         Check.Close(95, machine.BodyMassKilograms, relative: 1e-15, because: "the pilot alone");
-        Check.Close((95 * 0.020 + 5 * 0.020 - 31 * 0.280 - 5.5 * 0.220) / 136.5, machine.CentreOfGravity.ForwardMetres, relative: 1e-13, because: "a sum of four products");
+        Check.Close((95 * 0.020 + 5 * 0.020 - 31 * 0.280 - 5.5 * 0.220) / 136.5, machine.CentreOfGravity.ForwardMetres, relative: 1e-13,
+            because: "a sum of four products");
     }
 
     [Fact]
@@ -94,7 +99,8 @@ public class ProductLineReadingTests
     [InlineData("engine: light, wing: small, count: 9", "engine: ligt, wing: small, count: 9", "engine has no choice `ligt`")]
     [InlineData("count: 9", "cont: 9", "There is no key `cont`")]
     public void A_slip_of_a_customer_is_one_mistake(string piece, string slip, string what) =>
-        Assert.Contains(what, WorkedStudyText.OneDiagnostic(ProductLineStudy.Text(customers: ProductLineStudy.Customers.Replace(piece, slip))).Message);
+        Assert.Contains(what, WorkedStudyText.OneDiagnostic(ProductLineStudy.Text(
+            customers: ProductLineStudy.Customers.Replace(piece, slip))).Message);
 
     [Theory]
     [InlineData("{ area: 22 m² }", "{ areaa: 22 m² }", "In wing `small`: There is no key `areaa`")]
@@ -105,7 +111,8 @@ public class ProductLineReadingTests
     public void A_slip_of_a_choice_is_one_mistake(string piece, string slip, string what)
     {
         Assert.Contains(piece, ProductLineStudy.Options);
-        Assert.Contains(what, WorkedStudyText.OneDiagnostic(ProductLineStudy.Text(options: ProductLineStudy.Options.Replace(piece, slip))).Message);
+        Assert.Contains(what, WorkedStudyText.OneDiagnostic(ProductLineStudy.Text(
+            options: ProductLineStudy.Options.Replace(piece, slip))).Message);
     }
 
     [Theory]
@@ -137,7 +144,8 @@ public class ProductLineReadingTests
     [Fact]
     public void A_grid_of_too_many_designs_is_refused_with_the_factor_to_coarsen()
     {
-        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.Text.TrimEnd() + "\nline: { variants: 2, candidates: grid, customers: [{ pilot_mass: 80 kg }] }\n");
+        var diagnostic = WorkedStudyText.OneDiagnostic(
+            WorkedStudyText.Text.TrimEnd() + "\nline: { variants: 2, candidates: grid, customers: [{ pilot_mass: 80 kg }] }\n");
         Assert.Contains("The grid has 198555 designs; 20000 is the most", diagnostic.Message);
         Assert.Contains("first of lateral_offset with its 61 levels", diagnostic.Fix);
     }
@@ -145,7 +153,8 @@ public class ProductLineReadingTests
     [Fact]
     public void A_pitch_that_no_offset_meets_is_refused() => Assert.Contains(
         "No level of lateral_offset is a multiple",
-        WorkedStudyText.OneDiagnostic(ProductLineStudy.Text("hole_pitch: 70 mm").Replace("{ from: 0 mm, to: 60 mm, step: 5 mm }", "{ from: 5 mm, to: 60 mm, step: 5 mm }")).Message);
+        WorkedStudyText.OneDiagnostic(ProductLineStudy.Text("hole_pitch: 70 mm").Replace(
+            "{ from: 0 mm, to: 60 mm, step: 5 mm }", "{ from: 5 mm, to: 60 mm, step: 5 mm }")).Message);
 
     [Theory]
     [InlineData("name,pilot_mass [kg],engine,wing,count\n\"a, b\",80,light,small,3\n,95.5,Big,large,1\n", null)]
@@ -185,7 +194,8 @@ public class ProductLineReadingTests
         File.WriteAllText(folder["customers.csv"], "pilot_mass [lb],engine,wing,share\n180,light,small,30 %\n200,big,large,0.7\n");
         File.WriteAllText(folder["study.yaml"], ProductLineStudy.Text(customers: "  customers: customers.csv\n"));
         var customers = StudyReader.Read(folder["study.yaml"]).Study!.Line!.Customers;
-        Check.Close(180 * 0.45359237, customers[0].PilotMassKilograms, absolute: 0.05, because: "the pound is 0.45359237 kg by definition (1959), and masses are taken to 0.1 kg");
+        Check.Close(180 * 0.45359237, customers[0].PilotMassKilograms, absolute: 0.05,
+            because: "the pound is 0.45359237 kg by definition (1959), and masses are taken to 0.1 kg");
         Assert.Equal(["customer 1", "customer 2"], customers.Select(customer => customer.Name));
         Assert.Equal([0.3, 0.7], customers.Select(customer => customer.Share));
     }

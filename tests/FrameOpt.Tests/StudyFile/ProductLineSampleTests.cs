@@ -22,18 +22,22 @@ public class ProductLineSampleTests
     [InlineData(80, 30, 78, 82)]
     public void Masses_have_mean_and_deviation_of_the_cut_normal_distribution(double mean, double deviation, double from, double to)
     {
-        double[] masses = [.. new ProductLineSample(Many, 1, mean, deviation, from, to, []).Draw().Select(customer => customer.PilotMassKilograms)];
+        double[] masses = [.. new ProductLineSample(Many, 1, mean, deviation, from, to, []).Draw()
+            .Select(customer => customer.PilotMassKilograms)];
         Assert.All(masses, mass => Assert.InRange(mass, from, to));
 
-        // Johnson, Kotz and Balakrishnan 1994, Continuous Univariate Distributions 1, 13.10.1 (from memory): alpha and beta are the ends, Z what lies between.
+        // Johnson, Kotz and Balakrishnan 1994, Continuous Univariate Distributions 1, 13.10.1 (from memory): alpha and beta are the ends, Z
+        // what lies between.
         var (alpha, beta) = ((from - mean) / deviation, (to - mean) / deviation);
         var inside = Normal.CDF(0, 1, beta) - Normal.CDF(0, 1, alpha);
         var (atAlpha, atBeta) = (Normal.PDF(0, 1, alpha), Normal.PDF(0, 1, beta));
         var shift = (atAlpha - atBeta) / inside;
         var variance = deviation * deviation * (1 + (alpha * atAlpha - beta * atBeta) / inside - shift * shift);
-        Check.Close(mean + deviation * shift, masses.Average(), absolute: 5 * Math.Sqrt(variance / Many) + 0.005, because: "five standard errors of the mean, and what rounding to 0.1 kg moves at the ends");
+        Check.Close(mean + deviation * shift, masses.Average(), absolute: 5 * Math.Sqrt(variance / Many) + 0.005,
+            because: "five standard errors of the mean, and what rounding to 0.1 kg moves at the ends");
         var found = masses.Sum(mass => Math.Pow(mass - masses.Average(), 2)) / (Many - 1);
-        Check.Close(variance, found, relative: 0.06, because: "five standard errors of the variance of 40,000 draws are 3.5 % for a normal distribution, less for a cut one; rounding adds 0.1 kg of width to a range of 4 kg");
+        Check.Close(variance, found, relative: 0.06,
+            because: "five standard errors of the variance of 40,000 draws are 3.5 % for a normal distribution, less for a cut one; rounding adds 0.1 kg of width to a range of 4 kg");
     }
 
     [Fact]
@@ -42,7 +46,8 @@ public class ProductLineSampleTests
         var customers = new ProductLineSample(Many, 2, 85, 12, 55, 125, [[3, 1], [0, 0.5, 0.5]]).Draw();
         foreach (var (configuration, part) in new[] { (0, 0.0), (1, 0.375), (2, 0.375), (3, 0.0), (4, 0.125), (5, 0.125) })
         {
-            Check.Close(part, customers.Count(customer => customer.Configuration == configuration) / (double)Many, absolute: 5 * Math.Sqrt(part * (1 - part) / Many) + 1e-12,
+            Check.Close(part, customers.Count(customer => customer.Configuration == configuration) / (double)Many,
+                absolute: 5 * Math.Sqrt(part * (1 - part) / Many) + 1e-12,
                 because: "five standard errors of a share");
         }
     }

@@ -86,7 +86,8 @@ public class RefusalTests
     [InlineData("residual_rms: 3,", "", 69, "Add `residual_rms: 1`.")]
     [InlineData("residual_rms: 3,", "residual_rms: -3,", 69, "Check the sign")]
     [InlineData("residual_rms: 3,", "residual_rms: 3, effort_worst: 1,", 69, "Remove it, or make it an objective.")]
-    [InlineData("weights: { residual_rms: 3, weight_shift_authority[cruise]: 1, pitch_swing: 1", "weights: { residual_rms: 0, weight_shift_authority[cruise]: 0, pitch_swing: 0", 69, "weight above 0")]
+    [InlineData("weights: { residual_rms: 3, weight_shift_authority[cruise]: 1, pitch_swing: 1",
+        "weights: { residual_rms: 0, weight_shift_authority[cruise]: 0, pitch_swing: 0", 69, "weight above 0")]
     [InlineData("lateral_offset: 0 mm, suspension", "suspension", 70, "`lateral_offset: 0 mm`")]
     [InlineData("baseline: { hang_point_spacing: 440 mm", "baseline: { hang_point_spacing: 0 mm", 70, "Check the sign")]
     [InlineData("search: {", "balanced_band: { phase: cruse, within: 5 N·m }\nsearch: {", 68, "Did you mean `cruise`?")]

@@ -36,7 +36,8 @@ public class ResponseNameTests
     [InlineData("effort[cruise]", false)]
     public void What_goes_to_either_side_is_ranked_by_its_size(string name, bool magnitude)
     {
-        var study = WorkedStudyText.Right(WorkedStudyText.With("minimise: pitch_swing", $"minimise: {name}").Replace(", pitch_swing: 1", $", {name}: 1"));
+        var study = WorkedStudyText.Right(WorkedStudyText.With("minimise: pitch_swing", $"minimise: {name}").Replace(
+            ", pitch_swing: 1", $", {name}: 1"));
         Assert.Equal(magnitude, study.Objectives[2].Magnitude);
     }
 
@@ -71,12 +72,14 @@ public class ResponseNameTests
     [InlineData("hang_point_load", "needs strength")]
     [InlineData("arm_moment", "needs strength")]
     public void Loads_for_strength_need_their_setting(string name, string what) =>
-        Assert.Contains(what, WorkedStudyText.OneDiagnostic(WorkedStudyText.With("minimise: pitch_swing", $"minimise: {name}").Replace(", pitch_swing: 1", $", {name}: 1")).Message);
+        Assert.Contains(what, WorkedStudyText.OneDiagnostic(WorkedStudyText.With("minimise: pitch_swing", $"minimise: {name}").Replace(
+            ", pitch_swing: 1", $", {name}: 1")).Message);
 
     [Fact]
     public void Distance_from_baseline_needs_a_baseline()
     {
-        var text = WorkedStudyText.With("minimise: pitch_swing", "minimise: distance_from_baseline").Replace(", pitch_swing: 1", ", distance_from_baseline: 1").Replace("baseline: {", "# {");
+        var text = WorkedStudyText.With("minimise: pitch_swing", "minimise: distance_from_baseline").Replace(
+            ", pitch_swing: 1", ", distance_from_baseline: 1").Replace("baseline: {", "# {");
         Assert.Contains("needs baseline", WorkedStudyText.OneDiagnostic(text).Message);
     }
 
@@ -87,8 +90,10 @@ public class ResponseNameTests
         Assert.Contains("phase launch is at full throttle", WorkedStudyText.OneDiagnostic(without).Message);
         var demand = without.Replace("full throttle", "level");
         Assert.Null(WorkedStudyText.Right(demand).Machine.Engine);
-        Assert.Contains("needs machine.engine", WorkedStudyText.OneDiagnostic(demand.Replace("response: twist_margin_worst", "response: torque_margin_worst")).Message);
-        Assert.Contains("needs machine.engine", WorkedStudyText.OneDiagnostic(demand.Replace("response: twist_margin_worst", "response: \"torque_margin[cruise]\"")).Message);
+        Assert.Contains("needs machine.engine", WorkedStudyText.OneDiagnostic(
+            demand.Replace("response: twist_margin_worst", "response: torque_margin_worst")).Message);
+        Assert.Contains("needs machine.engine", WorkedStudyText.OneDiagnostic(
+            demand.Replace("response: twist_margin_worst", "response: \"torque_margin[cruise]\"")).Message);
     }
 
     private static void Same(double? expected, double? actual)

@@ -36,12 +36,14 @@ public class SearchReadingTests
 
     [Fact]
     public void A_range_without_a_step_is_any_value_between() =>
-        Assert.True(WorkedStudyText.Right(evolved.Replace("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }")).Factors[1].IsContinuous);
+        Assert.True(WorkedStudyText.Right(evolved.Replace("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }")).Factors[
+            1].IsContinuous);
 
     [Fact]
     public void A_range_without_a_step_is_refused_by_an_exhaustive_search()
     {
-        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }"));
+        var diagnostic = WorkedStudyText.OneDiagnostic(
+            WorkedStudyText.With("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }"));
         Assert.Contains("factors.lateral_offset has no step", diagnostic.Message);
         Assert.Contains("`step: 5 mm`", diagnostic.Fix);
     }
@@ -49,18 +51,22 @@ public class SearchReadingTests
     [Fact]
     public void A_space_too_large_to_count_is_taken_by_an_evolutionary_search()
     {
-        var text = evolved.Replace("step: 5 mm", "step: 0.001 mm").Replace("step: 1 mm", "step: 0.001 mm").Replace("step: 10 mm", "step: 0.003 mm").Replace("values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg]", "from: -3 deg, to: 3 deg, step: 0.0001 deg");
+        var text = evolved.Replace("step: 5 mm", "step: 0.001 mm").Replace("step: 1 mm", "step: 0.001 mm").Replace(
+            "step: 10 mm", "step: 0.003 mm").Replace(
+            "values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg]", "from: -3 deg, to: 3 deg, step: 0.0001 deg");
         Assert.Null(WorkedStudyText.Right(text).GridSize);
     }
 
     [Fact]
     public void A_method_misspelt_is_one_mistake_whatever_the_factors() =>
-        Assert.Contains("has no choice `NSGA3`", WorkedStudyText.OneDiagnostic(evolved.Replace("nsga-ii", "NSGA3").Replace("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }")).Message);
+        Assert.Contains("has no choice `NSGA3`", WorkedStudyText.OneDiagnostic(
+            evolved.Replace("nsga-ii", "NSGA3").Replace("{ from: 0 mm, to: 60 mm, step: 1 mm }", "{ from: 0 mm, to: 60 mm }")).Message);
 
     [Fact]
     public void Designs_outside_the_ranges_and_columns_not_used_are_warned_of()
     {
-        var warnings = Beside("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg],hub_up [mm]\n440,200,150,0,90\n").Study!.Warnings;
+        var warnings = Beside(
+            "hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg],hub_up [mm]\n440,200,150,0,90\n").Study!.Warnings;
         Assert.Contains(warnings, warning => warning.Contains("1 of the 1 designs of designs.csv lie outside"));
         Assert.Contains(warnings, warning => warning.Contains("columns of hub_up"));
     }
@@ -68,7 +74,8 @@ public class SearchReadingTests
     [Theory]
     [InlineData("{ \"tool\": \"FrameOpt\" }")]
     [InlineData("PK\u0003\u0004")]
-    public void A_file_that_is_no_table_is_one_mistake(string content) => Assert.Equal("The file designs.csv is not a CSV file.", Assert.Single(Beside(content).Diagnostics).Message);
+    public void A_file_that_is_no_table_is_one_mistake(string content) =>
+        Assert.Equal("The file designs.csv is not a CSV file.", Assert.Single(Beside(content).Diagnostics).Message);
 
     [Theory]
     [InlineData("{ method: exhaustive, seed: 1 }", "takes no seed")]
@@ -89,7 +96,8 @@ public class SearchReadingTests
 
     [Theory]
     [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,0\n400,0,200,1.5\n", 2)]
-    [InlineData("rank;hang_point_spacing [in];lateral_offset [mm];suspension_height [mm];thrust_line_angle [deg]\r\n1;17.5;25;150;0\r\n", 1)]
+    [InlineData("rank;hang_point_spacing [in];lateral_offset [mm];suspension_height [mm];thrust_line_angle [deg]\r\n1;17.5;25;150;0\r\n",
+        1)]
     public void A_search_begins_from_the_designs_of_a_file(string csv, int designs)
     {
         var search = (SearchSetting.Evolutionary)Beside(csv).Study!.Search;
@@ -100,16 +108,20 @@ public class SearchReadingTests
     [Theory]
     [InlineData("", "has no rows")]
     [InlineData("hang_point_spacing [mm]\n440\n", "has no column for lateral_offset")]
-    [InlineData("hang_point_spacing [kg],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,0\n", "has no unit this factor is measured in")]
-    [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,zero\n", "Line 2 has `zero`")]
-    [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150\n", "Line 2 of designs.csv has 3 cells")]
+    [InlineData("hang_point_spacing [kg],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,0\n",
+        "has no unit this factor is measured in")]
+    [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,zero\n",
+        "Line 2 has `zero`")]
+    [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150\n",
+        "Line 2 of designs.csv has 3 cells")]
     public void A_slip_in_the_file_of_designs_is_told(string csv, string words) =>
         Assert.Contains(Beside(csv).Diagnostics, diagnostic => diagnostic.Message.Contains(words, StringComparison.Ordinal));
 
     [Fact]
     public void The_file_of_designs_is_named_with_its_hash()
     {
-        var used = Assert.Single(Beside("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,0\n").Study!.Files);
+        var used = Assert.Single(
+            Beside("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,0\n").Study!.Files);
         Assert.Equal("designs.csv", used.Name);
         Assert.Equal(64, used.Hash.Length);
     }

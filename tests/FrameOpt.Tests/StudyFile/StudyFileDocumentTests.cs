@@ -9,10 +9,12 @@ namespace FrameOpt.Tests.StudyFile;
 /// <summary>docs/study-file.md and the reader know the same keys.</summary>
 public class StudyFileDocumentTests
 {
-    private static readonly string document = File.ReadAllText(Path.Combine(Repository.Root, "docs", "study-file.md")).ReplaceLineEndings("\n");
+    private static readonly string document = File.ReadAllText(Path.Combine(Repository.Root, "docs", "study-file.md")).ReplaceLineEndings(
+        "\n");
 
     private static readonly string[][] rows =
-        [.. Regex.Matches(document, @"^\| `(?<key>[^`]+)` \|.*\|$", RegexOptions.Multiline).Select(row => row.Value.Trim('|').Split('|').Select(cell => cell.Trim()).ToArray())];
+        [.. Regex.Matches(document, @"^\| `(?<key>[^`]+)` \|.*\|$", RegexOptions.Multiline)
+            .Select(row => row.Value.Trim('|').Split('|').Select(cell => cell.Trim()).ToArray())];
 
     private static readonly Dictionary<string, Key> keys = StudyKeys.All
         .SelectMany(section => section.Keys.Select(key => (path: section.Path.Length > 0 ? $"{section.Path}.{key.Name}" : key.Name, key)))
@@ -43,9 +45,11 @@ public class StudyFileDocumentTests
     public void Variants_of_the_document_are_right_after_a_template() =>
         Assert.Equal(
             ["full tank", "empty tank"],
-            WorkedStudyText.Right(File.ReadAllText(Path.Combine(Repository.Root, "src", "FrameOpt.Cli", "Templates", "custom-match.yaml")) + Block(1)).Variants);
+            WorkedStudyText.Right(File.ReadAllText(Path.Combine(Repository.Root, "src", "FrameOpt.Cli", "Templates", "custom-match.yaml"))
+                + Block(1)).Variants);
 
     /// <summary>The n-th piece of YAML in the document.</summary>
-    private static string Block(int index) => Regex.Matches(document, "```yaml\n(?<text>.*?)```", RegexOptions.Singleline)[index].Groups["text"].Value;
+    private static string Block(int index) =>
+        Regex.Matches(document, "```yaml\n(?<text>.*?)```", RegexOptions.Singleline)[index].Groups["text"].Value;
 
 }

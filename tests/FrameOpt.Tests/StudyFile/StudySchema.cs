@@ -21,14 +21,17 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     internal sealed record Words(string Wants, string Default, string Source);
 
     private const string Number = @"[+-]?[0-9]+(\.[0-9]+)?([eE][+-]?[0-9]+)?";
-    private static readonly JsonSerializerOptions indented = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions indented =
+        new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>What must stand together or must not, where the list of keys alone does not say it.</summary>
     private static readonly Dictionary<string, string> together = new()
     {
-        ["machine.masses[]"] = """{ "oneOf": [{ "required": ["mass"], "not": { "anyOf": [{ "required": ["volume"] }, { "required": ["density"] }] } }, { "required": ["volume", "density"], "not": { "required": ["mass"] } }] }""",
+        ["machine.masses[]"] =
+            """{ "oneOf": [{ "required": ["mass"], "not": { "anyOf": [{ "required": ["volume"] }, { "required": ["density"] }] } }, { "required": ["volume", "density"], "not": { "required": ["mass"] } }] }""",
         ["machine.propeller"] = """{ "oneOf": [{ "required": ["coefficients"] }, { "required": ["bench"] }] }""",
-        ["machine.propeller.bench"] = """{ "oneOf": [{ "required": ["torque"] }, { "required": ["power"] }], "anyOf": [{ "required": ["pitch"] }, { "required": ["zero_thrust_advance_ratio"] }] }""",
+        ["machine.propeller.bench"] =
+            """{ "oneOf": [{ "required": ["torque"] }, { "required": ["power"] }], "anyOf": [{ "required": ["pitch"] }, { "required": ["zero_thrust_advance_ratio"] }] }""",
         ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
         ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
         ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",
@@ -43,7 +46,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
             ["title"] = "FrameOpt study file, format 1",
-            ["description"] = "Key by key in docs/study-file.md. Made from the program's own list of keys by its tests; not edited by hand.",
+            ["description"] =
+                "Key by key in docs/study-file.md. Made from the program's own list of keys by its tests; not edited by hand.",
         };
         foreach (var (key, value) in schema.ToList())
         {
@@ -109,8 +113,13 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     private JsonObject Value(string path, bool isChange) => path switch
     {
         "format" => new JsonObject { ["const"] = 1 },
-        "title" or "question" or "machine.masses[].name" or "balanced_band.phase" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
-        "machine.masses" when isChange => new JsonObject { ["anyOf"] = new JsonArray(List(Section("machine.masses[]", false), 1), PathOf(Section("machine.masses[]", true))) },
+        "title" or "question" or "machine.masses[].name" or "balanced_band.phase" =>
+            new JsonObject { ["type"] = "string", ["minLength"] = 1 },
+        "machine.masses" when isChange => new JsonObject
+        {
+            ["anyOf"] = new JsonArray(
+            List(Section("machine.masses[]", false), 1), PathOf(Section("machine.masses[]", true)))
+        },
         "machine.masses" => List(Section("machine.masses[]", false), 1),
         "machine.masses[].body" => new JsonObject { ["type"] = "boolean" },
         "machine.propeller.turns" => OneOf("clockwise", "counter-clockwise"),
@@ -126,24 +135,45 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
         "search.start" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
         "search.polish" => new JsonObject { ["type"] = "boolean" },
-        "search.stop.target" => new JsonObject { ["type"] = "object", ["propertyNames"] = Reference("response"), ["additionalProperties"] = Reference("amount"), ["minProperties"] = 1 },
+        "search.stop.target" => new JsonObject
+        {
+            ["type"] = "object",
+            ["propertyNames"] = Reference("response"),
+            ["additionalProperties"] = Reference("amount"),
+            ["minProperties"] = 1
+        },
         "ranking.method" => OneOf("distance to ideal", "topsis"),
-        "ranking.weights" => new JsonObject { ["type"] = "object", ["propertyNames"] = Reference("response"), ["additionalProperties"] = new JsonObject { ["type"] = "number", ["minimum"] = 0 } },
+        "ranking.weights" => new JsonObject
+        {
+            ["type"] = "object",
+            ["propertyNames"] = Reference("response"),
+            ["additionalProperties"] = new JsonObject { ["type"] = "number", ["minimum"] = 0 }
+        },
         "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),
         "factors.<factor>.values" => List(LengthOrAngle(), 1),
-        "plan.kind" => OneOf("full factorial", "fractional factorial", "Plackett-Burman", "central composite", "Box-Behnken", "definitive screening", "D-optimal", "I-optimal"),
+        "plan.kind" => OneOf("full factorial", "fractional factorial", "Plackett-Burman", "central composite", "Box-Behnken",
+            "definitive screening", "D-optimal", "I-optimal"),
         "plan.axial" => OneOf("rotatable", "spherical", "face-centred", "orthogonal"),
         "plan.model" => OneOf("linear", "interactions", "quadratic"),
         "plan.generators" => List(new JsonObject { ["type"] = "string", ["pattern"] = "^[A-Z] *= *-?[A-Z]+$" }, 1),
         "plan.responses" => List(Reference("response"), 1),
-        "line.objective" => new JsonObject { ["anyOf"] = new JsonArray(OneOf("mean", "worst"), new JsonObject { ["type"] = "string", ["pattern"] = $"^(percentile|blend) +{Number} *%?$" }) },
+        "line.objective" => new JsonObject
+        {
+            ["anyOf"] = new JsonArray(
+            OneOf("mean", "worst"), new JsonObject { ["type"] = "string", ["pattern"] = $"^(percentile|blend) +{Number} *%?$" })
+        },
         "line.response" => Reference("response"),
         "line.maximise" => new JsonObject { ["type"] = "boolean" },
         "line.candidates" => OneOf("front", "grid"),
         "line.common" => OneOf("nothing", "spacing", "frame"),
         "line.pilot" or "line.customers[].name" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
         "line.options" => PathOf(PathOf(ProductLineChoice())),
-        "line.customers" => new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "string", ["minLength"] = 1 }, List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")) },
+        "line.customers" => new JsonObject
+        {
+            ["anyOf"] = new JsonArray(
+            new JsonObject { ["type"] = "string", ["minLength"] = 1 }, List(WithOptions("line.customers[]"), 1),
+            WithOptions("line.customers"))
+        },
         "variants" => PathOf(Section("", isChange: true)),
         _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
@@ -170,7 +200,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     /// <summary>The kind of quantity with which the document's words begin.</summary>
     private Dimension DimensionOf(string path) => Dimension.All
         .Where(dimension => Regex.IsMatch(words[path].Wants, $@"^{Name(dimension).Replace('_', ' ')}\b"))
-        .MaxBy(dimension => dimension.Name.Length) ?? throw new InvalidOperationException($"docs/study-file.md does not say what {path} is");
+        .MaxBy(dimension => dimension.Name.Length)
+            ?? throw new InvalidOperationException($"docs/study-file.md does not say what {path} is");
 
     private JsonObject Factor(string name, bool isChange)
     {
@@ -191,10 +222,15 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     private static JsonObject OfResponse() => new()
     {
         ["type"] = "string",
-        ["description"] = "A response of the mission, or a quantity of a phase with the phase's name in [ ]. In { } write the latter in quotes.",
+        ["description"] =
+            "A response of the mission, or a quantity of a phase with the phase's name in [ ]. In { } write the latter in quotes.",
         ["anyOf"] = new JsonArray(
             OneOf([.. ResponseCatalogue.OfMissions.Select(entry => entry.Name)]),
-            new JsonObject { ["pattern"] = $@"^({string.Join('|', ResponseCatalogue.OfPhases.Select(entry => entry.Name))})\[[^\[\]]+\]$" }),
+            new JsonObject
+            {
+                [
+                "pattern"] = $@"^({string.Join('|', ResponseCatalogue.OfPhases.Select(entry => entry.Name))})\[[^\[\]]+\]$"
+            }),
     };
 
     private static JsonObject OfDimension(Dimension dimension)
@@ -204,18 +240,21 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         var schema = dimension == Dimension.Number ? number
             : dimension == Dimension.Share ? new JsonObject { ["anyOf"] = new JsonArray(number, text) }
             : text;
-        schema["examples"] = new JsonArray(dimension.Example.Split(" or ").Select(example => double.TryParse(example, out var plain) ? (JsonNode)plain : example).ToArray());
+        schema["examples"] = new JsonArray(dimension.Example.Split(" or ")
+            .Select(example => double.TryParse(example, out var plain) ? (JsonNode)plain : example).ToArray());
         return schema;
     }
 
     private static string Spellings(Dimension dimension) =>
         string.Join('|', dimension.Spellings.Where(spelling => spelling.Text.Length > 0).Select(spelling => Regex.Escape(spelling.Text)));
 
-    private static string Name(Dimension dimension) => dimension == Dimension.Number ? "number" : dimension.Name[(dimension.Name.IndexOf(' ') + 1)..].Replace(' ', '_');
+    private static string Name(Dimension dimension) =>
+        dimension == Dimension.Number ? "number" : dimension.Name[(dimension.Name.IndexOf(' ') + 1)..].Replace(' ', '_');
 
     private static JsonObject Reference(string definition) => new() { ["$ref"] = $"#/$defs/{definition}" };
 
-    private static JsonObject OneOf(params string[] values) => new() { ["enum"] = new JsonArray([.. values.Select(value => (JsonNode)value)]) };
+    private static JsonObject OneOf(params string[] values) =>
+        new() { ["enum"] = new JsonArray([.. values.Select(value => (JsonNode)value)]) };
 
     private static JsonObject List(JsonObject items, int atLeast, int? atMost = null)
     {

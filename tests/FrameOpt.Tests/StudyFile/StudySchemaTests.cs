@@ -59,7 +59,8 @@ public class StudySchemaTests
         var document = File.ReadAllText(Path.Combine(Repository.Root, "docs", "study-file.md")).ReplaceLineEndings("\n");
         var words = Regex.Matches(document, @"^\| `(?<key>[^`]+)` \|(?<rest>.*)\|$", RegexOptions.Multiline).ToDictionary(
             row => row.Groups["key"].Value,
-            row => row.Groups["rest"].Value.Split('|').Select(cell => cell.Trim()).ToArray() is var cells ? new StudySchema.Words(cells[0], cells[1], cells[2]) : null!);
+            row => row.Groups["rest"].Value.Split('|').Select(cell => cell.Trim()).ToArray() is var cells
+                ? new StudySchema.Words(cells[0], cells[1], cells[2]) : null!);
         var text = new StudySchema(words).Text();
         if (Environment.GetEnvironmentVariable("FRAMEOPT_WRITE_SCHEMA") == "1")
             File.WriteAllText(path, text);
@@ -106,7 +107,8 @@ public class StudySchemaTests
     [Fact]
     public void Example_of_every_key_keeps_the_schema_of_its_key()
     {
-        foreach (var section in StudyKeys.All.Where(section => section.Path.Length > 0 && !section.Path.Contains("factors") && !section.Path.Contains("limits")
+        foreach (var section in StudyKeys.All.Where(section => section.Path.Length > 0 && !section.Path.Contains("factors")
+            && !section.Path.Contains("limits")
             && !section.Path.StartsWith("line.customers", StringComparison.Ordinal)))
         {
             var keys = section.Keys.Where(key => !key.Value.Contains("...")).ToList();
@@ -122,7 +124,12 @@ public class StudySchemaTests
         var at = node;
         foreach (var step in section.Replace("[]", ".[]").Split('.'))
             at = step is "[]" ? at["items"]! : step is "<phase>" ? at["additionalProperties"]! : at["properties"]![step]!;
-        var alone = new JsonObject { ["$defs"] = node["$defs"]!.DeepClone(), ["properties"] = at["properties"]!.DeepClone(), ["additionalProperties"] = false };
+        var alone = new JsonObject
+        {
+            ["$defs"] = node["$defs"]!.DeepClone(),
+            ["properties"] = at["properties"]!.DeepClone(),
+            ["additionalProperties"] = false
+        };
         return JsonSchema.FromText(alone.ToJsonString()).Evaluate(Json(Quoted($"{key.Example}"))).IsValid;
     }
 
@@ -131,7 +138,8 @@ public class StudySchemaTests
         var result = schema.Evaluate(Json(yaml), new EvaluationOptions { OutputFormat = OutputFormat.List });
         return result.IsValid
             ? ""
-            : string.Join("\n", result.Details!.Where(detail => detail.Errors is not null).SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}"))) + "invalid";
+            : string.Join("\n", result.Details!.Where(detail => detail.Errors is not null)
+                .SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}"))) + "invalid";
     }
 
     /// <summary>What other programs need in { }, see docs/study-file.md.</summary>
@@ -146,7 +154,8 @@ public class StudySchemaTests
 
     private static JsonNode? Node(YamlNode node) => node switch
     {
-        YamlMappingNode map => new JsonObject(map.Children.Select(pair => KeyValuePair.Create(((YamlScalarNode)pair.Key).Value!, Node(pair.Value)))),
+        YamlMappingNode map => new JsonObject(map.Children.Select(pair =>
+            KeyValuePair.Create(((YamlScalarNode)pair.Key).Value!, Node(pair.Value)))),
         YamlSequenceNode list => new JsonArray([.. list.Children.Select(Node)]),
         YamlScalarNode scalar => Scalar(scalar),
         _ => throw new InvalidOperationException(),

@@ -8,7 +8,8 @@ using FrameOpt.Tests.Reports;
 namespace FrameOpt.Tests.StudyFile;
 
 /// <summary>Every accepted spelling of a unit. Sources of the factors: International Yard and Pound Agreement 1959 (in, ft, lb),
-/// ISO 80000-3 and -4 (standard Gravity, nautical mile per hour); hp is 550 ft·lbf/s = 745.69987 W, of which the library keeps 745.69.</summary>
+/// ISO 80000-3 and -4 (standard Gravity, nautical mile per hour); hp is 550 ft·lbf/s = 745.69987 W, of which the library keeps
+/// 745.69.</summary>
 public class UnitSpellingTests
 {
     private const double Pound = 0.45359237;
@@ -16,7 +17,8 @@ public class UnitSpellingTests
 
     public static TheoryData<string, string, double> Spellings => new()
     {
-        { "a length", "mm", 0.001 }, { "a length", "m", 1 }, { "a length", "cm", 0.01 }, { "a length", "in", 0.0254 }, { "a length", "ft", 0.3048 },
+        { "a length", "mm", 0.001 }, { "a length", "m", 1 }, { "a length", "cm", 0.01 }, { "a length", "in", 0.0254 },
+            { "a length", "ft", 0.3048 },
         { "a mass", "kg", 1 }, { "a mass", "g", 0.001 }, { "a mass", "lb", Pound },
         { "a force", "N", 1 }, { "a force", "kN", 1000 }, { "a force", "kgf", Gravity }, { "a force", "lbf", Pound * Gravity },
         { "a torque", "N·m", 1 }, { "a torque", "N.m", 1 }, { "a torque", "Nm", 1 },
@@ -55,7 +57,8 @@ public class UnitSpellingTests
     public void Table_has_no_spelling_that_is_not_tested() =>
         Assert.Equal(
             Spellings.Select(row => (row[0], row[1])).Order(),
-            Dimension.All.SelectMany(dimension => dimension.Spellings.Select(spelling => ((object)dimension.Name, (object)spelling.Text))).Order());
+            Dimension.All.SelectMany(dimension => dimension.Spellings.Select(
+                spelling => ((object)dimension.Name, (object)spelling.Text))).Order());
 
     [Theory]
     [InlineData("2 metre")]
@@ -96,5 +99,6 @@ public class UnitSpellingTests
 
     [Fact]
     public void Efficiency_may_be_given_in_per_cent() =>
-        Check.Close(0.96, WorkedStudyText.Right(WorkedStudyText.With("efficiency: 0.96", "efficiency: 96 %")).Machine.Engine!.Efficiency, relative: 1e-15, because: "rounding of one division");
+        Check.Close(0.96, WorkedStudyText.Right(WorkedStudyText.With("efficiency: 0.96", "efficiency: 96 %")).Machine.Engine!.Efficiency,
+            relative: 1e-15, because: "rounding of one division");
 }

@@ -52,11 +52,13 @@ public class VariantTests
     }
 
     [Theory]
-    [InlineData("variants: { heavy: { machine: { masses: { pilto: { mass: 100 kg } } } } }", "There is no mass named `pilto`.", "Did you mean `pilot`?")]
+    [InlineData("variants: { heavy: { machine: { masses: { pilto: { mass: 100 kg } } } } }", "There is no mass named `pilto`.",
+        "Did you mean `pilot`?")]
     [InlineData("variants: { heavy: { machine: { masses: { pilot: { mass: 100 } } } } }", "100 has no unit", "kg")]
     [InlineData("variants: { heavy: { machine: { masses: { pilot: 100 kg } } } }", "wants keys", "pilot: { mass")]
     [InlineData("variants: { heavy: { machnie: { hang_line: { forward: 0 mm } } } }", "There is no key `machnie`", "")]
-    [InlineData("variants: { heavy: { mission: { cruse: { weight: 1, power: level } } } }", "The mission has no phase `cruse`.", "Did you mean `cruise`?")]
+    [InlineData("variants: { heavy: { mission: { cruse: { weight: 1, power: level } } } }", "The mission has no phase `cruse`.",
+        "Did you mean `cruise`?")]
     [InlineData("variants: { heavy: { format: 1 } }", "format is the same for the whole file.", "Remove it")]
     [InlineData("variants: { heavy: { variants: { a: { title: A } } } }", "variants is the same for the whole file.", "Remove it")]
     [InlineData("variants: { heavy: { } }", "changes nothing", "different")]
@@ -76,7 +78,9 @@ public class VariantTests
     [Fact]
     public void Mistake_that_only_a_variant_makes_names_it()
     {
-        var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.Text + "\nvariants: { idle: { mission: { launch: { weight: 0 }, climb: { weight: 0 }, cruise: { weight: 0 }, accelerated: { weight: 0 } } } }\n");
+        var diagnostic = WorkedStudyText.OneDiagnostic(
+            WorkedStudyText.Text
+                + "\nvariants: { idle: { mission: { launch: { weight: 0 }, climb: { weight: 0 }, cruise: { weight: 0 }, accelerated: { weight: 0 } } } }\n");
         Assert.Equal("In variant `idle`: Every phase of the mission has weight 0.", diagnostic.Message);
     }
 
@@ -91,7 +95,8 @@ public class VariantTests
     public void Unknown_variant_is_told_with_the_nearest_or_with_all()
     {
         Assert.Contains("Did you mean `heavy`?", Mistake("hevy", "variants: { heavy: { title: A } }").Fix);
-        Assert.Contains("Its variants are heavy, light.", Mistake("tandem seat", "variants: { heavy: { title: A }, light: { title: B } }").Fix);
+        Assert.Contains("Its variants are heavy, light.", Mistake("tandem seat",
+            "variants: { heavy: { title: A }, light: { title: B } }").Fix);
         Assert.Contains("leave --variant out", Mistake("heavy", "").Fix);
     }
 
@@ -99,7 +104,8 @@ public class VariantTests
     public void More_variants_than_can_be_checked_are_refused()
     {
         var variants = string.Join(", ", Enumerable.Range(1, 51).Select(i => $"v{i}: {{ title: T }}"));
-        Assert.Contains("There are 51 variants; 50 is the most.", WorkedStudyText.OneDiagnostic($"{WorkedStudyText.Text}\nvariants: {{ {variants} }}\n").Message);
+        Assert.Contains("There are 51 variants; 50 is the most.", WorkedStudyText.OneDiagnostic(
+            $"{WorkedStudyText.Text}\nvariants: {{ {variants} }}\n").Message);
     }
 
     private static Study Read(string variant, string variants)

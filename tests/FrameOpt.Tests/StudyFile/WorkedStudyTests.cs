@@ -17,7 +17,8 @@ public class WorkedStudyTests
     public void Machine_is_that_of_the_worked_balance()
     {
         var expected = WorkedMachine.Machine;
-        Assert.Equal(expected.Masses.Select(item => (item.Name, item.IsBody)), study.Machine.Masses.Select(item => (item.Name, item.IsBody)));
+        Assert.Equal(expected.Masses.Select(item => (item.Name, item.IsBody)),
+            study.Machine.Masses.Select(item => (item.Name, item.IsBody)));
         foreach (var (wanted, read) in expected.Masses.Zip(study.Machine.Masses))
         {
             Close(wanted.MassKilograms, read.MassKilograms);
@@ -124,7 +125,8 @@ public class WorkedStudyTests
         Assert.Null(study.Strength);
     }
 
-    private static void Close(double expected, double actual) => Check.Close(expected, actual, relative: 1e-14, absolute: 1e-17, because: Arithmetic);
+    private static void Close(double expected, double actual) =>
+        Check.Close(expected, actual, relative: 1e-14, absolute: 1e-17, because: Arithmetic);
 
     private static void Close(FramePoint expected, FramePoint actual)
     {

@@ -35,7 +35,8 @@ internal static class WorkedStudyText
     {
         var reading = Read(text);
         Assert.Null(reading.Study);
-        Assert.True(reading.Diagnostics.Count == 1, "expected one mistake, got:\n" + string.Join("\n", reading.Diagnostics.Select(diagnostic => diagnostic.Text)));
+        Assert.True(reading.Diagnostics.Count == 1,
+            "expected one mistake, got:\n" + string.Join("\n", reading.Diagnostics.Select(diagnostic => diagnostic.Text)));
         return reading.Diagnostics[0];
     }
 }

@@ -6,10 +6,12 @@ using FrameOpt.StudyFile;
 
 namespace FrameOpt.Reports.Files.Json;
 
-/// <summary>One evaluated design as JSON: {design: {factor: {value, unit}}, phases: {phase: {quantity: {value, unit}}}, mission: {response: {value, unit}}}.</summary>
+/// <summary>One evaluated design as JSON: {design: {factor: {value, unit}}, phases: {phase: {quantity: {value, unit}}}, mission: {response:
+/// {value, unit}}}.</summary>
 public static class EvaluationJson
 {
-    /// <summary>Writes one design that was asked for, with the study's limits beside it; a design that cannot fly has empty phases, mission and limits, and its
+    /// <summary>Writes one design that was asked for, with the study's limits beside it; a design that cannot fly has empty phases, mission
+    /// and limits, and its
     /// reason under "failure".</summary>
     /// <param name="evaluation">The design.</param>
     /// <param name="study">Its limits are told kept or broken.</param>

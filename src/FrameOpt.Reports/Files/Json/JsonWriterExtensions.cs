@@ -5,7 +5,8 @@ using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Files.Json;
 
-/// <summary>Ways to write JSON that every file here shares: plain decimal numbers, null for what is not finite, units beside values.</summary>
+/// <summary>Ways to write JSON that every file here shares: plain decimal numbers, null for what is not finite, units beside
+/// values.</summary>
 internal static class JsonWriterExtensions
 {
     public static Utf8JsonWriter Writer(Stream stream) => new(stream, new JsonWriterOptions

@@ -41,7 +41,8 @@ internal static class MachineJson
             case PropellerTable table:
                 json.WriteStartArray("coefficients");
                 foreach (var row in table.Rows)
-                    json.WriteRawValue($"[{PlainNumber.Text(row.AdvanceRatio)},{PlainNumber.Text(row.ThrustCoefficient)},{PlainNumber.Text(row.PowerCoefficient)}]");
+                    json.WriteRawValue(
+                        $"[{PlainNumber.Text(row.AdvanceRatio)},{PlainNumber.Text(row.ThrustCoefficient)},{PlainNumber.Text(row.PowerCoefficient)}]");
                 json.WriteEndArray();
                 break;
             case BenchPropeller bench:

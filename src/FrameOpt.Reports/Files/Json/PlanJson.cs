@@ -80,7 +80,8 @@ internal static class PlanJson
         json.WriteDecimal("range", check.Range);
         json.WriteStartObject("largest_error_at");
         for (var f = 0; f < plan.Factors.Count; f++)
-            json.WriteQuantity(plan.Factors[f].Name, plan.Factors[f].Unit.FromSi(plan.Scales[f].Natural(check.WorstCoded[f])), plan.Factors[f].Unit.Symbol);
+            json.WriteQuantity(plan.Factors[f].Name, plan.Factors[f].Unit.FromSi(plan.Scales[f].Natural(check.WorstCoded[f])),
+                plan.Factors[f].Unit.Symbol);
         json.WriteEndObject();
         json.WriteEndObject();
     }

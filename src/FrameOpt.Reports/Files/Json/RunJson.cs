@@ -8,7 +8,8 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Files.Json;
 
-/// <summary>run.json: the study as understood and its answer, the same bytes for the same study, seed, version and CPU architecture.</summary>
+/// <summary>run.json: the study as understood and its answer, the same bytes for the same study, seed, version and CPU
+/// architecture.</summary>
 public static class RunJson
 {
     /// <summary>Writes the whole run.</summary>
@@ -114,7 +115,8 @@ public static class RunJson
         json.WriteString("source", assumption.Source);
     }
 
-    /// <summary>The front as columns and rows, one design on a line: thousands of designs would drown in repeated names and units.</summary>
+    /// <summary>The front as columns and rows, one design on a line: thousands of designs would drown in repeated names and
+    /// units.</summary>
     private static void Front(Utf8JsonWriter json, RunReport report)
     {
         var columns = FrontColumns.WithPhases(report.Result.Study);

@@ -21,7 +21,8 @@ internal static class DataSheet
     /// <param name="rows">Texts, formulas and numbers; a number that is not finite leaves its cell blank.</param>
     /// <param name="filter">True to let the table be filtered.</param>
     public static DataRows Add(
-        XLWorkbook book, IReportSource report, string name, string note, IReadOnlyList<DataColumn> columns, IReadOnlyList<IReadOnlyList<object>> rows, bool filter = true)
+        XLWorkbook book, IReportSource report, string name, string note, IReadOnlyList<DataColumn> columns,
+            IReadOnlyList<IReadOnlyList<object>> rows, bool filter = true)
     {
         var sheet = book.AddWorksheet(name);
         for (var c = 0; c < columns.Count; c++)

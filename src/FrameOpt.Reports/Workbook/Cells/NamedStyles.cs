@@ -23,7 +23,8 @@ internal static class NamedStyles
         var fills = sheet.Fills!.Elements<Fill>().ToList();
         foreach (var (name, fits) in styles)
         {
-            var cells = sheet.CellFormats!.Elements<CellFormat>().Where(cell => fits(fonts[(int)cell.FontId!.Value], fills[(int)cell.FillId!.Value])).ToList();
+            var cells = sheet.CellFormats!.Elements<CellFormat>()
+                .Where(cell => fits(fonts[(int)cell.FontId!.Value], fills[(int)cell.FillId!.Value])).ToList();
             if (cells.Count > 0)
                 Add(sheet, name, cells);
         }
@@ -33,7 +34,15 @@ internal static class NamedStyles
     {
         var formats = sheet.CellStyleFormats!;
         var id = (uint)formats.Elements<CellFormat>().Count();
-        formats.Append(new CellFormat { NumberFormatId = 0, FontId = cells[0].FontId, FillId = cells[0].FillId, BorderId = 0, ApplyFont = true, ApplyFill = true });
+        formats.Append(new CellFormat
+        {
+            NumberFormatId = 0,
+            FontId = cells[0].FontId,
+            FillId = cells[0].FillId,
+            BorderId = 0,
+            ApplyFont = true,
+            ApplyFill = true
+        });
         formats.Count = id + 1;
         sheet.CellStyles!.Append(new CellStyle { Name = name, FormatId = id });
         sheet.CellStyles.Count = (uint)sheet.CellStyles.Elements<CellStyle>().Count();
@@ -41,7 +50,8 @@ internal static class NamedStyles
             cell.FormatId = id;
     }
 
-    private static bool IsColoured(Font font, string colour) => font.Color?.Rgb?.Value?.EndsWith(colour, StringComparison.OrdinalIgnoreCase) == true;
+    private static bool IsColoured(Font font, string colour) =>
+        font.Color?.Rgb?.Value?.EndsWith(colour, StringComparison.OrdinalIgnoreCase) == true;
 
     private static bool IsFilled(Fill fill, string colour) =>
         fill.PatternFill?.ForegroundColor?.Rgb?.Value?.EndsWith(colour, StringComparison.OrdinalIgnoreCase) == true;

@@ -7,7 +7,8 @@ namespace FrameOpt.Reports.Workbook.Cells;
 /// <summary>Rows and columns repeated on every printed page.</summary>
 internal static partial class PrintTitles
 {
-    /// <summary>Gives their references dollar signs: ClosedXML 0.95 leaves them out, and spreadsheet programs then repeat nothing.</summary>
+    /// <summary>Gives their references dollar signs: ClosedXML 0.95 leaves them out, and spreadsheet programs then repeat
+    /// nothing.</summary>
     public static void MakeAbsolute(WorkbookPart book)
     {
         foreach (var name in book.Workbook.Descendants<DefinedName>().Where(name => name.Name == "_xlnm.Print_Titles"))

@@ -44,10 +44,12 @@ internal static partial class RowWriter
     private static (string Letters, string Style)[] CellOpenings(XDocument sheet, DataRows table)
     {
         var columns = sheet.Root!.Descendants(sheet.Root.Name.Namespace + "col")
-            .Select(column => (Min: (int)column.Attribute("min")!, Max: (int)column.Attribute("max")!, Style: (string?)column.Attribute("style") ?? "0"))
+            .Select(column => (Min: (int)column.Attribute("min")!, Max: (int)column.Attribute("max")!,
+                Style: (string?)column.Attribute("style") ?? "0"))
             .ToList();
         var width = table.Rows.Count == 0 ? 0 : table.Rows[0].Count;
-        return [.. Enumerable.Range(1, width).Select(c => (CellAddress.Letters(c), columns.First(column => column.Min <= c && c <= column.Max).Style))];
+        return [.. Enumerable.Range(1, width).Select(c => (CellAddress.Letters(c),
+            columns.First(column => column.Min <= c && c <= column.Max).Style))];
     }
 
     private static void WriteRow(StreamWriter writer, int row, IReadOnlyList<object> values, (string Letters, string Style)[] columns)
@@ -61,7 +63,9 @@ internal static partial class RowWriter
             else if (values[c] is string text)
                 writer.Write($"{opening} t=\"inlineStr\"><x:is><x:t xml:space=\"preserve\">{Escaped(text)}</x:t></x:is></x:c>");
             else if (values[c] is Formula { Cached: double cached } toNumber)
-                writer.Write(string.Create(CultureInfo.InvariantCulture, $"{opening}><x:f>{Escaped(toNumber.Text)}</x:f><x:v>{cached:R}</x:v></x:c>"));
+                writer.Write(
+                    string.Create(
+                    CultureInfo.InvariantCulture, $"{opening}><x:f>{Escaped(toNumber.Text)}</x:f><x:v>{cached:R}</x:v></x:c>"));
             else if (values[c] is Formula { Cached: string words } toText)
                 writer.Write($"{opening} t=\"str\"><x:f>{Escaped(toText.Text)}</x:f><x:v>{Escaped(words)}</x:v></x:c>");
         }

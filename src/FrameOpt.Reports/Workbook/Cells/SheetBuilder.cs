@@ -61,7 +61,8 @@ internal sealed class SheetBuilder
     /// <summary>Shades numbers from blue (lowest) through white to orange (highest); the numbers stay to be read.</summary>
     public void Shade(PlacedTable table, int firstColumn)
     {
-        sheet.Range(table.FirstRow, firstColumn, table.FirstRow + table.Rows.Count - 1, table.Rows[0].Count).AddConditionalFormat().ColorScale()
+        sheet.Range(table.FirstRow, firstColumn, table.FirstRow + table.Rows.Count - 1,
+            table.Rows[0].Count).AddConditionalFormat().ColorScale()
             .LowestValue(XLColor.FromHtml("#" + SeriesStyle.SkyBlue))
             .Midpoint(XLCFContentType.Percentile, 50, XLColor.White)
             .HighestValue(XLColor.FromHtml("#" + SeriesStyle.Orange));
@@ -78,7 +79,8 @@ internal sealed class SheetBuilder
                 SheetStyle.Text(cell, text);
             else if (values[c] is double number && double.IsFinite(number))
                 cell.SetValue(number).Style.NumberFormat.Format = formats[c];
-            cell.Style.Alignment.SetHorizontal(values[c] is string && c == 0 ? XLAlignmentHorizontalValues.Left : XLAlignmentHorizontalValues.Right);
+            cell.Style.Alignment.SetHorizontal(values[c] is string && c == 0 ? XLAlignmentHorizontalValues.Left
+                : XLAlignmentHorizontalValues.Right);
         }
 
         sheet.Row(Row).Height = SheetStyle.HeightPoints([.. values.Select((value, c) => (value as string ?? "", widths[c] - 1))]);

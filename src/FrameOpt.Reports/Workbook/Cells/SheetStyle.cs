@@ -98,7 +98,8 @@ internal static class SheetStyle
     {
         var most = 1.0;
         foreach (var (text, width) in cells)
-            most = Math.Max(most, text.Split('\n').Sum(line => Math.Ceiling(Math.Max(1, line.Sum(c => c < '\u1100' ? 1.0 : 1.9)) / (width * CharactersPerDigit))));
+            most = Math.Max(most, text.Split('\n').Sum(line => Math.Ceiling(
+                Math.Max(1, line.Sum(c => c < '\u1100' ? 1.0 : 1.9)) / (width * CharactersPerDigit))));
         return Math.Min(MaxRowHeightPoints, LineHeightPoints * most + 1);
     }
 

@@ -8,7 +8,8 @@ internal static class TextSheet
 {
     /// <summary>Adds the sheet; the header stays in sight.</summary>
     public static void Add(
-        XLWorkbook book, string name, IReportSource report, IReadOnlyList<(string Header, double WidthCharacters)> columns, IEnumerable<IReadOnlyList<string>> rows)
+        XLWorkbook book, string name, IReportSource report, IReadOnlyList<(string Header, double WidthCharacters)> columns,
+            IEnumerable<IReadOnlyList<string>> rows)
     {
         var sheet = book.AddWorksheet(name);
         sheet.ShowGridLines = false;

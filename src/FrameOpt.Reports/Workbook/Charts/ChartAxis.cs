@@ -56,7 +56,8 @@ internal sealed record PlacedChart(string SheetName, int Row, int Column, string
 /// <param name="Dash">solid, dash, sysDot.</param>
 /// <param name="Pattern">Of a bar: null for plain, else a hatch.</param>
 /// <remarks>Colours: M. Okabe, K. Ito, Color Universal Design, 2008.</remarks>
-internal sealed record SeriesStyle(string Colour, string? Marker = null, int MarkerPoints = 7, double LinePoints = 0, string Dash = "solid", string? Pattern = null)
+internal sealed record SeriesStyle(string Colour, string? Marker = null, int MarkerPoints = 7, double LinePoints = 0,
+    string Dash = "solid", string? Pattern = null)
 {
     public const string Blue = "0072B2";
     public const string SkyBlue = "56B4E9";

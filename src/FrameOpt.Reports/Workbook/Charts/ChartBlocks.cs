@@ -22,7 +22,8 @@ internal static class ChartBlocks
         return new ChartBlock(
             [
                 new DataColumn("front: rank", DataColumn.TextFormat, 10),
-                .. objectives.Select(objective => DataColumn.OfNumbers(Header(objective), NumberFormat.FormatCode(objective.Response.Unit))),
+                .. objectives.Select(objective => DataColumn.OfNumbers(Header(objective),
+                    NumberFormat.FormatCode(objective.Response.Unit))),
             ],
             [
                 baseline,
@@ -45,11 +46,13 @@ internal static class ChartBlocks
             .. designs.Select(design => DataColumn.OfNumbers($"residual, {design.Name} [N·m], right +", "0.00")),
         ],
         [.. study.Mission.Select((phase, p) => (object[])[
-            TextTruncation.Truncate(phase.Name, MaxNameLength), .. designs.Select(design => (object)design.Evaluation.Phases[p][PhaseQuantity.Residual])])]);
+            TextTruncation.Truncate(phase.Name, MaxNameLength),
+                .. designs.Select(design => (object)design.Evaluation.Phases[p][PhaseQuantity.Residual])])]);
 
     /// <summary>Residual and torque of the best compromise over the propeller's speed.</summary>
     public static ChartBlock Curve(StudyResult result) => new(
-        [DataColumn.OfNumbers("propeller speed [rpm]", "0"), DataColumn.OfNumbers("residual [N·m], right +", "0.00"), DataColumn.OfNumbers("propeller torque [N·m]", "0.00")],
+        [DataColumn.OfNumbers("propeller speed [rpm]", "0"), DataColumn.OfNumbers("residual [N·m], right +", "0.00"),
+            DataColumn.OfNumbers("propeller torque [N·m]", "0.00")],
         [.. new BalancedBands(result.Mission, result.Study.Band.PhaseIndex).Curve(result.Chosen!.Geometry)
             .Select(point => (object[])[point.Rpm, point.ResidualNewtonMetres, point.TorqueNewtonMetres])]);
 
@@ -60,7 +63,8 @@ internal static class ChartBlocks
         return new ChartBlock(
             [DataColumn.OfNumbers("balanced band [rpm]", "0"), DataColumn.OfNumbers("balanced band [N·m]", "0.00")],
             [.. result.Bands.SelectMany(band => (object[][])[
-                [band.FromRpm, -within], [band.FromRpm, within], [band.ToRpm, within], [band.ToRpm, -within], [band.FromRpm, -within], [double.NaN, double.NaN]])]);
+                [band.FromRpm, -within], [band.FromRpm, within], [band.ToRpm, within], [band.ToRpm, -within], [band.FromRpm, -within],
+                    [double.NaN, double.NaN]])]);
     }
 
     /// <summary>Where each phase under power lies: its own propeller speed, airspeed and weight.</summary>
@@ -71,9 +75,11 @@ internal static class ChartBlocks
             DataColumn.OfNumbers("residual [N·m], right +", "0.00"),
         ],
         [.. result.Chosen!.Phases.Where(phase => phase.Phase.Power is not PhasePower.EngineOff)
-            .Select(phase => (object[])[TextTruncation.Truncate(phase.Phase.Name, MaxNameLength), phase[PhaseQuantity.Rpm], phase[PhaseQuantity.Residual]])]);
+            .Select(phase => (object[])[TextTruncation.Truncate(phase.Phase.Name, MaxNameLength), phase[PhaseQuantity.Rpm],
+                phase[PhaseQuantity.Residual]])]);
 
-    private static double BaselineValue(StudyResult result, StudyObjective objective) => result.Baseline is not { Failure: null } baseline ? double.NaN
+    private static double BaselineValue(StudyResult result, StudyObjective objective) =>
+        result.Baseline is not { Failure: null } baseline ? double.NaN
         : objective.Magnitude ? Math.Abs(baseline[objective.Response])
         : baseline[objective.Response];
 }

@@ -30,22 +30,28 @@ internal static class ChartSheets
         sheet.ShowGridLines = false;
         sheet.Columns(1, LastColumn + 1).Width = ColumnWidth;
         SheetStyle.Title(sheet.Cell(1, 1), "Charts");
-        SheetStyle.Text(sheet.Cell(2, 1), $"Drawn from the sheet {DataSheetName}, as the run found it; they do not follow the weights typed on the sheet {RankingLayout.Sheet}.");
-        var charts = FrontCharts.Of(report, blocks[0]).Append(("Residual torque in each phase", Phases(blocks[1], compared))).Append(("Residual torque against propeller speed", RpmChart.Of(report.Result, blocks[2], blocks[3], blocks[4]))).ToList();
+        SheetStyle.Text(
+            sheet.Cell(2, 1),
+                $"Drawn from the sheet {DataSheetName}, as the run found it; they do not follow the weights typed on the sheet {RankingLayout.Sheet}.");
+        var charts = FrontCharts.Of(report, blocks[0]).Append(("Residual torque in each phase", Phases(blocks[1], compared)))
+            .Append(("Residual torque against propeller speed", RpmChart.Of(report.Result, blocks[2], blocks[3], blocks[4]))).ToList();
         for (var i = 0; i < charts.Count; i++)
-            deferred.Charts.Add(new PlacedChart(SheetName, 4 + i / 2 * RowsPerChart, i % 2 == 0 ? 1 : SecondColumn, charts[i].Item1, charts[i].Item2));
+            deferred.Charts.Add(new PlacedChart(SheetName, 4 + i / 2 * RowsPerChart, i % 2 == 0 ? 1 : SecondColumn, charts[i].Item1,
+                charts[i].Item2));
         var lastRow = 3 + (charts.Count + 1) / 2 * RowsPerChart;
         SheetStyle.Print(sheet, report, pagesWide: 1);
         sheet.PageSetup.FitToPages(1, 1);
         sheet.PageSetup.PrintAreas.Add(1, 1, lastRow, LastColumn + 1);
-        deferred.DataSheets.Add(end => DataSheet.Add(end, report, DataSheetName, Note, [.. blocks.SelectMany(block => block.Columns)], Rows(blocks), filter: false));
+        deferred.DataSheets.Add(end => DataSheet.Add(end, report, DataSheetName, Note, [.. blocks.SelectMany(block => block.Columns)],
+            Rows(blocks), filter: false));
     }
 
     private static System.Xml.Linq.XElement Phases(ChartBlock block, IReadOnlyList<ComparedDesign> compared)
     {
         SeriesStyle[] styles =
         [
-            new(SeriesStyle.Blue), new(SeriesStyle.Orange, Pattern: "wdUpDiag"), new(SeriesStyle.Green, Pattern: "dkHorz"), new(SeriesStyle.Purple, Pattern: "wdDnDiag"),
+            new(SeriesStyle.Blue), new(SeriesStyle.Orange, Pattern: "wdUpDiag"), new(SeriesStyle.Green, Pattern: "dkHorz"),
+                new(SeriesStyle.Purple, Pattern: "wdDnDiag"),
         ];
         return ChartXml.Bars(
             "Residual torque left to the pilot in each phase",
@@ -68,7 +74,8 @@ internal static class ChartSheets
     }
 
     private static IReadOnlyList<IReadOnlyList<object>> Rows(IReadOnlyList<ChartBlock> blocks) =>
-        [.. Enumerable.Range(0, blocks.Max(block => block.Rows.Count)).Select(row => (object[])[.. blocks.SelectMany(block => row < block.Rows.Count
+        [.. Enumerable.Range(0, blocks.Max(block => block.Rows.Count))
+            .Select(row => (object[])[.. blocks.SelectMany(block => row < block.Rows.Count
             ? block.Rows[row]
             : Enumerable.Repeat((object)double.NaN, block.Columns.Count))])];
 }

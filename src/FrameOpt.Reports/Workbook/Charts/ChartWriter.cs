@@ -23,7 +23,8 @@ internal static class ChartWriter
             var sheet = RowWriter.Sheet(book, onSheet.Key);
             var drawing = sheet.AddNewPart<DrawingsPart>("drawing1");
             Save(drawing, new XElement(
-                xdr + "wsDr", new XAttribute(XNamespace.Xmlns + "xdr", xdr), new XAttribute(XNamespace.Xmlns + "a", a), onSheet.Select((chart, i) => Anchor(drawing, chart, i))));
+                xdr + "wsDr", new XAttribute(XNamespace.Xmlns + "xdr", xdr), new XAttribute(XNamespace.Xmlns + "a", a),
+                    onSheet.Select((chart, i) => Anchor(drawing, chart, i))));
             sheet.Worksheet.AddChild(new Drawing { Id = sheet.GetIdOfPart(drawing) });
             sheet.Worksheet.Save();
         }
@@ -42,7 +43,8 @@ internal static class ChartWriter
                 xdr + "graphicFrame", new XAttribute("macro", ""),
                 new XElement(
                     xdr + "nvGraphicFramePr",
-                    new XElement(xdr + "cNvPr", new XAttribute("id", index + 2), new XAttribute("name", $"Chart {index + 1}"), new XAttribute("descr", chart.Name)),
+                    new XElement(xdr + "cNvPr", new XAttribute("id", index + 2), new XAttribute("name", $"Chart {index + 1}"),
+                        new XAttribute("descr", chart.Name)),
                     new XElement(xdr + "cNvGraphicFramePr")),
                 new XElement(xdr + "xfrm", Zero(a + "off", "x", "y"), Zero(a + "ext", "cx", "cy")),
                 new XElement(
@@ -50,12 +52,14 @@ internal static class ChartWriter
                     new XElement(
                         a + "graphicData", new XAttribute("uri", c.NamespaceName),
                         new XElement(
-                            c + "chart", new XAttribute(XNamespace.Xmlns + "c", c), new XAttribute(XNamespace.Xmlns + "r", r), new XAttribute(r + "id", drawing.GetIdOfPart(part)))))),
+                            c + "chart", new XAttribute(XNamespace.Xmlns + "c", c), new XAttribute(XNamespace.Xmlns + "r", r),
+                                new XAttribute(r + "id", drawing.GetIdOfPart(part)))))),
             new XElement(xdr + "clientData"));
     }
 
     private static XElement Corner(string name, int column, int row) =>
-        new(xdr + name, new XElement(xdr + "col", column), new XElement(xdr + "colOff", 0), new XElement(xdr + "row", row), new XElement(xdr + "rowOff", 0));
+        new(xdr + name, new XElement(xdr + "col", column), new XElement(xdr + "colOff", 0), new XElement(xdr + "row", row),
+            new XElement(xdr + "rowOff", 0));
 
     private static void Save(OpenXmlPart part, XElement xml)
     {

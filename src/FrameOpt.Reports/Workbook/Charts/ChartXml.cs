@@ -17,18 +17,22 @@ internal static class ChartXml
 
     /// <summary>Points across and up.</summary>
     public static XElement Scatter(string title, ChartAxis x, ChartAxis y, IReadOnlyList<ChartSeries> series) => ChartSpace(title,
-        new XElement(c + "scatterChart", Value("scatterStyle", "lineMarker"), Value("varyColors", "0"), series.Select(ScatterSeries), Value("axId", XAxisId), Value("axId", YAxisId)),
+        new XElement(c + "scatterChart", Value("scatterStyle", "lineMarker"), Value("varyColors", "0"), series.Select(ScatterSeries),
+            Value("axId", XAxisId), Value("axId", YAxisId)),
         ValueAxis(x, XAxisId, YAxisId, "b"),
         ValueAxis(y, YAxisId, XAxisId, "l"));
 
     /// <summary>Bars side by side for each category.</summary>
     public static XElement Bars(string title, string categories, ChartAxis y, IReadOnlyList<ChartSeries> series) => ChartSpace(title,
         new XElement(
-            c + "barChart", Value("barDir", "col"), Value("grouping", "clustered"), Value("varyColors", "0"), series.Select(BarSeries), Value("gapWidth", "80"),
+            c + "barChart", Value("barDir", "col"), Value("grouping", "clustered"), Value("varyColors", "0"), series.Select(BarSeries),
+                Value("gapWidth", "80"),
             Value("axId", XAxisId), Value("axId", YAxisId)),
         new XElement(
-            c + "catAx", Value("axId", XAxisId), new XElement(c + "scaling", Value("orientation", "minMax")), Value("delete", "0"), Value("axPos", "b"), Title(categories, 1000),
-            Value("majorTickMark", "none"), Value("minorTickMark", "none"), Value("tickLblPos", "low"), Value("crossAx", YAxisId), Value("crosses", "autoZero")),
+            c + "catAx", Value("axId", XAxisId), new XElement(c + "scaling", Value("orientation", "minMax")), Value("delete", "0"),
+                Value("axPos", "b"), Title(categories, 1000),
+            Value("majorTickMark", "none"), Value("minorTickMark", "none"), Value("tickLblPos", "low"), Value("crossAx", YAxisId),
+                Value("crosses", "autoZero")),
         ValueAxis(y, YAxisId, XAxisId, "l"));
 
     private static XElement ChartSpace(string title, params XElement[] plot) => new(
@@ -44,7 +48,9 @@ internal static class ChartXml
             Value("plotVisOnly", "1"),
             Value("dispBlanksAs", "gap")),
         new XElement(c + "spPr", Fill("FFFFFF"), new XElement(a + "ln", new XAttribute("w", 9525), Fill("BFBFBF"))),
-        new XElement(c + "txPr", new XElement(a + "bodyPr"), new XElement(a + "lstStyle"), new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", 1000)), new XElement(a + "endParaRPr", new XAttribute("lang", "en-GB")))));
+        new XElement(c + "txPr", new XElement(a + "bodyPr"), new XElement(a + "lstStyle"),
+            new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", 1000)),
+            new XElement(a + "endParaRPr", new XAttribute("lang", "en-GB")))));
 
     private static XElement ScatterSeries(ChartSeries series, int index) => new(
         c + "ser", SeriesHeader(series, index),
@@ -69,18 +75,23 @@ internal static class ChartXml
         ? new XElement(c + "marker", Value("symbol", "none"))
         : new XElement(
             c + "marker", Value("symbol", style.Marker), Value("size", Text(style.MarkerPoints)),
-            new XElement(c + "spPr", style.Marker == "x" ? new XElement(a + "noFill") : Fill(style.Colour), new XElement(a + "ln", new XAttribute("w", 12700), Fill(style.Marker == "x" ? style.Colour : "FFFFFF"))));
+            new XElement(c + "spPr", style.Marker == "x" ? new XElement(a + "noFill") : Fill(style.Colour),
+                new XElement(a + "ln", new XAttribute("w", 12700), Fill(style.Marker == "x" ? style.Colour : "FFFFFF"))));
 
     private static XElement? Labels(ChartSeries series) => series.Labels.Count == 0 ? null : new XElement(
         c + "dLbls",
         series.Labels.Select((label, i) => new XElement(
-            c + "dLbl", Value("idx", Text(i)), new XElement(c + "tx", RichText(label, 900)), Value("dLblPos", labelPositions[i % labelPositions.Length]),
-            Value("showLegendKey", "0"), Value("showVal", "1"), Value("showCatName", "0"), Value("showSerName", "0"), Value("showPercent", "0"), Value("showBubbleSize", "0"))),
-        Value("showLegendKey", "0"), Value("showVal", "0"), Value("showCatName", "0"), Value("showSerName", "0"), Value("showPercent", "0"), Value("showBubbleSize", "0"));
+            c + "dLbl", Value("idx", Text(i)), new XElement(c + "tx", RichText(label, 900)),
+                Value("dLblPos", labelPositions[i % labelPositions.Length]),
+            Value("showLegendKey", "0"), Value("showVal", "1"), Value("showCatName", "0"), Value("showSerName", "0"),
+                Value("showPercent", "0"), Value("showBubbleSize", "0"))),
+        Value("showLegendKey", "0"), Value("showVal", "0"), Value("showCatName", "0"), Value("showSerName", "0"),
+            Value("showPercent", "0"), Value("showBubbleSize", "0"));
 
     private static XElement Line(SeriesStyle style) => style.LinePoints == 0
         ? new XElement(a + "ln", new XAttribute("w", 19050), new XElement(a + "noFill"))
-        : new XElement(a + "ln", new XAttribute("w", Text((int)(12700 * style.LinePoints))), Fill(style.Colour), new XElement(a + "prstDash", new XAttribute("val", style.Dash)));
+        : new XElement(a + "ln", new XAttribute("w", Text((int)(12700 * style.LinePoints))), Fill(style.Colour),
+            new XElement(a + "prstDash", new XAttribute("val", style.Dash)));
 
     private static XElement BarFill(SeriesStyle style) => style.Pattern is null ? Fill(style.Colour) : new XElement(
         a + "pattFill", new XAttribute("prst", style.Pattern),
@@ -91,10 +102,12 @@ internal static class ChartXml
 
     private static XElement Data(ChartColumn column) => column.IsText
         ? new XElement(c + "strRef", new XElement(c + "f", column.Reference), new XElement(c + "strCache", Points(column)))
-        : new XElement(c + "numRef", new XElement(c + "f", column.Reference), new XElement(c + "numCache", new XElement(c + "formatCode", "General"), Points(column)));
+        : new XElement(c + "numRef", new XElement(c + "f", column.Reference),
+            new XElement(c + "numCache", new XElement(c + "formatCode", "General"), Points(column)));
 
     private static IEnumerable<XElement> Points(ChartColumn column) => column.Values
-        .Select((value, i) => (Index: i, Text: value is double number ? double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : null : (string)value))
+        .Select((value, i) => (Index: i, Text: value is double number ? double.IsFinite(number)
+            ? number.ToString("R", CultureInfo.InvariantCulture) : null : (string)value))
         .Where(point => point.Text is not null)
         .Select(point => new XElement(c + "pt", new XAttribute("idx", point.Index), new XElement(c + "v", point.Text)))
         .Prepend(Value("ptCount", Text(column.Values.Count)));
@@ -102,22 +115,27 @@ internal static class ChartXml
     private static XElement ValueAxis(ChartAxis axis, string id, string crosses, string side) => new(
         c + "valAx",
         Value("axId", id),
-        new XElement(c + "scaling", Value("orientation", "minMax"), axis.Range is { } range ? (XElement[])[Value("max", Text(range.To)), Value("min", Text(range.From))] : null),
+        new XElement(c + "scaling", Value("orientation", "minMax"),
+            axis.Range is { } range ? (XElement[])[Value("max", Text(range.To)), Value("min", Text(range.From))] : null),
         Value("delete", "0"),
         Value("axPos", side),
         new XElement(c + "majorGridlines", new XElement(c + "spPr", new XElement(a + "ln", new XAttribute("w", 6350), Fill("D9D9D9")))),
         Title(axis.Title, 1000),
         new XElement(c + "numFmt", new XAttribute("formatCode", axis.FormatCode), new XAttribute("sourceLinked", "0")),
         Value("majorTickMark", "out"), Value("minorTickMark", "none"), Value("tickLblPos", "low"),
-        Value("crossAx", crosses), Value("crosses", "autoZero"), Value("crossBetween", side == "l" && axis.Range is null && crosses == XAxisId ? "between" : "midCat"));
+        Value("crossAx", crosses), Value("crosses", "autoZero"),
+            Value("crossBetween", side == "l" && axis.Range is null && crosses == XAxisId ? "between" : "midCat"));
 
-    private static XElement Title(string text, int size) => new(c + "title", new XElement(c + "tx", RichText(text, size)), Value("overlay", "0"));
+    private static XElement Title(string text, int size) =>
+        new(c + "title", new XElement(c + "tx", RichText(text, size)), Value("overlay", "0"));
 
     private static XElement RichText(string text, int size) => new(
         c + "rich", new XElement(a + "bodyPr"), new XElement(a + "lstStyle"),
-        new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", size)), new XElement(a + "r", Run("rPr", size), new XElement(a + "t", TextSanitizer.Clean(text)))));
+        new XElement(a + "p", new XElement(a + "pPr", Run("defRPr", size)),
+            new XElement(a + "r", Run("rPr", size), new XElement(a + "t", TextSanitizer.Clean(text)))));
 
-    private static XElement Run(string name, int size) => new(a + name, name == "rPr" ? new XAttribute("lang", "en-GB") : null, new XAttribute("sz", size), new XAttribute("b", "0"));
+    private static XElement Run(string name, int size) =>
+        new(a + name, name == "rPr" ? new XAttribute("lang", "en-GB") : null, new XAttribute("sz", size), new XAttribute("b", "0"));
 
     private static XElement Value(string name, string value) => new(c + name, new XAttribute("val", value));
 

@@ -37,7 +37,8 @@ internal static class FrontCharts
 
     private static IEnumerable<ChartSeries> Series(RunReport report, ChartBlock front, int up)
     {
-        ChartSeries Of(string name, int first, int count, SeriesStyle style) => new(name, front.Column(1, first, count), front.Column(up, first, count), style);
+        ChartSeries Of(string name, int first, int count, SeriesStyle style) =>
+            new(name, front.Column(1, first, count), front.Column(up, first, count), style);
         var others = front.Rows.Count - FirstRanked - Ranked;
         if (others > 0)
             yield return Of("front", FirstRanked + Ranked, others, new SeriesStyle(SeriesStyle.SkyBlue, "circle", 5));

@@ -24,14 +24,17 @@ internal static class RpmChart
         if (curve.Rows.Count > 0)
         {
             yield return new("residual torque", curve.Column(0), curve.Column(1), new SeriesStyle(SeriesStyle.Blue, LinePoints: 2.25));
-            yield return new("propeller torque", curve.Column(0), curve.Column(2), new SeriesStyle(SeriesStyle.Orange, LinePoints: 2.25, Dash: "dash"));
+            yield return new("propeller torque", curve.Column(0), curve.Column(2),
+                new SeriesStyle(SeriesStyle.Orange, LinePoints: 2.25, Dash: "dash"));
         }
 
         if (band.Rows.Count > 0)
-            yield return new($"balanced within {NumberFormat.Text(result.Study.Band.WithinNewtonMetres, "N·m")}", band.Column(0), band.Column(1), new SeriesStyle(SeriesStyle.Green, LinePoints: 1.5, Dash: "sysDot"));
+            yield return new($"balanced within {NumberFormat.Text(result.Study.Band.WithinNewtonMetres, "N·m")}", band.Column(0),
+                band.Column(1), new SeriesStyle(SeriesStyle.Green, LinePoints: 1.5, Dash: "sysDot"));
         if (marks.Rows.Count > 0)
         {
-            yield return new ChartSeries("phases under power", marks.Column(1), marks.Column(2), new SeriesStyle(SeriesStyle.Vermillion, "diamond", 9))
+            yield return new ChartSeries("phases under power", marks.Column(1), marks.Column(2),
+                new SeriesStyle(SeriesStyle.Vermillion, "diamond", 9))
                 with
             { Labels = [.. marks.Column(0).Values.Cast<string>().Select(name => TextTruncation.Truncate(name, 24))] };
         }

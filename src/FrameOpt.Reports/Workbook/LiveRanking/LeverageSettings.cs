@@ -11,7 +11,8 @@ internal static class LeverageSettings
     public const int AsInStudy = 1;
 
     /// <summary>What stands in the list, in order.</summary>
-    public static IReadOnlyList<string> Labels { get; } = [Label(YawLeverage.AssumedLowest), "as in the study", Label(YawLeverage.AssumedHighest)];
+    public static IReadOnlyList<string> Labels { get; } = [
+        Label(YawLeverage.AssumedLowest), "as in the study", Label(YawLeverage.AssumedHighest)];
 
     /// <summary>The model at each of them.</summary>
     public static IReadOnlyList<MissionModel> Models(MissionModel study) =>

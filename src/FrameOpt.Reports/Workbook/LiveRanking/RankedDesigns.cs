@@ -61,7 +61,8 @@ internal sealed class RankedDesigns
 
     private static (double[] Best, double[] Worst, double[] Norm) Scale(StudyResult result)
     {
-        var values = result.Study.Objectives.Select((objective, o) => (objective.Maximise, All: result.Front.Select(design => design.Objectives[o]).ToList())).ToList();
+        var values = result.Study.Objectives.Select((objective, o) =>
+            (objective.Maximise, All: result.Front.Select(design => design.Objectives[o]).ToList())).ToList();
         return (
             [.. values.Select(value => value.Maximise ? value.All.Max() : value.All.Min())],
             [.. values.Select(value => value.Maximise ? value.All.Min() : value.All.Max())],

@@ -19,7 +19,8 @@ internal static class RankingCriteria
             Row(sheet, ranked, layout, deferred, c);
         var names = sheet.Workbook.NamedRanges;
         int first = RankingLayout.FirstCriterionRow, last = layout.LastCriterionRow;
-        names.Add("ranking_weights", sheet.Range(first, RankingLayout.WeightColumn, first + layout.Objectives - 1, RankingLayout.WeightColumn));
+        names.Add("ranking_weights", sheet.Range(first, RankingLayout.WeightColumn, first + layout.Objectives - 1,
+            RankingLayout.WeightColumn));
         names.Add("ranking_at_least", sheet.Range(first, RankingLayout.AtLeastColumn, last, RankingLayout.AtLeastColumn));
         names.Add("ranking_at_most", sheet.Range(first, RankingLayout.AtMostColumn, last, RankingLayout.AtMostColumn));
     }
@@ -28,8 +29,10 @@ internal static class RankingCriteria
     {
         string[] headers =
         [
-            "response [unit]", "", "", "", "goal", "weight", "at least", "at most", "baseline", "best", "worst", "best, whole front", "worst, whole front",
-            "root of sum of squares, whole front", .. LeverageSettings.Labels.Select(label => $"study's baseline, {label}"), "part of all weights",
+            "response [unit]", "", "", "", "goal", "weight", "at least", "at most", "baseline", "best", "worst", "best, whole front",
+                "worst, whole front",
+            "root of sum of squares, whole front", .. LeverageSettings.Labels.Select(label => $"study's baseline, {label}"),
+                "part of all weights",
             ranked.IsTopsis ? "divisor: root of sum of squares" : "divisor: worst less best",
         ];
         for (var c = 0; c < headers.Length; c++)
@@ -47,7 +50,8 @@ internal static class RankingCriteria
         var row = RankingLayout.FirstCriterionRow + c;
         sheet.Range(row, 1, row, NameColumns).Merge();
         SheetStyle.Text(sheet.Cell(row, 1), criterion.Header);
-        SheetStyle.Text(sheet.Cell(row, RankingLayout.GoalColumn), criterion.Objective is { } objective ? StudyText.Goal(objective) : "limit only");
+        SheetStyle.Text(sheet.Cell(row, RankingLayout.GoalColumn), criterion.Objective is { } objective ? StudyText.Goal(objective)
+            : "limit only");
         Bound(sheet.Cell(row, RankingLayout.AtLeastColumn), criterion.AtLeast);
         Bound(sheet.Cell(row, RankingLayout.AtMostColumn), criterion.AtMost);
         for (var l = 0; l < ranked.Baseline.Count; l++)
@@ -72,13 +76,17 @@ internal static class RankingCriteria
         string Choose(string ofOthers, int whole) =>
             $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({layout.Data(layout.ValueColumn(c, 0))}),{CellAddress.Absolute(row, whole)},{ofOthers}({layout.Data(layout.ValueColumn(c, 2))}))";
         var (best, worst) = (CellAddress.Absolute(row, RankingLayout.BestColumn), CellAddress.Absolute(row, RankingLayout.WorstColumn));
-        Output(sheet, deferred, row, RankingLayout.BestColumn, new(Choose(criterion.Maximise ? "MAX" : "MIN", RankingLayout.WholeBestColumn), ranked.Best[c]), criterion.FormatCode);
-        Output(sheet, deferred, row, RankingLayout.WorstColumn, new(Choose(criterion.Maximise ? "MIN" : "MAX", RankingLayout.WholeWorstColumn), ranked.Worst[c]), criterion.FormatCode);
+        Output(sheet, deferred, row, RankingLayout.BestColumn,
+            new(Choose(criterion.Maximise ? "MAX" : "MIN", RankingLayout.WholeBestColumn), ranked.Best[c]), criterion.FormatCode);
+        Output(sheet, deferred, row, RankingLayout.WorstColumn,
+            new(Choose(criterion.Maximise ? "MIN" : "MAX", RankingLayout.WholeWorstColumn), ranked.Worst[c]), criterion.FormatCode);
         Output(sheet, deferred, row, RankingLayout.ShareColumn, new(
             $"IF(OR(SUM({layout.Weights})<=0,{best}={worst}),0,{CellAddress.Absolute(row, RankingLayout.WeightColumn)}/SUM({layout.Weights}))", ranked.WeightShare[c]), "0.000");
-        var divisor = ranked.IsTopsis ? $"SQRT({Choose("SUMSQ", RankingLayout.WholeNormColumn).Replace(CellAddress.Absolute(row, RankingLayout.WholeNormColumn), $"{CellAddress.Absolute(row, RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
+        var divisor = ranked.IsTopsis
+            ? $"SQRT({Choose("SUMSQ", RankingLayout.WholeNormColumn).Replace(CellAddress.Absolute(row, RankingLayout.WholeNormColumn), $"{CellAddress.Absolute(row, RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
         var size = ranked.IsTopsis ? ranked.Norm[c] : ranked.Worst[c] - ranked.Best[c];
-        Output(sheet, deferred, row, RankingLayout.DivisorColumn, new($"IF({best}={worst},1,{divisor})", ranked.Best[c] == ranked.Worst[c] ? 1.0 : size), "0.000");
+        Output(sheet, deferred, row, RankingLayout.DivisorColumn,
+            new($"IF({best}={worst},1,{divisor})", ranked.Best[c] == ranked.Worst[c] ? 1.0 : size), "0.000");
     }
 
     /// <summary>The baseline's value: of the design whose number is typed, else of the study's own at the leverage chosen.</summary>
@@ -87,9 +95,11 @@ internal static class RankingCriteria
         var row = RankingLayout.FirstCriterionRow + c;
         var number = CellAddress.Absolute(RankingLayout.BaselineRow, RankingLayout.InputColumn);
         var typed = $"IFERROR(INDEX({layout.Data(layout.SelectedColumn(c))},MATCH({number},{layout.Data(1)},0)),\"not in the table\")";
-        var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count).Select(l => CellAddress.Absolute(row, RankingLayout.StudyBaselineColumn + l)));
+        var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count)
+            .Select(l => CellAddress.Absolute(row, RankingLayout.StudyBaselineColumn + l)));
         var own = ranked.Baseline.Count == 0 ? "\"type a number\"" : $"CHOOSE({RankingLayout.LeverageNumber},{ofEach})";
-        var value = ranked.Criteria[c].ValueOf(ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0] : ranked.Baseline[LeverageSettings.AsInStudy]);
+        var value = ranked.Criteria[c].ValueOf(ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0]
+            : ranked.Baseline[LeverageSettings.AsInStudy]);
         return new($"IF({number}=\"\",{own},{typed})", double.IsFinite(value) ? value : "cannot fly");
     }
 
@@ -125,12 +135,14 @@ internal static class RankingCriteria
 /// <param name="Weight">Of the objective.</param>
 /// <param name="AtLeast">The study's limit, or null; in the response's unit.</param>
 /// <param name="AtMost">The study's limit, or null; in the response's unit.</param>
-internal sealed record RankingCriterion(Response Response, bool Magnitude, StudyObjective? Objective, double Weight, double? AtLeast, double? AtMost)
+internal sealed record RankingCriterion(
+    Response Response, bool Magnitude, StudyObjective? Objective, double Weight, double? AtLeast, double? AtMost)
 {
     public bool Maximise => Objective?.Maximise == true;
 
     /// <summary>Name and unit, as in the header of a column.</summary>
-    public string Header => Response.Unit.Length == 0 ? StudyText.Name(Response, Magnitude) : $"{StudyText.Name(Response, Magnitude)} [{Response.Unit}]";
+    public string Header => Response.Unit.Length == 0 ? StudyText.Name(Response, Magnitude)
+        : $"{StudyText.Name(Response, Magnitude)} [{Response.Unit}]";
 
     public string FormatCode => NumberFormat.FormatCode(Response.Unit);
 
@@ -143,7 +155,8 @@ internal sealed record RankingCriterion(Response Response, bool Magnitude, Study
     public static IReadOnlyList<RankingCriterion> Of(Study study)
     {
         var criteria = study.Objectives
-            .Select((objective, i) => new RankingCriterion(objective.Response, objective.Magnitude, objective, study.Ranking.Weights[i], null, null))
+            .Select((objective, i) => new RankingCriterion(objective.Response, objective.Magnitude, objective, study.Ranking.Weights[i],
+                null, null))
             .ToList();
         foreach (var limit in study.Limits)
         {
@@ -151,11 +164,16 @@ internal sealed record RankingCriterion(Response Response, bool Magnitude, Study
             if (at < 0)
                 criteria.Add(new RankingCriterion(limit.Response, limit.Magnitude, null, 0, limit.AtLeast, limit.AtMost));
             else
-                criteria[at] = criteria[at] with { AtLeast = Tighter(criteria[at].AtLeast, limit.AtLeast, Math.Max), AtMost = Tighter(criteria[at].AtMost, limit.AtMost, Math.Min) };
+                criteria[at] = criteria[at] with
+                {
+                    AtLeast = Tighter(criteria[at].AtLeast, limit.AtLeast, Math.Max),
+                    AtMost = Tighter(criteria[at].AtMost, limit.AtMost, Math.Min)
+                };
         }
 
         return criteria;
     }
 
-    private static double? Tighter(double? one, double? other, Func<double, double, double> pick) => one is { } a && other is { } b ? pick(a, b) : one ?? other;
+    private static double? Tighter(double? one, double? other, Func<double, double, double> pick) =>
+        one is { } a && other is { } b ? pick(a, b) : one ?? other;
 }

@@ -13,17 +13,21 @@ internal static class RankingDataSheet
 
     public static DataRows Add(XLWorkbook book, RunReport report, RankedDesigns ranked, RankingLayout layout)
     {
-        List<DataColumn> columns = [DataColumn.OfNumbers("number", "0"), DataColumn.OfNumbers("rank in the run", "0"), .. GeometryColumns(ranked)];
+        List<DataColumn> columns = [DataColumn.OfNumbers("number", "0"), DataColumn.OfNumbers("rank in the run", "0"),
+            .. GeometryColumns(ranked)];
         foreach (var criterion in ranked.Criteria)
-            columns.AddRange(LeverageSettings.Labels.Select(label => DataColumn.OfNumbers($"{criterion.Header}, {label}", criterion.FormatCode)));
-        columns.AddRange(ranked.Criteria.Select(criterion => DataColumn.OfNumbers($"{criterion.Header}, chosen leverage", criterion.FormatCode)));
+            columns.AddRange(LeverageSettings.Labels.Select(label => DataColumn.OfNumbers(
+                $"{criterion.Header}, {label}", criterion.FormatCode)));
+        columns.AddRange(ranked.Criteria.Select(criterion => DataColumn.OfNumbers(
+            $"{criterion.Header}, chosen leverage", criterion.FormatCode)));
         columns.AddRange([
             DataColumn.OfNumbers("keeps the limits (1 yes)", "0"),
             DataColumn.OfNumbers("score", "0.0000"),
             DataColumn.OfNumbers("rank", "0"),
             DataColumn.OfNumbers("place", "0"),
         ]);
-        return DataSheet.Add(book, report, RankingLayout.DataSheetName, Note, columns, [.. ranked.Designs.Select((_, i) => Row(ranked, layout, i))]);
+        return DataSheet.Add(book, report, RankingLayout.DataSheetName, Note, columns,
+            [.. ranked.Designs.Select((_, i) => Row(ranked, layout, i))]);
     }
 
     private static IEnumerable<DataColumn> GeometryColumns(RankedDesigns ranked) =>
@@ -33,13 +37,16 @@ internal static class RankingDataSheet
     {
         var design = ranked.Designs[index];
         var row = RankingLayout.FirstDataRow + index;
-        List<object> cells = [(double)design.Number, (double)design.Rank, .. GeometryFields.Of(ranked.Study).Select(field => (object)field.Value(design.Geometry))];
+        List<object> cells = [(double)design.Number, (double)design.Rank,
+            .. GeometryFields.Of(ranked.Study).Select(field => (object)field.Value(design.Geometry))];
         foreach (var criterion in ranked.Criteria)
             cells.AddRange(ranked.Evaluations.Select(evaluations => Value(criterion.ValueOf(evaluations[index]))));
         for (var c = 0; c < ranked.Criteria.Count; c++)
         {
-            var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count).Select(l => CellAddress.Relative(row, layout.ValueColumn(c, l))));
-            cells.Add(new Formula($"CHOOSE({RankingLayout.LeverageNumber},{ofEach})", Value(ranked.Criteria[c].ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][index]))));
+            var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count)
+                .Select(l => CellAddress.Relative(row, layout.ValueColumn(c, l))));
+            cells.Add(new Formula($"CHOOSE({RankingLayout.LeverageNumber},{ofEach})",
+                Value(ranked.Criteria[c].ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][index]))));
         }
 
         cells.Add(new Formula(RankingFormulas.IsWithinLimits(layout, row), 1.0));

@@ -8,7 +8,8 @@ internal static class RankingFormulas
     /// <summary>1 when the design flies, keeps every limit typed, and there is a weight to rank by.</summary>
     public static string IsWithinLimits(RankingLayout layout, int row)
     {
-        var objectives = $"{CellAddress.Relative(row, layout.SelectedColumn(0))}:{CellAddress.Relative(row, layout.SelectedColumn(layout.Objectives - 1))}";
+        var objectives =
+            $"{CellAddress.Relative(row, layout.SelectedColumn(0))}:{CellAddress.Relative(row, layout.SelectedColumn(layout.Objectives - 1))}";
         List<string> conditions = [$"SUM({layout.Weights})>0", FormattableString.Invariant($"COUNT({objectives})={layout.Objectives}")];
         for (var c = 0; c < layout.Criteria; c++)
         {
@@ -29,7 +30,8 @@ internal static class RankingFormulas
         var score = $"SQRT({toBest})";
         if (ranked.IsTopsis)
         {
-            var toWorst = string.Join('+', Enumerable.Range(0, layout.Objectives).Select(o => Part(layout, row, o, RankingLayout.WorstColumn)));
+            var toWorst = string.Join('+', Enumerable.Range(0, layout.Objectives)
+                .Select(o => Part(layout, row, o, RankingLayout.WorstColumn)));
             score = $"IF(SQRT({toBest})+SQRT({toWorst})>0,SQRT({toWorst})/(SQRT({toBest})+SQRT({toWorst})),1)";
         }
 
@@ -40,7 +42,8 @@ internal static class RankingFormulas
     public static string Rank(RankedDesigns ranked, RankingLayout layout, int row)
     {
         var score = CellAddress.Relative(row, layout.ScoreColumn);
-        var scores = $"{CellAddress.Absolute(RankingLayout.FirstDataRow, layout.ScoreColumn)}:{CellAddress.Absolute(layout.LastDataRow, layout.ScoreColumn)}";
+        var scores =
+            $"{CellAddress.Absolute(RankingLayout.FirstDataRow, layout.ScoreColumn)}:{CellAddress.Absolute(layout.LastDataRow, layout.ScoreColumn)}";
         return $"IF({score}=\"\",\"\",RANK({score},{scores},{(ranked.IsTopsis ? 0 : 1)}))";
     }
 

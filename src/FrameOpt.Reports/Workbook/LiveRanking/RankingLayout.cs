@@ -52,7 +52,8 @@ internal sealed class RankingLayout(RankedDesigns ranked)
     public int OrderColumn => WithinColumn + 3;
 
     /// <summary>Of one criterion at one leverage on the data sheet.</summary>
-    public int ValueColumn(int criterion, int leverage) => FirstFactorColumn + ranked.Study.Factors.Count + DrillColumns + 3 * criterion + leverage;
+    public int ValueColumn(int criterion, int leverage) =>
+        FirstFactorColumn + ranked.Study.Factors.Count + DrillColumns + 3 * criterion + leverage;
 
     /// <summary>Of one criterion at the leverage chosen, on the data sheet.</summary>
     public int SelectedColumn(int criterion) => ValueColumn(Criteria, 0) + criterion;
@@ -67,5 +68,6 @@ internal sealed class RankingLayout(RankedDesigns ranked)
     public static string LeverageNumber => Input(LeverageRow, LeverageNumberColumn);
 
     /// <summary>The weights of all objectives.</summary>
-    public string Weights => $"{Input(FirstCriterionRow, WeightColumn)}:{CellAddress.Absolute(FirstCriterionRow + Objectives - 1, WeightColumn)}";
+    public string Weights =>
+        $"{Input(FirstCriterionRow, WeightColumn)}:{CellAddress.Absolute(FirstCriterionRow + Objectives - 1, WeightColumn)}";
 }

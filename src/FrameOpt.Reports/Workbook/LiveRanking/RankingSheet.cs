@@ -55,7 +55,8 @@ internal static class RankingSheet
     {
         var labels = LeverageSettings.Labels;
         Label(sheet, RankingLayout.LeverageRow, "Yaw leverage");
-        var leverage = sheet.Range(RankingLayout.LeverageRow, RankingLayout.InputColumn, RankingLayout.LeverageRow, RankingLayout.InputColumn + 1);
+        var leverage = sheet.Range(RankingLayout.LeverageRow, RankingLayout.InputColumn, RankingLayout.LeverageRow,
+            RankingLayout.InputColumn + 1);
         leverage.Merge();
         SheetStyle.Text(leverage.FirstCell(), labels[LeverageSettings.AsInStudy]);
         SheetStyle.Input(leverage);
@@ -67,7 +68,8 @@ internal static class RankingSheet
         SheetStyle.Output(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn), "0");
 
         Label(sheet, RankingLayout.BaselineRow, "Baseline: number of a design");
-        var baseline = sheet.Range(RankingLayout.BaselineRow, RankingLayout.InputColumn, RankingLayout.BaselineRow, RankingLayout.InputColumn + 1);
+        var baseline = sheet.Range(RankingLayout.BaselineRow, RankingLayout.InputColumn, RankingLayout.BaselineRow,
+            RankingLayout.InputColumn + 1);
         baseline.Merge();
         if (ranked.Baseline.Count == 0)
             baseline.FirstCell().SetValue(ranked.Designs[0].Number);

@@ -16,10 +16,12 @@ internal static class RankingTable
             new("rank", "0", layout.RankColumn, i => (double)ranked.Ranks[i]),
             new("row of Ranking data", "0", 0, i => (double)(i + 1)),
             new("number", "0", 1, i => (double)ranked.Designs[i].Number),
-            .. GeometryFields.Of(ranked.Study).Select((field, f) => new RankingTableColumn(field.Header, GeometryField.FormatCode, 3 + f, i => field.Value(ranked.Designs[i].Geometry))),
+            .. GeometryFields.Of(ranked.Study).Select((field, f) => new RankingTableColumn(
+                field.Header, GeometryField.FormatCode, 3 + f, i => field.Value(ranked.Designs[i].Geometry))),
             new(ranked.IsTopsis ? "closeness" : "distance to the ideal", "0.0000", layout.ScoreColumn, i => ranked.Scores[i]),
             .. ranked.Criteria.Select((criterion, c) => new RankingTableColumn(
-                criterion.Header, criterion.FormatCode, layout.SelectedColumn(c), i => Cached(criterion.ValueOf(ranked.Evaluations[study][i])))),
+                criterion.Header, criterion.FormatCode, layout.SelectedColumn(c), i =>
+                    Cached(criterion.ValueOf(ranked.Evaluations[study][i])))),
         ];
         for (var o = 0; o < layout.Objectives; o++)
             columns.Add(Change(ranked, layout, o));
@@ -45,8 +47,10 @@ internal static class RankingTable
     private static RankingTableColumn Change(RankedDesigns ranked, RankingLayout layout, int objective)
     {
         var criterion = ranked.Criteria[objective];
-        var baseline = ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0] : ranked.Baseline[LeverageSettings.AsInStudy];
-        return new RankingTableColumn($"change from baseline: {criterion.Header}", criterion.FormatCode, layout.SelectedColumn(objective), i =>
+        var baseline = ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0]
+            : ranked.Baseline[LeverageSettings.AsInStudy];
+        return new RankingTableColumn($"change from baseline: {criterion.Header}", criterion.FormatCode, layout.SelectedColumn(objective),
+            i =>
         {
             var change = criterion.ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][i]) - criterion.ValueOf(baseline);
             return double.IsFinite(change) ? change : "";

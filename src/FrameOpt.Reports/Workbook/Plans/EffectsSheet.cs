@@ -24,7 +24,8 @@ internal static class EffectsSheet
         var plan = answer.Plan;
         var tables = Math.Max(4, 1 + plan.Factors.Count);
         var page = new SheetBuilder(
-            book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)]);
+            book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3,
+                .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)]);
         page.Paragraphs([
             "Coefficients are in coded units: what the response gains by that term when its factors go from the middle to the high end. "
                 + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose terms are uncorrelated (variance inflation 1).",
@@ -48,7 +49,8 @@ internal static class EffectsSheet
                 continue;
             var (title, column) = (PlanLabels.WithUnit(surface.Response), tables + 2);
             deferred.Charts.Add(new PlacedChart(Name, top, column, $"Shares of {title}", PlanCharts.Shares(surface.Response, terms)));
-            deferred.Charts.Add(new PlacedChart(Name, top + RowsPerChart, column, $"Main effects on {title}", PlanCharts.MainEffects(plan, surface.Response, mainEffects)));
+            deferred.Charts.Add(new PlacedChart(Name, top + RowsPerChart, column, $"Main effects on {title}",
+                PlanCharts.MainEffects(plan, surface.Response, mainEffects)));
             page.Row = Math.Max(page.Row, top + 2 * RowsPerChart);
         }
     }
@@ -59,7 +61,8 @@ internal static class EffectsSheet
         var names = plan.Factors.Select(PlanLabels.Name).ToList();
         var inflations = fit.Coefficients.ToDictionary(coefficient => coefficient.Term.Name, coefficient => coefficient.VarianceInflation);
         return page.Table(
-            [("term", "@"), (PlanLabels.WithUnit("coefficient, coded", surface.Response), "0.0000"), ("share of variation [%]", "0.00"), ("variance inflation", "0.00")],
+            [("term", "@"), (PlanLabels.WithUnit("coefficient, coded", surface.Response), "0.0000"), ("share of variation [%]", "0.00"),
+                ("variance inflation", "0.00")],
             [.. PlanSections.Terms(fit).OrderBy(row => row.Term.Order == 0).Select(row => (IReadOnlyList<object>)
             [
                 row.Term.Order == 0 ? "constant: the middle of the cube" : row.Term.NamedWith(names),
@@ -72,10 +75,12 @@ internal static class EffectsSheet
     private static PlacedTable MainEffects(SheetBuilder page, StudyPlan plan, FittedSurface surface, RegressionFit fit)
     {
         var format = NumberFormat.FormatCode(surface.Response.Unit);
-        page.Paragraphs([$"What the surface gives for {PlanLabels.WithUnit(surface.Response)} when one factor moves and all others are at their middle:"]);
+        page.Paragraphs(
+            [$"What the surface gives for {PlanLabels.WithUnit(surface.Response)} when one factor moves and all others are at their middle:"]);
         return page.Table(
             [("coded value", "0.0"), .. plan.Factors.Select(factor => ((object)PlanLabels.Name(factor), format))],
-            [.. levels.Select(level => (IReadOnlyList<object>)[level, .. plan.Factors.Select((_, f) => (object)MainEffectAt(plan, fit, f, level))])]);
+            [.. levels.Select(level => (IReadOnlyList<object>)[level, .. plan.Factors
+                .Select((_, f) => (object)MainEffectAt(plan, fit, f, level))])]);
     }
 
     private static double MainEffectAt(StudyPlan plan, RegressionFit fit, int factor, double level)

@@ -14,8 +14,10 @@ internal static class PlanCharts
     private const int MaxBars = 10;
     private static readonly SeriesStyle[] styles =
     [
-        Line(SeriesStyle.Blue, "circle", "solid"), Line(SeriesStyle.Vermillion, "square", "solid"), Line(SeriesStyle.Green, "diamond", "solid"),
-        Line(SeriesStyle.Orange, "triangle", "dash"), Line(SeriesStyle.Purple, "x", "dash"), Line(SeriesStyle.SkyBlue, "circle", "sysDot"), Line(SeriesStyle.Black, "square", "sysDot"),
+        Line(SeriesStyle.Blue, "circle", "solid"), Line(SeriesStyle.Vermillion, "square", "solid"),
+            Line(SeriesStyle.Green, "diamond", "solid"),
+        Line(SeriesStyle.Orange, "triangle", "dash"), Line(SeriesStyle.Purple, "x", "dash"), Line(SeriesStyle.SkyBlue, "circle", "sysDot"),
+            Line(SeriesStyle.Black, "square", "sysDot"),
     ];
 
     /// <summary>The terms of largest share; the table has the constant last.</summary>
@@ -34,7 +36,8 @@ internal static class PlanCharts
         $"{PlanLabels.WithUnit(response)} as one factor moves, others at their middle",
         new ChartAxis("coded value: -1 low end, +1 high end", "General", (-1, 1)),
         ChartAxis.Spanning(PlanLabels.WithUnit(response), "General", mainEffects.Rows.SelectMany(row => row.Skip(1).OfType<double>())),
-        [.. plan.Factors.Select((factor, f) => new ChartSeries(PlanLabels.Name(factor), mainEffects.Column(0), mainEffects.Column(1 + f), styles[f % styles.Length]))]);
+        [.. plan.Factors.Select((factor, f) => new ChartSeries(PlanLabels.Name(factor), mainEffects.Column(0), mainEffects.Column(1 + f),
+            styles[f % styles.Length]))]);
 
     /// <summary>The runs, and the line on which a surface without error would have them all.</summary>
     public static XElement ObservedAgainstFitted(StudyPlan plan, Response response, int index, PlacedTable runs)

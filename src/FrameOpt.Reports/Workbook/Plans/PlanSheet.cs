@@ -64,7 +64,8 @@ internal static class PlanSheet
             .. run.Coded.Cast<object>(),
             .. plan.Factors.Select(factor => (object)factor.Unit.FromSi(plan.Designs[index][factor.Input])),
             .. answer.Surfaces.SelectMany(surface => (object[])
-                [surface.Values[index], double.IsFinite(surface.Values[index]) ? surface.Fit?.Predict(run.Coded) ?? double.NaN : double.NaN]),
+                [surface.Values[index], double.IsFinite(surface.Values[index]) ? surface.Fit?.Predict(run.Coded) ?? double.NaN
+                    : double.NaN]),
         ];
     }
 }

@@ -32,15 +32,18 @@ internal static class SurfaceSheet
                 continue;
             page.Row++;
             var top = page.Row;
-            page.Table([("figure", "@"), ("value", "#,##0.####")], [.. Statistics(answer.Plan, surface, fit).Select(fact => (IReadOnlyList<object>)[fact.What, fact.Value])]);
+            page.Table([("figure", "@"), ("value", "#,##0.####")],
+                [.. Statistics(answer.Plan, surface, fit).Select(fact => (IReadOnlyList<object>)[fact.What, fact.Value])]);
             page.Row = Math.Max(page.Row + 1, top + RowsPerChart);
             deferred.Charts.Add(new PlacedChart(
-                Name, top, FirstChart, $"Model against surface, {response.Name}", PlanCharts.ObservedAgainstFitted(answer.Plan, response, r, runs)));
+                Name, top, FirstChart, $"Model against surface, {response.Name}",
+                    PlanCharts.ObservedAgainstFitted(answer.Plan, response, r, runs)));
             if (answer.Plan.Factors.Count < 2)
                 continue;
             var grid = SurfaceGrid.Of(answer.Plan, fit);
             var table = Grid(page, answer.Plan, surface, grid);
-            deferred.Charts.Add(new PlacedChart(Name, top, SecondChart, $"Surface of {response.Name}", PlanCharts.CurveFamily(answer.Plan, response, grid, table)));
+            deferred.Charts.Add(new PlacedChart(Name, top, SecondChart, $"Surface of {response.Name}",
+                PlanCharts.CurveFamily(answer.Plan, response, grid, table)));
         }
     }
 
@@ -81,14 +84,16 @@ internal static class SurfaceSheet
 
     private static PlacedTable Grid(SheetBuilder page, StudyPlan plan, FittedSurface surface, SurfaceGrid grid)
     {
-        page.Paragraphs([$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: lowest blue, highest orange."]);
+        page.Paragraphs(
+            [$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: lowest blue, highest orange."]);
         var format = NumberFormat.FormatCode(surface.Response.Unit);
         var table = page.Table(
             [
                 ($"{PlanLabels.WithUnit(plan.Factors[grid.RowFactor])} down, {PlanLabels.WithUnit(plan.Factors[grid.ColumnFactor])} across", "General"),
                 .. SurfaceGrid.Levels.Select(level => ((object)PlanLabels.Natural(plan, grid.ColumnFactor, level), format)),
             ],
-            [.. grid.Rows.Select((row, i) => (IReadOnlyList<object>)[PlanLabels.Natural(plan, grid.RowFactor, SurfaceGrid.Levels[i]), .. row.Cast<object>()])]);
+            [.. grid.Rows.Select((row, i) => (IReadOnlyList<object>)[PlanLabels.Natural(plan, grid.RowFactor, SurfaceGrid.Levels[i]),
+                .. row.Cast<object>()])]);
         page.Shade(table, 2);
         return table;
     }

@@ -10,7 +10,8 @@ internal sealed class PhaseCoefficientReader(MissionModel mission)
     private readonly MissionRow rollAlone = new(mission.WithYawLeverage(0));
     private readonly MissionRow withYaw = new(mission.WithYawLeverage(1));
 
-    /// <summary>The coefficients of every phase, exact at this spacing, height and angle, or null when some phase cannot be flown at any offset.</summary>
+    /// <summary>The coefficients of every phase, exact at this spacing, height and angle, or null when some phase cannot be flown at any
+    /// offset.</summary>
     public PhaseCoefficients[]? Evaluate(FrameGeometry geometry)
     {
         if (rollAlone.Prepare(geometry).Kind != FailureKind.None || withYaw.Prepare(geometry).Kind != FailureKind.None)
@@ -41,7 +42,8 @@ internal sealed class PhaseCoefficientReader(MissionModel mission)
 /// <param name="AuthorityRoll">Weight-shift authority through roll alone, N·m.</param>
 /// <param name="AuthorityYaw">What a yaw leverage of one adds to it, N·m.</param>
 /// <param name="RiserLoadNewtons">Total load in both risers.</param>
-internal readonly record struct PhaseCoefficients(LinearFunction Roll, LinearFunction Yaw, double AuthorityRoll, double AuthorityYaw, double RiserLoadNewtons)
+internal readonly record struct PhaseCoefficients(
+    LinearFunction Roll, LinearFunction Yaw, double AuthorityRoll, double AuthorityYaw, double RiserLoadNewtons)
 {
     /// <summary>The residual torque, N·m, right +.</summary>
     public double Residual(double offsetMetres, double yawLeverage) => Roll.At(offsetMetres) + yawLeverage * Yaw.At(offsetMetres);
@@ -50,7 +52,8 @@ internal readonly record struct PhaseCoefficients(LinearFunction Roll, LinearFun
     public double Authority(double yawLeverage) => AuthorityRoll + yawLeverage * AuthorityYaw;
 
     public static PhaseCoefficients operator +(PhaseCoefficients a, PhaseCoefficients b) => new(
-        a.Roll + b.Roll, a.Yaw + b.Yaw, a.AuthorityRoll + b.AuthorityRoll, a.AuthorityYaw + b.AuthorityYaw, a.RiserLoadNewtons + b.RiserLoadNewtons);
+        a.Roll + b.Roll, a.Yaw + b.Yaw, a.AuthorityRoll + b.AuthorityRoll, a.AuthorityYaw + b.AuthorityYaw,
+            a.RiserLoadNewtons + b.RiserLoadNewtons);
 
     public static PhaseCoefficients operator *(double k, PhaseCoefficients a) => new(
         k * a.Roll, k * a.Yaw, k * a.AuthorityRoll, k * a.AuthorityYaw, k * a.RiserLoadNewtons);

@@ -6,7 +6,8 @@ using FrameOpt.Reports.Workbook.Cells;
 
 namespace FrameOpt.Reports.Workbook.WhatIf;
 
-/// <summary>The coefficients behind the sheet What if: first the eight levels around the design typed there, then the whole table.</summary>
+/// <summary>The coefficients behind the sheet What if: first the eight levels around the design typed there, then the whole
+/// table.</summary>
 internal static class WhatIfDataSheet
 {
     private const string Note =
@@ -27,12 +28,14 @@ internal static class WhatIfDataSheet
         {
             columns.AddRange(((string[])
             [
-                "roll part [N·m]", $"roll part per {unit} of offset [N·m/{unit}]", "yaw part [N·m]", $"yaw part per {unit} of offset [N·m/{unit}]",
+                "roll part [N·m]", $"roll part per {unit} of offset [N·m/{unit}]", "yaw part [N·m]",
+                    $"yaw part per {unit} of offset [N·m/{unit}]",
                 "authority through roll [N·m]", "authority through yaw at leverage 1 [N·m]", "riser load [N]",
             ]).Select(what => DataColumn.OfNumbers($"{TextTruncation.Truncate(phase.Name, 40)}: {what}", "0.0000")));
         }
 
-        return DataSheet.Add(book, report, WhatIfLayout.DataSheetName, Note, columns, [.. Corners(report, table, layout), .. Nodes(report, table)], filter: false);
+        return DataSheet.Add(book, report, WhatIfLayout.DataSheetName, Note, columns,
+            [.. Corners(report, table, layout), .. Nodes(report, table)], filter: false);
     }
 
     public static IReadOnlyList<WhatIfLevels> Levels(WhatIfTable table) => [table.Spacings, table.Heights, table.Angles];
@@ -97,7 +100,8 @@ internal static class WhatIfDataSheet
 
     private static string Number(WhatIfTable table, int corner)
     {
-        string Level(int factor) => WhatIfLayout.Input(WhatIfLayout.InputRow(factor), IsUpper(corner, factor) ? WhatIfLayout.UpperColumn : WhatIfLayout.LowerColumn);
+        string Level(int factor) => WhatIfLayout.Input(WhatIfLayout.InputRow(factor),
+            IsUpper(corner, factor) ? WhatIfLayout.UpperColumn : WhatIfLayout.LowerColumn);
         return FormattableString.Invariant($"(({Level(2)}-1)*{table.Heights.Si.Count}+{Level(1)}-1)*{table.Spacings.Si.Count}+{Level(0)}");
     }
 

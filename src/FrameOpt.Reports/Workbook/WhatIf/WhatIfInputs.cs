@@ -20,7 +20,8 @@ internal static class WhatIfInputs
         for (var c = 0; c < headers.Length; c++)
             SheetStyle.Text(sheet.Cell(WhatIfLayout.FirstInputRow - 1, c + 1), headers[c]);
         SheetStyle.TableHeader(sheet.Range(WhatIfLayout.FirstInputRow - 1, 1, WhatIfLayout.FirstInputRow - 1, headers.Length));
-        sheet.Range(WhatIfLayout.FirstInputRow - 1, 2, WhatIfLayout.FirstInputRow - 1, headers.Length).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
+        sheet.Range(WhatIfLayout.FirstInputRow - 1, 2, WhatIfLayout.FirstInputRow - 1, headers.Length).Style.Alignment.SetHorizontal(
+            XLAlignmentHorizontalValues.Center);
         sheet.Row(WhatIfLayout.FirstInputRow - 1).Height = 32;
         var geometry = report.Result.Chosen!.Geometry;
         for (var i = 0; i < inputs.Length; i++)
@@ -39,7 +40,8 @@ internal static class WhatIfInputs
         var cell = sheet.Cell(row, WhatIfLayout.InputColumn);
         cell.SetValue(factor.Unit.FromSi(geometry[factor.Input]));
         SheetStyle.Input(cell.AsRange());
-        SheetStyle.UnitText(sheet.Cell(row, 3), factor.Unit.Symbol + (factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle ? ", right +" : ""));
+        SheetStyle.UnitText(sheet.Cell(row, 3), factor.Unit.Symbol + (
+            factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle ? ", right +" : ""));
         sheet.Cell(row, 4).SetValue(factor.Unit.FromSi(factor.LevelsSi[0]));
         sheet.Cell(row, 5).SetValue(factor.Unit.FromSi(factor.LevelsSi[^1]));
         if (factor.Input != GeometryInput.LateralOffset)
@@ -51,7 +53,8 @@ internal static class WhatIfInputs
         sheet.Workbook.NamedRanges.Add($"what_if_{factor.Name}", cell.AsRange());
     }
 
-    private static void Place(IXLWorksheet sheet, WhatIfLevels levels, FrameGeometry geometry, WhatIfLayout layout, int factor, DeferredParts deferred)
+    private static void Place(IXLWorksheet sheet, WhatIfLevels levels, FrameGeometry geometry, WhatIfLayout layout, int factor,
+        DeferredParts deferred)
     {
         var row = WhatIfLayout.InputRow(factor);
         var (lower, upper, fraction) = levels.Bracket(geometry[levels.Factor.Input]);
@@ -65,7 +68,8 @@ internal static class WhatIfInputs
             deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(formula, cached)));
         }
 
-        Cell(WhatIfLayout.LowerColumn, isOne ? "1" : FormattableString.Invariant($"MAX(1,MIN({levels.Si.Count - 1},IFERROR(MATCH({typed},{all},1),1)))"), lower + 1, "0");
+        Cell(WhatIfLayout.LowerColumn, isOne ? "1" : FormattableString.Invariant(
+            $"MAX(1,MIN({levels.Si.Count - 1},IFERROR(MATCH({typed},{all},1),1)))"), lower + 1, "0");
         Cell(WhatIfLayout.UpperColumn, isOne ? "1" : $"{CellAddress.Absolute(row, WhatIfLayout.LowerColumn)}+1", upper + 1, "0");
         Cell(
             WhatIfLayout.FractionColumn,
@@ -83,7 +87,8 @@ internal static class WhatIfInputs
             var typed = CellAddress.Absolute(row, WhatIfLayout.InputColumn);
             return (string[])[$"{typed}<{CellAddress.Absolute(row, 4)}", $"{typed}>{CellAddress.Absolute(row, 5)}"];
         }));
-        var cannotFly = $"SUMPRODUCT(({WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn)}>0)*({WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn)}=0))>0";
+        var cannotFly =
+            $"SUMPRODUCT(({WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn)}>0)*({WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn)}=0))>0";
         deferred.Formulas.Add(new(WhatIfLayout.Sheet, WhatIfLayout.StateRow, WhatIfLayout.InputColumn, new Formula(
             $"IF(OR({outside}),\"outside the range of the study: no figures\",IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))", "yes")));
         sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn).Style.Font.SetBold();
@@ -107,10 +112,12 @@ internal static class WhatIfInputs
             SheetStyle.Text(sheet.Cell(row, 1), sides[i].Text);
             SheetStyle.Output(sheet.Cell(row, WhatIfLayout.InputColumn), "0.0###");
             sheet.Cell(row, WhatIfLayout.InputColumn).Style.Font.SetBold();
-            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, WhatIfLayout.InputColumn, new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value))));
+            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, WhatIfLayout.InputColumn,
+                new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value))));
         }
 
-        SheetStyle.UnitText(sheet.Cell(WhatIfLayout.DrillRow, 3), "drilling dimensions, seen from behind (the pilot's right is on your right)");
+        SheetStyle.UnitText(
+            sheet.Cell(WhatIfLayout.DrillRow, 3), "drilling dimensions, seen from behind (the pilot's right is on your right)");
     }
 
     private static void Constants(IXLWorksheet sheet, Study study)

@@ -68,5 +68,6 @@ internal sealed class WhatIfLayout(WhatIfTable table, int phases)
     public string OfNodes(int column) => CellAddress.Column(DataSheetName, column, FirstNodeRow, LastNodeRow);
 
     /// <summary>One coefficient read between the levels.</summary>
-    public static string Interpolate(int phase, int coefficient) => $"SUMPRODUCT({OfCorners(CornerWeightColumn)},{OfCorners(CoefficientColumn(phase, coefficient))})";
+    public static string Interpolate(int phase, int coefficient) =>
+        $"SUMPRODUCT({OfCorners(CornerWeightColumn)},{OfCorners(CoefficientColumn(phase, coefficient))})";
 }

@@ -22,22 +22,29 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
         var typedOffset = CellAddress.Absolute(WhatIfLayout.OffsetRow, WhatIfLayout.InputColumn);
         SheetStyle.Text(sheet.Cell(row, 1), report.Result.Study.Mission[phase].Name);
         sheet.Cell(row, WhatIfLayout.WeightColumn).SetValue(report.Result.Study.Mission[phase].Weight);
-        Cell(WhatIfLayout.RollColumn, $"{WhatIfLayout.Interpolate(phase, 0)}+{typedOffset}*{WhatIfLayout.Interpolate(phase, 1)}", coefficients.Roll.At(offset), "0.00");
-        Cell(WhatIfLayout.YawColumn, $"{WhatIfLayout.Interpolate(phase, 2)}+{typedOffset}*{WhatIfLayout.Interpolate(phase, 3)}", coefficients.Yaw.At(offset), "0.00");
+        Cell(WhatIfLayout.RollColumn, $"{WhatIfLayout.Interpolate(phase, 0)}+{typedOffset}*{WhatIfLayout.Interpolate(phase, 1)}",
+            coefficients.Roll.At(offset), "0.00");
+        Cell(WhatIfLayout.YawColumn, $"{WhatIfLayout.Interpolate(phase, 2)}+{typedOffset}*{WhatIfLayout.Interpolate(phase, 3)}",
+            coefficients.Yaw.At(offset), "0.00");
         sheet.Cell(row, WhatIfLayout.StudyLeverageColumn).SetValue(Leverage(1));
         sheet.Cell(row, WhatIfLayout.StudyLeverageColumn).Style.NumberFormat.Format = "0.00";
         for (var l = 0; l < Settings; l++)
         {
-            Cell(WhatIfLayout.FirstResidualColumn + l, $"{At(WhatIfLayout.RollColumn)}+{LeverageCell(l)}*{At(WhatIfLayout.YawColumn)}", coefficients.Residual(offset, Leverage(l)), "0.00");
-            Cell(WhatIfLayout.FirstEffortColumn + l, $"ABS({At(WhatIfLayout.FirstResidualColumn + l)})/{AuthorityFormula(l)}", Effort(l), "0.00");
+            Cell(WhatIfLayout.FirstResidualColumn + l, $"{At(WhatIfLayout.RollColumn)}+{LeverageCell(l)}*{At(WhatIfLayout.YawColumn)}",
+                coefficients.Residual(offset, Leverage(l)), "0.00");
+            Cell(WhatIfLayout.FirstEffortColumn + l, $"ABS({At(WhatIfLayout.FirstResidualColumn + l)})/{AuthorityFormula(l)}", Effort(l),
+                "0.00");
         }
 
         var residual = At(WhatIfLayout.FirstResidualColumn + 1);
         var value = coefficients.Residual(offset, Leverage(1));
         var straight = PhaseResult.StraightWithinNewtonMetres;
-        Cell(WhatIfLayout.SteersColumn, $"IF(ABS({residual})<={PlainNumber.Text(straight)},\"straight\",IF({residual}>0,\"right\",\"left\"))", Math.Abs(value) <= straight ? "straight" : SideText.Side(value), "General");
+        Cell(WhatIfLayout.SteersColumn,
+            $"IF(ABS({residual})<={PlainNumber.Text(straight)},\"straight\",IF({residual}>0,\"right\",\"left\"))",
+            Math.Abs(value) <= straight ? "straight" : SideText.Side(value), "General");
         var lean = CellAddress.Absolute(WhatIfLayout.LeanRow, 2);
-        Cell(WhatIfLayout.LeanColumn, $"-{residual}/{AuthorityFormula(1)}*{lean}", -value / coefficients.Authority(Leverage(1)) * 1000 * report.Result.Study.Machine.Pilot.LeanMetres, "0.0");
+        Cell(WhatIfLayout.LeanColumn, $"-{residual}/{AuthorityFormula(1)}*{lean}",
+            -value / coefficients.Authority(Leverage(1)) * 1000 * report.Result.Study.Machine.Pilot.LeanMetres, "0.0");
         TwistMargin();
         Verdict();
         SheetStyle.TableRow(sheet.Range(row, 1, row, WhatIfLayout.VerdictColumn));
@@ -49,16 +56,19 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
     private void TwistMargin()
     {
         var yaw = At(WhatIfLayout.YawColumn);
-        var stiffness = $"{WhatIfLayout.Interpolate(phase, 6)}*{CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{CellAddress.Absolute(WhatIfLayout.YawRow, 2)}";
+        var stiffness =
+            $"{WhatIfLayout.Interpolate(phase, 6)}*{CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{CellAddress.Absolute(WhatIfLayout.YawRow, 2)}";
         var margin = report.Result.Chosen!.Phases[phase][PhaseQuantity.TwistMargin];
-        Cell(WhatIfLayout.TwistColumn, $"IF({yaw}=0,\"no bound\",{stiffness}/ABS({yaw}))", double.IsFinite(margin) ? margin : "no bound", "0.00");
+        Cell(WhatIfLayout.TwistColumn, $"IF({yaw}=0,\"no bound\",{stiffness}/ABS({yaw}))", double.IsFinite(margin) ? margin : "no bound",
+            "0.00");
     }
 
     private void Verdict()
     {
         var twist = At(WhatIfLayout.TwistColumn);
         var spacing = report.Result.Study.Factors.First(factor => factor.Input == Model.GeometryInput.HangPointSpacing).Unit.SiPerUnit;
-        var perMetre = $"ABS({At(WhatIfLayout.RollColumn)})/({CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{PlainNumber.Text(spacing)})";
+        var perMetre =
+            $"ABS({At(WhatIfLayout.RollColumn)})/({CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{PlainNumber.Text(spacing)})";
         var worstEffort = $"MAX({At(WhatIfLayout.FirstEffortColumn)}:{At(WhatIfLayout.FirstEffortColumn + 2)})";
         var warns = PlainNumber.Text(Cautions.SuddenTorqueTwistMargin);
         var margin = report.Result.Chosen!.Phases[phase][PhaseQuantity.TwistMargin];
@@ -76,13 +86,15 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
 
     private double Leverage(int setting) => WhatIfPhases.LeverageOf(report, setting, phase);
 
-    private double Effort(int setting) => Math.Abs(coefficients.Residual(offset, Leverage(setting))) / coefficients.Authority(Leverage(setting));
+    private double Effort(int setting) => Math.Abs(coefficients.Residual(offset, Leverage(setting))) / coefficients.Authority(
+        Leverage(setting));
 
     private string LeverageCell(int setting) => setting == 1
         ? At(WhatIfLayout.StudyLeverageColumn)
         : CellAddress.Absolute(WhatIfLayout.LeverageRow, WhatIfLayout.FirstResidualColumn + setting);
 
-    private string AuthorityFormula(int setting) => $"({WhatIfLayout.Interpolate(phase, 4)}+{LeverageCell(setting)}*{WhatIfLayout.Interpolate(phase, 5)})";
+    private string AuthorityFormula(int setting) =>
+        $"({WhatIfLayout.Interpolate(phase, 4)}+{LeverageCell(setting)}*{WhatIfLayout.Interpolate(phase, 5)})";
 
     private string At(int column) => CellAddress.Absolute(row, column);
 

@@ -16,15 +16,18 @@ internal static class WhatIfPhases
         string[] headers =
         [
             "phase", "weight", "roll part [N·m], right +", "yaw part [N·m], right +", "leverage in the study",
-            "residual [N·m], leverage above", "residual [N·m], as in the study", "residual [N·m], leverage above", "steers, as in the study", "lean [mm], right +, as in the study",
+            "residual [N·m], leverage above", "residual [N·m], as in the study", "residual [N·m], leverage above",
+                "steers, as in the study", "lean [mm], right +, as in the study",
             "effort, first leverage", "effort, as in the study", "effort, second leverage", "twist margin", "says",
         ];
         for (var c = 0; c < headers.Length; c++)
             SheetStyle.Text(sheet.Cell(WhatIfLayout.HeaderRow, c + 1), headers[c]);
         SheetStyle.TableHeader(sheet.Range(WhatIfLayout.HeaderRow, 1, WhatIfLayout.HeaderRow, headers.Length));
-        sheet.Range(WhatIfLayout.HeaderRow, 2, WhatIfLayout.HeaderRow, headers.Length).Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center);
+        sheet.Range(WhatIfLayout.HeaderRow, 2, WhatIfLayout.HeaderRow, headers.Length).Style.Alignment.SetHorizontal(
+            XLAlignmentHorizontalValues.Center);
         sheet.Row(WhatIfLayout.HeaderRow).Height = 64;
-        var coefficients = table.Interpolate(report.Result.Chosen!.Geometry) ?? throw new InvalidOperationException("the chosen design flies");
+        var coefficients = table.Interpolate(report.Result.Chosen!.Geometry)
+            ?? throw new InvalidOperationException("the chosen design flies");
         for (var p = 0; p < coefficients.Length; p++)
             new WhatIfPhase(sheet, report, deferred, p, coefficients[p]).Write();
         Mission(sheet, report, layout, deferred, coefficients);
@@ -50,11 +53,13 @@ internal static class WhatIfPhases
     }
 
     /// <summary>The weighted root mean square of the residual, and the largest effort, at each leverage.</summary>
-    private static void Mission(IXLWorksheet sheet, RunReport report, WhatIfLayout layout, DeferredParts deferred, PhaseCoefficients[] coefficients)
+    private static void Mission(IXLWorksheet sheet, RunReport report, WhatIfLayout layout, DeferredParts deferred,
+        PhaseCoefficients[] coefficients)
     {
         var row = layout.LastPhaseRow + 1;
         SheetStyle.Text(sheet.Cell(row, 1), "mission: residual rms [N·m], effort worst");
-        string Column(int column) => $"{CellAddress.Absolute(WhatIfLayout.FirstPhaseRow, column)}:{CellAddress.Absolute(layout.LastPhaseRow, column)}";
+        string Column(int column) =>
+            $"{CellAddress.Absolute(WhatIfLayout.FirstPhaseRow, column)}:{CellAddress.Absolute(layout.LastPhaseRow, column)}";
         var weights = Column(WhatIfLayout.WeightColumn);
         var offset = report.Result.Chosen!.Geometry.OffsetMetres;
         for (var l = 0; l < Settings; l++)
@@ -64,7 +69,8 @@ internal static class WhatIfPhases
             var mission = report.Result.Study.Mission;
             var squares = coefficients.Select((phase, p) => mission[p].Weight * Math.Pow(phase.Residual(offset, Leverage(p)), 2)).Sum();
             var residuals = Column(WhatIfLayout.FirstResidualColumn + l);
-            Cell(WhatIfLayout.FirstResidualColumn + l, $"SQRT(SUMPRODUCT({weights},{residuals},{residuals})/SUM({weights}))", Math.Sqrt(squares / mission.Sum(phase => phase.Weight)), "0.00");
+            Cell(WhatIfLayout.FirstResidualColumn + l, $"SQRT(SUMPRODUCT({weights},{residuals},{residuals})/SUM({weights}))",
+                Math.Sqrt(squares / mission.Sum(phase => phase.Weight)), "0.00");
             Cell(
                 WhatIfLayout.FirstEffortColumn + l,
                 $"MAX({Column(WhatIfLayout.FirstEffortColumn + l)})",

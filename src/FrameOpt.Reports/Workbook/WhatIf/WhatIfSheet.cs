@@ -32,7 +32,8 @@ internal static class WhatIfSheet
     {
         const double characters = FirstWidth + 13 * OtherWidth + 26;
         var others = report.Result.Study.Factors.Where(factor => factor.Input > GeometryInput.ThrustLineAngle).ToList();
-        var held = others.Count == 0 ? "" : $" Held as in the chosen design: {string.Join("; ", others.Select(factor => GeometryText.Of(factor, report.Result.Chosen!.Geometry[factor.Input])))}.";
+        var held = others.Count == 0 ? ""
+            : $" Held as in the chosen design: {string.Join("; ", others.Select(factor => GeometryText.Of(factor, report.Result.Chosen!.Geometry[factor.Input])))}.";
         var counts = $"{table.Spacings.Si.Count} x {table.Heights.Si.Count} x {table.Angles.Si.Count}";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, WhatIfLayout.VerdictColumn),
@@ -48,7 +49,8 @@ internal static class WhatIfSheet
 
     private static void Levels(IXLWorksheet sheet, WhatIfTable table, WhatIfLayout layout)
     {
-        SheetStyle.Heading(sheet.Range(layout.LevelsHeadingRow, 1, layout.LevelsHeadingRow, WhatIfLayout.VerdictColumn), "Levels in the table");
+        SheetStyle.Heading(sheet.Range(layout.LevelsHeadingRow, 1, layout.LevelsHeadingRow, WhatIfLayout.VerdictColumn),
+            "Levels in the table");
         var all = WhatIfDataSheet.Levels(table);
         for (var f = 0; f < all.Count; f++)
         {

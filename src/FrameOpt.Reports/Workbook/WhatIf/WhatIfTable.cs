@@ -4,7 +4,8 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.WhatIf;
 
-/// <summary>The coefficients of every phase at levels of spacing, suspension height and thrust-line angle; straight lines between levels.</summary>
+/// <summary>The coefficients of every phase at levels of spacing, suspension height and thrust-line angle; straight lines between
+/// levels.</summary>
 internal sealed class WhatIfTable
 {
     public const int MaxSpacings = 10;
@@ -18,12 +19,14 @@ internal sealed class WhatIfTable
     {
         baseGeometry = result.Chosen!.Geometry;
         WhatIfLevels Levels(GeometryInput input, int max) => WhatIfLevels.Of(
-            result.Study.Factors.First(factor => factor.Input == input), max, result.Study.Baseline is { } baseline ? [baseGeometry[input], baseline[input]] : [baseGeometry[input]]);
+            result.Study.Factors.First(factor => factor.Input == input), max,
+                result.Study.Baseline is { } baseline ? [baseGeometry[input], baseline[input]] : [baseGeometry[input]]);
         Spacings = Levels(GeometryInput.HangPointSpacing, MaxSpacings);
         Heights = Levels(GeometryInput.SuspensionHeight, MaxHeights);
         Angles = Levels(GeometryInput.ThrustLineAngle, MaxAngles);
         var reader = new PhaseCoefficientReader(result.Mission);
-        Nodes = [.. Angles.Si.SelectMany(angle => Heights.Si.SelectMany(height => Spacings.Si.Select(spacing => reader.Evaluate(At(spacing, height, angle)))))];
+        Nodes = [.. Angles.Si.SelectMany(angle => Heights.Si.SelectMany(
+            height => Spacings.Si.Select(spacing => reader.Evaluate(At(spacing, height, angle)))))];
         LargestErrorNewtonMetres = LargestError(reader, result.Mission);
     }
 
@@ -36,7 +39,8 @@ internal sealed class WhatIfTable
     /// <summary>Spacing fastest, then height, then angle; null where some phase cannot be flown at any offset.</summary>
     public IReadOnlyList<PhaseCoefficients[]?> Nodes { get; }
 
-    /// <summary>The largest difference from the model in any phase's residual, in the middle between levels, at the chosen offset and the study's leverage.</summary>
+    /// <summary>The largest difference from the model in any phase's residual, in the middle between levels, at the chosen offset and the
+    /// study's leverage.</summary>
     public double LargestErrorNewtonMetres { get; }
 
     /// <summary>Where a node stands in <see cref="Nodes"/>.</summary>
@@ -45,7 +49,8 @@ internal sealed class WhatIfTable
     /// <summary>The eight nodes around a design with their weights, which sum to 1.</summary>
     public IReadOnlyList<(int Index, double Weight)> Corners(FrameGeometry geometry)
     {
-        var (s, h, a) = (Spacings.Bracket(geometry.SpacingMetres), Heights.Bracket(geometry.HeightMetres), Angles.Bracket(geometry.AngleRadians));
+        var (s, h, a) = (Spacings.Bracket(geometry.SpacingMetres), Heights.Bracket(geometry.HeightMetres),
+            Angles.Bracket(geometry.AngleRadians));
         return [.. Enumerable.Range(0, 8).Select(corner =>
         {
             var (onS, onH, onA) = ((corner & 1) != 0, (corner & 2) != 0, (corner & 4) != 0);
@@ -78,7 +83,8 @@ internal sealed class WhatIfTable
                 {
                     var geometry = At(spacing, height, angle);
                     if (Interpolate(geometry) is { } read && reader.Evaluate(geometry) is { } exact)
-                        largest = Math.Max(largest, read.Select((phase, p) => Difference(phase, exact[p], mission.Conditions[p].YawLeverage)).Max());
+                        largest = Math.Max(largest, read.Select((phase, p) => Difference(
+                            phase, exact[p], mission.Conditions[p].YawLeverage)).Max());
                 }
             }
         }
@@ -101,7 +107,8 @@ internal sealed record WhatIfLevels(StudyFactor Factor, IReadOnlyList<double> Si
     /// <summary>All levels of a factor if they are few, else so many evenly spread, and always those that must be among them.</summary>
     public static WhatIfLevels Of(StudyFactor factor, int max, IEnumerable<double> kept)
     {
-        var all = factor.IsContinuous ? [.. Enumerable.Range(0, max).Select(i => factor.LevelsSi[0] + factor.RangeSi * i / (max - 1))] : factor.LevelsSi;
+        var all = factor.IsContinuous ? [.. Enumerable.Range(0, max).Select(i => factor.LevelsSi[0] + factor.RangeSi * i / (max - 1))]
+            : factor.LevelsSi;
         var spread = all.Count <= max ? all : Enumerable.Range(0, max).Select(i => all[(int)Math.Round(i * (all.Count - 1.0) / (max - 1))]);
         return new WhatIfLevels(factor, [.. spread.Concat(kept.Where(level => level >= all[0] && level <= all[^1])).Distinct().Order()]);
     }

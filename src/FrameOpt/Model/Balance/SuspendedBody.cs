@@ -47,7 +47,8 @@ public readonly record struct SuspendedBody(
     /// <param name="design">Spacing and offset in it are not read.</param>
     /// <param name="thrust">Of the same design.</param>
     public static SuspendedBody Of(
-        Machine machine, Phase phase, in PhaseConditions conditions, in OperatingPoint point, in FrameGeometry design, in ThrustDirection thrust)
+        Machine machine, Phase phase, in PhaseConditions conditions, in OperatingPoint point, in FrameGeometry design,
+            in ThrustDirection thrust)
     {
         double W = conditions.WeightNewtons, D = conditions.DragNewtons, T = point.ThrustNewtons;
         var sigmaQ = machine.Propeller.ReactionSign * point.TorqueNewtonMetres;
@@ -64,7 +65,12 @@ public readonly record struct SuspendedBody(
         var M = T * (zp * thrust.Forward - xp * thrust.Down) + sigmaQ * thrust.Right;
         double square = A * A + B * B, stiffness = Math.Sqrt(square);
         if (!(Math.Abs(M) <= stiffness))
-            return new SuspendedBody { Failure = FailureKind.NoPitchEquilibrium, ThrustPitchingMomentNewtonMetres = M, PendulumStiffnessNewtonMetres = stiffness };
+            return new SuspendedBody
+            {
+                Failure = FailureKind.NoPitchEquilibrium,
+                ThrustPitchingMomentNewtonMetres = M,
+                PendulumStiffnessNewtonMetres = stiffness
+            };
         var rest = Math.Sqrt((stiffness - M) * (stiffness + M));
         double sin = (A * M - B * rest) / square, cos = (A * rest + B * M) / square;
         if (!(cos > 0))

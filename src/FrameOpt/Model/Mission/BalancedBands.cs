@@ -2,9 +2,12 @@ namespace FrameOpt.Model.Mission;
 
 /// <summary>Where over the propeller's speed range a design leaves little to hold, at the airspeed of one phase.</summary>
 /// <remarks>
-/// The phase keeps its airspeed, air, load factor and carried share; its pitch rate is taken as 0 and its power as a given rpm. The range is what
-/// the propeller's curve covers at that airspeed and, with an engine described, the rpm of its table. Whether the engine could give the torque is
-/// not asked: the band is a property of the geometry. Without an upper end the range stops where the tips reach 340 m/s, about the speed of sound.
+/// The phase keeps its airspeed, air, load factor and carried share; its pitch rate is taken as 0 and its power as a given rpm. The range
+/// is what
+/// the propeller's curve covers at that airspeed and, with an engine described, the rpm of its table. Whether the engine could give the
+/// torque is
+/// not asked: the band is a property of the geometry. Without an upper end the range stops where the tips reach 340 m/s, about the speed of
+/// sound.
 /// </remarks>
 public sealed class BalancedBands
 {
@@ -38,10 +41,12 @@ public sealed class BalancedBands
     /// <param name="geometry">The design.</param>
     public IReadOnlyList<ResidualPoint> Curve(FrameGeometry geometry) => [.. scan.Select(at => At(at.Rpm, at.Flight, geometry))];
 
-    /// <summary>The ranges of propeller speed in which the residual stays within a limit, from low to high; empty when there are none.</summary>
+    /// <summary>The ranges of propeller speed in which the residual stays within a limit, from low to high; empty when there are
+    /// none.</summary>
     /// <param name="geometry">The design.</param>
     /// <param name="withinNewtonMetres">Largest residual torque either way, N·m, above 0.</param>
-    public IReadOnlyList<BalancedBand> Find(FrameGeometry geometry, double withinNewtonMetres) => Find(geometry, Curve(geometry), withinNewtonMetres);
+    public IReadOnlyList<BalancedBand> Find(FrameGeometry geometry, double withinNewtonMetres) =>
+        Find(geometry, Curve(geometry), withinNewtonMetres);
 
     /// <summary>The same, from a curve at hand.</summary>
     /// <param name="geometry">The design.</param>
@@ -71,7 +76,8 @@ public sealed class BalancedBands
         return bands;
     }
 
-    /// <summary>The speeds of the scan, and between two of opposite sign the one where the residual is zero: a band may be narrower than a step.</summary>
+    /// <summary>The speeds of the scan, and between two of opposite sign the one where the residual is zero: a band may be narrower than a
+    /// step.</summary>
     private static List<(double Rpm, double Residual)> WithSignChanges(Func<double, double> residual, IReadOnlyList<ResidualPoint> curve)
     {
         var points = new List<(double, double)>();
@@ -117,7 +123,8 @@ public sealed class BalancedBands
     }
 
     /// <summary>The phase's airspeed at any propeller speed.</summary>
-    private MissionModel Flight(double rpm) => new(machine, mission.Wing, [phase with { Power = new PhasePower.AtRpm(rpm) }], ResponseReferences.None);
+    private MissionModel Flight(double rpm) =>
+        new(machine, mission.Wing, [phase with { Power = new PhasePower.AtRpm(rpm) }], ResponseReferences.None);
 
     private static ResidualPoint At(double rpm, MissionModel flight, FrameGeometry geometry)
     {

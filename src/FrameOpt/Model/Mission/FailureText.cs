@@ -27,8 +27,10 @@ public static class FailureText
         FailureKind.RpmOutsideEngine => "the engine's table does not cover this rpm",
         FailureKind.EngineTooWeak => "more torque is needed than the engine gives",
         FailureKind.NoFullThrottleBalance => "at full throttle the tables of propeller and engine have no speed in common",
-        FailureKind.PropellerTooLight => "at full throttle the propeller takes less than the engine gives up to the end of the tables: it is too light, or a table too short",
-        FailureKind.PropellerTooHeavy => "at full throttle the propeller takes more than the engine gives from the beginning of the tables: the engine is too weak",
+        FailureKind.PropellerTooLight =>
+            "at full throttle the propeller takes less than the engine gives up to the end of the tables: it is too light, or a table too short",
+        FailureKind.PropellerTooHeavy =>
+            "at full throttle the propeller takes more than the engine gives from the beginning of the tables: the engine is too weak",
         FailureKind.NoPitchEquilibrium => "the thrust pitches the pilot over: no balance in pitch",
         FailureKind.TurnedOver => "nothing holds the body upright under the hang points: it turns over",
         FailureKind.NoRiserLoad => "the thrust carries all the weight: no load is left in the risers",
@@ -81,7 +83,8 @@ public static class FailureText
     private static string PropellerRange(MissionRow row)
     {
         var curve = row.Mission.Machine.Propeller.Curve;
-        return Invariant($"the propeller's curve covers advance ratio {curve.SmallestAdvanceRatio:0.###} to {curve.LargestAdvanceRatio:0.###}");
+        return Invariant(
+            $"the propeller's curve covers advance ratio {curve.SmallestAdvanceRatio:0.###} to {curve.LargestAdvanceRatio:0.###}");
     }
 
     private static string EngineRange(MissionRow row)

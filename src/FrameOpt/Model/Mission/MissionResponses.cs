@@ -63,7 +63,8 @@ public static class MissionResponses
     }
 
     private static void Largest(
-        MissionRow row, Func<Phase, bool> counts, Func<MissionRow, int, LinearFunction> quantity, ReadOnlySpan<double> offsets, Span<double> values)
+        MissionRow row, Func<Phase, bool> counts, Func<MissionRow, int, LinearFunction> quantity, ReadOnlySpan<double> offsets,
+            Span<double> values)
     {
         var phases = row.Phases;
         Span<LinearFunction> lines = stackalloc LinearFunction[phases.Length];
@@ -114,7 +115,8 @@ public static class MissionResponses
     }
 
     private static void LargestLoad(
-        MissionRow row, Func<Phase, bool> counts, double scale, ReadOnlySpan<double> offsets, Span<double> values, Func<double, double, double> pick)
+        MissionRow row, Func<Phase, bool> counts, double scale, ReadOnlySpan<double> offsets, Span<double> values,
+            Func<double, double, double> pick)
     {
         values.Clear();
         for (var p = 0; p < row.Phases.Length; p++)

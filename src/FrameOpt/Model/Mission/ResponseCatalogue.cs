@@ -43,9 +43,11 @@ public static class ResponseCatalogue
         new("twist_margin_worst", "", "smallest twist margin of all phases"),
         new("body_yaw_worst", "deg", "largest body yaw (crab) of the weighted phases, either way"),
         new("load_difference_worst", "N", "largest riser load difference of the weighted phases, either way"),
-        new("hang_point_load", "N", "largest load in one riser of all phases, weight 0 and engine off included, times the study's limit load factor"),
+        new("hang_point_load", "N",
+            "largest load in one riser of all phases, weight 0 and engine off included, times the study's limit load factor"),
         new("arm_moment", "N·m", "hang-point load times the study's overhang"),
-        new("torque_margin_worst", "", "smallest torque margin of the weighted phases, full throttle left out (its margin is 1 by definition)"),
+        new("torque_margin_worst", "",
+            "smallest torque margin of the weighted phases, full throttle left out (its margin is 1 by definition)"),
         new("distance_from_baseline", "", "root sum of squares of the changes from the baseline, each in units of its factor's range"),
     ];
 

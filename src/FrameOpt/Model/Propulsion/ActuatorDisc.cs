@@ -1,7 +1,8 @@
 namespace FrameOpt.Model.Propulsion;
 
 /// <summary>The least power any propeller needs for its thrust: a bound, never an estimate.</summary>
-/// <remarks>Source: actuator-disc theory of Rankine and Froude, from memory. Thrust forward only; a braking propeller is outside it.</remarks>
+/// <remarks>Source: actuator-disc theory of Rankine and Froude, from memory. Thrust forward only; a braking propeller is outside
+/// it.</remarks>
 public static class ActuatorDisc
 {
     /// <summary>Ideal power P = T (V/2 + sqrt(V²/4 + T/(2 rho A))) [W].</summary>

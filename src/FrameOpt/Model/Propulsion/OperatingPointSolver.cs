@@ -45,7 +45,8 @@ public sealed class OperatingPointSolver
 /// <param name="Rpm">Of the propeller.</param>
 /// <param name="ThrustNewtons">T.</param>
 /// <param name="TorqueNewtonMetres">Q, the aerodynamic torque at the propeller.</param>
-/// <param name="AvailableTorqueNewtonMetres">What the engine can give there at the propeller; infinite when it is off or not described.</param>
+/// <param name="AvailableTorqueNewtonMetres">What the engine can give there at the propeller; infinite when it is off or not
+/// described.</param>
 /// <param name="Failure">Why there is no such point, or none; the figures known by then are kept for the words.</param>
 public readonly record struct OperatingPoint(
     double Rpm,

@@ -43,7 +43,8 @@ public sealed class Powertrain(Propeller propeller, Engine? engine, double airsp
         return Checked(revolutions, Thrust(ratio, revolutions), Torque(ratio, revolutions));
     }
 
-    /// <summary>The propeller speed at which the propeller takes all the engine gives. Where the tables have several, the one in the slowest
+    /// <summary>The propeller speed at which the propeller takes all the engine gives. Where the tables have several, the one in the
+    /// slowest
     /// stretch of the engine's table: a throttle that is opened gets no further.</summary>
     /// <exception cref="InvalidOperationException">No engine is described.</exception>
     public OperatingPoint FullThrottle()

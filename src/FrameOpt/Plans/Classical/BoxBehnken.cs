@@ -1,8 +1,10 @@
 namespace FrameOpt.Plans.Classical;
 
-/// <summary>Response-surface plans with three levels and no run at a corner: two or three factors at a time go through their ends, the others stay at their
+/// <summary>Response-surface plans with three levels and no run at a corner: two or three factors at a time go through their ends, the
+/// others stay at their
 /// middle.</summary>
-/// <remarks>Source: G. E. P. Box and D. W. Behnken 1960, Some new three level designs for the study of quantitative variables, Technometrics 2:455-475
+/// <remarks>Source: G. E. P. Box and D. W. Behnken 1960, Some new three level designs for the study of quantitative variables,
+/// Technometrics 2:455-475
 /// (from memory).</remarks>
 public static class BoxBehnken
 {

@@ -64,7 +64,8 @@ public static class CentralComposite
         return Plan.Numbered(
             $"central composite, axial runs at {distance:0.####}",
             cube.Factors,
-            [.. cube.Runs, .. Plan.Centres(factors, centrePoints.WithCube), .. axial, .. Plan.Centres(factors, centrePoints.WithAxial, axialBlock)]);
+            [.. cube.Runs, .. Plan.Centres(factors, centrePoints.WithCube), .. axial,
+                .. Plan.Centres(factors, centrePoints.WithAxial, axialBlock)]);
     }
 
     private static double[] OnAxis(int factors, int factor, double end)

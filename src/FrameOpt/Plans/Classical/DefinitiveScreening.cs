@@ -1,9 +1,12 @@
 namespace FrameOpt.Plans.Classical;
 
-/// <summary>Three-level screening plans whose main effects are free of all interactions of two and all quadratic terms: the rows of a conference matrix, their
+/// <summary>Three-level screening plans whose main effects are free of all interactions of two and all quadratic terms: the rows of a
+/// conference matrix, their
 /// opposites, and the middle.</summary>
-/// <remarks>Source: B. Jones and C. J. Nachtsheim 2011, A class of three-level designs for definitive screening in the presence of second-order effects,
-/// J. Quality Technol. 43:1-15; from conference matrices: L. Xiao, D. K. J. Lin and F. Bai 2012, J. Quality Technol. 44:2-8 (from memory).</remarks>
+/// <remarks>Source: B. Jones and C. J. Nachtsheim 2011, A class of three-level designs for definitive screening in the presence of
+/// second-order effects,
+/// J. Quality Technol. 43:1-15; from conference matrices: L. Xiao, D. K. J. Lin and F. Bai 2012, J. Quality Technol. 44:2-8 (from
+/// memory).</remarks>
 public static class DefinitiveScreening
 {
     /// <summary>A definitive screening plan: 2k + 1 runs for an even number k of factors, 2k + 3 for an odd one.</summary>
@@ -60,7 +63,8 @@ internal static class ConferenceMatrix
         return matrix;
     }
 
-    /// <summary>[Q B; B -Q] with Q the residue matrix of 5 and B = J - 2I: both symmetric, they commute, and QQ + BB = (5I - J) + (4I + J) = 9I.</summary>
+    /// <summary>[Q B; B -Q] with Q the residue matrix of 5 and B = J - 2I: both symmetric, they commute, and QQ + BB = (5I - J) + (4I + J)
+    /// = 9I.</summary>
     private static double[,] FromTwoBlocks(double[,] core)
     {
         var half = core.GetLength(0);

@@ -2,7 +2,8 @@ using System.Numerics;
 
 namespace FrameOpt.Plans.Classical;
 
-/// <summary>A product of factors such as ABD or -ABD: an effect, or a word of a defining relation. Letters stand for the factors in order; I is left out,
+/// <summary>A product of factors such as ABD or -ABD: an effect, or a word of a defining relation. Letters stand for the factors in order;
+/// I is left out,
 /// because it stands for no factor at all.</summary>
 /// <param name="Factors">A bit for each factor: bit 0 is the first.</param>
 /// <param name="Negative">Whether the product carries a minus.</param>
@@ -15,7 +16,8 @@ public readonly record struct EffectWord(uint Factors, bool Negative = false)
     public int Length => BitOperations.PopCount(Factors);
 
     /// <summary>The product of two words; a factor in both falls out, as its square is 1.</summary>
-    public static EffectWord operator *(EffectWord left, EffectWord right) => new(left.Factors ^ right.Factors, left.Negative ^ right.Negative);
+    public static EffectWord operator *(EffectWord left, EffectWord right) =>
+        new(left.Factors ^ right.Factors, left.Negative ^ right.Negative);
 
     /// <summary>The value of the product at a point: its sign times the coded values of its factors.</summary>
     public double At(IReadOnlyList<double> coded)

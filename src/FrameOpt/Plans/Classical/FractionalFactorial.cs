@@ -17,12 +17,14 @@ public static class FractionalFactorial
         return Build(factors, [.. generators.Select(text => Generator.Parse(text, factors.Count))]);
     }
 
-    /// <summary>The fraction of least aberration in at most some number of runs: the largest power of two of them that is of use, and among those fractions
+    /// <summary>The fraction of least aberration in at most some number of runs: the largest power of two of them that is of use, and among
+    /// those fractions
     /// the one with the fewest short words.</summary>
     /// <param name="factors">The names, 2 to 11.</param>
     /// <param name="maxRuns">At most this many; counted up to 128 for a fraction.</param>
     /// <exception cref="ArgumentException">Too few runs for so many factors, or more than 11 factors.</exception>
-    /// <remarks>Source: A. Fries and W. G. Hunter 1980, Minimum aberration 2^(k-p) designs, Technometrics 22:601-608 (from memory).</remarks>
+    /// <remarks>Source: A. Fries and W. G. Hunter 1980, Minimum aberration 2^(k-p) designs, Technometrics 22:601-608 (from
+    /// memory).</remarks>
     public static FractionalPlan WithMaxRuns(IReadOnlyList<string> factors, int maxRuns)
     {
         PlanArguments.Factors(factors, "fraction of least aberration", 2, MinimumAberration.MaxFactors);
@@ -31,7 +33,8 @@ public static class FractionalFactorial
         if (basic < factors.Count)
             basic = Math.Min(basic, MinimumAberration.MaxBasic);
         if (1 << basic <= factors.Count)
-            throw new ArgumentException($"{factors.Count} factors need {2 << basic} runs; a two-level fraction has 4, 8, 16, 32, 64 or 128");
+            throw new ArgumentException(
+                $"{factors.Count} factors need {2 << basic} runs; a two-level fraction has 4, 8, 16, 32, 64 or 128");
         return Build(factors, MinimumAberration.Generators(factors.Count, basic));
     }
 
@@ -63,11 +66,14 @@ public static class FractionalFactorial
             foreach (var other in generators.Where((_, index) => index != g))
             {
                 if (other.Factor == generators[g].Factor)
-                    throw new ArgumentException($"{EffectWord.Letters[other.Factor]} has two generators, {generators[g]} and {other}; leave one out");
+                    throw new ArgumentException(
+                        $"{EffectWord.Letters[other.Factor]} has two generators, {generators[g]} and {other}; leave one out");
                 if ((generators[g].Product.Factors >> other.Factor & 1) == 1)
-                    throw new ArgumentException($"{generators[g]} uses {EffectWord.Letters[other.Factor]}, which has a generator itself; use only the other factors");
+                    throw new ArgumentException(
+                        $"{generators[g]} uses {EffectWord.Letters[other.Factor]}, which has a generator itself; use only the other factors");
                 if (other.Product.Factors == generators[g].Product.Factors)
-                    throw new ArgumentException($"{generators[g]} and {other} would never let the two factors differ; give them different products");
+                    throw new ArgumentException(
+                        $"{generators[g]} and {other} would never let the two factors differ; give them different products");
             }
         }
 

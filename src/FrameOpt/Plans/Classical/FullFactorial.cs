@@ -8,18 +8,21 @@ public static class FullFactorial
     /// <summary>A full factorial with levels evenly spaced from -1 to +1, the first factor changing fastest.</summary>
     /// <param name="factors">The names, 1 to 20.</param>
     /// <param name="levels">How many levels each factor has, 2 or more.</param>
-    /// <exception cref="ArgumentException">The counts differ, a factor has fewer than two levels, or there are more than a million runs.</exception>
+    /// <exception cref="ArgumentException">The counts differ, a factor has fewer than two levels, or there are more than a million
+    /// runs.</exception>
     public static Plan Build(IReadOnlyList<string> factors, IReadOnlyList<int> levels)
     {
         PlanArguments.Factors(factors, "full factorial", 1, 20);
         if (levels.Count != factors.Count)
-            throw new ArgumentException($"there are {factors.Count} factors but {levels.Count} numbers of levels; give one number for each factor");
+            throw new ArgumentException(
+                $"there are {factors.Count} factors but {levels.Count} numbers of levels; give one number for each factor");
         for (var f = 0; f < factors.Count; f++)
             PlanArguments.AtLeast(2, levels[f], $"number of levels of {factors[f]}");
         var runs = levels.Aggregate(1.0, (product, count) => product * count);
         if (runs > MaxRuns)
             throw new ArgumentException($"the full factorial has {runs:0} runs; at most {MaxRuns} are built");
-        return Plan.Numbered("full factorial", factors, Plan.Points(PointKind.Factorial, CodedLevels.Combinations([.. levels.Select(CodedLevels.EvenlySpaced)])));
+        return Plan.Numbered("full factorial", factors, Plan.Points(
+            PointKind.Factorial, CodedLevels.Combinations([.. levels.Select(CodedLevels.EvenlySpaced)])));
     }
 
     /// <summary>A full factorial with two levels of every factor.</summary>

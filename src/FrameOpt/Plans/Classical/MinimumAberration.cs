@@ -2,7 +2,8 @@ using System.Numerics;
 
 namespace FrameOpt.Plans.Classical;
 
-/// <summary>Finds the generators of the two-level fraction of least aberration: of all fractions of a size, the one with the fewest words of length 3, among
+/// <summary>Finds the generators of the two-level fraction of least aberration: of all fractions of a size, the one with the fewest words
+/// of length 3, among
 /// those the fewest of length 4, and so on. Every fraction is compared, but for those that are already worse half made.</summary>
 internal static class MinimumAberration
 {

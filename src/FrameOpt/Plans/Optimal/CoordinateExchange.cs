@@ -90,7 +90,8 @@ internal sealed class CoordinateExchange
         throw new ArgumentException($"none of {MaxDraws} designs drawn at random keeps the limits; loosen them or give more levels");
     }
 
-    private bool IsAllowed(double[] point) => request.Constraints.All(limit => limit.IsSatisfiedBy(point)) && request.Allowed?.Invoke(point) != false;
+    private bool IsAllowed(double[] point) =>
+        request.Constraints.All(limit => limit.IsSatisfiedBy(point)) && request.Allowed?.Invoke(point) != false;
 
     /// <summary>The chosen runs and how good they are.</summary>
     internal sealed record Outcome(double[][] Points, double CriterionValue);

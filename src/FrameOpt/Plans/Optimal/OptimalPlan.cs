@@ -6,8 +6,10 @@ namespace FrameOpt.Plans.Optimal;
 public static class OptimalPlan
 {
     /// <summary>The best plan found by coordinate exchange from random starts: the given runs first, then the chosen ones.</summary>
-    /// <exception cref="ArgumentException">Too few runs for the model, levels or limits that leave nothing to choose, or a model that no such plan estimates.</exception>
-    /// <remarks>Source: R. K. Meyer and C. J. Nachtsheim 1995, The coordinate-exchange algorithm for constructing exact optimal experimental designs,
+    /// <exception cref="ArgumentException">Too few runs for the model, levels or limits that leave nothing to choose, or a model that no
+    /// such plan estimates.</exception>
+    /// <remarks>Source: R. K. Meyer and C. J. Nachtsheim 1995, The coordinate-exchange algorithm for constructing exact optimal
+    /// experimental designs,
     /// Technometrics 37:60-69 (from memory).</remarks>
     public static Plan Build(OptimalRequest request)
     {
@@ -21,11 +23,13 @@ public static class OptimalPlan
             request.Factors,
             [.. request.Given, .. best.Points.Select(point => new PlanRun(0, PointKind.Optimal, block, point))]);
         if (PlanQuality.Of(plan, request.Model) is null)
-            throw new ArgumentException("no plan was found that estimates every term; give more runs or levels, loosen the limits, or leave out terms");
+            throw new ArgumentException(
+                "no plan was found that estimates every term; give more runs or levels, loosen the limits, or leave out terms");
         return plan;
     }
 
-    /// <summary>A plan already made, with runs added so that all of them together estimate a model best; the added runs are a new block.</summary>
+    /// <summary>A plan already made, with runs added so that all of them together estimate a model best; the added runs are a new
+    /// block.</summary>
     /// <param name="made">The plan already made.</param>
     /// <param name="request">The model, how many runs to add, and their levels and limits.</param>
     /// <exception cref="ArgumentException">As for a new plan, or the factors differ.</exception>
@@ -54,6 +58,7 @@ public static class OptimalPlan
         var unknowns = request.Model.Terms.Count + Math.Max(0, blocks - 1);
         var runs = request.Runs + request.Given.Count;
         if (runs < unknowns)
-            throw new ArgumentException($"the model has {unknowns} terms, blocks included, but there are only {runs} runs; give at least one run a term");
+            throw new ArgumentException(
+                $"the model has {unknowns} terms, blocks included, but there are only {runs} runs; give at least one run a term");
     }
 }

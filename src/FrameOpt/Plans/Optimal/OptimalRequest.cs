@@ -28,7 +28,8 @@ public sealed record OptimalRequest
     /// them, unless they are a new block.</summary>
     public IReadOnlyList<PlanRun> Given { get; init; } = [];
 
-    /// <summary>Whether the chosen runs are a block of their own, after those of the given runs, whose difference from them is estimated too.</summary>
+    /// <summary>Whether the chosen runs are a block of their own, after those of the given runs, whose difference from them is estimated
+    /// too.</summary>
     public bool InNewBlock { get; init; }
 
     /// <summary>How many random plans to start from, 1 or more; the best outcome is kept.</summary>

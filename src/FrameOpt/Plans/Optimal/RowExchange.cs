@@ -42,7 +42,8 @@ internal sealed class RowExchange
         oldVmvOld = vmv.Length == 0 ? 0 : Dot(vmvOld, row);
     }
 
-    /// <summary>What taking another row in its place gains, as a share of the determinant or of the mean variance; below nought for a loss.</summary>
+    /// <summary>What taking another row in its place gains, as a share of the determinant or of the mean variance; below nought for a
+    /// loss.</summary>
     public double Gain(double[] row)
     {
         var (g11, g12, g22) = (1 + Form(v, row), Dot(vOld, row), oldVOld - 1);

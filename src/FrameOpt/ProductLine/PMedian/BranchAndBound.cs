@@ -1,8 +1,10 @@
 namespace FrameOpt.ProductLine.PMedian;
 
 /// <summary>Finds the best choice of columns and proves it.</summary>
-/// <remarks>Branch and bound: of the columns that may still matter, the one of most worth is chosen or struck out, and so on, each part bounded by
-/// <see cref="LagrangianBound"/>. Questions of yes or no, where a row is served or not and that bound says little, go to <see cref="CpSatModel"/> (CP-SAT) after
+/// <remarks>Branch and bound: of the columns that may still matter, the one of most worth is chosen or struck out, and so on, each part
+/// bounded by
+/// <see cref="LagrangianBound"/>. Questions of yes or no, where a row is served or not and that bound says little, go to
+/// <see cref="CpSatModel"/> (CP-SAT) after
 /// the first bound. docs/speed.md has the measurements behind this division.</remarks>
 internal sealed class BranchAndBound
 {
@@ -28,7 +30,8 @@ internal sealed class BranchAndBound
         return new BranchAndBound(problem, incumbent, clock).Answer();
     }
 
-    /// <summary>Whether some choice has a value of at most <paramref name="enough"/>. The answer's value is that small when yes; its bound is above when no.</summary>
+    /// <summary>Whether some choice has a value of at most <paramref name="enough"/>. The answer's value is that small when yes; its bound
+    /// is above when no.</summary>
     public static PMedianResult FindAtMost(PMedianProblem problem, int[] start, double enough, SolverClock clock)
     {
         var incumbent = new Incumbent(problem, start, double.PositiveInfinity, enough);
@@ -65,7 +68,8 @@ internal sealed class BranchAndBound
             return bound.Value;
         if (bound.Columns.Length <= wanted)
             return TakeAll(taken, bound.Columns);
-        return incumbent.IsFeasibilityQuestion ? Math.Max(bound.Value, CpSatModel.Solve(problem, bound.Columns, incumbent, clock)) : Branch(taken, paid, bound);
+        return incumbent.IsFeasibilityQuestion ? Math.Max(bound.Value, CpSatModel.Solve(problem, bound.Columns, incumbent, clock))
+            : Branch(taken, paid, bound);
     }
 
     /// <summary>Takes one column after the other, each time without those taken before.</summary>
@@ -78,7 +82,8 @@ internal sealed class BranchAndBound
         foreach (var column in BranchingColumns(paid, bound.Columns))
         {
             free.Remove(column);
-            var rest = Math.Max(bound.Value, all + reducedCosts[column] + free.Take(problem.Count - taken.Length - 1).Sum(other => reducedCosts[other]));
+            var rest = Math.Max(bound.Value, all + reducedCosts[column] + free
+                .Take(problem.Count - taken.Length - 1).Sum(other => reducedCosts[other]));
             if (rest >= incumbent.Cutoff || Over)
                 return Math.Min(proven, rest);
             var pays = (double[])paid.Clone();
@@ -90,13 +95,15 @@ internal sealed class BranchAndBound
         return proven;
     }
 
-    /// <summary>Columns of which one must be taken: those that serve the unserved row with the fewest, or all when every row is served.</summary>
+    /// <summary>Columns of which one must be taken: those that serve the unserved row with the fewest, or all when every row is
+    /// served.</summary>
     private int[] BranchingColumns(double[] paid, int[] columns)
     {
         var fewest = columns;
         for (var row = 0; row < paid.Length; row++)
         {
-            if (paid[row] >= problem.UnservedCost && columns.Count(column => problem.Column(column)[row] < problem.UnservedCost) is var count && count < fewest.Length)
+            if (paid[row] >= problem.UnservedCost && columns.Count(column =>
+                problem.Column(column)[row] < problem.UnservedCost) is var count && count < fewest.Length)
                 fewest = [.. columns.Where(column => problem.Column(column)[row] < problem.UnservedCost)];
         }
 

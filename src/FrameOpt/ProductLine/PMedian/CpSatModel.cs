@@ -4,8 +4,10 @@ using Google.OrTools.Sat;
 namespace FrameOpt.ProductLine.PMedian;
 
 /// <summary>The choice among a few columns as a model for CP-SAT.</summary>
-/// <remarks>For every row its distinct costs in order, and for every step a 0-1 variable "this row pays at least this": it may be 0 only when a column
-/// at a lower cost is chosen. Source: S. García, M. Labbé and A. Marín 2011, INFORMS J. Computing 23, 546-556; G. Cornuéjols, G. L. Nemhauser and L. A. Wolsey
+/// <remarks>For every row its distinct costs in order, and for every step a 0-1 variable "this row pays at least this": it may be 0 only
+/// when a column
+/// at a lower cost is chosen. Source: S. García, M. Labbé and A. Marín 2011, INFORMS J. Computing 23, 546-556; G. Cornuéjols, G. L.
+/// Nemhauser and L. A. Wolsey
 /// 1980 (from memory). Costs are whole multiples of a unit so small that rounding moves a sum by no more than one part in 10^12.</remarks>
 internal static class CpSatModel
 {

@@ -13,7 +13,8 @@ internal sealed class Incumbent
     /// <param name="problem">What is being solved.</param>
     /// <param name="start">A first choice.</param>
     /// <param name="cutoff">Only choices below this matter.</param>
-    /// <param name="enough">When finite, only choices at or below this matter and the first one ends the search: a question of yes or no.</param>
+    /// <param name="enough">When finite, only choices at or below this matter and the first one ends the search: a question of yes or
+    /// no.</param>
     public Incumbent(PMedianProblem problem, int[] start, double cutoff, double enough)
     {
         (this.problem, this.cutoff, this.enough) = (problem, cutoff, enough);

@@ -1,9 +1,11 @@
 namespace FrameOpt.ProductLine.PMedian;
 
 /// <summary>How small the sum can be at least when some columns are chosen already and the rest must come from a list. Each row
-/// offers a price for being served; a column's worth is what it saves against the prices of all rows; no choice can beat the prices plus the
+/// offers a price for being served; a column's worth is what it saves against the prices of all rows; no choice can beat the prices plus
+/// the
 /// worth of the best columns. Prices are improved step by step.</summary>
-/// <remarks>Source: Lagrangean relaxation of the assignment constraints with subgradient steps; M. L. Fisher 1981, Management Science 27, 1-18;
+/// <remarks>Source: Lagrangean relaxation of the assignment constraints with subgradient steps; M. L. Fisher 1981, Management Science 27,
+/// 1-18;
 /// J. E. Beasley 1993, European J. Operational Research 65, 383-399 (from memory).</remarks>
 internal sealed class LagrangianBound
 {
@@ -15,12 +17,14 @@ internal sealed class LagrangianBound
     private double[] reducedCosts = [];
 
     /// <param name="problem">All rows and columns.</param>
-    /// <param name="incumbent">The best choice so far; the best columns of every step are offered to it, for they may make a better one.</param>
+    /// <param name="incumbent">The best choice so far; the best columns of every step are offered to it, for they may make a better
+    /// one.</param>
     /// <param name="taken">Columns chosen already.</param>
     /// <param name="currentCosts">What each row pays with those.</param>
     /// <param name="columns">What may be chosen still.</param>
     /// <param name="multipliers">To start from.</param>
-    public LagrangianBound(PMedianProblem problem, Incumbent incumbent, int[] taken, double[] currentCosts, int[] columns, double[] multipliers)
+    public LagrangianBound(PMedianProblem problem, Incumbent incumbent, int[] taken, double[] currentCosts, int[] columns,
+        double[] multipliers)
     {
         (this.problem, this.incumbent, this.taken, this.currentCosts) = (problem, incumbent, taken, currentCosts);
         wanted = Math.Min(problem.Count - taken.Length, columns.Length);
@@ -65,7 +69,8 @@ internal sealed class LagrangianBound
         }
 
         Bound(Multipliers);
-        Columns = [.. Columns.Select((column, place) => (column, reducedCosts: reducedCosts[place])).OrderBy(pair => pair.reducedCosts).ThenBy(pair => pair.column).Select(pair => pair.column)];
+        Columns = [.. Columns.Select((column, place) => (column, reducedCosts: reducedCosts[place])).OrderBy(pair => pair.reducedCosts)
+            .ThenBy(pair => pair.column).Select(pair => pair.column)];
         Array.Sort(reducedCosts);
     }
 
@@ -103,7 +108,8 @@ internal sealed class LagrangianBound
     private void FixByReducedCost(int[] best)
     {
         var last = reducedCosts[best[^1]];
-        var kept = Enumerable.Range(0, Columns.Length).Where(place => reducedCosts[place] <= last || Value - last + reducedCosts[place] < incumbent.Cutoff).ToArray();
+        var kept = Enumerable.Range(0, Columns.Length)
+            .Where(place => reducedCosts[place] <= last || Value - last + reducedCosts[place] < incumbent.Cutoff).ToArray();
         if (kept.Length == Columns.Length)
             return;
         for (var i = 0; i < best.Length; i++)

@@ -3,7 +3,8 @@ using System.Runtime.InteropServices;
 
 namespace FrameOpt.ProductLine.PMedian;
 
-/// <summary>The one problem behind every objective: choose at most <see cref="Count"/> columns so that the sum over rows of the least cost chosen is
+/// <summary>The one problem behind every objective: choose at most <see cref="Count"/> columns so that the sum over rows of the least cost
+/// chosen is
 /// small. Costs hold their weights already. Where a column is not allowed for a row its cost is <see cref="UnservedCost"/>, which is more
 /// than any choice that serves all rows can sum to.</summary>
 internal sealed class PMedianProblem

@@ -9,7 +9,8 @@ internal static class PMedianReduction
     public static (PMedianProblem Problem, int[] Columns) Of(PMedianProblem problem)
     {
         var columns = Undominated(problem);
-        var rows = Enumerable.Range(0, problem.Rows).GroupBy(row => Ranks(problem, columns, row)).Select(alike => alike.ToArray()).ToArray();
+        var rows = Enumerable.Range(0, problem.Rows).GroupBy(row => Ranks(problem, columns, row)).Select(alike => alike.ToArray())
+            .ToArray();
         return (problem.Part(rows, columns), columns);
     }
 

@@ -22,7 +22,8 @@ internal sealed class SolverClock(ProductLineSolverSettings settings)
         }
     }
 
-    public double SecondsLeft => settings.TimeLimit is { } limit ? (limit - Stopwatch.GetElapsedTime(start)).TotalSeconds : double.PositiveInfinity;
+    public double SecondsLeft => settings.TimeLimit is { } limit ? (limit - Stopwatch.GetElapsedTime(start)).TotalSeconds
+        : double.PositiveInfinity;
 
     public CancellationToken Cancel => settings.Cancel;
 }

@@ -1,8 +1,11 @@
 namespace FrameOpt.ProductLine.PMedian;
 
-/// <summary>A good choice quickly: add the column that helps most until enough are chosen, then swap one for another while that helps.</summary>
-/// <remarks>Source: M. B. Teitz and P. Bart 1968, Operations Research 16, 955-961; the gains and losses of all swaps in one pass after R. A. Whitaker
-/// 1983, INFOR 21, 95-108, as told in M. G. C. Resende and R. F. Werneck 2007, European J. Operational Research 174, 54-68 (all from memory).</remarks>
+/// <summary>A good choice quickly: add the column that helps most until enough are chosen, then swap one for another while that
+/// helps.</summary>
+/// <remarks>Source: M. B. Teitz and P. Bart 1968, Operations Research 16, 955-961; the gains and losses of all swaps in one pass after R.
+/// A. Whitaker
+/// 1983, INFOR 21, 95-108, as told in M. G. C. Resende and R. F. Werneck 2007, European J. Operational Research 174, 54-68 (all from
+/// memory).</remarks>
 internal static class VertexSubstitution
 {
     /// <summary>Ties go to the lowest column.</summary>
@@ -82,7 +85,8 @@ internal static class VertexSubstitution
             return new Nearest(first, place, second);
         }
 
-        /// <summary>By how much the sum changes when the column comes; in <paramref name="leaving"/> by how much more when the one at a place goes.</summary>
+        /// <summary>By how much the sum changes when the column comes; in <paramref name="leaving"/> by how much more when the one at a
+        /// place goes.</summary>
         public double Change(ReadOnlySpan<double> column, double[] leaving)
         {
             Array.Clear(leaving);

@@ -25,14 +25,16 @@ public static class Crowding
     /// <summary>
     /// Writes the crowding distance of every point of one front: the sum over objectives of the distance between the point's two
     /// neighbours, divided by the front's range; the first and the last in an objective are infinite. Of
-    /// equals in an objective one is first, the same in every run. An objective without range tells nothing and is left out; two infinite neighbours that are equal are no distance apart.
+    /// equals in an objective one is first, the same in every run. An objective without range tells nothing and is left out; two infinite
+    /// neighbours that are equal are no distance apart.
     /// </summary>
     /// <param name="values">All points one after the other, each with all its objectives; numbers.</param>
     /// <param name="objectives">How many objectives.</param>
     /// <param name="front">Which points are the front; left in another order.</param>
     /// <param name="workspace">Working room, as long as the front.</param>
     /// <param name="distances">Written at the places of the front's points.</param>
-    public static void Distances(ReadOnlySpan<double> values, int objectives, Span<int> front, Span<double> workspace, Span<double> distances)
+    public static void Distances(ReadOnlySpan<double> values, int objectives, Span<int> front, Span<double> workspace,
+        Span<double> distances)
     {
         foreach (var i in front)
             distances[i] = 0;

@@ -3,7 +3,8 @@ using FrameOpt.Plans;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>The course of an evolutionary search: a first generation spread over the space, then children of the survivors for as long as there are new designs.</summary>
+/// <summary>The course of an evolutionary search: a first generation spread over the space, then children of the survivors for as long as
+/// there are new designs.</summary>
 internal sealed class EvolutionLoop
 {
     private const int MutationTries = 10;
@@ -24,7 +25,8 @@ internal sealed class EvolutionLoop
         space = new GeneSpace(problem.Factors);
         variation = new Variation(space, settings, random);
         memory = new VisitedDesigns(space);
-        population = new Population(problem, Math.Max(settings.Start.Count, settings.PopulationSize) + settings.PopulationSize + 1); // one for a child too many
+        // one for a child too many
+        population = new Population(problem, Math.Max(settings.Start.Count, settings.PopulationSize) + settings.PopulationSize + 1);
         evaluation = new PopulationEvaluation(problem, space, threads);
     }
 
@@ -69,7 +71,8 @@ internal sealed class EvolutionLoop
         {
             var child1 = population.Of(parents + child);
             var child2 = population.Of(parents + child + 1);
-            variation.Crossover(population.Of(selection.SelectParent(population)), population.Of(selection.SelectParent(population)), child1, child2);
+            variation.Crossover(population.Of(selection.SelectParent(population)), population.Of(selection.SelectParent(population)),
+                child1, child2);
             variation.Mutate(child1);
             variation.Mutate(child2);
             AddUnique(child1);

@@ -5,11 +5,13 @@ namespace FrameOpt.Search.Evolution;
 /// <param name="Seed">Where its random numbers start: the same seed gives the same designs.</param>
 public sealed record EvolutionSettings(int PopulationSize, ulong Seed)
 {
-    /// <summary>Designs to begin with, each with a value for every factor in the problem's order. A value is moved to the nearest the factor allows.</summary>
+    /// <summary>Designs to begin with, each with a value for every factor in the problem's order. A value is moved to the nearest the
+    /// factor allows.</summary>
     public IReadOnlyList<double[]> Start { get; init; } = [];
 
     /// <summary>The share of pairs of parents whose values are mixed, 0 to 1.</summary>
-    /// <remarks>Source: Deb, Pratap, Agarwal and Meyarivan 2002, A fast and elitist multiobjective genetic algorithm: NSGA-II, IEEE Trans. Evol. Comput. 6:182-197,
+    /// <remarks>Source: Deb, Pratap, Agarwal and Meyarivan 2002, A fast and elitist multiobjective genetic algorithm: NSGA-II, IEEE Trans.
+    /// Evol. Comput. 6:182-197,
     /// section IV (from memory).</remarks>
     public double CrossoverRate { get; init; } = 0.9;
 

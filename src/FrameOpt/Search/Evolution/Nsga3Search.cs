@@ -1,9 +1,12 @@
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>NSGA-III: designs that fewer others dominate survive and, among equals, those nearest to directions spread evenly over the objectives. Accepts any factors, two or more objectives, any limits.</summary>
+/// <summary>NSGA-III: designs that fewer others dominate survive and, among equals, those nearest to directions spread evenly over the
+/// objectives. Accepts any factors, two or more objectives, any limits.</summary>
 /// <remarks>
-/// Source: K. Deb and H. Jain 2014, An evolutionary many-objective optimization algorithm using reference-point-based nondominated sorting approach, part I,
-/// IEEE Trans. Evol. Comput. 18:577-601 (from memory). No design is evaluated twice. It goes on until it is stopped or every design was evaluated.
+/// Source: K. Deb and H. Jain 2014, An evolutionary many-objective optimization algorithm using reference-point-based nondominated sorting
+/// approach, part I,
+/// IEEE Trans. Evol. Comput. 18:577-601 (from memory). No design is evaluated twice. It goes on until it is stopped or every design was
+/// evaluated.
 /// </remarks>
 public sealed class Nsga3Search : ISearch
 {
@@ -19,5 +22,6 @@ public sealed class Nsga3Search : ISearch
 
     /// <inheritdoc/>
     public IEnumerable<EvaluatedBatch> Run(Problem problem, int threads) =>
-        new EvolutionLoop(problem, threads, settings, random => new ReferencePointSelection(problem.Objectives.Count, settings.PopulationSize, random)).Run();
+        new EvolutionLoop(problem, threads, settings, random => new ReferencePointSelection(
+            problem.Objectives.Count, settings.PopulationSize, random)).Run();
 }

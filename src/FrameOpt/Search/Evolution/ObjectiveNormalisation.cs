@@ -66,7 +66,8 @@ internal sealed class ObjectiveNormalisation
         return most;
     }
 
-    /// <summary>Solves sum of coefficient x (extreme - ideal) = 1 for all extremes by elimination; null when they lie in no such plane, or one falling the wrong way.</summary>
+    /// <summary>Solves sum of coefficient x (extreme - ideal) = 1 for all extremes by elimination; null when they lie in no such plane, or
+    /// one falling the wrong way.</summary>
     private double[]? HyperplaneCoefficients()
     {
         var n = objectives;

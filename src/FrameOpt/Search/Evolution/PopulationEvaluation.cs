@@ -26,7 +26,8 @@ internal sealed class PopulationEvaluation(Problem problem, GeneSpace space, int
     }
 
     private void EvaluateWave(Population population, int first, int count, int batches, int firstBatch, int wave) =>
-        Parallel.For(0, wave, new ParallelOptions { MaxDegreeOfParallelism = threads }, i => EvaluateOne(population, first, count, batches, firstBatch + i, i));
+        Parallel.For(0, wave, new ParallelOptions { MaxDegreeOfParallelism = threads }, i =>
+            EvaluateOne(population, first, count, batches, firstBatch + i, i));
 
     private void EvaluateOne(Population population, int first, int count, int batches, int batch, int place)
     {

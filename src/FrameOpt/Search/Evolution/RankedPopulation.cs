@@ -51,7 +51,8 @@ internal sealed class RankedPopulation
         }
     }
 
-    /// <summary>Leaves the first <paramref name="count"/> of the ranked members in the order they stood in, and gives the places they had.</summary>
+    /// <summary>Leaves the first <paramref name="count"/> of the ranked members in the order they stood in, and gives the places they
+    /// had.</summary>
     public ReadOnlySpan<int> Keep(Population population, int count)
     {
         var kept = order.AsSpan(0, count);

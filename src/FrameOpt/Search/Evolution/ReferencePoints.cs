@@ -1,10 +1,12 @@
 namespace FrameOpt.Search.Evolution;
 
 /// <summary>Directions spread evenly over the objectives, their parts adding up to 1.</summary>
-/// <remarks>Source: I. Das and J. E. Dennis 1998, Normal-boundary intersection, SIAM J. Optim. 8:631-657 (from memory); two layers as in Deb and Jain 2014, section IV.</remarks>
+/// <remarks>Source: I. Das and J. E. Dennis 1998, Normal-boundary intersection, SIAM J. Optim. 8:631-657 (from memory); two layers as in
+/// Deb and Jain 2014, section IV.</remarks>
 internal static class ReferencePoints
 {
-    /// <summary>As many as there is a member for, at least one for each objective. With fewer steps than objectives none would lie inside, so a second layer is drawn half way to the middle.</summary>
+    /// <summary>As many as there is a member for, at least one for each objective. With fewer steps than objectives none would lie inside,
+    /// so a second layer is drawn half way to the middle.</summary>
     public static double[][] DasDennis(int objectives, int most)
     {
         var steps = MaxSteps(objectives, most);
@@ -32,7 +34,8 @@ internal static class ReferencePoints
     }
 
     private static double[][] Layer(int objectives, int steps, double inwards) =>
-        [.. Shares(objectives, steps).Select(shares => Array.ConvertAll(shares, share => (1 - inwards) * share / steps + inwards / objectives))];
+        [.. Shares(objectives, steps).Select(shares => Array.ConvertAll(
+            shares, share => (1 - inwards) * share / steps + inwards / objectives))];
 
     private static IEnumerable<int[]> Shares(int parts, int sum) => parts == 1
         ? [[sum]]

@@ -4,9 +4,12 @@ namespace FrameOpt.Search.Evolution;
 
 /// <summary>Makes children of parents, gene by gene.</summary>
 /// <remarks>
-/// Sources (from memory): simulated binary crossover, K. Deb and R. B. Agrawal 1995, Simulated binary crossover for continuous search space, Complex Systems
-/// 9:115-148, with children moved to the range they leave; polynomial mutation, K. Deb and M. Goyal 1996, A combined genetic adaptive search (GeneAS) for
-/// engineering design, Computer Science and Informatics 26(4):30-45, in its form for bounded variables. Places of levels are treated as numbers and
+/// Sources (from memory): simulated binary crossover, K. Deb and R. B. Agrawal 1995, Simulated binary crossover for continuous search
+/// space, Complex Systems
+/// 9:115-148, with children moved to the range they leave; polynomial mutation, K. Deb and M. Goyal 1996, A combined genetic adaptive
+/// search (GeneAS) for
+/// engineering design, Computer Science and Informatics 26(4):30-45, in its form for bounded variables. Places of levels are treated as
+/// numbers and
 /// rounded. Options are exchanged as they are (uniform crossover) and drawn anew.
 /// </remarks>
 internal sealed class Variation
@@ -87,7 +90,8 @@ internal sealed class Variation
         }
 
         var before = genes[g];
-        genes[g] = Allowed(g, before + Step(random.NextDouble(), (before - low) / (high - low), (high - before) / (high - low)) * (high - low));
+        genes[g] = Allowed(g, before + Step(random.NextDouble(), (before - low) / (high - low), (high - before) / (high - low)) * (
+            high - low));
         if (genes[g] == before && space.Kinds[g] == GeneKind.Discrete)
             genes[g] += before == low || (before < high && random.Next(2) == 0) ? 1 : -1;
     }

@@ -6,8 +6,10 @@ namespace FrameOpt.Search.Fronts;
 /// <summary>What each point of two or three objectives alone dominates.</summary>
 /// <remarks>
 /// A plane moves up the first objective past one point after the other. Along the second objective it is cut into strips at the points'
-/// values. Over each strip the lowest and the second lowest value of the third objective among the points passed say who dominates something there
-/// alone, and how much; it is booked when either changes. Sums of positive terms only. Own construction; n points take at most n^2 steps, most
+/// values. Over each strip the lowest and the second lowest value of the third objective among the points passed say who dominates
+/// something there
+/// alone, and how much; it is booked when either changes. Sums of positive terms only. Own construction; n points take at most n^2 steps,
+/// most
 /// of them eight at a time.
 /// </remarks>
 internal sealed class ContributionSweep

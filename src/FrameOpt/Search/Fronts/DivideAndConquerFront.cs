@@ -34,7 +34,8 @@ internal sealed class DivideAndConquerFront(int ranks)
         return first.Length + kept;
     }
 
-    /// <summary>As the other filter, the later rows shared out among the threads. The division reorders its rows, so each has its own copy of the earlier.</summary>
+    /// <summary>As the other filter, the later rows shared out among the threads. The division reorders its rows, so each has its own copy
+    /// of the earlier.</summary>
     private static int Filter(ReadOnlySpan<RankRow> earlier, Memory<RankRow> later, int ranks, int threads)
     {
         var copies = new RankRow[threads][];
@@ -94,7 +95,8 @@ internal sealed class DivideAndConquerFront(int ranks)
         return kept;
     }
 
-    /// <summary>Removes from <paramref name="later"/> what a row of <paramref name="earlier"/> covers from rank <paramref name="k"/> on; gives the number left.</summary>
+    /// <summary>Removes from <paramref name="later"/> what a row of <paramref name="earlier"/> covers from rank <paramref name="k"/> on;
+    /// gives the number left.</summary>
     private int Filter(Span<RankRow> earlier, Span<RankRow> later, int k)
     {
         if (earlier.IsEmpty || later.IsEmpty)
@@ -161,7 +163,8 @@ internal sealed class DivideAndConquerFront(int ranks)
         return (low, high);
     }
 
-    /// <summary>Moves the rows with rank <paramref name="k"/> at most <paramref name="limit"/> to the beginning and gives their number.</summary>
+    /// <summary>Moves the rows with rank <paramref name="k"/> at most <paramref name="limit"/> to the beginning and gives their
+    /// number.</summary>
     private static int Partition(Span<RankRow> rows, int k, int limit)
     {
         var low = 0;

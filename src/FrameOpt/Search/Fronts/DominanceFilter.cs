@@ -49,7 +49,8 @@ internal sealed class DominanceFilter
         Propagate();
     }
 
-    /// <summary>Writes the positions from <paramref name="start"/> to <paramref name="end"/> that are usable and not recognised as dominated; gives their number.</summary>
+    /// <summary>Writes the positions from <paramref name="start"/> to <paramref name="end"/> that are usable and not recognised as
+    /// dominated; gives their number.</summary>
     public int Survivors(double[][] columns, byte[] feasible, int start, int end, int[] positions, int threads)
     {
         var share = (end - start) / threads + 1;

@@ -14,7 +14,8 @@ public static class Front
     {
         var builder = new FrontBuilder(objectives, threads: 1);
         if (values.Length % objectives != 0)
-            throw new ArgumentException($"{values.Length} values are no whole number of points with {objectives} objectives", nameof(values));
+            throw new ArgumentException($"{values.Length} values are no whole number of points with {objectives} objectives",
+                nameof(values));
         var columns = new double[objectives][];
         for (var j = 0; j < objectives; j++)
             columns[j] = Column(values, objectives, j);

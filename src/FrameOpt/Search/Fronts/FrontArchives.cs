@@ -45,7 +45,8 @@ internal sealed class FrontArchives
             var offset = (nuint)(block * width * Lanes);
             var covering = Vector512.LessThanOrEqual(Vector512.LoadUnsafe(ref start, offset), Vector512.Create(row[0]));
             for (var k = 1; k < row.Length; k++)
-                covering &= Vector512.LessThanOrEqual(Vector512.LoadUnsafe(ref start, offset + (nuint)(k * Lanes)), Vector512.Create(row[k]));
+                covering &= Vector512.LessThanOrEqual(Vector512.LoadUnsafe(ref start, offset + (nuint)(k * Lanes)),
+                    Vector512.Create(row[k]));
             if (covering.ExtractMostSignificantBits() != 0)
                 return true;
         }

@@ -12,7 +12,8 @@ public static class FrontRegret
     /// <param name="reference">One point or more.</param>
     /// <returns>One value for each objective, in its unit, 0 or more.</returns>
     /// <remarks>Source: Zitzler, Thiele, Laumanns, Fonseca and Grunert da Fonseca 2003, Performance assessment of multiobjective
-    /// optimizers, IEEE Transactions on Evolutionary Computation 7, the additive epsilon indicator (from memory); here by objective.</remarks>
+    /// optimizers, IEEE Transactions on Evolutionary Computation 7, the additive epsilon indicator (from memory); here by
+    /// objective.</remarks>
     public static double[] Of(FrontPoints found, FrontPoints reference)
     {
         var ranges = Array.ConvertAll(reference.Columns, column => column.Max() - column.Min() is > 0 and var range ? range : 1);

@@ -6,7 +6,8 @@ namespace FrameOpt.Search.Fronts;
 /// The exact volume that points dominate, up to a reference point, all objectives to be minimised. A point that is not strictly below
 /// the reference in every objective dominates nothing.
 /// </summary>
-/// <remarks>Source: Zitzler and Thiele, Multiobjective optimization using evolutionary algorithms: a comparative case study, Parallel Problem
+/// <remarks>Source: Zitzler and Thiele, Multiobjective optimization using evolutionary algorithms: a comparative case study, Parallel
+/// Problem
 /// Solving from Nature V (1998) 292-301 (from memory).</remarks>
 public static class Hypervolume
 {

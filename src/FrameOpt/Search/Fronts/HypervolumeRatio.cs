@@ -4,7 +4,8 @@ namespace FrameOpt.Search.Fronts;
 
 /// <summary>How much of what one front dominates another dominates too.</summary>
 /// <param name="Ratio">Hypervolume of the part as a share of that of the whole; above 1 when it is the better of the two.</param>
-/// <param name="SamplePoints">0 when exact; else so many points of the objectives' box were looked at, and the share is an estimate.</param>
+/// <param name="SamplePoints">0 when exact; else so many points of the objectives' box were looked at, and the share is an
+/// estimate.</param>
 /// <param name="StandardError">Of the share; 0 when exact.</param>
 public sealed record HypervolumeRatio(double Ratio, int SamplePoints, double StandardError)
 {
@@ -15,7 +16,8 @@ public sealed record HypervolumeRatio(double Ratio, int SamplePoints, double Sta
 
     /// <summary>Compares two fronts of the same objectives, all to be minimised.</summary>
     /// <param name="part">No points give 0.</param>
-    /// <param name="whole">One point or more. Its worst value of each objective, a tenth of its range beyond, is the corner the volumes are measured from.</param>
+    /// <param name="whole">One point or more. Its worst value of each objective, a tenth of its range beyond, is the corner the volumes are
+    /// measured from.</param>
     /// <param name="samples">How many points to look at where the exact volume would take too long.</param>
     public static HypervolumeRatio Of(FrontPoints part, FrontPoints whole, int samples = 1 << 14)
     {

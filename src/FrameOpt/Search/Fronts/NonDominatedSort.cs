@@ -8,7 +8,8 @@ namespace FrameOpt.Search.Fronts;
 /// </summary>
 /// <remarks>
 /// The points are taken in lexicographic order, so that nothing is dominated by what follows, and each finds its front by binary search
-/// over the fronts so far. Source: Zhang, Tian, Cheng and Jin, An efficient approach to nondominated sorting for evolutionary multiobjective
+/// over the fronts so far. Source: Zhang, Tian, Cheng and Jin, An efficient approach to nondominated sorting for evolutionary
+/// multiobjective
 /// optimization, IEEE Transactions on Evolutionary Computation 19 (2015) 201-213, from memory; that a front forgets the points a later
 /// one makes needless, and is compared eight points at a time, is our own. Worst case, with nearly all points on one front of five or six
 /// objectives: the square of their number. An instance keeps its working memory, for searches that sort thousands of times; not to be
@@ -31,7 +32,8 @@ public sealed class NonDominatedSort
         return ranks;
     }
 
-    /// <summary>Writes the rank of every point and gives the number of fronts, allocating nothing once it has seen as many points.</summary>
+    /// <summary>Writes the rank of every point and gives the number of fronts, allocating nothing once it has seen as many
+    /// points.</summary>
     /// <param name="values">The points one after the other, each with all its objectives.</param>
     /// <param name="objectives">How many objectives, 2 to 6.</param>
     /// <param name="ranks">Room for as many ranks as there are points.</param>
@@ -78,7 +80,8 @@ public sealed class NonDominatedSort
         return low;
     }
 
-    /// <summary>Brings indices of points that are equal before objective <paramref name="first"/> into lexicographic order from there on.</summary>
+    /// <summary>Brings indices of points that are equal before objective <paramref name="first"/> into lexicographic order from there
+    /// on.</summary>
     private static void OrderFrom(ReadOnlySpan<double> values, int objectives, int first, Span<int> indices, Span<ulong> workspace)
     {
         for (var i = 0; i < indices.Length; i++)

@@ -17,7 +17,8 @@ internal sealed class PointColumns
 
     public int Count { get; private set; }
 
-    /// <summary>Adds the points of <paramref name="columns"/> at <paramref name="positions"/>; the id of position i is firstId + i.</summary>
+    /// <summary>Adds the points of <paramref name="columns"/> at <paramref name="positions"/>; the id of position i is firstId +
+    /// i.</summary>
     public void Append(double[][] columns, ReadOnlySpan<int> positions, long firstId)
     {
         Reserve(Count + positions.Length);

@@ -25,7 +25,8 @@ internal sealed class RankBlock
         Count++;
     }
 
-    /// <summary>Whether some row of the block is nowhere above <paramref name="row"/> from rank <paramref name="first"/> to the end.</summary>
+    /// <summary>Whether some row of the block is nowhere above <paramref name="row"/> from rank <paramref name="first"/> to the
+    /// end.</summary>
     public bool WeaklyDominates(in RankRow row, int first, int end)
     {
         ref var columns = ref MemoryMarshal.GetArrayDataReference(rankColumns);
@@ -34,7 +35,8 @@ internal sealed class RankBlock
         {
             var below = Vector512.LessThanOrEqual(Vector512.LoadUnsafe(ref columns, (nuint)((end - 1) * Capacity + i)), last);
             for (var j = first; j < end - 1; j++)
-                below &= Vector512.LessThanOrEqual(Vector512.LoadUnsafe(ref columns, (nuint)(j * Capacity + i)), Vector512.Create(row.Ranks[j]));
+                below &= Vector512.LessThanOrEqual(Vector512.LoadUnsafe(ref columns, (nuint)(j * Capacity + i)),
+                    Vector512.Create(row.Ranks[j]));
             if (below != Vector512<int>.Zero)
                 return true;
         }

@@ -124,7 +124,8 @@ internal sealed class WfgHypervolume
         {
             var covering = (1UL << Math.Min(Vector512<double>.Count, count - i)) - 1;
             for (var k = 0; k <= last && covering != 0; k++)
-                covering &= Vector512.LessThanOrEqual(Vector512.Create<double>(limitSet[k].AsSpan(i)), Vector512.Create(point[k])).ExtractMostSignificantBits();
+                covering &= Vector512.LessThanOrEqual(Vector512.Create<double>(limitSet[k].AsSpan(i)),
+                    Vector512.Create(point[k])).ExtractMostSignificantBits();
             if (covering != 0)
                 return count;
         }

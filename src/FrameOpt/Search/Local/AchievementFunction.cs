@@ -2,8 +2,10 @@ using FrameOpt.Search.Evolution;
 
 namespace FrameOpt.Search.Local;
 
-/// <summary>How far designs have come from given ones, as one number: the objective that gained least counts, the others a little.</summary>
-/// <remarks>Source: A. P. Wierzbicki 1980, The use of reference objectives in multiobjective optimization, Lecture Notes in Economics and Mathematical Systems 177:468-486
+/// <summary>How far designs have come from given ones, as one number: the objective that gained least counts, the others a
+/// little.</summary>
+/// <remarks>Source: A. P. Wierzbicki 1980, The use of reference objectives in multiobjective optimization, Lecture Notes in Economics and
+/// Mathematical Systems 177:468-486
 /// (from memory), with the given design's objectives as the reference point.</remarks>
 internal sealed class AchievementFunction
 {
@@ -11,7 +13,8 @@ internal sealed class AchievementFunction
     private readonly double[] references;
     private readonly double[] scales;
 
-    /// <summary>Takes the first <paramref name="designs"/> members as references. An objective is measured in its range over those that are usable; in ones where there is no range.</summary>
+    /// <summary>Takes the first <paramref name="designs"/> members as references. An objective is measured in its range over those that are
+    /// usable; in ones where there is no range.</summary>
     public AchievementFunction(Population members, int designs)
     {
         references = members.Values[..(designs * members.Objectives)];
@@ -31,13 +34,15 @@ internal sealed class AchievementFunction
         }
     }
 
-    /// <summary>True when a member is better than another as the successor of a reference: it misses limits by less, or is usable as well and has come further.</summary>
+    /// <summary>True when a member is better than another as the successor of a reference: it misses limits by less, or is usable as well
+    /// and has come further.</summary>
     public bool IsBetter(Population members, int member, int other, int reference) => members.Violation[member] != members.Violation[other]
         ? members.Violation[member] < members.Violation[other]
         : members.Violation[member] == 0 && Of(members, member, reference) < Of(members, other, reference);
 
     /// <summary>Makes a member's objectives the reference.</summary>
-    public void SetReference(Population members, int member, int reference) => members.ValuesOf(member).CopyTo(references.AsSpan(reference * scales.Length));
+    public void SetReference(Population members, int member, int reference) =>
+        members.ValuesOf(member).CopyTo(references.AsSpan(reference * scales.Length));
 
     /// <summary>Below zero when every objective gained; less is better.</summary>
     private double Of(Population members, int member, int reference)

@@ -1,9 +1,12 @@
 namespace FrameOpt.Search.Local;
 
-/// <summary>Improves designs one factor at a time, with ever smaller steps. Accepts any factors, of which those without order stay as they are; two or more objectives; any limits.</summary>
+/// <summary>Improves designs one factor at a time, with ever smaller steps. Accepts any factors, of which those without order stay as they
+/// are; two or more objectives; any limits.</summary>
 /// <remarks>
-/// Source: coordinate search, R. Hooke and T. A. Jeeves 1961, "Direct search" solution of numerical and statistical problems, J. ACM 8:212-229 (without its pattern
-/// moves), of the measure in <see cref="AchievementFunction"/>; both from memory. The designs come first, then the trials; none is evaluated twice. It ends when no step
+/// Source: coordinate search, R. Hooke and T. A. Jeeves 1961, "Direct search" solution of numerical and statistical problems, J. ACM
+/// 8:212-229 (without its pattern
+/// moves), of the measure in <see cref="AchievementFunction"/>; both from memory. The designs come first, then the trials; none is
+/// evaluated twice. It ends when no step
 /// improves any design.
 /// </remarks>
 public sealed class LocalSearch : ISearch
@@ -23,7 +26,8 @@ public sealed class LocalSearch : ISearch
 }
 
 /// <summary>What a polish is told.</summary>
-/// <param name="Designs">Designs to improve, each with a value for every factor in the problem's order. A value is moved to the nearest the factor allows.</param>
+/// <param name="Designs">Designs to improve, each with a value for every factor in the problem's order. A value is moved to the nearest the
+/// factor allows.</param>
 public sealed record LocalSearchSettings(IReadOnlyList<double[]> Designs)
 {
     /// <summary>The designs' objectives, less being better, where they are usable and known; null to evaluate them first.</summary>

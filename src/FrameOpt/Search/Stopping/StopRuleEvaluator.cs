@@ -57,7 +57,8 @@ public sealed class StopRuleEvaluator
 
         if (evaluated >= rules.Evaluations)
             return string.Create(CultureInfo.InvariantCulture, $"{evaluated:N0} designs were evaluated, as many as were to be");
-        return elapsed >= rules.Time ? string.Create(CultureInfo.InvariantCulture, $"the time of {rules.Time.Value.TotalSeconds:0.###} s was over") : null;
+        return elapsed >= rules.Time ? string.Create(CultureInfo.InvariantCulture,
+            $"the time of {rules.Time.Value.TotalSeconds:0.###} s was over") : null;
     }
 
     private bool ReachesTarget(EvaluatedBatch batch)
@@ -66,7 +67,8 @@ public sealed class StopRuleEvaluator
             return false;
         for (var i = 0; i < batch.Designs.Count; i++)
         {
-            if (batch.Feasible[i] != 0 && rules.Target.Index().All(target => target.Item is not { } enough || batch.Objectives[target.Index][i] <= enough))
+            if (batch.Feasible[i] != 0 && rules.Target.Index().All(target =>
+                target.Item is not { } enough || batch.Objectives[target.Index][i] <= enough))
                 return true;
         }
 

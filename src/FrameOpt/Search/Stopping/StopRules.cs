@@ -10,7 +10,8 @@ public sealed record StopRules(long Evaluations)
     /// <summary>Stop when the front hardly grows, or null to go on.</summary>
     public StallRule? Stall { get; init; }
 
-    /// <summary>For each objective, turned so that less is better, a value that is good enough, or null where any will do; empty for no target.
+    /// <summary>For each objective, turned so that less is better, a value that is good enough, or null where any will do; empty for no
+    /// target.
     /// The search stops once one usable design reaches all of them.</summary>
     public IReadOnlyList<double?> Target { get; init; } = [];
 }

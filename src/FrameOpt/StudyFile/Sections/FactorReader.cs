@@ -35,7 +35,8 @@ internal static class FactorReader
         }
 
         var node = new Node.Scalar(value, false, 0, 0);
-        return Quantity.Read(node, name, $"{name}='{FactorNames.ExampleOf(input)}'", DimensionOf(input), AllowedRangeOf(input), diagnostics) is { } typed
+        return Quantity.Read(node, name, $"{name}='{FactorNames.ExampleOf(input)}'", DimensionOf(input), AllowedRangeOf(input),
+            diagnostics) is { } typed
             ? new StudyFactor(input, name, [typed.Base], UnitOf(typed))
             : null;
     }
@@ -57,7 +58,8 @@ internal static class FactorReader
                 return section.Has("values") ? FromValues(section, input, name) : FromRange(section, input, name);
             default:
                 var example = $"{name}: {DimensionOf(input).Example}";
-                return Quantity.Read(factors.Value(name)!, factors.PathOf(name), example, DimensionOf(input), AllowedRangeOf(input), factors.DiagnosticBag) is { } fixedAt
+                return Quantity.Read(factors.Value(name)!, factors.PathOf(name), example, DimensionOf(input), AllowedRangeOf(input),
+                    factors.DiagnosticBag) is { } fixedAt
                     ? new StudyFactor(input, name, [fixedAt.Base], UnitOf(fixedAt))
                     : null;
         }
@@ -66,14 +68,16 @@ internal static class FactorReader
     private static StudyFactor? FromValues(Section section, GeometryInput input, string name)
     {
         foreach (var key in new[] { "from", "to", "step" }.Where(section.Has))
-            section.DiagnosticBag.Add(section.At(key), $"{section.Path} gives both values and {key}.", "Keep `values`, or `from`, `to` and `step`.");
+            section.DiagnosticBag.Add(section.At(key), $"{section.Path} gives both values and {key}.",
+                "Keep `values`, or `from`, `to` and `step`.");
         var values = section.List("values");
         if (section.Value("values") is Node.List list && values.Count == 0)
             section.DiagnosticBag.Add(list, $"{section.Path} has no values.", "Give one or more, each with its unit.");
         var levels = new List<Quantity>();
         foreach (var node in values)
         {
-            var level = Quantity.Read(node, section.Path, $"values: [{FactorNames.ExampleOf(input)}]", DimensionOf(input), AllowedRangeOf(input), section.DiagnosticBag);
+            var level = Quantity.Read(node, section.Path, $"values: [{FactorNames.ExampleOf(input)}]", DimensionOf(input),
+                AllowedRangeOf(input), section.DiagnosticBag);
             if (level is null)
                 continue;
             if (levels.Any(other => other.Base == level.Base))
@@ -87,14 +91,17 @@ internal static class FactorReader
     private static StudyFactor? FromRange(Section section, GeometryInput input, string name)
     {
         foreach (var key in new[] { "from", "to" }.Where(key => !section.Has(key)))
-            section.DiagnosticBag.Add(section.Owner, $"{section.Path}.{key} is missing.", "Write `{ from: ..., to: ..., step: ... }`, `{ values: [...] }`, or one value for a fixed factor.");
+            section.DiagnosticBag.Add(section.Owner, $"{section.Path}.{key} is missing.",
+                "Write `{ from: ..., to: ..., step: ... }`, `{ values: [...] }`, or one value for a fixed factor.");
         var from = section.Quantity("from", DimensionOf(input), AllowedRangeOf(input));
         var to = section.Quantity("to", DimensionOf(input), AllowedRangeOf(input));
-        var step = section.Quantity("step", DimensionOf(input), FactorNames.IsAngle(input) ? AllowedRange.PositiveUpTo(Math.PI / 4, "45 deg") : spacing);
+        var step = section.Quantity("step", DimensionOf(input), FactorNames.IsAngle(input)
+            ? AllowedRange.PositiveUpTo(Math.PI / 4, "45 deg") : spacing);
         if (from is null || to is null || (step is null && section.Has("step")))
             return null;
         if (step is null)
-            return GoesUpward(section, from.Base < to.Base) ? new StudyFactor(input, name, [from.Base, to.Base], UnitOf(from)) { IsContinuous = true } : null;
+            return GoesUpward(section, from.Base < to.Base)
+                ? new StudyFactor(input, name, [from.Base, to.Base], UnitOf(from)) { IsContinuous = true } : null;
         var typed = FactorRange.Of(from, to, step);
         if (typed is null)
         {
@@ -111,7 +118,9 @@ internal static class FactorReader
             return null;
         if (range.Steps > MaxLevels)
         {
-            section.DiagnosticBag.Add(section.At("step"), FormattableString.Invariant($"{section.Path} would have {range.Steps:0} levels; {MaxLevels} is the most."), "Write a larger step: no frame is drilled that finely.");
+            section.DiagnosticBag.Add(section.At("step"), FormattableString.Invariant(
+                $"{section.Path} would have {range.Steps:0} levels; {MaxLevels} is the most."),
+                "Write a larger step: no frame is drilled that finely.");
             return null;
         }
 
@@ -124,7 +133,8 @@ internal static class FactorReader
     private static bool GoesUpward(Section section, bool does)
     {
         if (!does)
-            section.DiagnosticBag.Add(section.At("to"), $"{section.Path} must go upward: to is not above from.", "Exchange the two, or write one value for a fixed factor.");
+            section.DiagnosticBag.Add(section.At("to"), $"{section.Path} must go upward: to is not above from.",
+                "Exchange the two, or write one value for a fixed factor.");
         return does;
     }
 

@@ -18,7 +18,8 @@ internal static class GridChecks
         var at = study.KeyAt("factors");
         var count = factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
         if (count < 2 && !study.DiagnosticBag.HasErrors)
-            study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to choose.", "Sweep one or more, for example `lateral_offset: { from: 0 mm, to: 60 mm, step: 1 mm }`.");
+            study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to choose.",
+                "Sweep one or more, for example `lateral_offset: { from: 0 mm, to: 60 mm, step: 1 mm }`.");
         if (search is SearchSetting.Exhaustive && count > MaxGrid)
             study.DiagnosticBag.Add(at, TooMany(count, phases), Coarser(count, factors));
         foreach (var factor in factors.Where(factor => factor.IsContinuous && search is SearchSetting.Exhaustive))
@@ -40,8 +41,10 @@ internal static class GridChecks
         var others = count / longest.LevelsSi.Count;
         var fitting = (long)(MaxGrid / others);
         return fitting >= 2
-            ? FormattableString.Invariant($"Take coarser steps: {longest.Name} has {longest.LevelsSi.Count} levels, and {fitting} or fewer would do.")
-            : FormattableString.Invariant($"Take coarser steps in several factors, or fix some: the levels multiply ({string.Join(" x ", factors.Select(factor => factor.LevelsSi.Count))}).");
+            ? FormattableString.Invariant(
+                $"Take coarser steps: {longest.Name} has {longest.LevelsSi.Count} levels, and {fitting} or fewer would do.")
+            : FormattableString.Invariant(
+                $"Take coarser steps in several factors, or fix some: the levels multiply ({string.Join(" x ", factors.Select(factor => factor.LevelsSi.Count))}).");
     }
 
     private static void CheckSpacing(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing)
@@ -49,6 +52,9 @@ internal static class GridChecks
         var spacing = factors.FirstOrDefault(factor => factor.Input == GeometryInput.HangPointSpacing);
         if (spacing is null || wing is not { RiserCoupling: RiserCoupling.FromLines } || !(spacing.LevelsSi[^1] >= wing.LineSpreadMetres))
             return;
-        study.DiagnosticBag.Add(study.KeyAt("factors"), "hang_point_spacing reaches wing.line_spread, where the riser coupling cannot be reckoned from the lines.", "Write a smaller spacing, or give `wing.riser_coupling`.");
+        study.DiagnosticBag.Add(
+            study.KeyAt("factors"),
+            "hang_point_spacing reaches wing.line_spread, where the riser coupling cannot be reckoned from the lines.",
+            "Write a smaller spacing, or give `wing.riser_coupling`.");
     }
 }

@@ -35,7 +35,8 @@ internal static class MachineReader
     {
         var body = masses.Where(item => item.IsBody).ToList();
         if (body.Count > 0 && propeller.Hub.ForwardMetres > body.Max(item => item.At.ForwardMetres))
-            machine.DiagnosticBag.AddWarning(machine.KeyAt("propeller"), "the propeller hub lies in front of the pilot's body: check the signs of forward.");
+            machine.DiagnosticBag.AddWarning(machine.KeyAt("propeller"),
+                "the propeller hub lies in front of the pilot's body: check the signs of forward.");
     }
 }
 

@@ -24,7 +24,8 @@ internal static class MassReader
         }
 
         if (machine.Value("masses") is Node.List && !masses.Any(mass => mass.IsBody))
-            machine.DiagnosticBag.Add(machine.KeyAt("masses"), "No mass is marked as the pilot's body.", "Add `body: true` to the pilot: what leans when weight is shifted.");
+            machine.DiagnosticBag.Add(machine.KeyAt("masses"), "No mass is marked as the pilot's body.",
+                "Add `body: true` to the pilot: what leans when weight is shifted.");
         return masses;
     }
 
@@ -36,13 +37,15 @@ internal static class MassReader
         if (section.Has("mass"))
         {
             foreach (var key in new[] { "volume", "density" }.Where(section.Has))
-                section.DiagnosticBag.Add(section.At(key), $"{section.Path} gives both a mass and a {key}.", "Keep `mass`, or `volume` and `density`.");
+                section.DiagnosticBag.Add(section.At(key), $"{section.Path} gives both a mass and a {key}.",
+                    "Keep `mass`, or `volume` and `density`.");
             return section.Number("mass", Dimension.Mass, item);
         }
 
         if (!section.Has("volume") || !section.Has("density"))
         {
-            section.DiagnosticBag.Add(section.Owner, $"{section.Path} needs a mass, or a volume and a density.", "Add for example `mass: 5.5 kg`, or `volume: 6 l, density: 750 kg/m³`.");
+            section.DiagnosticBag.Add(section.Owner, $"{section.Path} needs a mass, or a volume and a density.",
+                "Add for example `mass: 5.5 kg`, or `volume: 6 l, density: 750 kg/m³`.");
             return double.NaN;
         }
 
@@ -59,7 +62,8 @@ internal static class MassReader
             case "true":
                 return true;
             default:
-                section.DiagnosticBag.Add(section.At("body"), "body is true or false.", "Write `body: true` for what leans with the pilot.");
+                section.DiagnosticBag.Add(section.At("body"), "body is true or false.",
+                    "Write `body: true` for what leans with the pilot.");
                 // Taken as marked, so that the list is not blamed a second time.
                 return true;
         }

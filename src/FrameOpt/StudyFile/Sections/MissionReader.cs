@@ -21,13 +21,15 @@ internal static class MissionReader
     {
         var entries = study.Entries("mission");
         if (study.Value("mission") is Node.Map && entries.Count == 0)
-            study.DiagnosticBag.Add(study.KeyAt("mission"), "The mission has no phase.", "Add one, for example `cruise: { weight: 1, power: level }`.");
+            study.DiagnosticBag.Add(study.KeyAt("mission"), "The mission has no phase.",
+                "Add one, for example `cruise: { weight: 1, power: level }`.");
         var sections = entries.Select(entry => Open(entry, study.DiagnosticBag)).OfType<Section>().ToList();
         List<Phase> phases = [.. sections.Select(ReadPhase)];
         if (phases.Count == 0)
             return [];
         if (phases.All(phase => phase.Weight == 0))
-            study.DiagnosticBag.Add(study.KeyAt("mission"), "Every phase of the mission has weight 0.", "Give the phases you fly their share, for example `weight: 0.5`.");
+            study.DiagnosticBag.Add(study.KeyAt("mission"), "Every phase of the mission has weight 0.",
+                "Give the phases you fly their share, for example `weight: 0.5`.");
         ListDefaults(sections);
         if (!phases.Any(phase => phase.Power is PhasePower.EngineOff))
             phases.Add(AddedGlide(phases, study.DiagnosticBag));
@@ -64,7 +66,8 @@ internal static class MissionReader
 
     private static void ListDefaults(List<Section> phases)
     {
-        ListDefault(phases, phase => phase.Has("fraction") || phase.Has("airspeed"), "airspeed", "trim (fraction 0)", "assumption: hands up, not accelerated; range fraction 0 to 1");
+        ListDefault(phases, phase => phase.Has("fraction") || phase.Has("airspeed"), "airspeed", "trim (fraction 0)",
+            "assumption: hands up, not accelerated; range fraction 0 to 1");
         foreach (var (key, what, value, source) in defaults)
             ListDefault(phases, phase => phase.Has(key), what, value, source);
     }
@@ -73,16 +76,19 @@ internal static class MissionReader
     {
         string[] taken = [.. phases.Where(phase => !given(phase)).Select(phase => phase.Path["mission.".Length..])];
         if (taken.Length > 0)
-            phases[0].DiagnosticBag.AddAssumption($"{what} in {(taken.Length == phases.Count ? "every phase" : string.Join(", ", taken))}", value, source);
+            phases[0].DiagnosticBag.AddAssumption($"{what} in {(taken.Length == phases.Count ? "every phase" : string.Join(", ", taken))}",
+                value, source);
     }
 
     private static Phase AddedGlide(List<Phase> phases, DiagnosticBag diagnostics)
     {
         var heaviest = phases.MaxBy(phase => phase.Weight)!;
         var name = phases.Any(phase => phase.Name == "glide") ? "glide, engine off" : "glide";
-        diagnostics.AddAssumption($"phase {name}", FormattableString.Invariant($"engine off at trim, weight 0, {heaviest.AltitudeMetres:0.#} m"),
+        diagnostics.AddAssumption($"phase {name}", FormattableString.Invariant(
+            $"engine off at trim, weight 0, {heaviest.AltitudeMetres:0.#} m"),
             $"assumption: the mission names no phase with the engine off; air as in {heaviest.Name}");
-        return new Phase(name, 0, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff(), heaviest.AltitudeMetres, heaviest.TemperatureOffsetKelvin);
+        return new Phase(name, 0, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff(), heaviest.AltitudeMetres,
+            heaviest.TemperatureOffsetKelvin);
     }
 }
 
@@ -109,9 +115,11 @@ internal static class PowerReader
         }
 
         if (text.StartsWith("climb ", StringComparison.Ordinal))
-            return new PhasePower.Climb(Amount(phase, text["climb ".Length..], "climb 1.8 m/s", Dimension.Speed, AllowedRange.PositiveUpTo(15, "15 m/s")));
+            return new PhasePower.Climb(Amount(phase, text["climb ".Length..], "climb 1.8 m/s", Dimension.Speed,
+                AllowedRange.PositiveUpTo(15, "15 m/s")));
         if (text.Length > 0 && (char.IsAsciiDigit(text[0]) || text[0] is '-' or '+' or '.'))
-            return new PhasePower.AtRpm(Amount(phase, text, "1840 rpm", Dimension.Revolutions, AllowedRange.PositiveUpTo(10000, "10000 rpm")));
+            return new PhasePower.AtRpm(Amount(phase, text, "1840 rpm", Dimension.Revolutions,
+                AllowedRange.PositiveUpTo(10000, "10000 rpm")));
         phase.DiagnosticBag.Add(at, "This is not a power the tool knows.", Fix(text));
         return new PhasePower.Level();
     }

@@ -18,7 +18,8 @@ internal static class ObjectiveReader
         var objectives = new List<StudyObjective>();
         foreach (var (index, node) in nodes.Index())
         {
-            if (Section.Open(node, node, $"objectives[{index + 1}]", StudyKeys.Objective, study.DiagnosticBag) is not { } section || ReadOne(section, responses, needs) is not { } objective)
+            if (Section.Open(node, node, $"objectives[{index + 1}]", StudyKeys.Objective, study.DiagnosticBag) is not { } section
+                || ReadOne(section, responses, needs) is not { } objective)
                 continue;
             if (objectives.Any(other => other.Response == objective.Response))
                 study.DiagnosticBag.Add(node, $"{objective.Response.Name} is an objective twice.", "Remove one of the two.");
@@ -32,7 +33,8 @@ internal static class ObjectiveReader
     {
         if (section.Has("minimise") == section.Has("maximise"))
         {
-            section.DiagnosticBag.Add(section.Owner, "An objective either minimises or maximises one response.", "Write for example `minimise: residual_rms`.");
+            section.DiagnosticBag.Add(section.Owner, "An objective either minimises or maximises one response.",
+                "Write for example `minimise: residual_rms`.");
             return null;
         }
 

@@ -48,7 +48,8 @@ internal static class PlanReader
         foreach (var key in kinds.Values.SelectMany(keys => keys).Distinct().Where(key => plan.Has(key) && !kinds[kind].Contains(key)))
         {
             plan.DiagnosticBag.Add(
-                plan.KeyAt(key), $"A {kind} plan takes no {key}.", $"Remove it; it belongs to {string.Join(", ", kinds.Where(k => k.Value.Contains(key)).Select(k => k.Key))}.");
+                plan.KeyAt(key), $"A {kind} plan takes no {key}.",
+                    $"Remove it; it belongs to {string.Join(", ", kinds.Where(k => k.Value.Contains(key)).Select(k => k.Key))}.");
         }
 
         return Setting(plan, kind) is { } setting ? setting with { Responses = Responses(plan, responses, needs, objectives) } : null;
@@ -63,7 +64,8 @@ internal static class PlanReader
         }
         catch (ArgumentException problem)
         {
-            file.DiagnosticBag.Add(file.KeyAt("plan"), $"This plan cannot be made: {problem.Message}.", "docs/plans.md says what each kind of plan takes.");
+            file.DiagnosticBag.Add(file.KeyAt("plan"), $"This plan cannot be made: {problem.Message}.",
+                "docs/plans.md says what each kind of plan takes.");
         }
     }
 
@@ -73,7 +75,8 @@ internal static class PlanReader
         "fractional factorial" => Fraction(plan),
         "Plackett-Burman" => new PlanSetting.PlackettBurman(plan.Has("runs") ? plan.Integer("runs", 12, 4, MaxRuns) : null),
         "central composite" => new PlanSetting.CentralComposite(
-            plan.Has("axial") && plan.Choice("axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan), plan.Integer("centre_runs", 1, 0, 100)),
+            plan.Has("axial") && plan.Choice("axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan),
+                plan.Integer("centre_runs", 1, 0, 100)),
         "Box-Behnken" => new PlanSetting.BoxBehnken(plan.Integer("centre_runs", 1, 0, 100)),
         "definitive screening" => new PlanSetting.DefinitiveScreening(),
         _ => Optimal(plan, kind == "D-optimal" ? OptimalCriterion.D : OptimalCriterion.I),
@@ -82,7 +85,8 @@ internal static class PlanReader
     private static AxialRule Assumed(Section plan)
     {
         if (!plan.Has("axial"))
-            plan.DiagnosticBag.AddAssumption("axial runs of the plan", "face-centred", "assumption: no run leaves the cube; other choices rotatable, spherical, orthogonal");
+            plan.DiagnosticBag.AddAssumption("axial runs of the plan", "face-centred",
+                "assumption: no run leaves the cube; other choices rotatable, spherical, orthogonal");
         return AxialRule.FaceCentred;
     }
 
@@ -90,13 +94,15 @@ internal static class PlanReader
     {
         if (plan.Has("generators") == plan.Has("most_runs"))
         {
-            plan.DiagnosticBag.Add(plan.Owner, "A fractional factorial wants either generators or most_runs.", "Write for example `generators: [D=ABC]` or `most_runs: 8`.");
+            plan.DiagnosticBag.Add(plan.Owner, "A fractional factorial wants either generators or most_runs.",
+                "Write for example `generators: [D=ABC]` or `most_runs: 8`.");
             return null;
         }
 
         if (plan.Has("most_runs"))
             return new PlanSetting.FractionWithMaxRuns(plan.Integer("most_runs", 8, 4, MaxRuns));
-        return new PlanSetting.FractionWithGenerators([.. plan.List("generators").OfType<Node.Scalar>().Select(generator => generator.Text)]);
+        return new PlanSetting.FractionWithGenerators(
+            [.. plan.List("generators").OfType<Node.Scalar>().Select(generator => generator.Text)]);
     }
 
     private static PlanSetting? Optimal(Section plan, OptimalCriterion criterion)
@@ -113,7 +119,8 @@ internal static class PlanReader
         return new PlanSetting.Optimal(criterion, model, plan.Integer("runs", 20, 2, 500), (ulong)plan.Integer("seed", 1, 0, int.MaxValue));
     }
 
-    private static IReadOnlyList<Response> Responses(Section plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
+    private static IReadOnlyList<Response> Responses(
+        Section plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
     {
         if (!plan.Has("responses"))
             return [.. objectives.Select(objective => objective.Response)];
@@ -122,7 +129,8 @@ internal static class PlanReader
         {
             if (node is not Node.Scalar scalar)
             {
-                plan.DiagnosticBag.Add(node, "plan.responses wants names of responses.", "Write for example `responses: [residual_rms, pitch_swing]`.");
+                plan.DiagnosticBag.Add(node, "plan.responses wants names of responses.",
+                    "Write for example `responses: [residual_rms, pitch_swing]`.");
                 continue;
             }
 
@@ -135,7 +143,8 @@ internal static class PlanReader
         }
 
         if (plan.Value("responses") is Node.List list && list.Items.Count == 0)
-            plan.DiagnosticBag.Add(list, "plan.responses is empty.", "Name one or more responses, or leave it out: then the objectives are analysed.");
+            plan.DiagnosticBag.Add(
+                list, "plan.responses is empty.", "Name one or more responses, or leave it out: then the objectives are analysed.");
         return read;
     }
 }

@@ -19,9 +19,11 @@ internal static class PropellerReader
         var inertia = propeller.OptionalNumber("polar_inertia", Dimension.Inertia, AllowedRange.NonNegativeUpTo(5, "5 kg·m²"));
         var curve = ReadCurve(propeller, diameter);
         if (tilt is null)
-            propeller.DiagnosticBag.AddAssumption("tilt of the thrust line", "0 deg", "assumption: thrust at a right angle to the frame; range -5 to 10 deg");
+            propeller.DiagnosticBag.AddAssumption("tilt of the thrust line", "0 deg",
+                "assumption: thrust at a right angle to the frame; range -5 to 10 deg");
         if (inertia is null)
-            propeller.DiagnosticBag.AddAssumption("polar inertia of the propeller", "0 kg·m²", "assumption: the gyroscopic moment of pitching is left out; range 0 to 0.15 kg·m²");
+            propeller.DiagnosticBag.AddAssumption("polar inertia of the propeller", "0 kg·m²",
+                "assumption: the gyroscopic moment of pitching is left out; range 0 to 0.15 kg·m²");
         return curve is null ? null : new Propeller(diameter, rotation, hub, tilt ?? 0, inertia ?? 0, curve);
     }
 
@@ -55,7 +57,8 @@ internal static class PropellerReader
             return null;
         }
 
-        return propeller.Has("coefficients") ? CoefficientReader.Read(propeller) : BenchReader.Read(propeller.Child("bench", StudyKeys.Bench), diameter);
+        return propeller.Has("coefficients") ? CoefficientReader.Read(propeller)
+            : BenchReader.Read(propeller.Child("bench", StudyKeys.Bench), diameter);
     }
 }
 
@@ -76,7 +79,8 @@ internal static class CoefficientReader
         for (var i = 0; i < rows.Length; i++)
         {
             if (ExceedsActuatorDiscLimit(rows[i][0], rows[i][1], rows[i][2]))
-                propeller.DiagnosticBag.Add(nodes[i], "This row gives more thrust than any propeller can for that power.", "Check the order of the columns: J, CT, CP.");
+                propeller.DiagnosticBag.Add(nodes[i], "This row gives more thrust than any propeller can for that power.",
+                    "Check the order of the columns: J, CT, CP.");
         }
 
         return new PropellerTable([.. rows.Select(row => new PropellerRow(row[0], row[1], row[2]))]);

@@ -18,7 +18,8 @@ internal static class RankingReader
     private static RankingMethod Method(Section study, Section? ranking)
     {
         if (ranking is null || !ranking.Has("method"))
-            study.DiagnosticBag.AddAssumption("ranking method", Distance, "assumption: weighted Euclidean distance to the best of every objective; the other choice is TOPSIS");
+            study.DiagnosticBag.AddAssumption("ranking method", Distance,
+                "assumption: weighted Euclidean distance to the best of every objective; the other choice is TOPSIS");
         switch (ranking?.Text("method"))
         {
             case null or Distance:
@@ -27,7 +28,8 @@ internal static class RankingReader
                 return RankingMethod.Topsis;
             case var other:
                 ranking!.DiagnosticBag.Add(ranking.At("method"), "This is not a ranking method the tool knows.",
-                    NearestName.Of(other, [Distance, "topsis"]) is { } near ? $"Did you mean `{near}`?" : $"Write `{Distance}` or `topsis`.");
+                    NearestName.Of(other, [Distance, "topsis"]) is { } near ? $"Did you mean `{near}`?"
+                        : $"Write `{Distance}` or `topsis`.");
                 return RankingMethod.DistanceToIdeal;
         }
     }
@@ -50,7 +52,8 @@ internal static class RankingReader
         for (var i = 0; i < weights.Length; i++)
         {
             if (double.IsNaN(weights[i]) && !entries.Any(entry => entry.Key.Text == objectives[i].Response.Name))
-                ranking.DiagnosticBag.Add(ranking.KeyAt("weights"), $"ranking.weights has no weight for {objectives[i].Response.Name}.", $"Add `{objectives[i].Response.Name}: 1`.");
+                ranking.DiagnosticBag.Add(ranking.KeyAt("weights"), $"ranking.weights has no weight for {objectives[i].Response.Name}.",
+                    $"Add `{objectives[i].Response.Name}: 1`.");
         }
 
         if (weights.Length > 0 && weights.All(weight => weight == 0))
@@ -58,14 +61,17 @@ internal static class RankingReader
         return weights;
     }
 
-    private static void TakeWeight(Section ranking, Node.Entry entry, IReadOnlyList<StudyObjective> objectives, ResponseReader responses, double[] weights)
+    private static void TakeWeight(Section ranking, Node.Entry entry, IReadOnlyList<StudyObjective> objectives, ResponseReader responses,
+        double[] weights)
     {
         if (responses.Read(entry.Key.Text, entry.Key) is not { } response)
             return;
         var index = objectives.ToList().FindIndex(objective => objective.Response == response);
         if (index < 0)
-            ranking.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it has no weight.", "Remove it, or make it an objective.");
+            ranking.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it has no weight.",
+                "Remove it, or make it an objective.");
         else
-            weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", $"{response.Name}: 1", Dimension.Number, AllowedRange.NonNegative, ranking.DiagnosticBag)?.Base ?? double.NaN;
+            weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", $"{response.Name}: 1", Dimension.Number,
+                AllowedRange.NonNegative, ranking.DiagnosticBag)?.Base ?? double.NaN;
     }
 }

@@ -44,7 +44,9 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
         if (index >= 0)
             return new Response.OfMission((MissionQuantity)index);
         if (ofPhases.Contains(word))
-            diagnostics.Add(at, $"{word} is a quantity of a phase.", $"Say of which: `{word}[{(phases.Count > 0 ? phases.MaxBy(p => p.Weight)!.Name : "cruise")}]`.");
+            diagnostics.Add(
+                at, $"{word} is a quantity of a phase.",
+                $"Say of which: `{word}[{(phases.Count > 0 ? phases.MaxBy(p => p.Weight)!.Name : "cruise")}]`.");
         else
             diagnostics.Add(at, $"There is no response `{word}`.", Nearest(word));
         return null;
@@ -70,7 +72,8 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
 
         // Without any phase the mission itself is already reported.
         if (phases.Count > 0)
-            diagnostics.Add(at, $"The mission has no phase `{phaseName}`.", NearestName.Of(phaseName, phases.Select(p => p.Name)) is { } near
+            diagnostics.Add(at, $"The mission has no phase `{phaseName}`.",
+                NearestName.Of(phaseName, phases.Select(p => p.Name)) is { } near
                 ? $"Did you mean `{word}[{near}]`?"
                 : $"Its phases are {string.Join(", ", phases.Select(p => p.Name))}.");
         return null;
@@ -95,7 +98,8 @@ internal static class ResponseAmount
     {
         if (!section.Has(key))
             return null;
-        return section.Value(key) is { } node ? Of(node, $"{section.Path}.{key} of {response.Name}", response, bound, section.DiagnosticBag, key) ?? double.NaN : double.NaN;
+        return section.Value(key) is { } node ? Of(node, $"{section.Path}.{key} of {response.Name}", response, bound,
+            section.DiagnosticBag, key) ?? double.NaN : double.NaN;
     }
 
     /// <summary>The amount in a node, or null after a mistake.</summary>
@@ -116,13 +120,18 @@ internal sealed class Prerequisites(bool hasEngine, bool hasStrength, bool hasBa
     {
         var (missing, fix) = response switch
         {
-            Response.OfMission { Quantity: MissionQuantity.HangPointLoad or MissionQuantity.ArmMoment } when !hasStrength => ("strength", StudyKeys.File.Find("strength")!.Example),
-            Response.OfMission { Quantity: MissionQuantity.DistanceFromBaseline } when !hasBaseline => ("baseline", StudyKeys.File.Find("baseline")!.Example),
-            Response.OfMission { Quantity: MissionQuantity.TorqueMarginWorst } when !hasEngine => ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
-            Response.OfPhase { Quantity: PhaseQuantity.TorqueMargin } when !hasEngine => ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
+            Response.OfMission { Quantity: MissionQuantity.HangPointLoad or MissionQuantity.ArmMoment } when !hasStrength =>
+                ("strength", StudyKeys.File.Find("strength")!.Example),
+            Response.OfMission { Quantity: MissionQuantity.DistanceFromBaseline } when !hasBaseline =>
+                ("baseline", StudyKeys.File.Find("baseline")!.Example),
+            Response.OfMission { Quantity: MissionQuantity.TorqueMarginWorst } when !hasEngine =>
+                ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
+            Response.OfPhase { Quantity: PhaseQuantity.TorqueMargin } when !hasEngine =>
+                ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
             _ => ("", ""),
         };
         if (missing.Length > 0)
-            diagnostics.Add(at, $"{response.Name} needs {missing}, which the study does not give.", $"Add `{fix}`, or leave this response out.");
+            diagnostics.Add(at, $"{response.Name} needs {missing}, which the study does not give.",
+                $"Add `{fix}`, or leave this response out.");
     }
 }

@@ -20,11 +20,13 @@ internal static class SearchReader
     };
 
     /// <summary>The search, or null after a mistake in its method.</summary>
-    public static SearchSetting? Read(Section study, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    public static SearchSetting? Read(Section study, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives,
+        ResponseReader responses)
     {
         if (!study.Has("search"))
         {
-            study.DiagnosticBag.AddAssumption("search", Exhaustive, "assumption: every design of the grid is computed, so the front is exact");
+            study.DiagnosticBag.AddAssumption(
+                "search", Exhaustive, "assumption: every design of the grid is computed, so the front is exact");
             return new SearchSetting.Exhaustive();
         }
 
@@ -34,27 +36,38 @@ internal static class SearchReader
         if (method != Exhaustive)
             return Evolutionary(study, search, methods[method], factors, objectives, responses);
         foreach (var key in new[] { "population", "seed", "start", "polish", "stop" }.Where(search.Has))
-            search.DiagnosticBag.Add(search.KeyAt(key), $"An exhaustive search takes no {key}: it computes every design.", $"Remove it; it belongs to {string.Join(", ", methods.Keys)}.");
+            search.DiagnosticBag.Add(search.KeyAt(key), $"An exhaustive search takes no {key}: it computes every design.",
+                $"Remove it; it belongs to {string.Join(", ", methods.Keys)}.");
         return new SearchSetting.Exhaustive();
     }
 
     /// <summary>The search with the designs of the study's plan to begin from, when it asks for them.</summary>
-    public static SearchSetting WithPlan(Study study) => study.Search is SearchSetting.Evolutionary { StartDescription: StartReader.Plan } evolutionary
-        ? evolutionary with { Start = [.. StudyPlan.Of(study).Designs.Select(design => (IReadOnlyList<double>)[.. study.Factors.Select(factor => design[factor.Input])])] }
+    public static SearchSetting WithPlan(Study study) =>
+        study.Search is SearchSetting.Evolutionary { StartDescription: StartReader.Plan } evolutionary
+        ? evolutionary with
+        {
+            Start = [.. StudyPlan.Of(study).Designs
+            .Select(design => (IReadOnlyList<double>)[.. study.Factors.Select(factor => design[factor.Input])])]
+        }
         : study.Search;
 
     private static SearchSetting.Evolutionary Evolutionary(
-        Section study, Section search, SearchMethod method, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+        Section study, Section search, SearchMethod method, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives,
+            ResponseReader responses)
     {
         AddAssumption(search, "population", "100", "assumption");
         AddAssumption(search, "seed", "1", "assumption: any other does as well");
         var (start, words) = StartReader.Read(search, factors);
         if (words == StartReader.Plan && !study.Has("plan"))
-            search.DiagnosticBag.Add(search.At("start"), "The study has no plan to begin from.", "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
+            search.DiagnosticBag.Add(search.At("start"), "The study has no plan to begin from.",
+                "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
         var stop = Stop(search, objectives, responses);
         if (start.Count > stop.Evaluations / 2)
-            search.DiagnosticBag.AddWarning(search.At("start"), $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: raise search.stop.evaluations, or begin from fewer.");
-        return new SearchSetting.Evolutionary(method, search.Integer("population", 100, 2, MaxPopulation), (ulong)search.Integer("seed", 1, 0, int.MaxValue), stop)
+            search.DiagnosticBag.AddWarning(
+                search.At("start"),
+                    $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: raise search.stop.evaluations, or begin from fewer.");
+        return new SearchSetting.Evolutionary(method, search.Integer("population", 100, 2, MaxPopulation),
+            (ulong)search.Integer("seed", 1, 0, int.MaxValue), stop)
         {
             LocalSearch = search.Has("polish") && search.Boolean("polish"),
             Start = start,
@@ -71,7 +84,8 @@ internal static class SearchReader
             return new StopRules(20_000);
         return new StopRules(stop.Integer("evaluations", 20_000, 1, MaxEvaluations))
         {
-            Time = stop.OptionalNumber("time", Dimension.Time, AllowedRange.PositiveUpTo(7 * 86_400, "168 h")) is { } seconds && !double.IsNaN(seconds) ? TimeSpan.FromSeconds(seconds) : null,
+            Time = stop.OptionalNumber("time", Dimension.Time, AllowedRange.PositiveUpTo(7 * 86_400, "168 h")) is { } seconds
+                && !double.IsNaN(seconds) ? TimeSpan.FromSeconds(seconds) : null,
             Stall = Stall(stop.Child("stall", StudyKeys.Stall)),
             Target = Target(stop, objectives, responses),
         };
@@ -99,8 +113,10 @@ internal static class SearchReader
                 continue;
             var index = objectives.ToList().FindIndex(objective => objective.Response == response);
             if (index < 0)
-                stop.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it can be no target.", "Remove it, or make it an objective.");
-            else if (ResponseAmount.Of(entry.Value, $"search.stop.target.{response.Name}", response, AllowedRange.None, stop.DiagnosticBag) is { } amount)
+                stop.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it can be no target.",
+                    "Remove it, or make it an objective.");
+            else if (ResponseAmount.Of(entry.Value, $"search.stop.target.{response.Name}", response, AllowedRange.None,
+                stop.DiagnosticBag) is { } amount)
                 target[index] = objectives[index].Maximise ? -amount : amount;
         }
 

@@ -15,10 +15,12 @@ internal static class SettingsReader
         if (baseline is null)
             return null;
         foreach (var factor in factors.Where(factor => (int)factor.Input >= 4 && !baseline.Has(factor.Name)))
-            baseline.DiagnosticBag.Add(baseline.Owner, $"{baseline.PathOf(factor.Name)} is missing: it is a factor of this study.", $"Add `{StudyKeys.Baseline.Find(factor.Name)!.Example}`.");
+            baseline.DiagnosticBag.Add(baseline.Owner, $"{baseline.PathOf(factor.Name)} is missing: it is a factor of this study.",
+                $"Add `{StudyKeys.Baseline.Find(factor.Name)!.Example}`.");
         var given = FactorNames.All
             .Select(name => FactorNames.Find(name)!.Value)
-            .Select(input => (input, value: baseline.OptionalNumber(FactorNames.Of(input), FactorReader.DimensionOf(input), FactorReader.AllowedRangeOf(input))))
+            .Select(input => (input, value: baseline.OptionalNumber(FactorNames.Of(input), FactorReader.DimensionOf(input),
+                FactorReader.AllowedRangeOf(input))))
             .Where(pair => pair.value is not null)
             .ToList();
         if (machine is null)
@@ -41,7 +43,8 @@ internal static class SettingsReader
         var within = band.Number("within", Dimension.Torque, AllowedRange.PositiveUpTo(500, "500 N·m"));
         var index = phases.Select(phase => phase.Name).ToList().IndexOf(band.Text("phase") ?? "");
         if (index < 0 && phases.Count > 0 && band.Value("phase") is Node.Scalar wrong)
-            band.DiagnosticBag.Add(wrong, $"The mission has no phase `{wrong.Excerpt}`.", NearestName.Of(wrong.Text, phases.Select(p => p.Name)) is { } near
+            band.DiagnosticBag.Add(wrong, $"The mission has no phase `{wrong.Excerpt}`.",
+                NearestName.Of(wrong.Text, phases.Select(p => p.Name)) is { } near
                 ? $"Did you mean `{near}`?"
                 : $"Its phases are {string.Join(", ", phases.Select(p => p.Name))}.");
         return new BandSetting(Math.Max(0, index), within);
@@ -51,8 +54,10 @@ internal static class SettingsReader
     {
         if (phases.Count == 0)
             return new BandSetting(0, AssumedBand);
-        var powered = phases.Where(phase => phase.Power is not PhasePower.EngineOff).DefaultIfEmpty(phases[0]).MaxBy(phase => phase.Weight)!;
-        study.DiagnosticBag.AddAssumption("balanced band", $"residual torque within 5 N·m at the airspeed of {powered.Name}", "assumption; range 2 to 10 N·m");
+        var powered = phases.Where(phase => phase.Power is not PhasePower.EngineOff).DefaultIfEmpty(phases[0]).MaxBy(
+            phase => phase.Weight)!;
+        study.DiagnosticBag.AddAssumption("balanced band", $"residual torque within 5 N·m at the airspeed of {powered.Name}",
+            "assumption; range 2 to 10 N·m");
         return new BandSetting(phases.ToList().IndexOf(powered), AssumedBand);
     }
 }

@@ -16,7 +16,8 @@ internal static class StartReader
     private const double Tolerance = 1e-9;
 
     /// <summary>Designs with a value for every factor in its order, and where they are from; those of a plan are filled in later.</summary>
-    public static (IReadOnlyList<IReadOnlyList<double>> Designs, string Description) Read(Section search, IReadOnlyList<StudyFactor> factors)
+    public static (IReadOnlyList<IReadOnlyList<double>> Designs, string Description) Read(
+        Section search, IReadOnlyList<StudyFactor> factors)
     {
         if (search.Text("start") is not { } start)
             return ([], "");
@@ -30,25 +31,35 @@ internal static class StartReader
     }
 
     /// <summary>Says what of the file is not used as it stands.</summary>
-    private static void AddWarning(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors, IReadOnlyList<IReadOnlyList<double>> designs)
+    private static void AddWarning(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors,
+        IReadOnlyList<IReadOnlyList<double>> designs)
     {
-        var others = FactorNames.All.Where(name => table.Headers.Any(header => header.Split(' ', 2)[0] == name) && factors.All(factor => factor.Name != name)).ToList();
+        var others = FactorNames.All.Where(name => table.Headers.Any(header => header.Split(' ', 2)[0] == name)
+            && factors.All(factor => factor.Name != name)).ToList();
         if (others.Count > 0)
-            search.DiagnosticBag.AddWarning(search.At("start"), $"{table.Name} has columns of {string.Join(", ", others)}, which are no factors here: they are not used, so its designs are others in this study.");
-        var outside = designs.Count(design => design.Zip(factors).Any(pair => pair.First < pair.Second.LevelsSi[0] - Tolerance || pair.First > pair.Second.LevelsSi[^1] + Tolerance));
+            search.DiagnosticBag.AddWarning(
+                search.At("start"),
+                    $"{table.Name} has columns of {string.Join(", ", others)}, which are no factors here: they are not used, so its designs are others in this study.");
+        var outside = designs.Count(design => design.Zip(factors).Any(
+            pair => pair.First < pair.Second.LevelsSi[0] - Tolerance || pair.First > pair.Second.LevelsSi[^1] + Tolerance));
         if (outside > 0)
-            search.DiagnosticBag.AddWarning(search.At("start"), $"{outside} of the {designs.Count} designs of {table.Name} lie outside the factors' ranges; they are moved to the nearest end.");
+            search.DiagnosticBag.AddWarning(
+                search.At("start"),
+                    $"{outside} of the {designs.Count} designs of {table.Name} lie outside the factors' ranges; they are moved to the nearest end.");
     }
 
     private static IReadOnlyList<IReadOnlyList<double>> Designs(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors)
     {
         var at = search.At("start");
         if (table.Rows.Count > MaxDesigns)
-            search.DiagnosticBag.Add(at, FormattableString.Invariant($"{table.Name} has {table.Rows.Count} designs; {MaxDesigns} is the most to begin from."), "Keep the best of them.");
+            search.DiagnosticBag.Add(
+                at, FormattableString.Invariant($"{table.Name} has {table.Rows.Count} designs; {MaxDesigns} is the most to begin from."),
+                "Keep the best of them.");
         var columns = factors.Select(factor => Column(search, table, factor)).ToList();
         if (columns.Any(column => column is null))
             return [];
-        return [.. table.Rows.Take(MaxDesigns).Select(row => (IReadOnlyList<double>)[.. columns.Select(column => column!.Value(row, search))])];
+        return [.. table.Rows.Take(MaxDesigns).Select(row => (IReadOnlyList<double>)[
+            .. columns.Select(column => column!.Value(row, search))])];
     }
 
     private static FactorColumn? Column(Section search, CsvTable table, StudyFactor factor)
@@ -61,13 +72,16 @@ internal static class StartReader
             var unit = header.Length > 1 ? header[1].Trim('[', ']') : "";
             if (FactorReader.DimensionOf(factor.Input).FindUnit(unit) is { } spelling)
                 return new FactorColumn(c, spelling, factor);
-            search.DiagnosticBag.Add(search.At("start"), $"The column `{table.Headers[c]}` of {table.Name} has no unit this factor is measured in.", $"Head it `{factor.Name} [{factor.Unit.Symbol}]`.");
+            search.DiagnosticBag.Add(
+                search.At("start"), $"The column `{table.Headers[c]}` of {table.Name} has no unit this factor is measured in.",
+                $"Head it `{factor.Name} [{factor.Unit.Symbol}]`.");
             return null;
         }
 
         if (!factor.IsSwept)
             return new FactorColumn(-1, null, factor);
-        search.DiagnosticBag.Add(search.At("start"), $"{table.Name} has no column for {factor.Name}.", $"A column `{factor.Name} [{factor.Unit.Symbol}]` is needed, as designs.csv of a run has it.");
+        search.DiagnosticBag.Add(search.At("start"), $"{table.Name} has no column for {factor.Name}.",
+            $"A column `{factor.Name} [{factor.Unit.Symbol}]` is needed, as designs.csv of a run has it.");
         return null;
     }
 
@@ -81,7 +95,8 @@ internal static class StartReader
             if (parsed.Message is null && parsed.Unit.Length == 0)
                 return Unit!.ToBase(parsed.Value);
             search.DiagnosticBag.Add(
-                search.At("start"), FormattableString.Invariant($"Line {row.Line} has `{row.Cells[Index]}` for {Factor.Name}."), "A plain number with a decimal point is wanted; the unit stands in the header.");
+                search.At("start"), FormattableString.Invariant($"Line {row.Line} has `{row.Cells[Index]}` for {Factor.Name}."),
+                    "A plain number with a decimal point is wanted; the unit stands in the header.");
             return double.NaN;
         }
     }

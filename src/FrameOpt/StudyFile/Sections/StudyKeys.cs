@@ -4,14 +4,18 @@ namespace FrameOpt.StudyFile.Sections;
 
 using static Key;
 
-/// <summary>Every key of a study file, in one place: what the reader knows, what it offers when one is misspelt, what docs/study-file.md lists.</summary>
+/// <summary>Every key of a study file, in one place: what the reader knows, what it offers when one is misspelt, what docs/study-file.md
+/// lists.</summary>
 internal static class StudyKeys
 {
     public static readonly SectionKeys File = new("",
-        Required("format", "1"), Required("title", "One frame for one engine"), Optional("question", "Which hang-point geometry leaves the least torque?"),
+        Required("format", "1"), Required("title", "One frame for one engine"),
+            Optional("question", "Which hang-point geometry leaves the least torque?"),
         Required("machine", "{ masses: ..., hang_line: ..., propeller: ..., pilot: ... }"), Required("wing", "{ mass: 6 kg, ... }"),
-        Required("mission", "{ cruise: { weight: 1, power: level } }"), Required("factors", "{ hang_point_spacing: { from: 380 mm, to: 480 mm, step: 5 mm }, ... }"),
-        Required("objectives", "[{ minimise: residual_rms }, { minimise: pitch_swing }]"), Optional("limits", "[{ response: effort_worst, at_most: 0.6 }]"),
+        Required("mission", "{ cruise: { weight: 1, power: level } }"),
+            Required("factors", "{ hang_point_spacing: { from: 380 mm, to: 480 mm, step: 5 mm }, ... }"),
+        Required("objectives", "[{ minimise: residual_rms }, { minimise: pitch_swing }]"),
+            Optional("limits", "[{ response: effort_worst, at_most: 0.6 }]"),
         Optional("search", "{ method: exhaustive }"), Optional("ranking", "{ method: distance to ideal }"),
         Optional("baseline", "{ hang_point_spacing: 440 mm, ... }"), Optional("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
         Optional("balanced_band", "{ phase: cruise, within: 5 N·m }"),
@@ -19,23 +23,28 @@ internal static class StudyKeys
         Optional("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }"));
 
     public static readonly SectionKeys Machine = new("machine",
-        Required("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]"), Required("hang_line", "{ forward: -60 mm }"),
-        Required("propeller", "{ diameter: 1.30 m, ... }"), Optional("engine", "{ reduction: 2.9, ... }"), Required("pilot", "{ lean: 80 mm, ... }"));
+        Required("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]"),
+            Required("hang_line", "{ forward: -60 mm }"),
+        Required("propeller", "{ diameter: 1.30 m, ... }"), Optional("engine", "{ reduction: 2.9, ... }"),
+            Required("pilot", "{ lean: 80 mm, ... }"));
 
     public static readonly SectionKeys Mass = new("machine.masses[]",
-        [Required("name", "pilot"), Optional("mass", "78 kg"), Optional("volume", "6 l"), Optional("density", "750 kg/m³"), .. Position(), Optional("body", "true")]);
+        [Required("name", "pilot"), Optional("mass", "78 kg"), Optional("volume", "6 l"), Optional("density", "750 kg/m³"), .. Position(),
+            Optional("body", "true")]);
 
     public static readonly SectionKeys HangLine = new("machine.hang_line", Required("forward", "-60 mm"));
 
     public static readonly SectionKeys Propeller = new("machine.propeller",
-        Required("diameter", "1.30 m"), Required("turns", "clockwise"), Required("hub", "{ forward: -420 mm, right: 0 mm, up: 120 mm }"), Optional("tilt", "5 deg"),
+        Required("diameter", "1.30 m"), Required("turns", "clockwise"), Required("hub", "{ forward: -420 mm, right: 0 mm, up: 120 mm }"),
+            Optional("tilt", "5 deg"),
         Optional("polar_inertia", "0.085 kg·m²"), Optional("coefficients", "[[0.0, 0.105, 0.052], [0.5, 0.0475, 0.0393]]"),
         Optional("bench", "{ rpm: 2450 rpm, thrust: 62 kgf, torque: 60 N·m, pitch: 0.85 m }"));
 
     public static readonly SectionKeys Hub = new("machine.propeller.hub", Position());
 
     public static readonly SectionKeys Bench = new("machine.propeller.bench",
-        Required("rpm", "2450 rpm"), Required("thrust", "62 kgf"), Optional("torque", "60 N·m"), Optional("power", "15 kW"), Optional("pitch", "0.85 m"),
+        Required("rpm", "2450 rpm"), Required("thrust", "62 kgf"), Optional("torque", "60 N·m"), Optional("power", "15 kW"),
+            Optional("pitch", "0.85 m"),
         Optional("zero_thrust_advance_ratio", "0.7"), Optional("density", "1.2 kg/m³"));
 
     public static readonly SectionKeys Engine = new("machine.engine",
@@ -47,8 +56,10 @@ internal static class StudyKeys
     public static readonly SectionKeys DragCentre = new("machine.pilot.drag_centre", Position());
 
     public static readonly SectionKeys Wing = new("wing",
-        Required("mass", "6 kg"), Required("area", "25 m²"), Required("span", "10.8 m"), Required("lines", "7.0 m"), Required("line_spread", "3.8 m"),
-        Required("polar", "{ at: ..., rows: ... }"), Optional("riser_coupling", "{ length: 330 mm, at_spacing: 440 mm }"), Optional("roll_restoring", "0.05"),
+        Required("mass", "6 kg"), Required("area", "25 m²"), Required("span", "10.8 m"), Required("lines", "7.0 m"),
+            Required("line_spread", "3.8 m"),
+        Required("polar", "{ at: ..., rows: ... }"), Optional("riser_coupling", "{ length: 330 mm, at_spacing: 440 mm }"),
+            Optional("roll_restoring", "0.05"),
         Optional("yaw_damping", "0.07"), Optional("yaw_leverage", "1.5"));
 
     public static readonly SectionKeys Polar = new("wing.polar",
@@ -56,50 +67,68 @@ internal static class StudyKeys
 
     public static readonly SectionKeys PolarAt = new("wing.polar.at", Required("mass", "115 kg"), Required("density", "1.225 kg/m³"));
 
-    public static readonly SectionKeys RiserCoupling = new("wing.riser_coupling", Required("length", "330 mm"), Required("at_spacing", "440 mm"));
+    public static readonly SectionKeys RiserCoupling = new(
+        "wing.riser_coupling", Required("length", "330 mm"), Required("at_spacing", "440 mm"));
 
     public static readonly SectionKeys Phase = new("mission.<phase>",
-        Required("weight", "0.5"), Required("power", "level"), Optional("fraction", "1"), Optional("airspeed", "8.5 m/s"), Optional("altitude", "300 m"),
-        Optional("temperature_offset", "10 K"), Optional("load_factor", "1"), Optional("carried", "0.8"), Optional("pitch_rate", "0.3 rad/s"));
+        Required("weight", "0.5"), Required("power", "level"), Optional("fraction", "1"), Optional("airspeed", "8.5 m/s"),
+            Optional("altitude", "300 m"),
+        Optional("temperature_offset", "10 K"), Optional("load_factor", "1"), Optional("carried", "0.8"),
+            Optional("pitch_rate", "0.3 rad/s"));
 
     public static readonly SectionKeys Factors = new("factors",
-        Required("hang_point_spacing", "{ from: 380 mm, to: 480 mm, step: 5 mm }"), Required("lateral_offset", "{ from: 0 mm, to: 60 mm, step: 1 mm }"),
-        Required("suspension_height", "{ from: 100 mm, to: 400 mm, step: 10 mm }"), Required("thrust_line_angle", "{ values: [-3 deg, 0 deg, 3 deg] }"),
-        Optional("thrust_line_tilt", "5 deg"), Optional("hub_forward", "-420 mm"), Optional("hub_right", "0 mm"), Optional("hub_up", "120 mm"), Optional("hang_line_forward", "-60 mm"));
+        Required("hang_point_spacing", "{ from: 380 mm, to: 480 mm, step: 5 mm }"),
+            Required("lateral_offset", "{ from: 0 mm, to: 60 mm, step: 1 mm }"),
+        Required("suspension_height", "{ from: 100 mm, to: 400 mm, step: 10 mm }"),
+            Required("thrust_line_angle", "{ values: [-3 deg, 0 deg, 3 deg] }"),
+        Optional("thrust_line_tilt", "5 deg"), Optional("hub_forward", "-420 mm"), Optional("hub_right", "0 mm"),
+            Optional("hub_up", "120 mm"), Optional("hang_line_forward", "-60 mm"));
 
     public static readonly SectionKeys Factor = new("factors.<factor>",
         Optional("from", "380 mm"), Optional("to", "480 mm"), Optional("step", "5 mm"), Optional("values", "[380 mm, 440 mm]"));
 
-    public static readonly SectionKeys Objective = new("objectives[]", Optional("minimise", "residual_rms"), Optional("maximise", "weight_shift_authority[cruise]"), Optional("resolution", "0.5 N·m"));
+    public static readonly SectionKeys Objective = new(
+        "objectives[]", Optional("minimise", "residual_rms"), Optional("maximise", "weight_shift_authority[cruise]"),
+        Optional("resolution", "0.5 N·m"));
 
-    public static readonly SectionKeys Limit = new("limits[]", Required("response", "effort_worst"), Optional("at_least", "3"), Optional("at_most", "0.6"));
+    public static readonly SectionKeys Limit = new(
+        "limits[]", Required("response", "effort_worst"), Optional("at_least", "3"), Optional("at_most", "0.6"));
 
     public static readonly SectionKeys Search = new("search",
-        Required("method", "exhaustive"), Optional("population", "100"), Optional("seed", "1"), Optional("start", "plan"), Optional("polish", "true"),
+        Required("method", "exhaustive"), Optional("population", "100"), Optional("seed", "1"), Optional("start", "plan"),
+            Optional("polish", "true"),
         Optional("stop", "{ evaluations: 20000 }"));
 
     public static readonly SectionKeys Stop = new("search.stop",
-        Optional("evaluations", "20000"), Optional("time", "60 s"), Optional("stall", "{ evaluations: 5000, growth: 0.1 % }"), Optional("target", "{ residual_rms: 3 N·m }"));
+        Optional("evaluations", "20000"), Optional("time", "60 s"), Optional("stall", "{ evaluations: 5000, growth: 0.1 % }"),
+            Optional("target", "{ residual_rms: 3 N·m }"));
 
     public static readonly SectionKeys Stall = new("search.stop.stall", Required("evaluations", "5000"), Optional("growth", "0.1 %"));
 
-    public static readonly SectionKeys Ranking = new("ranking", Optional("method", "distance to ideal"), Optional("weights", "{ residual_rms: 3, pitch_swing: 1 }"));
+    public static readonly SectionKeys Ranking = new(
+        "ranking", Optional("method", "distance to ideal"), Optional("weights", "{ residual_rms: 3, pitch_swing: 1 }"));
 
     public static readonly SectionKeys Baseline = new("baseline",
-        Required("hang_point_spacing", "440 mm"), Required("lateral_offset", "0 mm"), Required("suspension_height", "150 mm"), Required("thrust_line_angle", "0 deg"),
-        Optional("thrust_line_tilt", "5 deg"), Optional("hub_forward", "-420 mm"), Optional("hub_right", "0 mm"), Optional("hub_up", "120 mm"), Optional("hang_line_forward", "-60 mm"));
+        Required("hang_point_spacing", "440 mm"), Required("lateral_offset", "0 mm"), Required("suspension_height", "150 mm"),
+            Required("thrust_line_angle", "0 deg"),
+        Optional("thrust_line_tilt", "5 deg"), Optional("hub_forward", "-420 mm"), Optional("hub_right", "0 mm"),
+            Optional("hub_up", "120 mm"), Optional("hang_line_forward", "-60 mm"));
 
     public static readonly SectionKeys Strength = new("strength", Required("limit_load_factor", "6"), Required("overhang", "120 mm"));
 
     public static readonly SectionKeys BalancedBand = new("balanced_band", Required("phase", "cruise"), Required("within", "5 N·m"));
 
     public static readonly SectionKeys Plan = new("plan",
-        Required("kind", "central composite"), Optional("levels", "3"), Optional("generators", "[D=ABC]"), Optional("most_runs", "8"), Optional("runs", "20"),
-        Optional("axial", "face-centred"), Optional("centre_runs", "3"), Optional("model", "quadratic"), Optional("seed", "1"), Optional("responses", "[residual_rms, pitch_swing]"));
+        Required("kind", "central composite"), Optional("levels", "3"), Optional("generators", "[D=ABC]"), Optional("most_runs", "8"),
+            Optional("runs", "20"),
+        Optional("axial", "face-centred"), Optional("centre_runs", "3"), Optional("model", "quadratic"), Optional("seed", "1"),
+            Optional("responses", "[residual_rms, pitch_swing]"));
 
     public static readonly SectionKeys Line = new("line",
-        Required("variants", "3"), Optional("up_to", "5"), Optional("objective", "blend 30 %"), Optional("response", "residual_rms"), Optional("maximise", "true"),
-        Optional("candidates", "grid"), Optional("common", "frame"), Optional("hole_pitch", "5 mm"), Optional("time", "60 s"), Optional("pilot", "pilot"),
+        Required("variants", "3"), Optional("up_to", "5"), Optional("objective", "blend 30 %"), Optional("response", "residual_rms"),
+            Optional("maximise", "true"),
+        Optional("candidates", "grid"), Optional("common", "frame"), Optional("hole_pitch", "5 mm"), Optional("time", "60 s"),
+            Optional("pilot", "pilot"),
         Optional("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }"), Required("customers", "customers.csv"));
 
     public static readonly SectionKeys ProductLineCustomer = new("line.customers[]",

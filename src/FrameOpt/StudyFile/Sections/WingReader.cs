@@ -18,7 +18,9 @@ internal static class WingReader
         var lines = wing.Number("lines", Dimension.Length, length);
         var spread = wing.Number("line_spread", Dimension.Length, length);
         if (spread >= span)
-            wing.DiagnosticBag.Add(wing.At("line_spread"), "wing.line_spread is between the middles of the two halves' lines: it must be less than the span.", "About a third of the span is usual (common practice, no source).");
+            wing.DiagnosticBag.Add(
+                wing.At("line_spread"), "wing.line_spread is between the middles of the two halves' lines: it must be less than the span.",
+                "About a third of the span is usual (common practice, no source).");
         var polar = ReadPolar(wing.Child("polar", StudyKeys.Polar));
         var coupling = ReadCoupling(wing);
         var (restoring, leverage) = YawLeverageReader.Read(wing);
@@ -41,7 +43,9 @@ internal static class WingReader
         if (rows is null)
             return null;
         if (rows[0][0] != 0 || rows[^1][0] != 1)
-            polar.DiagnosticBag.Add(polar.KeyAt("rows"), "wing.polar.rows must go from fraction 0 (trim) to fraction 1 (fully accelerated).", "Let the first row begin with 0 and the last with 1.");
+            polar.DiagnosticBag.Add(
+                polar.KeyAt("rows"), "wing.polar.rows must go from fraction 0 (trim) to fraction 1 (fully accelerated).",
+                "Let the first row begin with 0 and the last with 1.");
         return new Polar(mass, density, [.. rows.Select(row => new PolarPoint(row[0], row[1], row[2]))]);
     }
 
@@ -49,7 +53,8 @@ internal static class WingReader
     {
         if (!wing.Has("riser_coupling"))
         {
-            wing.DiagnosticBag.AddAssumption("riser coupling length", "from the geometry of the lines, at each design's own spacing", "assumption: two straight lines to a rigid wing; range 0.1 to 0.4 m");
+            wing.DiagnosticBag.AddAssumption("riser coupling length", "from the geometry of the lines, at each design's own spacing",
+                "assumption: two straight lines to a rigid wing; range 0.1 to 0.4 m");
             return new RiserCoupling.FromLines();
         }
 
@@ -73,15 +78,18 @@ internal static class YawLeverageReader
         var damping = wing.OptionalNumber("yaw_damping", Dimension.Number, AllowedRange.PositiveUpTo(2, "2"));
         var leverage = wing.OptionalNumber("yaw_leverage", Dimension.Number, AllowedRange.NonNegativeUpTo(10, "10"));
         if (leverage is not null && damping is not null)
-            wing.DiagnosticBag.Add(wing.At("yaw_leverage"), "wing gives both yaw_leverage and yaw_damping.", "Keep `yaw_leverage`, or `roll_restoring` and `yaw_damping`.");
+            wing.DiagnosticBag.Add(wing.At("yaw_leverage"), "wing gives both yaw_leverage and yaw_damping.",
+                "Keep `yaw_leverage`, or `roll_restoring` and `yaw_damping`.");
         if (leverage is null && restoring is null != damping is null)
         {
             var (given, other) = damping is null ? ("roll_restoring", "yaw_damping: 0.07") : ("yaw_damping", "roll_restoring: 0.05");
-            wing.DiagnosticBag.Add(wing.At(given), $"wing.{given} stands alone.", $"Add `{other}` to it, or give `yaw_leverage` in place of both.");
+            wing.DiagnosticBag.Add(wing.At(given), $"wing.{given} stands alone.",
+                $"Add `{other}` to it, or give `yaw_leverage` in place of both.");
         }
 
         if (restoring is null)
-            wing.DiagnosticBag.AddAssumption("roll restoring coefficient, for the indicative turn rate only", "0.05 per radian", "Toglia and Vendittelli 2010, Table 2 (generic)");
+            wing.DiagnosticBag.AddAssumption("roll restoring coefficient, for the indicative turn rate only", "0.05 per radian",
+                "Toglia and Vendittelli 2010, Table 2 (generic)");
         return (restoring ?? GenericRollRestoring, Leverage(wing, restoring, damping, leverage));
     }
 

@@ -42,18 +42,21 @@ internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IRea
                 else if (cells.Length == headers.Count)
                     rows.Add((csv.LineNumber, cells));
                 else if (++uneven <= MaxReportedRows)
-                    diagnostics.Add(at, $"Line {csv.LineNumber} of {name} has {cells.Length} cells; its first line has {headers.Count}.", "Give every line as many, or quote text that holds a separator.");
+                    diagnostics.Add(at, $"Line {csv.LineNumber} of {name} has {cells.Length} cells; its first line has {headers.Count}.",
+                        "Give every line as many, or quote text that holds a separator.");
             }
 
             if (uneven > MaxReportedRows)
-                diagnostics.Add(at, $"{uneven - MaxReportedRows} more lines of {name} have another number of cells than its first line.", "Check that the file is a table and was saved with one separator.");
+                diagnostics.Add(at, $"{uneven - MaxReportedRows} more lines of {name} have another number of cells than its first line.",
+                    "Check that the file is a table and was saved with one separator.");
             if (headers is not null && (rows.Count > 0 || uneven > 0))
                 return new CsvTable(name, headers, rows);
             diagnostics.Add(at, $"The file {name} has no rows.", "Its first line names the columns, and each line after it is one row.");
         }
         catch (Exception problem) when (problem is CsvFormatException or FormatException or ArgumentException or InvalidOperationException)
         {
-            diagnostics.Add(at, $"The file {name} cannot be read as CSV: {problem.Message}", "Save it as CSV in UTF-8, separated by commas or semicolons.");
+            diagnostics.Add(at, $"The file {name} cannot be read as CSV: {problem.Message}",
+                "Save it as CSV in UTF-8, separated by commas or semicolons.");
         }
 
         return null;

@@ -12,7 +12,8 @@ internal static class DecimalComma
             if (whole.Count > 0 && whole[^1] is { Value: Node.Scalar before } first && IsRest(entry, before))
             {
                 var meant = before with { Text = $"{before.Text}.{entry.Key.Text}" };
-                diagnostics.Add(before.Line, before.Column, $"{before.Text},{entry.Key.Text}", "A number takes a decimal point, not a comma.", $"Write {meant.Text}.");
+                diagnostics.Add(before.Line, before.Column, $"{before.Text},{entry.Key.Text}",
+                    "A number takes a decimal point, not a comma.", $"Write {meant.Text}.");
                 whole[^1] = first with { Value = meant };
             }
             else

@@ -36,7 +36,8 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
         Diagnostic[] sorted = [.. diagnostics.OrderBy(m => m.Line).ThenBy(m => m.Column)];
         return sorted.Length <= MaxShown
             ? sorted
-            : [.. sorted.Take(MaxShown), new Diagnostic(file, 0, 0, "", $"There are {sorted.Length - MaxShown} mistakes more.", "Mend these first.")];
+            : [.. sorted.Take(MaxShown), new Diagnostic(file, 0, 0, "", $"There are {sorted.Length - MaxShown} mistakes more.",
+                "Mend these first.")];
     }
 
     public void Add(Node at, string what, string fix) => Add(at.Line, at.Column, at.Excerpt, what, fix);
@@ -48,13 +49,16 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
     public void AddNew(DiagnosticBag other, string prefix)
     {
         var known = diagnostics.ToHashSet();
-        diagnostics.AddRange(other.diagnostics.Where(diagnostic => !known.Contains(diagnostic)).Select(diagnostic => diagnostic with { Message = prefix + diagnostic.Message }));
+        diagnostics.AddRange(other.diagnostics.Where(diagnostic => !known.Contains(diagnostic))
+            .Select(diagnostic => diagnostic with { Message = prefix + diagnostic.Message }));
     }
 
     /// <summary>Takes over the defaults taken elsewhere that are not known yet, saying where.</summary>
     public void AddNewAssumptions(DiagnosticBag other, string where)
     {
-        foreach (var assumption in other.assumptions.Where(assumption => !assumptions.Exists(known => known.Value == assumption.Value && known.What.StartsWith(assumption.What, StringComparison.Ordinal))).ToList())
+        foreach (var assumption in other.assumptions
+            .Where(assumption => !assumptions.Exists(known => known.Value == assumption.Value
+            && known.What.StartsWith(assumption.What, StringComparison.Ordinal))).ToList())
             assumptions.Add(assumption with { What = $"{assumption.What} (with {where})" });
     }
 

@@ -14,7 +14,8 @@ internal static class ReferencedFile
     {
         if (diagnostics.Folder is not { } folder)
         {
-            diagnostics.Add(at, $"The file `{name}` cannot be looked for: this study was not read from a folder.", "Save the study as a file and name it.");
+            diagnostics.Add(at, $"The file `{name}` cannot be looked for: this study was not read from a folder.",
+                "Save the study as a file and name it.");
             return null;
         }
 
@@ -29,7 +30,8 @@ internal static class ReferencedFile
 
             if (file.Length > largestBytes)
             {
-                diagnostics.Add(at, FormattableString.Invariant($"The file `{name}` is larger than {largestBytes / 1_000_000} MB."), "Check that it is the right one, or split it.");
+                diagnostics.Add(at, FormattableString.Invariant($"The file `{name}` is larger than {largestBytes / 1_000_000} MB."),
+                    "Check that it is the right one, or split it.");
                 return null;
             }
 

@@ -17,7 +17,8 @@ internal static class StudySource
     {
         if (Directory.Exists(path))
         {
-            diagnostics.AddForFile("This is a folder, not a study file.", $"Name the file in it, for example {Path.Combine(path, "study.yaml")}.");
+            diagnostics.AddForFile("This is a folder, not a study file.",
+                $"Name the file in it, for example {Path.Combine(path, "study.yaml")}.");
             return null;
         }
 

@@ -65,7 +65,8 @@ internal static partial class YamlText
                 if (depth > MaxDepth + 2)
                 {
                     diagnostics.Add((int)current.Start.Line, (int)current.Start.Column, "",
-                        $"Lists and groups are nested more than {MaxDepth} deep.", "A study needs about six: check the brackets and the indentation.");
+                        $"Lists and groups are nested more than {MaxDepth} deep.",
+                            "A study needs about six: check the brackets and the indentation.");
                     return null;
                 }
 
@@ -104,7 +105,8 @@ internal static partial class YamlText
 
         var read = events.Count > 0 ? (int)events[^1].End.Index : 0;
         var bracket = text.AsSpan(Math.Min(read, text.Length)).IndexOfAny('{', '[');
-        var start = open.FirstOrDefault(start => start is MappingStart { Style: MappingStyle.Flow } or SequenceStart { Style: SequenceStyle.Flow })?.Start;
+        var start = open.FirstOrDefault(
+            start => start is MappingStart { Style: MappingStyle.Flow } or SequenceStart { Style: SequenceStyle.Flow })?.Start;
         if (start is { } inside)
             return ((int)inside.Line, (int)inside.Column);
         var before = text.AsSpan(0, Math.Min(read, text.Length) + Math.Max(0, bracket));
@@ -114,9 +116,12 @@ internal static partial class YamlText
     private static (string What, string Fix)? Refusal(ParsingEvent current, int documents) => current switch
     {
         DocumentStart when documents > 1 => ("A second document begins here.", "Keep one study in a file: remove the line `---`."),
-        AnchorAlias => ("A `*name` stands for something written elsewhere, which a study file does not use.", "Write it out, or put it in quotes if it is text."),
-        NodeEvent { Anchor.IsEmpty: false } => ("A `&name` marks something for use elsewhere, which a study file does not use.", "Remove the `&name`, or put the text in quotes."),
-        NodeEvent { Tag.IsEmpty: false } node when node.Tag != "!" => ("A tag (`!...`) stands here, which a study file does not use.", "Remove the `!...`, or put the text in quotes."),
+        AnchorAlias => ("A `*name` stands for something written elsewhere, which a study file does not use.",
+            "Write it out, or put it in quotes if it is text."),
+        NodeEvent { Anchor.IsEmpty: false } => ("A `&name` marks something for use elsewhere, which a study file does not use.",
+            "Remove the `&name`, or put the text in quotes."),
+        NodeEvent { Tag.IsEmpty: false } node when node.Tag != "!" =>
+            ("A tag (`!...`) stands here, which a study file does not use.", "Remove the `!...`, or put the text in quotes."),
         _ => null,
     };
 }

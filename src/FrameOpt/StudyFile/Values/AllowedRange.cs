@@ -23,7 +23,8 @@ internal sealed record AllowedRange(double Low, bool LowAllowed, double High, st
     public static AllowedRange Within(double high, string highText) => new(-high, true, high, $"between -{highText} and {highText}");
 
     /// <summary>Between two ends.</summary>
-    public static AllowedRange Between(double low, double high, string lowText, string highText) => new(low, true, high, $"between {lowText} and {highText}");
+    public static AllowedRange Between(double low, double high, string lowText, string highText) =>
+        new(low, true, high, $"between {lowText} and {highText}");
 
     public bool Contains(double value) => (LowAllowed ? value >= Low : value > Low) && value <= High;
 }

@@ -33,7 +33,8 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
 
     /// <summary>Base: N·m.</summary>
     public static readonly Dimension Torque = new("a torque", "60 N·m",
-        new("N·m", v => UnitsNet.Torque.FromNewtonMeters(v).NewtonMeters), new("N.m", v => UnitsNet.Torque.FromNewtonMeters(v).NewtonMeters),
+        new("N·m", v => UnitsNet.Torque.FromNewtonMeters(v).NewtonMeters),
+            new("N.m", v => UnitsNet.Torque.FromNewtonMeters(v).NewtonMeters),
         new("Nm", v => UnitsNet.Torque.FromNewtonMeters(v).NewtonMeters));
 
     /// <summary>Base: rad.</summary>
@@ -53,7 +54,8 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
     /// <summary>Base: m/s.</summary>
     public static readonly Dimension Speed = new("a speed", "10.4 m/s",
         new("m/s", v => UnitsNet.Speed.FromMetersPerSecond(v).MetersPerSecond),
-        new("km/h", v => UnitsNet.Speed.FromKilometersPerHour(v).MetersPerSecond), new("kt", v => UnitsNet.Speed.FromKnots(v).MetersPerSecond));
+        new("km/h", v => UnitsNet.Speed.FromKilometersPerHour(v).MetersPerSecond),
+            new("kt", v => UnitsNet.Speed.FromKnots(v).MetersPerSecond));
 
     /// <summary>Base: m².</summary>
     public static readonly Dimension Area = new("an area", "25 m²",
@@ -73,7 +75,8 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
 
     /// <summary>Base: W. One hp is 745.7 W (mechanical horsepower).</summary>
     public static readonly Dimension Power = new("a power", "15 kW",
-        new("kW", v => (double)UnitsNet.Power.FromKilowatts(v).Watts), new("hp", v => (double)UnitsNet.Power.FromMechanicalHorsepower(v).Watts));
+        new("kW", v => (double)UnitsNet.Power.FromKilowatts(v).Watts),
+            new("hp", v => (double)UnitsNet.Power.FromMechanicalHorsepower(v).Watts));
 
     /// <summary>Base: m³.</summary>
     public static readonly Dimension Volume = new("a volume", "6 l",
@@ -87,7 +90,8 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
 
     /// <summary>Base: s.</summary>
     public static readonly Dimension Time = new("a time", "60 s",
-        new("s", v => Duration.FromSeconds(v).Seconds), new("min", v => Duration.FromMinutes(v).Seconds), new("h", v => Duration.FromHours(v).Seconds));
+        new("s", v => Duration.FromSeconds(v).Seconds), new("min", v => Duration.FromMinutes(v).Seconds),
+            new("h", v => Duration.FromHours(v).Seconds));
 
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<Dimension> All =

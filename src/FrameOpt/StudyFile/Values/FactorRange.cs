@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace FrameOpt.StudyFile.Values;
 
-/// <summary>A range of levels in the unit the user typed first, in decimal arithmetic: 380 mm and twelve steps of 5 mm are 440 mm exactly.</summary>
+/// <summary>A range of levels in the unit the user typed first, in decimal arithmetic: 380 mm and twelve steps of 5 mm are 440 mm
+/// exactly.</summary>
 internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitSpelling Unit)
 {
     // Only a change of unit within a range (deg and rad) leaves a remainder this small.
@@ -24,7 +25,8 @@ internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitS
     public bool Fits => WholeSteps >= 1 && Math.Abs(From + WholeSteps * Step - To) <= Tolerance * (To - From);
 
     /// <summary>Every level in SI, each exactly what its own decimal would be read as.</summary>
-    public double[] LevelsSi() => [.. Enumerable.Range(0, (int)WholeSteps + 1).Select(i => Unit.ToBase(ToDouble(i == WholeSteps ? To : From + i * Step)))];
+    public double[] LevelsSi() => [.. Enumerable.Range(0, (int)WholeSteps + 1)
+        .Select(i => Unit.ToBase(ToDouble(i == WholeSteps ? To : From + i * Step)))];
 
     /// <summary>The nearest end that fits the step, and the nearest round step that fits the range.</summary>
     public string Suggestion()
@@ -47,7 +49,8 @@ internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitS
 
     private string Text(decimal value) => FormattableString.Invariant($"{value:0.########} {Unit.Text}");
 
-    private static double ToDouble(decimal value) => double.Parse(value.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    private static double ToDouble(decimal value) =>
+        double.Parse(value.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static decimal? InUnit(Quantity quantity, UnitSpelling unit)
     {

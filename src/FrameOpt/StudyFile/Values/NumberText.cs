@@ -44,9 +44,11 @@ internal static partial class NumberText
         if (Grouped().Match(text) is { Success: true } grouped)
             return Thousands(grouped);
         if (DecimalComma().Match(text) is { Success: true } comma)
-            return ("A number takes a decimal point, not a comma.", $"Write {comma.Groups[1].Value}.{comma.Groups[2].Value}{comma.Groups[3].Value}.");
+            return ("A number takes a decimal point, not a comma.",
+                $"Write {comma.Groups[1].Value}.{comma.Groups[2].Value}{comma.Groups[3].Value}.");
         if (PointAtEdge().Match(text) is { Success: true } edge)
-            return ("A decimal point needs digits on both sides.", $"Write {edge.Groups[1].Value}{Or0(edge.Groups[2].Value)}.{Or0(edge.Groups[3].Value)}{edge.Groups[4].Value}.");
+            return ("A decimal point needs digits on both sides.",
+                $"Write {edge.Groups[1].Value}{Or0(edge.Groups[2].Value)}.{Or0(edge.Groups[3].Value)}{edge.Groups[4].Value}.");
         return ("This is not a number.", "");
     }
 
@@ -60,7 +62,8 @@ internal static partial class NumberText
         // 1,500 may be meant either way; 1 500 and 1,500,000 only one.
         var either = separator == "," && grouped.Groups["more"].Captures.Count == 1 && !rest.StartsWith('.');
         return either
-            ? ("A comma in a number may be meant in two ways.", $"Write {sign}{first}{whole}{rest} or {sign}{first}.{whole}{rest}, whichever is meant.")
+            ? ("A comma in a number may be meant in two ways.",
+                $"Write {sign}{first}{whole}{rest} or {sign}{first}.{whole}{rest}, whichever is meant.")
             : ("Digits are not grouped in a study file.", $"Write {sign}{first}{whole}{rest}.");
     }
 
@@ -72,7 +75,8 @@ internal static partial class NumberText
     [GeneratedRegex(@"^[+-]?\.?(nan|inf|infinity|∞)\b", RegexOptions.IgnoreCase)]
     private static partial Regex NonFinite();
 
-    [GeneratedRegex(@"^(?<sign>[+-]?)(?<first>[0-9]{1,3})(?<group>(?<more>(?<separator>[,'’_\s.])[0-9]{3})(?<more>\k<separator>[0-9]{3})*)(?<rest>([.][0-9]+)?(?![0-9.,]).*)$")]
+    [GeneratedRegex(
+        @"^(?<sign>[+-]?)(?<first>[0-9]{1,3})(?<group>(?<more>(?<separator>[,'’_\s.])[0-9]{3})(?<more>\k<separator>[0-9]{3})*)(?<rest>([.][0-9]+)?(?![0-9.,]).*)$")]
     private static partial Regex Grouped();
 
     [GeneratedRegex(@"^([+-]?[0-9]+),([0-9]+)((?![0-9.,]).*)$")]

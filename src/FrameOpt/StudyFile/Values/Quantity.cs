@@ -30,7 +30,8 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
         var parsed = NumberText.Parse(scalar.Text);
         if (parsed.Message is { } what)
         {
-            diagnostics.Add(node, what, parsed.Fix.Length > 0 ? parsed.Fix : $"{name} wants {dimension.Name}: write for example `{example}`.");
+            diagnostics.Add(node, what, parsed.Fix.Length > 0 ? parsed.Fix
+                : $"{name} wants {dimension.Name}: write for example `{example}`.");
             return null;
         }
 

@@ -37,12 +37,15 @@ internal static class Row
         var example = $"[{string.Join(", ", columns.Select(column => column.Example))}]";
         if (row is not Node.List list || list.Items.Count != columns.Length)
         {
-            section.DiagnosticBag.Add(row, $"A row of {section.PathOf(key)} has {columns.Length} values: {string.Join(", ", columns.Select(c => c.Name))}.", $"Write for example `{example}`.");
+            section.DiagnosticBag.Add(
+                row, $"A row of {section.PathOf(key)} has {columns.Length} values: {string.Join(", ", columns.Select(c => c.Name))}.",
+                $"Write for example `{example}`.");
             return null;
         }
 
         double[] values = [.. list.Items.Zip(columns, (item, column) =>
-            Quantity.Read(item, $"{section.PathOf(key)}, {column.Name}", column.Example, column.Dimension, column.AllowedRange, section.DiagnosticBag)?.Base ?? double.NaN)];
+            Quantity.Read(item, $"{section.PathOf(key)}, {column.Name}", column.Example, column.Dimension, column.AllowedRange,
+                section.DiagnosticBag)?.Base ?? double.NaN)];
         return values.Any(double.IsNaN) ? null : values;
     }
 
@@ -52,7 +55,9 @@ internal static class Row
         {
             if (row[c] > before[c])
                 continue;
-            section.DiagnosticBag.Add(((Node.List)at).Items[c], $"The {columns[c].Name} of {section.PathOf(key)} must increase from row to row.", "Put the rows in order, each value once.");
+            section.DiagnosticBag.Add(
+                ((Node.List)at).Items[c], $"The {columns[c].Name} of {section.PathOf(key)} must increase from row to row.",
+                "Put the rows in order, each value once.");
             return false;
         }
 

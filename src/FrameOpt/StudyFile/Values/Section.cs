@@ -104,10 +104,12 @@ internal sealed class Section
     {
         if (!Has(key))
             return assumed;
-        if (Value(key) is Node.Scalar { Text: var text } && text.Length > 0 && text.All(letter => char.IsAsciiDigit(letter) || ",.' _".Contains(letter)) && !text.All(char.IsAsciiDigit)
+        if (Value(key) is Node.Scalar { Text: var text } && text.Length > 0
+            && text.All(letter => char.IsAsciiDigit(letter) || ",.' _".Contains(letter)) && !text.All(char.IsAsciiDigit)
             && text.Split(',', '.', '\'', ' ', '_') is [{ Length: > 0 and <= 3 }, .. var groups] && groups.All(group => group.Length == 3))
         {
-            DiagnosticBag.Add(At(key), $"{PathOf(key)} is a whole number, written without grouping.", $"Write {string.Concat(text.Where(char.IsAsciiDigit))}.");
+            DiagnosticBag.Add(At(key), $"{PathOf(key)} is a whole number, written without grouping.",
+                $"Write {string.Concat(text.Where(char.IsAsciiDigit))}.");
             return assumed;
         }
 
@@ -160,7 +162,8 @@ internal sealed class Section
     public FramePoint Point()
     {
         var bound = AllowedRange.Within(3, "3 m");
-        return new FramePoint(Number("forward", Dimension.Length, bound), Number("right", Dimension.Length, bound), Number("up", Dimension.Length, bound));
+        return new FramePoint(Number("forward", Dimension.Length, bound), Number("right", Dimension.Length, bound),
+            Number("up", Dimension.Length, bound));
     }
 
     private string Example(string key) => keys.Find(key)!.Example;

@@ -7,7 +7,8 @@ namespace FrameOpt.Tests.Model.Balance;
 
 /// <summary>One body hung in one phase: all that the balance needs, drawn at random over more than a builder would build.</summary>
 public sealed record HangCase(
-    Machine Machine, Phase Phase, PhaseConditions Conditions, OperatingPoint Point, FrameGeometry Geometry, double RollMetres, double YawMetres)
+    Machine Machine, Phase Phase, PhaseConditions Conditions, OperatingPoint Point, FrameGeometry Geometry, double RollMetres,
+        double YawMetres)
 {
     public const double YawLeverage = 1.3;
 
@@ -39,9 +40,11 @@ public sealed record HangCase(
             propeller,
             null,
             new Pilot(0.08, 0.4, Point(0.2)));
-        var phase = new Phase("any", 1, new FlightSpeed.AtAirspeed(10), new PhasePower.AtRpm(2000), PitchRateRadiansPerSecond: Between(-0.5, 0.5));
+        var phase = new Phase("any", 1, new FlightSpeed.AtAirspeed(10), new PhasePower.AtRpm(2000),
+            PitchRateRadiansPerSecond: Between(-0.5, 0.5));
         var conditions = new PhaseConditions(
-            1.2, 10, 6, 130, Between(0.7, 1.5) * machine.MassKilograms * Constants.StandardGravity, Between(0, 60), YawLeverage, FailureKind.None);
+            1.2, 10, 6, 130, Between(0.7, 1.5) * machine.MassKilograms * Constants.StandardGravity, Between(0, 60), YawLeverage,
+                FailureKind.None);
         var point = new OperatingPoint(Between(1000, 2800), Between(0, 600), Between(0, 70), double.PositiveInfinity, FailureKind.None);
         var geometry = FrameGeometry.On(machine, Between(0.3, 0.6), Between(-0.08, 0.08), Between(0.3, 0.6), Between(-0.15, 0.15));
         return new HangCase(machine, phase, conditions, point, geometry, Between(0.1, 0.5), Between(0.04, 0.1));

@@ -12,17 +12,20 @@ public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag
     public Vec Moment => Vec.Cross(WeightArm, Weight) + Vec.Cross(DragArm, Drag) + Vec.Cross(HubArm, Thrust) + Reaction + Gyroscopic;
 
     /// <summary>Sizes of all terms added: what rounding is relative to.</summary>
-    public double Scale => WeightArm.Magnitude * Weight.Magnitude + DragArm.Magnitude * Drag.Magnitude + HubArm.Magnitude * Thrust.Magnitude + Reaction.Magnitude + Gyroscopic.Magnitude;
+    public double Scale => WeightArm.Magnitude * Weight.Magnitude + DragArm.Magnitude * Drag.Magnitude
+        + HubArm.Magnitude * Thrust.Magnitude + Reaction.Magnitude + Gyroscopic.Magnitude;
 
     public static HangForces Of(HangCase hang)
     {
         var (machine, geometry, point) = (hang.Machine, hang.Geometry, hang.Point);
         var pitch = hang.Body.PitchRadians;
         Vec Arm(FramePoint p) => new Vec(
-            p.ForwardMetres - geometry.HangLineForwardMetres, p.RightMetres - geometry.OffsetMetres, geometry.HeightMetres - p.UpMetres).AboutY(pitch);
+            p.ForwardMetres - geometry.HangLineForwardMetres, p.RightMetres - geometry.OffsetMetres,
+                geometry.HeightMetres - p.UpMetres).AboutY(pitch);
         var line = new Vec(1, 0, 0).AboutY(geometry.TiltRadians).AboutZ(geometry.AngleRadians).AboutY(pitch);
 
-        // Counter-clockwise from behind the propeller spins about the backward axis, and the frame feels the reaction about the forward one.
+        // Counter-clockwise from behind the propeller spins about the backward axis, and the frame feels the reaction about the forward
+        // one.
         var spin = machine.Propeller.Rotation == Rotation.CounterClockwise ? -1 : 1;
         var momentum = spin * machine.Propeller.PolarInertia * (point.Rpm * 2 * Math.PI / 60) * line;
         var pitchRate = new Vec(0, hang.Phase.PitchRateRadiansPerSecond, 0);
@@ -37,7 +40,8 @@ public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag
             -Vec.Cross(pitchRate, momentum));
     }
 
-    /// <summary>Change of the moment when the body turns a little: weight and drag keep their direction, thrust and torque go with it.</summary>
+    /// <summary>Change of the moment when the body turns a little: weight and drag keep their direction, thrust and torque go with
+    /// it.</summary>
     public Vec MomentChange(Vec turn) =>
         Vec.Cross(Vec.Cross(turn, WeightArm), Weight) + Vec.Cross(Vec.Cross(turn, DragArm), Drag)
         + Vec.Cross(turn, Vec.Cross(HubArm, Thrust) + Reaction);

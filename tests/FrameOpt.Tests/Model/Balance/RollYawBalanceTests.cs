@@ -58,7 +58,8 @@ public class RollYawBalanceTests
         hang =>
         {
             var more = RollYawBalance.Of(
-                hang.Body with { RollMoment = hang.Body.RollMoment + new LinearFunction(1, 0) }, hang.RollMetres, hang.YawMetres, HangCase.YawLeverage);
+                hang.Body with { RollMoment = hang.Body.RollMoment + new LinearFunction(1, 0) }, hang.RollMetres, hang.YawMetres,
+                    HangCase.YawLeverage);
             double Residual(RollYawBalance b) =>
                 b.WingRollMoment.At(hang.Geometry.OffsetMetres) + HangCase.YawLeverage * b.WingYawMoment.At(hang.Geometry.OffsetMetres);
             Check.Close(

@@ -42,7 +42,8 @@ public class SuspendedBodyTests
         {
             var forces = hang.Forces;
             Vec noseUp = new(0, 1, 0);
-            var change = Vec.Cross(Vec.Cross(noseUp, forces.WeightArm), forces.Weight) + Vec.Cross(Vec.Cross(noseUp, forces.DragArm), forces.Drag);
+            var change = Vec.Cross(Vec.Cross(noseUp, forces.WeightArm), forces.Weight)
+                + Vec.Cross(Vec.Cross(noseUp, forces.DragArm), forces.Drag);
             Assert.True(change.Y < 0);
             Assert.True(forces.WeightArm.Z > 0);
         },

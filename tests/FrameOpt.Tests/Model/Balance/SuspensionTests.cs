@@ -74,7 +74,8 @@ public class SuspensionTests
         Check.Close(0.66, RiserStiffness.RollMetres(WorkedMachine.Wing, 0.44 * Math.Sqrt(2)), relative: 1e-15, because: "arithmetic only");
     }
 
-    /// <summary>Depth of the bar's middle below the level wing, both lines at their length; Newton's method on the two line lengths.</summary>
+    /// <summary>Depth of the bar's middle below the level wing, both lines at their length; Newton's method on the two line
+    /// lengths.</summary>
     private static double DepthOfRolledBar(double depth, double spread, double spacing, double roll)
     {
         var square = depth * depth + Math.Pow((spread - spacing) / 2, 2);

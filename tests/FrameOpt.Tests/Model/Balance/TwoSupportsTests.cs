@@ -22,7 +22,8 @@ public class TwoSupportsTests
     // Source: the same arithmetic, M = -W y at y = -42.5 mm: the weight hangs that far to the left of the middle.
     [Fact]
     public void Riser_loads_are_equal_with_the_weight_42_5_millimetres_to_the_side() => Check.Close(
-        0, Loads(0.40, offset: 0.0425)[PhaseQuantity.LoadDifference], absolute: 2 * 1176.8 * 0.00005 / 0.40, because: "half of the last printed digit of 42.5 mm");
+        0, Loads(0.40, offset: 0.0425)[PhaseQuantity.LoadDifference], absolute: 2 * 1176.8 * 0.00005 / 0.40,
+            because: "half of the last printed digit of 42.5 mm");
 
     // Law: the two riser forces together carry the load and both moments, whatever the design.
     [Theory]
@@ -41,7 +42,8 @@ public class TwoSupportsTests
             Check.Close(phase[PhaseQuantity.RiserLoad], right + left, relative: 1e-12, because: "arithmetic only");
             Check.Close(phase[PhaseQuantity.WingRollMoment], (right - left) * s / 2, absolute: 1e-9, because: "difference of two loads");
             Check.Close(
-                phase[PhaseQuantity.LoadDifference], phase[PhaseQuantity.LoadRight] - phase[PhaseQuantity.LoadLeft], absolute: 1e-9, because: "arithmetic only");
+                phase[PhaseQuantity.LoadDifference], phase[PhaseQuantity.LoadRight] - phase[PhaseQuantity.LoadLeft], absolute: 1e-9,
+                    because: "arithmetic only");
         }
     }
 
@@ -53,12 +55,15 @@ public class TwoSupportsTests
         var check = HangCheck.Of(machine, WorkedMachine.Geometry(440, 25, 150, 0));
         double weight = 113 * 9.80665, arm = 0.0011946903 - 0.025;
         Check.Close(weight, check.RightNewtons + check.LeftNewtons, relative: 1e-12, because: "arithmetic only");
-        Check.Close(weight * (0.22 + arm), check.RightNewtons * 0.44, relative: 1e-9, because: "moments about the left strap; arm has eight digits");
-        Check.Close(weight * (0.22 - arm), check.LeftNewtons * 0.44, relative: 1e-9, because: "moments about the right strap; arm has eight digits");
+        Check.Close(weight * (0.22 + arm), check.RightNewtons * 0.44, relative: 1e-9,
+            because: "moments about the left strap; arm has eight digits");
+        Check.Close(weight * (0.22 - arm), check.LeftNewtons * 0.44, relative: 1e-9,
+            because: "moments about the right strap; arm has eight digits");
         Check.Close(2 * weight * arm / 0.44, check.DifferenceNewtons, relative: 1e-7, because: "arm has eight digits");
     }
 
-    // Law: a strap d longer on the right lets the beam of two straps, and the body with it, lean by d/s; the centre of gravity h below swings
+    // Law: a strap d longer on the right lets the beam of two straps, and the body with it, lean by d/s; the centre of gravity h below
+    // swings
     // sideways by h d/s, and both scales move by that share of the weight.
     [Fact]
     public void Hang_check_warns_how_far_unequal_straps_move_the_reading()
@@ -77,12 +82,14 @@ public class TwoSupportsTests
         var machine = new Machine(
             [new MassItem("pilot", 120, new FramePoint(0, 0, 0), true)],
             0,
-            new Propeller(diameter, Rotation.CounterClockwise, new FramePoint(0, 0, 0), 0, 0, new PropellerTable([new(0, 0, powerCoefficient), new(1, 0, powerCoefficient)])),
+            new Propeller(diameter, Rotation.CounterClockwise, new FramePoint(0, 0, 0), 0, 0,
+                new PropellerTable([new(0, 0, powerCoefficient), new(1, 0, powerCoefficient)])),
             null,
             new Pilot(0.08, 0, new FramePoint(0, 0, 0)));
         var wing = WorkedMachine.Wing with { RiserCoupling = new RiserCoupling.Measured(1e9, 0.44) };
         var phase = new Phase("bar", 1, new FlightSpeed.AtAirspeed(speed), new PhasePower.AtRpm(rpm));
-        var design = new MissionModel(machine, wing, [phase], ResponseReferences.None).Evaluate(FrameGeometry.On(machine, spacing, offset, 0.15, 0));
+        var design = new MissionModel(machine, wing, [phase], ResponseReferences.None).Evaluate(
+            FrameGeometry.On(machine, spacing, offset, 0.15, 0));
         Assert.Null(design.Failure);
         return design.Phases[0];
     }

@@ -14,7 +14,8 @@ public class BalancedBandsTests
     private static double Residual(Phase phase, FrameGeometry geometry, double rpm)
     {
         var at = phase with { Power = new PhasePower.AtRpm(rpm), PitchRateRadiansPerSecond = 0 };
-        var design = new MissionModel(WorkedMachine.Machine with { Engine = null }, WorkedMachine.Wing, [at], ResponseReferences.None).Evaluate(geometry);
+        var design = new MissionModel(WorkedMachine.Machine with { Engine = null }, WorkedMachine.Wing, [at],
+            ResponseReferences.None).Evaluate(geometry);
         return design.Failure is null ? design.Phases[0][PhaseQuantity.Residual] : double.NaN;
     }
 
@@ -48,7 +49,8 @@ public class BalancedBandsTests
                 }
 
                 foreach (var point in curve)
-                    Assert.Equal(bands.Any(band => band.FromRpm <= point.Rpm && point.Rpm <= band.ToRpm), Math.Abs(point.ResidualNewtonMetres) <= limit);
+                    Assert.Equal(bands.Any(band => band.FromRpm <= point.Rpm && point.Rpm <= band.ToRpm),
+                        Math.Abs(point.ResidualNewtonMetres) <= limit);
             },
             iter: 15);
 
@@ -75,7 +77,8 @@ public class BalancedBandsTests
         Check.Close(60 * 20.2259, band.ToRpm, absolute: 0.01, because: "six printed digits");
     }
 
-    // The zero lies between two points of the scan. dQ/dn = 2 x 0.0361947 x 16.4604 = 1.19156 N·m s, so 0.001 N·m either way is 60 x 0.002 / 1.19156 = 0.1007 rpm.
+    // The zero lies between two points of the scan. dQ/dn = 2 x 0.0361947 x 16.4604 = 1.19156 N·m s, so 0.001 N·m either way is 60 x 0.002
+    // / 1.19156 = 0.1007 rpm.
     [Fact]
     public void Band_narrower_than_a_step_of_the_scan_is_found()
     {
@@ -99,7 +102,8 @@ public class BalancedBandsTests
     // Without a smallest advance ratio and without an engine the tips set the end: 340 m/s over pi x 1.3 m is 4995 rpm.
     [Fact]
     public void Curve_ends_where_the_tips_reach_the_speed_of_sound() => Check.Close(
-        4995.0, new BalancedBands(Stiff(largestRatio: 0.5, engine: null), 0).Curve(StiffGeometry)[^1].Rpm, absolute: 0.5, because: "four printed digits");
+        4995.0, new BalancedBands(Stiff(largestRatio: 0.5, engine: null), 0).Curve(StiffGeometry)[^1].Rpm, absolute: 0.5,
+            because: "four printed digits");
 
     // The engine's table ends at 800 rpm of the propeller, below the 923 rpm at which its curve begins.
     [Fact]
@@ -127,7 +131,8 @@ public class BalancedBandsTests
         var machine = new Machine(
             [new MassItem("pilot", 100, new FramePoint(0, 0, 0), true)],
             0,
-            new Propeller(1.3, Rotation.CounterClockwise, new FramePoint(0, 0, 0), 0, 0.1, new PropellerTable([new(0, 0, 0.05), new(largestRatio, 0, 0.05)])),
+            new Propeller(1.3, Rotation.CounterClockwise, new FramePoint(0, 0, 0), 0, 0.1,
+                new PropellerTable([new(0, 0, 0.05), new(largestRatio, 0, 0.05)])),
             engine,
             new Pilot(0.08, 0, new FramePoint(0, 0, 0)));
         var wing = WorkedMachine.Wing with { RiserCoupling = new RiserCoupling.Measured(1e9, 0.44) };

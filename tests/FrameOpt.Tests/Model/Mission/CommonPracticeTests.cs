@@ -14,7 +14,8 @@ public class CommonPracticeTests
     public void Offset_of_25_millimetres_puts_15_kgf_more_on_one_scale()
     {
         var machine = new Machine(
-            [new MassItem("pilot", 120, new FramePoint(0, 0, 0), true)], 0, WorkedMachine.Machine.Propeller, null, WorkedMachine.Machine.Pilot);
+            [new MassItem("pilot", 120, new FramePoint(0, 0, 0), true)], 0, WorkedMachine.Machine.Propeller, null,
+                WorkedMachine.Machine.Pilot);
         var check = HangCheck.Of(machine, FrameGeometry.On(machine, 0.400, 0.025, 0.15, 0));
         Check.Close(-15, check.DifferenceNewtons / Constants.NewtonsPerKilogramForce, absolute: 1e-9, because: "arithmetic only");
     }
@@ -27,7 +28,8 @@ public class CommonPracticeTests
             new Powertrain(WorkedMachine.Machine.Propeller, null, speed, 1.2).AtRpm(rpm).TorqueNewtonMetres;
         Check.Close(4, Torque(2400, 16) / Torque(1200, 8), relative: 1e-12, because: "the same advance ratio");
         Check.Close(
-            Math.Pow(2400.0 / 1800, 2), Torque(2400, 10) / Torque(1800, 10), relative: 0.1, because: "at one airspeed the square is a rule of thumb");
+            Math.Pow(2400.0 / 1800, 2), Torque(2400, 10) / Torque(1800, 10), relative: 0.1,
+                because: "at one airspeed the square is a rule of thumb");
     }
 
     // Common practice, no source: a fixed offset is right at one power only; more power turns it with the reaction, none the other way.

@@ -4,7 +4,8 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Tests.Model.Mission;
 
-/// <summary>Each reason why a design cannot fly, provoked by a small machine worked by hand: 94 kg hung 150 mm below the hang points (921.825 N),
+/// <summary>Each reason why a design cannot fly, provoked by a small machine worked by hand: 94 kg hung 150 mm below the hang points
+/// (921.825 N),
 /// 100 kg all up, 10 m/s at sea level, glide ratio 5 (thrust in level flight 196.133 N), no drag, hub at the hang line.</summary>
 public class FailureTests
 {
@@ -61,14 +62,20 @@ public class FailureTests
     public void Full_throttle_with_tables_apart_says_both_ranges() => Assert.Equal(
         "cruise: at full throttle the tables of propeller and engine have no speed in common (10.0 m/s; the engine's table covers 1600 to 3400 rpm there; "
         + "the propeller's curve covers advance ratio 0.5 to 0.6)",
-        Failure(new Setup { Power = new PhasePower.FullThrottle(), Engine = Engine(4000, 8500, 10), Rows = [new(0.5, 0.05, 0.05), new(0.6, 0.04, 0.05)] }));
+        Failure(new Setup
+        {
+            Power = new PhasePower.FullThrottle(),
+            Engine = Engine(4000, 8500, 10),
+            Rows = [new(0.5, 0.05, 0.05), new(0.6, 0.04, 0.05)]
+        }));
 
     [Fact]
     public void Airspeed_outside_the_polar_is_a_reason_where_a_glide_ratio_is_needed()
     {
         var fast = new Setup { Speed = new FlightSpeed.AtAirspeed(20) };
         Assert.Equal(
-            "cruise: the airspeed lies outside the wing's polar (20.0 m/s; the power must be full throttle, an rpm or engine off there)", Failure(fast));
+            "cruise: the airspeed lies outside the wing's polar (20.0 m/s; the power must be full throttle, an rpm or engine off there)",
+                Failure(fast));
         Assert.Null(Failure(fast with { Power = new PhasePower.EngineOff() }));
         Assert.Equal(
             "cruise: the airspeed lies outside the wing's polar (the polar covers fraction 0 to 1)",
@@ -104,7 +111,8 @@ public class FailureTests
         "cruise: the hang points are as far apart as the lines of the wing (spacing 440 mm, line spread 400 mm)",
         Failure(new Setup { Coupling = new RiserCoupling.FromLines(), LineSpread = 0.4 }));
 
-    // Drag 61.25 N two metres ahead of the hang line turns the body out of the wind: 122.5 N·m/rad against the risers' 55 in yaw; in pitch the
+    // Drag 61.25 N two metres ahead of the hang line turns the body out of the wind: 122.5 N·m/rad against the risers' 55 in yaw; in pitch
+    // the
     // weight's 138 still hold it.
     [Fact]
     public void Drag_ahead_of_the_hang_line_makes_the_body_unstable() => Assert.Equal(
@@ -112,7 +120,8 @@ public class FailureTests
         Failure(new Setup { Power = new PhasePower.EngineOff(), DragArea = 1, DragCentre = new FramePoint(2, 0, 0.15) }));
 
     // Drag 61.25 N, 2 m to the right: 122.5 N·m. Risers: hypot(921.825, 61.25) N x 0.44 x 3.8 / 28 = 55.2 N·m; leaning back by
-    // atan(61.25 / 921.825) = 3.80 deg and held from rolling against the wing, the body takes N cos(eps) K / (K + W Z_c sin²(eps)) = 120.9 N·m.
+    // atan(61.25 / 921.825) = 3.80 deg and held from rolling against the wing, the body takes N cos(eps) K / (K + W Z_c sin²(eps)) = 120.9
+    // N·m.
     [Fact]
     public void Drag_far_to_one_side_twists_the_risers() => Assert.Equal(
         "cruise: the risers twist (yaw moment 120.9 N·m, the two risers hold 55.2 N·m)",
@@ -182,7 +191,8 @@ public class FailureTests
         public MissionModel Mission => new(
             Machine,
             new Wing(
-                6, 25, 10.8, 7, LineSpread, new Polar(100, 1.225, [new PolarPoint(0, 10, 5), new PolarPoint(1, 13, 4)]), Coupling, 0.05, new YawLeverage.Constant(0.6)),
+                6, 25, 10.8, 7, LineSpread, new Polar(100, 1.225, [new PolarPoint(0, 10, 5), new PolarPoint(1, 13, 4)]), Coupling, 0.05,
+                    new YawLeverage.Constant(0.6)),
             [new Phase("cruise", 1, Speed, Power)],
             ResponseReferences.None);
     }

@@ -16,7 +16,8 @@ public class MirrorTests
 
     [Fact]
     public void Mirrored_machine_and_design_give_the_mirrored_answer_bit_for_bit() =>
-        Gen.Select(Gen.Double[0.3, 0.6], Gen.Double[-0.08, 0.08], Gen.Double[0.05, 0.5], Gen.Double[-0.06, 0.06], Gen.Double[-0.05, 0.05], Gen.Double[-0.1, 0.1]).Sample(
+        Gen.Select(Gen.Double[0.3, 0.6], Gen.Double[-0.08, 0.08], Gen.Double[0.05, 0.5], Gen.Double[-0.06, 0.06], Gen.Double[-0.05, 0.05],
+            Gen.Double[-0.1, 0.1]).Sample(
             (spacing, offset, height, angle, hubRight, dragRight) =>
             {
                 var machine = Built(WorkedMachine.Machine, 1, hubRight, dragRight);

@@ -151,5 +151,6 @@ public class MissionRowTests
     }
 
     private static void AssertSameBits(double expected, double actual, string what) =>
-        Assert.True(BitConverter.DoubleToInt64Bits(expected) == BitConverter.DoubleToInt64Bits(actual), $"{what}: {expected:R} and {actual:R}");
+        Assert.True(BitConverter.DoubleToInt64Bits(expected) == BitConverter.DoubleToInt64Bits(actual),
+            $"{what}: {expected:R} and {actual:R}");
 }

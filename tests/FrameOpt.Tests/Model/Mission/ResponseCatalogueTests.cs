@@ -27,5 +27,6 @@ public class ResponseCatalogueTests
     }
 
     private static string Underscored(string name) =>
-        string.Concat(name.Select((letter, i) => char.IsUpper(letter) ? (i > 0 ? "_" : "") + char.ToLowerInvariant(letter) : letter.ToString()));
+        string.Concat(name.Select((letter, i) => char.IsUpper(letter) ? (i > 0 ? "_" : "") + char.ToLowerInvariant(letter)
+            : letter.ToString()));
 }

@@ -19,9 +19,11 @@ public class ResponsesTests
         WorkedMachine.Wing,
         WorkedMachine.Phases,
         new ResponseReferences(
-            Limit, Overhang, baseline, [new(GeometryInput.HangPointSpacing, 0.1), new(GeometryInput.LateralOffset, 0.06), new(GeometryInput.ThrustLineAngle, 0.1)]));
+            Limit, Overhang, baseline, [new(GeometryInput.HangPointSpacing, 0.1), new(GeometryInput.LateralOffset, 0.06),
+                new(GeometryInput.ThrustLineAngle, 0.1)]));
 
-    private static readonly Gen<DesignEvaluation> designs = Gen.Select(Gen.Double[360, 500], Gen.Double[0, 60], Gen.Double[100, 400], Gen.Double[-3, 3])
+    private static readonly Gen<DesignEvaluation> designs = Gen
+        .Select(Gen.Double[360, 500], Gen.Double[0, 60], Gen.Double[100, 400], Gen.Double[-3, 3])
         .Select((spacing, offset, height, angle) => mission.Evaluate(WorkedMachine.Geometry(spacing, offset, height, angle)))
         .Where(design => design.Failure is null);
 
@@ -42,13 +44,15 @@ public class ResponsesTests
                 [MissionQuantity.ResidualWorst] = Largest(weighted, PhaseQuantity.Residual),
                 [MissionQuantity.EffortWorst] = Largest(design.Phases, PhaseQuantity.Effort),
                 [MissionQuantity.PowerOffResidual] = Math.Abs(off[PhaseQuantity.Residual]),
-                [MissionQuantity.PitchSwing] = design.Phases.Max(p => p[PhaseQuantity.BodyPitch]) - design.Phases.Min(p => p[PhaseQuantity.BodyPitch]),
+                [MissionQuantity.PitchSwing] = design.Phases.Max(p => p[PhaseQuantity.BodyPitch]) - design.Phases.Min(
+                    p => p[PhaseQuantity.BodyPitch]),
                 [MissionQuantity.TwistMarginWorst] = design.Phases.Min(p => p[PhaseQuantity.TwistMargin]),
                 [MissionQuantity.BodyYawWorst] = Largest(weighted, PhaseQuantity.BodyYaw),
                 [MissionQuantity.LoadDifferenceWorst] = Largest(weighted, PhaseQuantity.LoadDifference),
                 [MissionQuantity.HangPointLoad] = load,
                 [MissionQuantity.ArmMoment] = load * Overhang,
-                [MissionQuantity.TorqueMarginWorst] = weighted.Where(p => p.Phase.Power is not PhasePower.FullThrottle).Min(p => p[PhaseQuantity.TorqueMargin]),
+                [MissionQuantity.TorqueMarginWorst] = weighted
+                    .Where(p => p.Phase.Power is not PhasePower.FullThrottle).Min(p => p[PhaseQuantity.TorqueMargin]),
                 [MissionQuantity.DistanceFromBaseline] = Math.Sqrt(spacing * spacing + offset * offset + angle * angle),
             };
             foreach (var quantity in Enum.GetValues<MissionQuantity>())
@@ -100,7 +104,8 @@ public class ResponsesTests
             var leverage = design.Phases[p][PhaseQuantity.YawLeverage];
             var balance = RollYawBalance.Of(shifted, RiserStiffness.RollMetres(wing, 0.44), RiserStiffness.YawMetres(wing, 0.44), leverage);
             Check.Close(
-                0, balance.WingRollMoment.At(0.025) + leverage * balance.WingYawMoment.At(0.025), absolute: 1e-9, because: "a difference of moments of some 50 N·m");
+                0, balance.WingRollMoment.At(0.025) + leverage * balance.WingYawMoment.At(0.025), absolute: 1e-9,
+                    because: "a difference of moments of some 50 N·m");
         }
     }
 
@@ -109,7 +114,8 @@ public class ResponsesTests
     public void Strength_takes_the_hardest_phase_even_when_it_has_no_weight()
     {
         var pulled = WorkedMachine.Phases[4] with { LoadFactor = 2 };
-        var study = new MissionModel(WorkedMachine.Machine, WorkedMachine.Wing, [.. WorkedMachine.Phases.Take(4), pulled], new ResponseReferences(Limit, Overhang, null, []));
+        var study = new MissionModel(WorkedMachine.Machine, WorkedMachine.Wing, [.. WorkedMachine.Phases.Take(4), pulled],
+            new ResponseReferences(Limit, Overhang, null, []));
         var design = study.Evaluate(WorkedMachine.Geometry(440, 25, 150, 0));
         Assert.Equal(0, pulled.Weight);
         Assert.True(design[MissionQuantity.HangPointLoad] >= Limit * design.Phases[4][PhaseQuantity.RiserLoad] / 2);
@@ -119,7 +125,8 @@ public class ResponsesTests
     [Fact]
     public void Torque_margin_of_full_throttle_alone_has_no_bound()
     {
-        var study = new MissionModel(WorkedMachine.Machine, WorkedMachine.Wing, [WorkedMachine.Phases[0], WorkedMachine.Phases[4]], ResponseReferences.None);
+        var study = new MissionModel(WorkedMachine.Machine, WorkedMachine.Wing, [WorkedMachine.Phases[0], WorkedMachine.Phases[4]],
+            ResponseReferences.None);
         Assert.Equal(double.PositiveInfinity, study.Evaluate(WorkedMachine.Geometry(440, 25, 150, 0))[MissionQuantity.TorqueMarginWorst]);
     }
 
@@ -137,7 +144,8 @@ public class ResponsesTests
     public void Response_by_name_reads_the_same_value()
     {
         var design = mission.Evaluate(baseline);
-        Response residual = new Response.OfPhase(PhaseQuantity.Residual, 2, "cruise"), swing = new Response.OfMission(MissionQuantity.PitchSwing);
+        Response residual = new Response.OfPhase(PhaseQuantity.Residual, 2, "cruise"),
+            swing = new Response.OfMission(MissionQuantity.PitchSwing);
         Assert.Equal("residual[cruise]", residual.Name);
         Assert.Equal("N·m", residual.Unit);
         Assert.Equal(design.Phases[2][PhaseQuantity.Residual], design[residual]);

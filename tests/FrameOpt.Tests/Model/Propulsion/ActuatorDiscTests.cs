@@ -13,7 +13,8 @@ public class ActuatorDiscTests
     public void Every_measured_propeller_needs_more_than_the_ideal_power(PublishedPropeller propeller)
     {
         foreach (var row in propeller.Rows.Where(row => row.ThrustCoefficient >= 0))
-            Assert.True(row.PowerCoefficient >= ActuatorDisc.IdealPowerCoefficient(row.ThrustCoefficient, row.AdvanceRatio), row.ToString());
+            Assert.True(row.PowerCoefficient >= ActuatorDisc.IdealPowerCoefficient(row.ThrustCoefficient, row.AdvanceRatio),
+                row.ToString());
         Assert.True(ActuatorDisc.SmallestPowerOverIdeal(propeller.Rescaled) > 1);
     }
 
@@ -55,6 +56,7 @@ public class ActuatorDiscTests
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => ActuatorDisc.IdealPowerWatts(-1, 10, 1.2, 1.3));
         Assert.Throws<ArgumentOutOfRangeException>(() => ActuatorDisc.IdealPowerCoefficient(-0.01, 0.5));
-        Assert.Equal(double.PositiveInfinity, ActuatorDisc.SmallestPowerOverIdeal(new PropellerTable([new(0, -0.1, 0.05), new(1, -0.2, 0.05)])));
+        Assert.Equal(double.PositiveInfinity, ActuatorDisc.SmallestPowerOverIdeal(
+            new PropellerTable([new(0, -0.1, 0.05), new(1, -0.2, 0.05)])));
     }
 }

@@ -13,21 +13,25 @@ public class OperatingPointTests
     private const string Arithmetic = "arithmetic only; roots are found to the last digits";
 
     private static readonly PhasePower[] powers =
-        [new PhasePower.Level(), new PhasePower.Climb(1.2), new PhasePower.FullThrottle(), new PhasePower.AtRpm(2100), new PhasePower.EngineOff()];
+        [new PhasePower.Level(), new PhasePower.Climb(1.2), new PhasePower.FullThrottle(), new PhasePower.AtRpm(2100),
+            new PhasePower.EngineOff()];
 
     /// <summary>Altitude, temperature offset, load factor, fraction, thrust-line angle and tilt, power.</summary>
     private static readonly Gen<(Phase Phase, PhaseConditions Conditions, FrameGeometry Design, OperatingPoint Point)> flights =
-        Gen.Select(Gen.Double[0, 2500], Gen.Double[-15, 25], Gen.Double[0.9, 1.2], Gen.Double[0, 1], Gen.Double[-0.1, 0.1], Gen.Double[-0.1, 0.2], Gen.Int[0, powers.Length - 1])
+        Gen.Select(Gen.Double[0, 2500], Gen.Double[-15, 25], Gen.Double[0.9, 1.2], Gen.Double[0, 1], Gen.Double[-0.1, 0.1],
+            Gen.Double[-0.1, 0.2], Gen.Int[0, powers.Length - 1])
             .Select((altitude, warmer, load, fraction, angle, tilt, power) =>
             {
                 var phase = new Phase("any", 1, new FlightSpeed.AtFraction(fraction), powers[power], altitude, warmer, load);
                 var conditions = PhaseConditions.Of(phase, WorkedMachine.Machine, WorkedMachine.Wing);
                 var design = WorkedMachine.Geometry(440, 25, 150, 0) with { AngleRadians = angle, TiltRadians = tilt };
-                return (phase, conditions, design, new OperatingPointSolver(phase, conditions, WorkedMachine.Machine).For(ThrustDirection.Of(design)));
+                return (phase, conditions, design, new OperatingPointSolver(phase, conditions, WorkedMachine.Machine).For(
+                    ThrustDirection.Of(design)));
             })
             .Where(flight => flight.Item4.Failure == FailureKind.None);
 
-    // Source: constant lift coefficient, and the two straight lines of the polar: 10.4 to 13.6 m/s and 6.2 to 5.0 at 115 kg and 1.225 kg/m³.
+    // Source: constant lift coefficient, and the two straight lines of the polar: 10.4 to 13.6 m/s and 6.2 to 5.0 at 115 kg and 1.225
+    // kg/m³.
     [Fact]
     public void Airspeed_and_glide_ratio_follow_the_polar() => flights.Sample(
         flight =>
@@ -69,7 +73,8 @@ public class OperatingPointTests
                 return;
             var climb = phase.Power is PhasePower.Climb given ? given.MetresPerSecond : 0;
             var along = 119 * 9.80665 * (phase.LoadFactor / conditions.GlideRatio + climb / conditions.AirspeedMetresPerSecond);
-            Check.Close(along, point.ThrustNewtons * Math.Cos(design.AngleRadians) * Math.Cos(design.TiltRadians), relative: 1e-12, because: Arithmetic);
+            Check.Close(along, point.ThrustNewtons * Math.Cos(design.AngleRadians) * Math.Cos(design.TiltRadians), relative: 1e-12,
+                because: Arithmetic);
         },
         iter: 500);
 
@@ -83,7 +88,8 @@ public class OperatingPointTests
             var n = point.Rpm / 60;
             var (ct, cp) = Coefficients(conditions.AirspeedMetresPerSecond / (n * Diameter));
             Check.Close(ct * conditions.Density * n * n * Math.Pow(Diameter, 4), point.ThrustNewtons, relative: 1e-11, because: Arithmetic);
-            Check.Close(cp * conditions.Density * n * n * Math.Pow(Diameter, 5) / (2 * Math.PI), point.TorqueNewtonMetres, relative: 1e-11, because: Arithmetic);
+            Check.Close(cp * conditions.Density * n * n * Math.Pow(Diameter, 5) / (2 * Math.PI), point.TorqueNewtonMetres, relative: 1e-11,
+                because: Arithmetic);
         },
         iter: 500);
 
@@ -113,7 +119,8 @@ public class OperatingPointTests
             var power = 2 * Math.PI * point.Rpm / 60 * point.TorqueNewtonMetres;
             var area = Math.PI * Diameter * Diameter / 4;
             var v = conditions.AirspeedMetresPerSecond;
-            Assert.True(power >= point.ThrustNewtons * (v / 2 + Math.Sqrt(v * v / 4 + point.ThrustNewtons / (2 * conditions.Density * area))));
+            Assert.True(power >= point.ThrustNewtons * (
+                v / 2 + Math.Sqrt(v * v / 4 + point.ThrustNewtons / (2 * conditions.Density * area))));
         },
         iter: 500);
 
@@ -128,7 +135,8 @@ public class OperatingPointTests
 
     private static (double Ct, double Cp) Coefficients(double j)
     {
-        double[] ct = [0.1050, 0.0959, 0.0856, 0.0741, 0.0614, 0.0475, 0.0324], cp = [0.05200, 0.05245, 0.05140, 0.04885, 0.04480, 0.03925, 0.03220];
+        double[] ct = [0.1050, 0.0959, 0.0856, 0.0741, 0.0614, 0.0475, 0.0324],
+            cp = [0.05200, 0.05245, 0.05140, 0.04885, 0.04480, 0.03925, 0.03220];
         var i = Math.Min((int)(j / 0.1), 5);
         var share = j / 0.1 - i;
         return (ct[i] + share * (ct[i + 1] - ct[i]), cp[i] + share * (cp[i + 1] - cp[i]));

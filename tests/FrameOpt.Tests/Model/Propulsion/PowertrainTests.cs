@@ -21,7 +21,8 @@ public class PowertrainTests
     private static readonly Gen<PropellerCurve> curves = Gen.OneOf(
         falling.Select(PropellerCurve (table) => table),
         humped.Select(PropellerCurve (table) => table),
-        Gen.Select(Gen.Double[0.05, 0.15], Gen.Double[0.02, 0.08], Gen.Double[0.4, 0.9]).Select((ct, cp, j) => (PropellerCurve)new BenchPropeller(ct, cp, j)));
+        Gen.Select(Gen.Double[0.05, 0.15], Gen.Double[0.02, 0.08], Gen.Double[0.4, 0.9])
+            .Select((ct, cp, j) => (PropellerCurve)new BenchPropeller(ct, cp, j)));
 
     // The advance ratio a thrust is drawn at is a part of the curve's range, away from where a bench curve has no thrust to compare.
     [Fact]
@@ -42,10 +43,12 @@ public class PowertrainTests
         (curve, part) =>
         {
             var thrust = ThrustAt(curve, RatioAt(curve, part));
-            double Excess(double n) => ThrustAt(curve, Math.Clamp(Speed / (n * Diameter), curve.SmallestAdvanceRatio, curve.LargestAdvanceRatio)) - thrust;
+            double Excess(double n) => ThrustAt(curve, Math.Clamp(Speed / (n * Diameter), curve.SmallestAdvanceRatio,
+                curve.LargestAdvanceRatio)) - thrust;
             var searched = Brent.FindRoot(
                 Excess, Speed / (curve.LargestAdvanceRatio * Diameter), Speed / (curve.SmallestAdvanceRatio * Diameter), 1e-14, 200);
-            Check.Close(searched, On(curve).ForThrust(thrust).Rpm / 60, relative: 1e-10, because: "the search stops at a width, the root does not");
+            Check.Close(searched, On(curve).ForThrust(thrust).Rpm / 60, relative: 1e-10,
+                because: "the search stops at a width, the root does not");
         },
         iter: 1000);
 
@@ -56,7 +59,8 @@ public class PowertrainTests
             var thrust = ThrustAt(curve, RatioAt(curve, part));
             var point = On(curve).ForThrust(thrust);
             if (point.Failure == FailureKind.None)
-                Assert.All(curve.Rows.Where(row => row.AdvanceRatio > Ratio(point)), row => Assert.True(ThrustAt(curve, row.AdvanceRatio) <= thrust));
+                Assert.All(curve.Rows.Where(row => row.AdvanceRatio > Ratio(point)), row =>
+                    Assert.True(ThrustAt(curve, row.AdvanceRatio) <= thrust));
         },
         iter: 1000);
 
@@ -108,7 +112,8 @@ public class PowertrainTests
             // Opening up it falls at the smaller of its roots, opening down at the larger.
             var a = opensUp ? size : -size;
             var other = opensUp ? root + apart : root - apart;
-            Check.Close(root, Quadratic.FallingRoot(a, -a * (root + other), a * root * other), absolute: 1e-11, because: "roots up to 7 over a distance of 0.01 or more");
+            Check.Close(root, Quadratic.FallingRoot(a, -a * (root + other), a * root * other), absolute: 1e-11,
+                because: "roots up to 7 over a distance of 0.01 or more");
         },
         iter: 1000);
 
@@ -121,7 +126,8 @@ public class PowertrainTests
             return new PropellerTable([.. steps.Select((step, i) => new PropellerRow(ratio += step, ct[i], cp[i]))]);
         });
 
-    private static Propeller Propeller(PropellerCurve curve) => WorkedMachine.Machine.Propeller with { DiameterMetres = Diameter, Curve = curve };
+    private static Propeller Propeller(PropellerCurve curve) =>
+        WorkedMachine.Machine.Propeller with { DiameterMetres = Diameter, Curve = curve };
 
     private static Powertrain On(PropellerCurve curve) => new(Propeller(curve), null, Speed, Density);
 

@@ -12,7 +12,8 @@ public class BoxBehnkenTests
     {
         var plan = BoxBehnken.Build(PlanNames.Letters(3), 3);
         Assert.Equal(
-            ["--0", "+-0", "-+0", "++0", "-0-", "+0-", "-0+", "+0+", "0--", "0+-", "0-+", "0++", "000", "000", "000"], plan.Runs.Select(run => run.Signs()));
+            ["--0", "+-0", "-+0", "++0", "-0-", "+0-", "-0+", "+0+", "0--", "0+-", "0-+", "0++", "000", "000", "000"],
+                plan.Runs.Select(run => run.Signs()));
     }
 
     // The same source: every pair of four factors at plus and minus one, the others nought.
@@ -25,7 +26,8 @@ public class BoxBehnkenTests
             "0--0", "0-+0", "0+-0", "0++0", "0-0-", "0-0+", "0+0-", "0+0+", "00--", "00-+", "00+-", "00++",
         ];
         var plan = BoxBehnken.Build(PlanNames.Letters(4), 1);
-        Assert.Equal(published.Order(StringComparer.Ordinal), plan.Runs.SkipLast(1).Select(run => run.Signs()).Order(StringComparer.Ordinal));
+        Assert.Equal(published.Order(StringComparer.Ordinal), plan.Runs.SkipLast(1)
+            .Select(run => run.Signs()).Order(StringComparer.Ordinal));
     }
 
     // Run counts without centre runs from the same source (from memory); each factor is at its ends equally often.
@@ -42,7 +44,8 @@ public class BoxBehnkenTests
         Assert.Single(Enumerable.Range(0, factors).Select(f => plan.Column(f).Count(value => value != 0)).Distinct());
         var quality = PlanQuality.Of(plan, PlanModel.Quadratic(factors));
         Assert.NotNull(quality);
-        Assert.All(quality.VarianceInflation.Skip(1).Take(factors), inflation => Check.Close(1, inflation, absolute: 1e-9, because: "rounding of the inverse"));
+        Assert.All(quality.VarianceInflation.Skip(1).Take(factors), inflation =>
+            Check.Close(1, inflation, absolute: 1e-9, because: "rounding of the inverse"));
     }
 
     [Fact]

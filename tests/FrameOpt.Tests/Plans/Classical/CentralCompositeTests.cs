@@ -8,7 +8,8 @@ public class CentralCompositeTests
 {
     private const string Digits = "printed digits";
 
-    // (2^k)^(1/4) and the root of k: G. E. P. Box and J. S. Hunter 1957, Ann. Math. Stat. 28:195-241; table of Montgomery, Design and Analysis of Experiments.
+    // (2^k)^(1/4) and the root of k: G. E. P. Box and J. S. Hunter 1957, Ann. Math. Stat. 28:195-241; table of Montgomery, Design and
+    // Analysis of Experiments.
     [Theory]
     [InlineData(AxialRule.Rotatable, 2, 4, 1.41421356)]
     [InlineData(AxialRule.Rotatable, 3, 8, 1.68179283)]
@@ -29,7 +30,8 @@ public class CentralCompositeTests
     public void Axial_distance_is_the_published_one(AxialRule rule, int factors, int cube, double distance) =>
         Check.Close(distance, CentralComposite.AxialDistance(rule, factors, cube, new CentrePoints(3, 0)), absolute: 5e-9, because: Digits);
 
-    // Orthogonal distance, the root of (sqrt(F N) - F) / 2: Myers, Montgomery and Anderson-Cook, Response Surface Methodology; figures worked from it.
+    // Orthogonal distance, the root of (sqrt(F N) - F) / 2: Myers, Montgomery and Anderson-Cook, Response Surface Methodology; figures
+    // worked from it.
     [Theory]
     [InlineData(2, 5, 1.2671034983)]
     [InlineData(3, 6, 1.5246492450)]
@@ -37,7 +39,8 @@ public class CentralCompositeTests
     [InlineData(3, 8, 1.6227290534)]
     public void Orthogonal_distance_leaves_the_squares_uncorrelated(int factors, int centre, double distance)
     {
-        Check.Close(distance, CentralComposite.AxialDistance(AxialRule.Orthogonal, factors, 1 << factors, new CentrePoints(centre, 0)), absolute: 5e-11, because: Digits);
+        Check.Close(distance, CentralComposite.AxialDistance(AxialRule.Orthogonal, factors, 1 << factors, new CentrePoints(centre, 0)),
+            absolute: 5e-11, because: Digits);
         var plan = CentralComposite.Build(PlanNames.Letters(factors), AxialRule.Orthogonal, new CentrePoints(centre, 0));
         var correlation = PlanCorrelation.Of(plan, PlanModel.Quadratic(factors));
         var terms = correlation.GetLength(0);
@@ -48,7 +51,8 @@ public class CentralCompositeTests
         }
     }
 
-    // Plan of the two-block example of R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Table 7.6, in R. V. Lenth 2009, J. Stat. Softw. 32(7): seven
+    // Plan of the two-block example of R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Table 7.6, in R. V. Lenth 2009, J. Stat.
+    // Softw. 32(7): seven
     // runs each, axial runs at the root of two.
     [Fact]
     public void Two_blocks_that_do_not_touch_the_model_are_the_published_ones()
@@ -73,7 +77,8 @@ public class CentralCompositeTests
     public void Arguments_that_make_no_plan_are_refused_in_words()
     {
         var coarse = FractionalFactorial.Build(PlanNames.Letters(4), ["D=ABC"]);
-        Assert.Contains("resolution 4", Assert.Throws<ArgumentException>(() => CentralComposite.Build(coarse, AxialRule.Rotatable, new CentrePoints(3, 0))).Message);
+        Assert.Contains("resolution 4", Assert.Throws<ArgumentException>(
+            () => CentralComposite.Build(coarse, AxialRule.Rotatable, new CentrePoints(3, 0))).Message);
         Assert.Contains("in blocks", Assert.Throws<ArgumentException>(
             () => CentralComposite.Build(["a", "b"], AxialRule.BlockOrthogonal, new CentrePoints(3, 3))).Message);
         Assert.Contains("cannot be negative", Assert.Throws<ArgumentException>(() => new CentrePoints(-1, 0)).Message);

@@ -12,7 +12,8 @@ public class DefinitiveScreeningTests
 
     private static readonly int[][] six =
     [
-        [0, 1, -1, -1, -1, -1], [1, 0, -1, 1, 1, -1], [-1, -1, 0, 1, -1, -1], [-1, 1, 1, 0, 1, -1], [1, -1, 1, -1, 0, -1], [1, 1, 1, 1, -1, 0],
+        [0, 1, -1, -1, -1, -1], [1, 0, -1, 1, 1, -1], [-1, -1, 0, 1, -1, -1], [-1, 1, 1, 0, 1, -1], [1, -1, 1, -1, 0, -1],
+            [1, 1, 1, 1, -1, 0],
     ];
 
     public static TheoryData<int> Counts => [4, 5, 6, 7, 8, 9, 10, 11, 12];
@@ -62,7 +63,8 @@ public class DefinitiveScreeningTests
         Assert.Contains("4 to 12", Assert.Throws<ArgumentException>(() => DefinitiveScreening.Build(PlanNames.Letters(3))).Message);
 
     private static int[][] Rows(int factors) =>
-        [.. DefinitiveScreening.Build(PlanNames.Letters(factors)).Runs.SkipLast(1).Where((_, r) => r % 2 == 0).Select(run => run.Coded.Select(value => (int)value).ToArray())];
+        [.. DefinitiveScreening.Build(PlanNames.Letters(factors)).Runs.SkipLast(1).Where((_, r) => r % 2 == 0)
+            .Select(run => run.Coded.Select(value => (int)value).ToArray())];
 
     /// <summary>Whether some order of the factors makes the matrices equal up to the signs of rows and columns.</summary>
     private static bool AreAlike(int[][] left, int[][] right)
@@ -81,5 +83,6 @@ public class DefinitiveScreeningTests
     ];
 
     private static IEnumerable<int[]> Orders(int[] items) =>
-        items.Length == 1 ? [items] : items.SelectMany(first => Orders([.. items.Where(item => item != first)]).Select(rest => (int[])[first, .. rest]));
+        items.Length == 1 ? [items] : items.SelectMany(first => Orders([.. items.Where(item => item != first)])
+            .Select(rest => (int[])[first, .. rest]));
 }

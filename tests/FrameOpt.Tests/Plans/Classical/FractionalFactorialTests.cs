@@ -14,10 +14,12 @@ public class FractionalFactorialTests
         Assert.Equal(["----", "+--+", "-+-+", "++--", "--++", "+-+-", "-++-", "++++"], plan.Runs.Select(run => run.Signs()));
         Assert.Equal(["ABCD"], fraction.DefiningRelation.Select(word => word.ToString()));
         Assert.Equal(
-            ["A = BCD", "B = ACD", "C = ABD", "D = ABC", "AB = CD", "AC = BD", "AD = BC"], fraction.Aliases().Select(group => group.ToString()));
+            ["A = BCD", "B = ACD", "C = ABD", "D = ABC", "AB = CD", "AC = BD", "AD = BC"],
+                fraction.Aliases().Select(group => group.ToString()));
     }
 
-    // Defining relations: G. E. P. Box and J. S. Hunter 1961, The 2^(k-p) fractional factorial designs, Technometrics 3:311-351; Montgomery, appendix of
+    // Defining relations: G. E. P. Box and J. S. Hunter 1961, The 2^(k-p) fractional factorial designs, Technometrics 3:311-351;
+    // Montgomery, appendix of
     // alias relations. Worked again by multiplying the words by hand.
     [Theory]
     [InlineData(5, "D=AB E=AC", 3, "ABD ACE BCDE")]
@@ -33,7 +35,8 @@ public class FractionalFactorialTests
         Assert.Equal(resolution, fraction.Resolution);
     }
 
-    // Word-length patterns from length 3 on: J. Chen, D. X. Sun and C. F. J. Wu 1993, A catalogue of two-level and three-level fractional factorial designs
+    // Word-length patterns from length 3 on: J. Chen, D. X. Sun and C. F. J. Wu 1993, A catalogue of two-level and three-level fractional
+    // factorial designs
     // with small runs, Int. Stat. Rev. 61:131-145 (from memory).
     [Theory]
     [InlineData(5, 8, "2 1 0")]
@@ -111,19 +114,25 @@ public class FractionalFactorialTests
     [InlineData("D=AB,E=AB", "never let the two factors differ")]
     [InlineData("D=AB,E=AD", "has a generator itself")]
     public void Generators_that_make_no_plan_are_refused_in_words(string generators, string words) =>
-        Assert.Contains(words, Assert.Throws<ArgumentException>(() => FractionalFactorial.Build(PlanNames.Letters(5), generators.Split(','))).Message);
+        Assert.Contains(words, Assert.Throws<ArgumentException>(() =>
+            FractionalFactorial.Build(PlanNames.Letters(5), generators.Split(','))).Message);
 
     [Fact]
     public void Too_few_runs_are_refused_with_the_number_needed()
     {
-        Assert.Contains("8 or more", Assert.Throws<ArgumentException>(() => FractionalFactorial.WithMaxRuns(PlanNames.Letters(7), 7)).Message);
-        Assert.Contains("need 16 runs", Assert.Throws<ArgumentException>(() => FractionalFactorial.WithMaxRuns(PlanNames.Letters(9), 12)).Message);
+        Assert.Contains("8 or more", Assert.Throws<ArgumentException>(
+            () => FractionalFactorial.WithMaxRuns(PlanNames.Letters(7), 7)).Message);
+        Assert.Contains("need 16 runs", Assert.Throws<ArgumentException>(
+            () => FractionalFactorial.WithMaxRuns(PlanNames.Letters(9), 12)).Message);
     }
 
     private static string[] RandomGenerators(int factors, Pcg32 random)
     {
-        var basic = Enumerable.Range(2, factors - 2).First(count => (1 << count) > factors && (count == factors - 1 || random.Next(2) == 0));
-        var products = random.Shuffled([.. Enumerable.Range(1, (1 << basic) - 1).Select(bits => new EffectWord((uint)bits)).Where(word => word.Length > 1)]);
-        return [.. products.Take(factors - basic).Select((product, g) => $"{EffectWord.Letters[basic + g]}={(random.Next(2) == 0 ? "-" : "")}{product}")];
+        var basic = Enumerable.Range(2, factors - 2).First(
+            count => (1 << count) > factors && (count == factors - 1 || random.Next(2) == 0));
+        var products = random.Shuffled([.. Enumerable.Range(1, (1 << basic) - 1).Select(bits => new EffectWord((uint)bits))
+            .Where(word => word.Length > 1)]);
+        return [.. products.Take(factors - basic)
+            .Select((product, g) => $"{EffectWord.Letters[basic + g]}={(random.Next(2) == 0 ? "-" : "")}{product}")];
     }
 }

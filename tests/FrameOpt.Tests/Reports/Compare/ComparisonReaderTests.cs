@@ -25,12 +25,15 @@ public sealed class ComparisonReaderTests : IDisposable
         {
             var evaluation = report.FrontEvaluations[column.Position - 1];
             Assert.Equal(evaluation.Phases.Select(phase => phase.Phase.Name), column.Phases.Select(phase => phase.Name));
-            Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Residual]), column.Phases.Select(phase => phase.ResidualNewtonMetres));
-            Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Lean]), column.Phases.Select(phase => phase.LeanMillimetres));
+            Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Residual]),
+                column.Phases.Select(phase => phase.ResidualNewtonMetres));
+            Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Lean]),
+                column.Phases.Select(phase => phase.LeanMillimetres));
             Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Effort]), column.Phases.Select(phase => phase.Effort));
             Assert.Equal(evaluation.Mission.Select(value => double.IsFinite(value) ? value : double.NaN), column.Mission);
             foreach (var input in Enum.GetValues<GeometryInput>())
-                Check.Close(evaluation.Geometry[input], column.Geometry[input], absolute: 1e-11, because: "run.json holds factors in the user's unit, to nine decimals");
+                Check.Close(evaluation.Geometry[input], column.Geometry[input], absolute: 1e-11,
+                    because: "run.json holds factors in the user's unit, to nine decimals");
         }
 
         Assert.Equal(report.Result.Study.Machine.CentreOfGravity, columns[0].Run.Machine.CentreOfGravity);
@@ -68,7 +71,8 @@ public sealed class ComparisonReaderTests : IDisposable
         using (var file = File.Create(Path.Combine(huge, "run.json")))
             file.SetLength(RunJsonReader.MaxBytes + 1);
         var half = RunJsonFolder.Write(folder, "half", ReportFixture.Report(3));
-        File.WriteAllText(Path.Combine(half, "run.json"), File.ReadAllText(Path.Combine(half, "run.json")).Replace("One frame for one engine", "\\ud800"));
+        File.WriteAllText(Path.Combine(half, "run.json"), File.ReadAllText(Path.Combine(half, "run.json")).Replace(
+            "One frame for one engine", "\\ud800"));
         var deep = folder["deep"];
         Directory.CreateDirectory(deep);
         File.WriteAllText(Path.Combine(deep, "run.json"), new string('[', 100_000));
@@ -86,8 +90,14 @@ public sealed class ComparisonReaderTests : IDisposable
     public void A_run_of_an_older_build_and_one_that_found_nothing_say_what_to_do()
     {
         var report = ReportFixture.Report(3);
-        var older = RunJsonFolder.Write(folder, "older", report, json => json["front"]!["columns"] = new JsonArray([.. json["front"]!["columns"]!.AsArray().Take(10).Select(column => column!.DeepClone())]));
-        var nothing = RunJsonFolder.Write(folder, "nothing", report with { Result = ReportFixture.NothingFeasible(null), FrontEvaluations = [] });
+        var older = RunJsonFolder.Write(folder, "older", report, json =>
+            json["front"]!["columns"] = new JsonArray(
+            [.. json["front"]!["columns"]!.AsArray().Take(10).Select(column => column!.DeepClone())]));
+        var nothing = RunJsonFolder.Write(folder, "nothing", report with
+        {
+            Result = ReportFixture.NothingFeasible(null),
+            FrontEvaluations = []
+        });
         var refused = RunJsonFolder.Refused(older, nothing);
         Assert.Contains("Run the study again", refused[0]);
         Assert.Contains("found no design that keeps every limit", refused[1]);
@@ -120,7 +130,8 @@ public sealed class ComparisonReaderTests : IDisposable
         var good = RunJsonFolder.Write(folder, "good", report);
         var bad = RunJsonFolder.Write(folder, "bad", report);
         var json = RunJsonFolder.Json(report);
-        foreach (var leaf in RunJsonFolder.Leaves(json).Where(leaf => leaf.Index < 3).DistinctBy(leaf => $"{Plain(leaf.Parent.GetPath())} {leaf.Key}").ToList())
+        foreach (var leaf in RunJsonFolder.Leaves(json)
+            .Where(leaf => leaf.Index < 3).DistinctBy(leaf => $"{Plain(leaf.Parent.GetPath())} {leaf.Key}").ToList())
         {
             var old = RunJsonFolder.Get(leaf)?.DeepClone();
             foreach (var value in (JsonNode?[])[null, -1e300, "\u001b[31m<b>", new JsonArray(), new JsonObject()])
@@ -129,7 +140,8 @@ public sealed class ComparisonReaderTests : IDisposable
                 File.WriteAllText(Path.Combine(bad, "run.json"), json.ToJsonString());
                 if (ComparisonReader.Read([good, bad], ReportFixture.Info.ToolVersion, out var errors) is { } comparison)
                 {
-                    var words = string.Join('\n', ComparisonSections.Of(comparison).SelectMany(section => section.Lines.Concat(section.Table?.Rows.SelectMany(row => row) ?? [])));
+                    var words = string.Join('\n', ComparisonSections.Of(comparison)
+                        .SelectMany(section => section.Lines.Concat(section.Table?.Rows.SelectMany(row => row) ?? [])));
                     var page = ComparisonPage.Of(comparison);
                     Assert.DoesNotContain('\u001b', words + page);
                     Assert.DoesNotContain("<b>", page);

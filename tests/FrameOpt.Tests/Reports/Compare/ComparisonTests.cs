@@ -26,7 +26,8 @@ public sealed class ComparisonTests : IDisposable
         var (a, b) = (report.FrontEvaluations[0][MissionQuantity.ResidualRms], report.FrontEvaluations[4][MissionQuantity.ResidualRms]);
         Assert.NotEqual(NumberFormat.Text(a, "N·m"), NumberFormat.Text(b, "N·m"));
         Assert.Equal(a < b ? "A better" : "B better", Which(comparison, "residual rms"));
-        var (twistA, twistB) = (report.FrontEvaluations[0][MissionQuantity.TwistMarginWorst], report.FrontEvaluations[4][MissionQuantity.TwistMarginWorst]);
+        var (twistA, twistB) = (report.FrontEvaluations[0][MissionQuantity.TwistMarginWorst],
+            report.FrontEvaluations[4][MissionQuantity.TwistMarginWorst]);
         Assert.Equal(twistA > twistB ? "A better" : "B better", Which(comparison, "twist margin worst"));
     }
 
@@ -34,10 +35,15 @@ public sealed class ComparisonTests : IDisposable
     public void Sides_and_what_cannot_be_held_are_told_in_words()
     {
         var report = ReportFixture.Report(2);
-        var unheld = report with { FrontEvaluations = [report.FrontEvaluations[0].With(0, PhaseQuantity.Effort, 1.25).With(0, PhaseQuantity.Residual, -12.5), report.FrontEvaluations[1]] };
+        var unheld = report with
+        {
+            FrontEvaluations = [report.FrontEvaluations[0].With(0, PhaseQuantity.Effort, 1.25).With(
+            0, PhaseQuantity.Residual, -12.5), report.FrontEvaluations[1]]
+        };
         var comparison = RunJsonFolder.Read(RunJsonFolder.Write(folder, "a", unheld), RunJsonFolder.Write(folder, "b", report));
         var phase = report.FrontEvaluations[0].Phases[0].Phase.Name;
-        Assert.Contains(Lines(comparison), line => line.StartsWith($"A: THE PILOT CANNOT HOLD IT in {phase} (effort 1.25)", StringComparison.Ordinal));
+        Assert.Contains(Lines(comparison), line => line.StartsWith($"A: THE PILOT CANNOT HOLD IT in {phase} (effort 1.25)",
+            StringComparison.Ordinal));
         var cells = ComparisonTables.Phases(comparison).Rows.SelectMany(row => row).ToList();
         Assert.Contains("12.5 N·m, steers left", cells);
         Assert.Contains("1.25 (CANNOT BE HELD)", cells);
@@ -50,7 +56,8 @@ public sealed class ComparisonTests : IDisposable
         var first = RunJsonFolder.Write(folder, "first", ReportFixture.Report(3));
         foreach (var (part, other) in new (string, Study)[]
         {
-            ("mission", study with { Mission = [study.Mission[0] with { Weight = study.Mission[0].Weight + 0.1 }, .. study.Mission.Skip(1)] }),
+            ("mission", study with { Mission = [study.Mission[0] with { Weight = study.Mission[0].Weight + 0.1 },
+                .. study.Mission.Skip(1)] }),
             ("machine", study with { Machine = study.Machine with { Pilot = study.Machine.Pilot with { LeanMetres = 0.09 } } }),
             ("wing", study with { Wing = study.Wing with { MassKilograms = study.Wing.MassKilograms + 1 } }),
             ("yaw leverage", study with { Wing = study.Wing with { YawLeverage = new YawLeverage.Constant(1.1) } }),
@@ -67,12 +74,19 @@ public sealed class ComparisonTests : IDisposable
     {
         var study = ReportFixture.Study();
         static RunReport Run(Study study) => ReportFixture.Report(3, study) is var report
-            ? report with { FrontEvaluations = [.. report.FrontEvaluations.Select(design => design with { Mission = [.. design.Mission.Select((value, q) => (MissionQuantity)q is MissionQuantity.HangPointLoad or MissionQuantity.ArmMoment ? 500 : value)] })] }
+            ? report with
+            {
+                FrontEvaluations = [.. report.FrontEvaluations
+                .Select(design => design with { Mission = [.. design.Mission
+                .Select((value, q) => (MissionQuantity)q is MissionQuantity.HangPointLoad or MissionQuantity.ArmMoment ? 500
+                : value)] })]
+            }
             : report;
         var comparison = RunJsonFolder.Read(
             RunJsonFolder.Write(folder, "a", Run(study with { Strength = new StrengthSetting(3.5, 0.1) })),
             RunJsonFolder.Write(folder, "b", Run(study with { Strength = new StrengthSetting(4, 0.1) })));
-        Assert.Equal(["hang point load of B", "arm moment of B"], comparison.Warnings.Select(warning => warning[..(warning.IndexOf(" B", StringComparison.Ordinal) + 2)]));
+        Assert.Equal(["hang point load of B", "arm moment of B"], comparison.Warnings
+            .Select(warning => warning[..(warning.IndexOf(" B", StringComparison.Ordinal) + 2)]));
         Assert.Contains("strength: limit load factor 3.5 -> 4", Lines(comparison));
     }
 
@@ -80,30 +94,41 @@ public sealed class ComparisonTests : IDisposable
     public void A_run_cut_short_is_told()
     {
         var report = ReportFixture.Report(2);
-        var cut = RunJsonFolder.Write(folder, "cut", report with { Result = report.Result with { IsComplete = false, StopReason = "stopped by the user" } });
-        Assert.Contains("B comes from a run that was cut short (stopped by the user)", Assert.Single(RunJsonFolder.Read(RunJsonFolder.Write(folder, "whole", report), cut).Warnings));
+        var cut = RunJsonFolder.Write(folder, "cut", report with
+        {
+            Result =
+            report.Result with { IsComplete = false, StopReason = "stopped by the user" }
+        });
+        Assert.Contains("B comes from a run that was cut short (stopped by the user)",
+            Assert.Single(RunJsonFolder.Read(RunJsonFolder.Write(folder, "whole", report), cut).Warnings));
     }
 
     [Fact]
     public void The_page_holds_every_word_needs_no_script_and_lets_nothing_act()
     {
-        var (first, other) = (RunJsonFolder.Write(folder, "first", ReportFixture.Report()), RunJsonFolder.Write(folder, "other", ReportFixture.Report(12, ReportFixture.Study("Another", "dash"))));
+        var (first, other) = (RunJsonFolder.Write(folder, "first", ReportFixture.Report()),
+            RunJsonFolder.Write(folder, "other", ReportFixture.Report(12, ReportFixture.Study("Another", "dash"))));
         var comparison = RunJsonFolder.Read(first, $"{first}:2", other);
         var page = new PageText(ComparisonPage.Of(comparison));
         foreach (var section in ComparisonSections.Of(comparison))
-            Assert.All([.. section.Lines.Where(line => line != Cautions.FirstPage[0]), .. section.Table?.Headers ?? [], .. section.Table?.Rows.SelectMany(row => row).Where(cell => cell.Length > 0) ?? []], text => Assert.Contains(text, page.Words));
+            Assert.All([.. section.Lines.Where(line => line != Cautions.FirstPage[0]), .. section.Table?.Headers ?? [],
+                .. section.Table?.Rows.SelectMany(row => row).Where(cell => cell.Length > 0) ?? []], text =>
+                Assert.Contains(text, page.Words));
         Assert.Empty(page.Scripts);
         var hash = Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(page.Style)));
         var policy = page.Tree.Descendants("meta").Single(meta => meta.Attribute("http-equiv") is not null).Attribute("content")!.Value;
         Assert.Equal($"default-src 'none'; style-src 'sha256-{hash}'; base-uri 'none'; form-action 'none'", policy);
-        Assert.DoesNotContain(page.Tree.Descendants().Attributes(), attribute => attribute.Name == "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
-        Assert.All(page.Tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "href" or "src"), link => Assert.StartsWith("#", link.Value));
+        Assert.DoesNotContain(page.Tree.Descendants().Attributes(), attribute =>
+            attribute.Name == "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+        Assert.All(page.Tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "href" or "src"), link =>
+            Assert.StartsWith("#", link.Value));
         var ids = page.Tree.Descendants().Attributes("id").Select(id => id.Value).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
         // Three frames and the bars, each with words for those who do not see it.
         var pictures = page.Tree.Descendants("svg").ToList();
         Assert.Equal(4, pictures.Count);
-        Assert.All(pictures, picture => Assert.All(picture.Attribute("aria-labelledby")!.Value.Split(' '), id => Assert.NotEmpty(page.ById(id).Value)));
+        Assert.All(pictures, picture => Assert.All(picture.Attribute("aria-labelledby")!.Value.Split(' '), id =>
+            Assert.NotEmpty(page.ById(id).Value)));
         Assert.Equal("h1", page.Tree.Descendants().First(element => element.Name.LocalName is "h1" or "h2" or "h3").Name.LocalName);
     }
 
@@ -122,12 +147,14 @@ public sealed class ComparisonTests : IDisposable
             Assert.Equal(column.Phases.Count, drawn.Count);
             foreach (var (phase, bar) in column.Phases.Zip(drawn).Where(pair => Math.Abs(pair.First.ResidualNewtonMetres) > 1))
             {
-                Check.Close(middle, PageText.Number(bar, "x") + (phase.ResidualNewtonMetres < 0 ? PageText.Number(bar, "width") : 0), absolute: 0.11, because: "coordinates are rounded to a tenth");
+                Check.Close(middle, PageText.Number(bar, "x") + (phase.ResidualNewtonMetres < 0 ? PageText.Number(bar, "width") : 0),
+                    absolute: 0.11, because: "coordinates are rounded to a tenth");
                 perNewtonMetre.Add(PageText.Number(bar, "width") / Math.Abs(phase.ResidualNewtonMetres));
             }
         }
 
-        Assert.All(perNewtonMetre, scale => Check.Close(perNewtonMetre[0], scale, absolute: 0.12, because: "widths are rounded to a tenth, of residuals above 1"));
+        Assert.All(perNewtonMetre, scale => Check.Close(perNewtonMetre[0], scale, absolute: 0.12,
+            because: "widths are rounded to a tenth, of residuals above 1"));
     }
 
     [Fact]
@@ -157,11 +184,15 @@ public sealed class ComparisonTests : IDisposable
         ComparisonTable.Write(RunJsonFolder.Read($"{first}:3", other), stream);
         var lines = Encoding.UTF8.GetString(stream.ToArray()).Split('\n');
         Assert.Equal("part,what,unit,A,B", lines[0]);
-        Assert.Contains($"mission,residual_rms,N·m,{PlainNumber.Text(report.FrontEvaluations[2][MissionQuantity.ResidualRms])},{PlainNumber.Text(report.FrontEvaluations[0][MissionQuantity.ResidualRms])}", lines);
-        Assert.Contains(lines, line => line.StartsWith("difference of the studies,title", StringComparison.Ordinal) && line.EndsWith("One frame for one engine,Another", StringComparison.Ordinal));
+        Assert.Contains(
+            $"mission,residual_rms,N·m,{PlainNumber.Text(report.FrontEvaluations[2][MissionQuantity.ResidualRms])},{PlainNumber.Text(report.FrontEvaluations[0][MissionQuantity.ResidualRms])}", lines);
+        Assert.Contains(lines, line => line.StartsWith("difference of the studies,title", StringComparison.Ordinal)
+            && line.EndsWith("One frame for one engine,Another", StringComparison.Ordinal));
     }
 
-    private static string Which(Comparison comparison, string response) => ComparisonTables.Mission(comparison).Rows.Single(row => row[0] == response)[^1];
+    private static string Which(Comparison comparison, string response) =>
+        ComparisonTables.Mission(comparison).Rows.Single(row => row[0] == response)[^1];
 
-    private static IReadOnlyList<string> Lines(Comparison comparison) => [.. ComparisonSections.Of(comparison).SelectMany(section => section.Lines)];
+    private static IReadOnlyList<string> Lines(Comparison comparison) =>
+        [.. ComparisonSections.Of(comparison).SelectMany(section => section.Lines)];
 }

@@ -20,7 +20,9 @@ public class PageInChromiumTests
             var shown = DisplayedDesigns.Of(report.Result);
             var (study, geometry) = (report.Result.Study, report.Result.Front[shown[3]].Geometry);
             await opened.SelectOptionAsync("#design", "3");
-            foreach (var line in (string[])[.. HangCheckSection.Of(study, geometry).Lines, .. PhasesSection.Of(report.Result, report.Result.Mission.Evaluate(geometry)).Lines, .. DrillingSection.Of(study, geometry).Lines])
+            foreach (var line in (string[])[.. HangCheckSection.Of(study, geometry).Lines,
+                .. PhasesSection.Of(report.Result, report.Result.Mission.Evaluate(geometry)).Lines,
+                .. DrillingSection.Of(study, geometry).Lines])
                 Assert.Contains(line, await opened.InnerTextAsync("main"));
             Assert.Equal($"{1000 * geometry.SpacingMetres:0} mm", await opened.Locator("#frame-front .figure").Nth(2).TextContentAsync());
             await opened.ClickAsync("#best");
@@ -46,17 +48,20 @@ public class PageInChromiumTests
     }
 
     [ChromiumFact]
-    public Task A_weight_changed_ranks_by_distance_to_the_ideal_as_the_run_would() => Reranks(RankingMethod.DistanceToIdeal, Ranking.ByDistanceToIdeal);
+    public Task A_weight_changed_ranks_by_distance_to_the_ideal_as_the_run_would() =>
+        Reranks(RankingMethod.DistanceToIdeal, Ranking.ByDistanceToIdeal);
 
     [ChromiumFact]
     public Task A_weight_changed_ranks_by_TOPSIS_as_the_run_would() => Reranks(RankingMethod.Topsis, Ranking.ByTopsis);
 
-    private static async Task Reranks(RankingMethod method, Func<IReadOnlyList<double[]>, IReadOnlyList<double>, IReadOnlyList<RankedDesign>> rank)
+    private static async Task Reranks(RankingMethod method, Func<IReadOnlyList<double[]>, IReadOnlyList<double>,
+        IReadOnlyList<RankedDesign>> rank)
     {
         var report = LiveRun.Of(method);
         var objectives = report.Result.Study.Objectives;
         // The methods want less to be better, and every design shown.
-        var designs = report.Result.Front.Select(design => design.Objectives.Select((value, o) => objectives[o].Maximise ? -value : value).ToArray()).ToList();
+        var designs = report.Result.Front.Select(design => design.Objectives.Select((value, o) => objectives[o].Maximise ? -value : value)
+            .ToArray()).ToList();
         Assert.Equal(designs.Count, DisplayedDesigns.Of(report.Result).Count);
         var expected = rank(designs, [1, .. report.Result.Study.Ranking.Weights.Skip(1).Select(weight => 4 * weight)]);
         await Open(report, async opened =>
@@ -81,7 +86,8 @@ public class PageInChromiumTests
         using var folder = new TemporaryFolder();
         await File.WriteAllTextAsync(folder["report.html"], ReportPage.Of(report));
         using var playwright = await Playwright.CreateAsync();
-        await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium.Path, Args = Environment.UserName == "root" ? ["--no-sandbox"] : [] });
+        await using var browser = await playwright.Chromium.LaunchAsync(
+            new() { ExecutablePath = Chromium.Path, Args = Environment.UserName == "root" ? ["--no-sandbox"] : [] });
         var opened = await browser.NewPageAsync();
         List<string> problems = [], requests = [];
         opened.Console += (_, message) => problems.Add(message.Text);

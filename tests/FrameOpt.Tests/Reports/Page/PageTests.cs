@@ -23,7 +23,8 @@ public class PageTests
         var answer = RunAnswer.Of(ReportFixture.Report().Result);
         Holds(page.Value, [answer.Title, answer.Question, answer.Headline]);
         foreach (var section in answer.Sections)
-            Holds(page.Value, [section.Title, .. section.Lines, .. section.Table?.Headers ?? [], .. section.Table?.Rows.SelectMany(row => row) ?? []]);
+            Holds(page.Value, [section.Title, .. section.Lines, .. section.Table?.Headers ?? [],
+                .. section.Table?.Rows.SelectMany(row => row) ?? []]);
     }
 
     [Fact]
@@ -53,23 +54,27 @@ public class PageTests
         Assert.Equal(2, read.Scripts.Count);
         Assert.DoesNotContain("<", read.Scripts[0]);
         Assert.DoesNotContain("<img", read.Raw);
-        Assert.Contains(read.Data.GetProperty("slots").EnumerateArray(), slot => slot[0].GetString()!.Contains(cruise, StringComparison.Ordinal));
+        Assert.Contains(read.Data.GetProperty("slots").EnumerateArray(), slot =>
+            slot[0].GetString()!.Contains(cruise, StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_policy_lets_nothing_act_but_the_one_style_and_the_one_script()
     {
-        var policy = page.Value.Tree.Descendants("meta").Single(meta => meta.Attribute("http-equiv") is not null).Attribute("content")!.Value;
+        var policy = page.Value.Tree.Descendants("meta").Single(meta => meta.Attribute("http-equiv") is not null).Attribute(
+            "content")!.Value;
         static string Hash(string text) => Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
         Assert.Equal(
             $"default-src 'none'; style-src 'sha256-{Hash(page.Value.Style)}'; script-src 'sha256-{Hash(page.Value.Scripts[1])}'; base-uri 'none'; form-action 'none'", policy);
-        Assert.DoesNotContain(page.Value.Tree.Descendants().Attributes(), attribute => attribute.Name == "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+        Assert.DoesNotContain(page.Value.Tree.Descendants().Attributes(), attribute =>
+            attribute.Name == "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Nothing_is_fetched_from_elsewhere()
     {
-        Assert.All(page.Value.Tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "href" or "src"), link => Assert.StartsWith("#", link.Value));
+        Assert.All(page.Value.Tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "href" or "src"), link =>
+            Assert.StartsWith("#", link.Value));
         Assert.DoesNotContain("url(", page.Value.Style);
         Assert.DoesNotContain("@import", page.Value.Style);
         Assert.DoesNotContain("http", page.Value.Scripts[1]);
@@ -87,7 +92,8 @@ public class PageTests
             Assert.Equal(["title", "desc"], ids.Select(id => page.Value.ById(id).Name.LocalName));
             Assert.All(ids, id => Assert.NotEmpty(page.Value.ById(id).Value));
         });
-        Assert.All(pictures.Where(picture => !picture.Attribute("id")!.Value.EndsWith("-key", StringComparison.Ordinal)), picture => Assert.Matches("[0-9]", picture.Element("desc")!.Value));
+        Assert.All(pictures.Where(picture => !picture.Attribute("id")!.Value.EndsWith("-key", StringComparison.Ordinal)), picture =>
+            Assert.Matches("[0-9]", picture.Element("desc")!.Value));
     }
 
     [Fact]
@@ -95,7 +101,8 @@ public class PageTests
     {
         var ids = page.Value.Tree.Descendants().Attributes("id").Select(id => id.Value).ToList();
         Assert.Equal(ids.Distinct(), ids);
-        var levels = page.Value.Tree.Descendants().Where(element => element.Name.LocalName is "h1" or "h2" or "h3" or "h4").Select(heading => heading.Name.LocalName[1] - '0').ToList();
+        var levels = page.Value.Tree.Descendants().Where(element => element.Name.LocalName is "h1" or "h2" or "h3" or "h4")
+            .Select(heading => heading.Name.LocalName[1] - '0').ToList();
         Assert.Equal(1, levels[0]);
         Assert.All(levels.Skip(1), level => Assert.NotEqual(1, level));
         Assert.All(levels.Zip(levels.Skip(1)), pair => Assert.True(pair.Second <= pair.First + 1));
@@ -108,7 +115,8 @@ public class PageTests
         var report = ReportFixture.Report();
         var picture = page.Value.ById("phases-picture");
         var bars = PageText.Of(picture, "bar-1").Skip(1).Select(bar => PageText.Number(bar, "width")).ToList();
-        var residuals = report.Result.Mission.Evaluate(ReportFixture.WorkedGeometry).Phases.Select(phase => Math.Abs(phase[PhaseQuantity.Residual])).ToList();
+        var residuals = report.Result.Mission.Evaluate(ReportFixture.WorkedGeometry).Phases
+            .Select(phase => Math.Abs(phase[PhaseQuantity.Residual])).ToList();
         var scale = bars.Max() / residuals.Max();
         Assert.Equal(residuals.Count, bars.Count);
         for (var p = 0; p < bars.Count; p++)
@@ -140,7 +148,8 @@ public class PageTests
         for (var d = 0; d < shown.Count; d++)
         {
             Assert.Equal(report.Result.Front[shown[d]].Number, designs[d].GetProperty("number").GetInt64());
-            Assert.Equal(report.Result.Front[shown[d]].Objectives, designs[d].GetProperty("objectives").EnumerateArray().Select(value => value.GetDouble()));
+            Assert.Equal(report.Result.Front[shown[d]].Objectives, designs[d].GetProperty("objectives").EnumerateArray()
+                .Select(value => value.GetDouble()));
         }
 
         var other = report.Result.Front[shown[7]].Geometry;
@@ -162,17 +171,31 @@ public class PageTests
     {
         var study = ReportFixture.Study();
         var highest = ReportFixture.Report().Result.Front.Max(design => design.Objectives[0]);
-        PageText With(double bound) => new(ReportFixture.Report(12, study with { Limits = [new StudyLimit(study.Objectives[0].Response, false, null, bound)] }));
+        PageText With(double bound) => new(ReportFixture.Report(12,
+            study with { Limits = [new StudyLimit(study.Objectives[0].Response, false, null, bound)] }));
         Assert.Equal(2, PageText.Of(With(highest).ById("front"), "limit").Count(line => line.Ancestors("figure").Any()));
-        Assert.Contains(With(100 * highest).Words, words => words.StartsWith("The limit on residual rms", StringComparison.Ordinal) && words.EndsWith("lies outside this picture.", StringComparison.Ordinal));
+        Assert.Contains(With(100 * highest).Words, words => words.StartsWith("The limit on residual rms", StringComparison.Ordinal)
+            && words.EndsWith("lies outside this picture.", StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_plan_brings_shares_main_effects_and_pairs_of_each_response()
     {
         var report = ReportFixture.Report(3);
-        var study = report.Result.Study with { Plan = new PlanSetting.CentralComposite(AxialRule.FaceCentred, 1) { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] } };
-        var read = new PageText(report with { Result = report.Result with { Study = study, Plan = PlanResult.Of(study, report.Result.Mission, 1) } });
+        var study = report.Result.Study with
+        {
+            Plan = new PlanSetting.CentralComposite(
+            AxialRule.FaceCentred, 1)
+            { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] }
+        };
+        var read = new PageText(report with
+        {
+            Result = report.Result with
+            {
+                Study = study,
+                Plan = PlanResult.Of(study, report.Result.Mission, 1)
+            }
+        });
         for (var response = 1; response <= 3; response++)
         {
             foreach (var picture in (string[])["shares", "mains", "pair"])

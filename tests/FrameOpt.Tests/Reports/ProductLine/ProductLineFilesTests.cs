@@ -27,7 +27,9 @@ public class ProductLineFilesTests
             {
                 Customers = [.. line.Customers.Select(customer => customer with { Name = "=" + HostileText + "\u0001" })],
                 Options = [line.Options[0] with { Choices = [HostileText, "big"] }, line.Options[1]],
-                Configurations = [.. line.Configurations.Select(configuration => configuration with { Choices = [configuration.Choices[0] == "light" ? HostileText : "big", configuration.Choices[1]] })],
+                Configurations = [.. line.Configurations.Select(configuration =>
+                    configuration with { Choices = [configuration.Choices[0] == "light" ? HostileText : "big",
+                    configuration.Choices[1]] })],
             },
         });
     });
@@ -70,14 +72,16 @@ public class ProductLineFilesTests
         Assert.Equal(Bytes(stream => ProductLineJson.Write(one, stream)), Bytes(stream => ProductLineJson.Write(three, stream)));
         Assert.Equal(Bytes(stream => CustomerTable.Write(one.Result, stream)), Bytes(stream => CustomerTable.Write(three.Result, stream)));
         Assert.Equal(Bytes(stream => ProductLineWorkbook.Write(one, stream)), Bytes(stream => ProductLineWorkbook.Write(three, stream)));
-        Assert.Equal(Bytes(stream => FittingChartDrawing.Write(one.Result, stream)), Bytes(stream => FittingChartDrawing.Write(three.Result, stream)));
+        Assert.Equal(Bytes(stream => FittingChartDrawing.Write(one.Result, stream)),
+            Bytes(stream => FittingChartDrawing.Write(three.Result, stream)));
         Assert.Equal(ProductLinePage.Of(one), ProductLinePage.Of(three));
     }
 
     [Fact]
     public void The_drawing_is_a_file_of_its_own_with_a_letter_and_a_hole_in_its_cells()
     {
-        var drawing = XDocument.Parse(Encoding.UTF8.GetString(Bytes(stream => FittingChartDrawing.Write(report.Value.Result, stream)))).Root!;
+        var drawing = XDocument.Parse(Encoding.UTF8.GetString(Bytes(
+            stream => FittingChartDrawing.Write(report.Value.Result, stream)))).Root!;
         XNamespace space = "http://www.w3.org/2000/svg";
         Assert.Equal(space + "svg", drawing.Name);
         var texts = drawing.Descendants(space + "text").Select(text => text.Value).ToList();
@@ -96,7 +100,8 @@ public class ProductLineFilesTests
     [Fact]
     public void A_user_s_text_stays_text_in_drawing_page_and_tables()
     {
-        var drawing = XDocument.Parse(Encoding.UTF8.GetString(Bytes(stream => FittingChartDrawing.Write(hostile.Value.Result, stream)))).Root!;
+        var drawing = XDocument.Parse(Encoding.UTF8.GetString(Bytes(
+            stream => FittingChartDrawing.Write(hostile.Value.Result, stream)))).Root!;
         Assert.Contains(drawing.Descendants(), element => element.Value == HostileText && !element.HasElements);
         var page = new PageText(ProductLinePage.Of(hostile.Value));
         Assert.Equal(HostileText, page.Tree.Descendants("h1").Single().Value);
@@ -104,7 +109,8 @@ public class ProductLineFilesTests
         var book = new WorkbookReader(Bytes(stream => ProductLineWorkbook.Write(hostile.Value, stream)));
         Assert.Empty(book.Formulas());
         Assert.Contains("=" + HostileText, book.AllTexts);
-        Assert.All(CsvRows(Bytes(stream => CustomerTable.Write(hostile.Value.Result, stream))).Skip(1), row => Assert.StartsWith("'=", row[0]));
+        Assert.All(CsvRows(Bytes(stream => CustomerTable.Write(hostile.Value.Result, stream))).Skip(1), row =>
+            Assert.StartsWith("'=", row[0]));
     }
 
     [Fact]
@@ -113,17 +119,21 @@ public class ProductLineFilesTests
         var page = new PageText(ProductLinePage.Of(report.Value));
         Assert.Empty(page.Scripts);
         var policy = page.Tree.Descendants("meta").Single(meta => meta.Attribute("http-equiv") is not null).Attribute("content")!.Value;
-        Assert.Equal($"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(page.Style)))}'; base-uri 'none'; form-action 'none'", policy);
-        Assert.All(page.Tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "href" or "src"), link => Assert.StartsWith("#", link.Value));
+        Assert.Equal(
+            $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(page.Style)))}'; base-uri 'none'; form-action 'none'", policy);
+        Assert.All(page.Tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "href" or "src"), link =>
+            Assert.StartsWith("#", link.Value));
         var ids = page.Tree.Descendants().Attributes("id").Select(id => id.Value).ToList();
         Assert.Equal(ids.Distinct(), ids);
-        Assert.All(page.Tree.Descendants("svg"), picture => Assert.All(picture.Attribute("aria-labelledby")!.Value.Split(' '), id => Assert.Contains(id, ids)));
+        Assert.All(page.Tree.Descendants("svg"), picture =>
+            Assert.All(picture.Attribute("aria-labelledby")!.Value.Split(' '), id => Assert.Contains(id, ids)));
         var answer = ProductLineAnswer.Of(report.Value.Result);
         foreach (var line in answer.Sections.SelectMany(section => section.Lines).Append(answer.Headline))
             Assert.Contains(line, page.Words);
     }
 
-    private static ProductLineReport Report(Study study, int threads = 2) => new(ProductLineStudy.Solve(study, threads), new RunInfo("study.yaml", "0.1.0", 0));
+    private static ProductLineReport Report(Study study, int threads = 2) =>
+        new(ProductLineStudy.Solve(study, threads), new RunInfo("study.yaml", "0.1.0", 0));
 
     private static byte[] Bytes(Action<Stream> write)
     {

@@ -26,5 +26,6 @@ public class PlainNumberTests
     [Theory]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
-    public void What_is_not_finite_has_no_decimal_text(double value) => Assert.Throws<ArgumentOutOfRangeException>(() => PlainNumber.Text(value));
+    public void What_is_not_finite_has_no_decimal_text(double value) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlainNumber.Text(value));
 }

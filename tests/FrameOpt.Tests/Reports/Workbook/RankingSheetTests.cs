@@ -18,7 +18,8 @@ public class RankingSheetTests
         Assert.Equal(report.Result.Front.Select(design => (double)design.Number), rows.Select(row => (double)row[3]!));
         var score = Array.IndexOf(header, method == RankingMethod.Topsis ? "closeness" : "distance to the ideal");
         for (var i = 0; i < rows.Count; i++)
-            Check.Close(report.Result.Front[i].Score, (double)rows[i][score]!, relative: 1e-12, because: "the same sum of squares, its factors multiplied in another order");
+            Check.Close(report.Result.Front[i].Score, (double)rows[i][score]!, relative: 1e-12,
+                because: "the same sum of squares, its factors multiplied in another order");
     }
 
     [Fact]
@@ -46,13 +47,16 @@ public class RankingSheetTests
         Assert.Equal(
             [
                 "ranking_yaw_leverage", "ranking_baseline_number", "ranking_weights", "ranking_at_least", "ranking_at_most",
-                "what_if_hang_point_spacing", "what_if_lateral_offset", "what_if_suspension_height", "what_if_thrust_line_angle", "what_if_first_leverage", "what_if_second_leverage",
+                "what_if_hang_point_spacing", "what_if_lateral_offset", "what_if_suspension_height", "what_if_thrust_line_angle",
+                    "what_if_first_leverage", "what_if_second_leverage",
             ],
             names);
     }
 
     [Fact]
     public void No_formula_needs_a_program_newer_than_2010() =>
-        Assert.DoesNotContain(new WorkbookReader(LiveRun.Report).Formulas(), formula => formula.Formula.Contains("_xl", StringComparison.Ordinal)
-            || formula.Formula.Contains("FILTER(", StringComparison.Ordinal) || formula.Formula.Contains("SORT", StringComparison.Ordinal) || formula.Formula.Contains('#'));
+        Assert.DoesNotContain(new WorkbookReader(LiveRun.Report).Formulas(), formula =>
+            formula.Formula.Contains("_xl", StringComparison.Ordinal)
+            || formula.Formula.Contains("FILTER(", StringComparison.Ordinal) || formula.Formula.Contains("SORT", StringComparison.Ordinal)
+                || formula.Formula.Contains('#'));
 }

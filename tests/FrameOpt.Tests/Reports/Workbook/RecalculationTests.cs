@@ -15,14 +15,16 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
     {
         var front = LiveRun.Report.Result.Front;
         var rows = books[0].Table("Ranking", "place").Rows;
-        Assert.Equal(front.Select(design => ((double)design.Rank, (double)design.Number)), rows.Select(row => ((double)row[1]!, (double)row[3]!)));
+        Assert.Equal(front.Select(design => ((double)design.Rank, (double)design.Number)),
+            rows.Select(row => ((double)row[1]!, (double)row[3]!)));
     }
 
     [SofficeFact]
     public void With_other_weights_it_ranks_as_the_tool_would()
     {
         var result = LiveRun.Report.Result;
-        double[][] designs = [.. result.Front.Select(design => (double[])[.. design.Objectives.Select((value, o) => result.Study.Objectives[o].Maximise ? -value : value)])];
+        double[][] designs = [.. result.Front.Select(design => (double[])[
+            .. design.Objectives.Select((value, o) => result.Study.Objectives[o].Maximise ? -value : value)])];
         var expected = Ranking.ByDistanceToIdeal(designs, [3, 1, 6]);
         var rows = books[1].Table("Ranking", "place").Rows;
         Assert.Equal(expected.Select(place => (double)place.Rank), rows.Select(row => (double)row[1]!));
@@ -36,13 +38,15 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
         var result = LiveRun.Report.Result;
         var model = result.Mission.WithYawLeverage(0.2);
         var here = result.Front.Select(design => model.Evaluate(design.Geometry)).ToList();
-        var within = here.Count(design => design.Failure is null && design[MissionQuantity.TwistMarginWorst] >= 3 && design[MissionQuantity.EffortWorst] <= Workbooks.TighterEffort);
+        var within = here.Count(design => design.Failure is null && design[MissionQuantity.TwistMarginWorst] >= 3
+            && design[MissionQuantity.EffortWorst] <= Workbooks.TighterEffort);
         var rows = books[2].Table("Ranking", "place").Rows;
         Assert.InRange(within, 1, result.Front.Count - 1);
         Assert.Equal(within, rows.Count(row => row[1] is double));
         var first = (double)rows[0][3]!;
         var best = result.Front.Select((design, i) => (design.Number, Score: Score(result.Study, here, i)))
-            .Where((_, i) => here[i][MissionQuantity.EffortWorst] <= Workbooks.TighterEffort && here[i][MissionQuantity.TwistMarginWorst] >= 3).MinBy(design => design.Score);
+            .Where((_, i) => here[i][MissionQuantity.EffortWorst] <= Workbooks.TighterEffort
+                && here[i][MissionQuantity.TwistMarginWorst] >= 3).MinBy(design => design.Score);
         Assert.Equal((double)best.Number, first);
     }
 
@@ -74,7 +78,8 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
         {
             var values = designs.Where(design => design.Failure is null).Select(design => design[study.Objectives[o].Response]).ToList();
             var (best, worst) = study.Objectives[o].Maximise ? (values.Max(), values.Min()) : (values.Min(), values.Max());
-            sum += Math.Pow(study.Ranking.Weights[o] / study.Ranking.Weights.Sum() * (designs[index][study.Objectives[o].Response] - best) / (worst - best), 2);
+            sum += Math.Pow(study.Ranking.Weights[o] / study.Ranking.Weights.Sum() * (
+                designs[index][study.Objectives[o].Response] - best) / (worst - best), 2);
         }
 
         return sum;
@@ -105,14 +110,16 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
                 [],
                 [("Ranking", $"F{criteria + 3}", 6), .. Design(440, 12.5, 200, -1.5)],
                 [
-                    ("Ranking", "E3", "leverage 0.2"), ("Ranking", $"H{written.RowOf("Ranking", "effort_worst")}", TighterEffort), .. Design(445, 12.5, 212.5, -0.75),
+                    ("Ranking", "E3", "leverage 0.2"), ("Ranking", $"H{written.RowOf("Ranking", "effort_worst")}", TighterEffort),
+                        .. Design(445, 12.5, 212.5, -0.75),
                 ],
             ]);
         }
 
         public WorkbookReader this[int index] => books[index];
 
-        private static IEnumerable<(string Sheet, string Cell, object? Value)> Design(double spacing, double offset, double height, double angle) =>
+        private static IEnumerable<(string Sheet, string Cell, object? Value)> Design(
+            double spacing, double offset, double height, double angle) =>
             [("What if", "B4", spacing), ("What if", "B5", offset), ("What if", "B6", height), ("What if", "B7", angle)];
     }
 }

@@ -28,8 +28,10 @@ public class WhatIfTests
                 for (var p = 0; p < design.Phases.Count; p++)
                 {
                     var gamma = design.Phases[p][PhaseQuantity.YawLeverage];
-                    Check.Close(design.Phases[p][PhaseQuantity.Residual], read![p].Residual(offset, gamma), absolute: 1e-9, because: "rounding of the same straight line");
-                    Check.Close(design.Phases[p][PhaseQuantity.WeightShiftAuthority], read[p].Authority(gamma), absolute: 1e-9, because: "the authority is straight in the leverage");
+                    Check.Close(design.Phases[p][PhaseQuantity.Residual], read![p].Residual(offset, gamma), absolute: 1e-9,
+                        because: "rounding of the same straight line");
+                    Check.Close(design.Phases[p][PhaseQuantity.WeightShiftAuthority], read[p].Authority(gamma), absolute: 1e-9,
+                        because: "the authority is straight in the leverage");
                 }
             }
         }
@@ -40,7 +42,9 @@ public class WhatIfTests
     {
         // 0.5 N·m is what the tool calls flying straight.
         Assert.InRange(table.LargestErrorNewtonMetres, 0, 0.5);
-        Assert.Contains(new WorkbookReader(LiveRun.Report).AllTexts, text => text.Contains($"off by at most {table.LargestErrorNewtonMetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} N·m", StringComparison.Ordinal));
+        Assert.Contains(new WorkbookReader(LiveRun.Report).AllTexts, text =>
+            text.Contains(
+                $"off by at most {table.LargestErrorNewtonMetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} N·m", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -50,8 +54,10 @@ public class WhatIfTests
         var rows = new WorkbookReader(LiveRun.Report).Table("What if", "phase").Rows;
         for (var p = 0; p < chosen.Phases.Count; p++)
         {
-            Check.Close(chosen.Phases[p][PhaseQuantity.Residual], (double)rows[p][6]!, absolute: 1e-9, because: "the chosen design's levels are in the table");
-            Check.Close(chosen.Phases[p][PhaseQuantity.Lean], (double)rows[p][9]!, absolute: 1e-8, because: "the chosen design's levels are in the table");
+            Check.Close(chosen.Phases[p][PhaseQuantity.Residual], (double)rows[p][6]!, absolute: 1e-9,
+                because: "the chosen design's levels are in the table");
+            Check.Close(chosen.Phases[p][PhaseQuantity.Lean], (double)rows[p][9]!, absolute: 1e-8,
+                because: "the chosen design's levels are in the table");
             Assert.Equal(chosen.Phases[p].Steers, rows[p][8]);
         }
     }
@@ -64,5 +70,11 @@ public class WhatIfTests
         from spacing in table.Spacings.Si
         from height in table.Heights.Si
         from angle in table.Angles.Si
-        select LiveRun.Report.Result.Chosen!.Geometry with { SpacingMetres = spacing, OffsetMetres = offset, HeightMetres = height, AngleRadians = angle };
+        select LiveRun.Report.Result.Chosen!.Geometry with
+        {
+            SpacingMetres = spacing,
+            OffsetMetres = offset,
+            HeightMetres = height,
+            AngleRadians = angle
+        };
 }

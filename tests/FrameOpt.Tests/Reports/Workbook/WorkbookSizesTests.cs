@@ -29,11 +29,13 @@ public class WorkbookSizesTests
     {
         var cruise = WorkedMachine.Phases.First(phase => phase.Name == "cruise");
         MissionQuantity[] quantities =
-            [MissionQuantity.ResidualRms, MissionQuantity.PitchSwing, MissionQuantity.TwistMarginWorst, MissionQuantity.LoadDifferenceWorst, MissionQuantity.BodyYawWorst];
+            [MissionQuantity.ResidualRms, MissionQuantity.PitchSwing, MissionQuantity.TwistMarginWorst,
+                MissionQuantity.LoadDifferenceWorst, MissionQuantity.BodyYawWorst];
         var study = ReportFixture.Study() with
         {
             Mission = [.. Enumerable.Range(0, phases).Select(i => cruise with { Name = $"cruise {i}", Weight = 1.0 / phases })],
-            Objectives = [.. quantities.Take(objectives).Select(quantity => new StudyObjective(new Response.OfMission(quantity), quantity == MissionQuantity.TwistMarginWorst, false, 0))],
+            Objectives = [.. quantities.Take(objectives).Select(quantity =>
+                new StudyObjective(new Response.OfMission(quantity), quantity == MissionQuantity.TwistMarginWorst, false, 0))],
             Ranking = new RankingSetting(RankingMethod.DistanceToIdeal, [.. Enumerable.Repeat(1.0, objectives)]),
             Band = new BandSetting(0, 5),
         };
@@ -49,7 +51,8 @@ public class WorkbookSizesTests
         var report = LiveRun.Report;
         var book = new WorkbookReader(report);
         var rows = book.Sheets["Chart data"];
-        Assert.Equal(["The front: " + report.Result.Front.Count + " designs", "The front: " + report.Result.Front.Count + " designs"], book.ChartTitles().Take(2));
+        Assert.Equal(["The front: " + report.Result.Front.Count + " designs", "The front: " + report.Result.Front.Count + " designs"],
+            book.ChartTitles().Take(2));
         Assert.Equal("baseline", rows[2][0]);
         Assert.Equal("1", rows[3][0]);
         Assert.Equal(report.Result.Front[0].Objectives[0], (double)rows[3][1]!);
@@ -64,7 +67,8 @@ public class WorkbookSizesTests
         Assert.Equal(first, WorkbookReader.Written(LiveRun.Report));
         using var archive = new ZipArchive(new MemoryStream(first));
         Assert.All(archive.Entries, entry => Assert.Equal(1980, entry.LastWriteTime.Year));
-        Assert.DoesNotContain(archive.Entries, entry => new StreamReader(entry.Open()).ReadToEnd().Contains("dcterms:created", StringComparison.Ordinal));
+        Assert.DoesNotContain(archive.Entries, entry => new StreamReader(entry.Open()).ReadToEnd().Contains(
+            "dcterms:created", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -83,7 +87,8 @@ public class WorkbookSizesTests
         var coarse = report.Result.Study.Objectives.Select((objective, o) => objective with { Resolution = o == 0 ? 5 : 20 }).ToList();
         var thinned = report with { Result = report.Result with { Study = report.Result.Study with { Objectives = coarse } } };
         var book = new WorkbookReader(thinned);
-        var boxes = report.Result.Front.Select(design => string.Join('|', design.Objectives.Select((value, o) => Math.Floor(value / coarse[o].Resolution)))).Distinct().Count();
+        var boxes = report.Result.Front.Select(design => string.Join(
+            '|', design.Objectives.Select((value, o) => Math.Floor(value / coarse[o].Resolution)))).Distinct().Count();
         Assert.Equal(boxes, book.Sheets["Front"].Count - 2);
         Assert.Contains($"{boxes} of the {report.Result.Front.Count} designs on the front", (string)book.Sheets["Front"][0][0]!);
         Assert.Contains("designs.csv holds all", (string)book.Sheets["Front"][0][0]!);

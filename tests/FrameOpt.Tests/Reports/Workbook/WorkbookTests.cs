@@ -18,7 +18,8 @@ public class WorkbookTests
         var book = new WorkbookReader(ReportFixture.Report());
         Assert.Equal(
             [
-                "Read me", "Summary", "Ranking", "What if", "Charts", "Front", "Phases", "Machine and mission", "Assumptions", "Cautions", "Ranking data", "What if data", "Chart data",
+                "Read me", "Summary", "Ranking", "What if", "Charts", "Front", "Phases", "Machine and mission", "Assumptions", "Cautions",
+                    "Ranking data", "What if data", "Chart data",
             ], book.Sheets.Keys);
         Assert.All(book.Visibility, state => Assert.Equal("visible", state));
     }
@@ -41,7 +42,8 @@ public class WorkbookTests
         var shown = Math.Min(designs, 500);
         Assert.Equal(shown, book.Sheets["Front"].Count - FirstDataRow);
         Assert.Equal(shown * 5, book.Sheets["Phases"].Count - FirstDataRow);
-        Assert.Equal(designs > 500, ((string)book.Sheets["Front"][0][0]!).Contains("best 500 by rank of the 620", StringComparison.Ordinal));
+        Assert.Equal(designs > 500, ((string)book.Sheets["Front"][0][0]!).Contains(
+            "best 500 by rank of the 620", StringComparison.Ordinal));
         Assert.Empty(book.SchemaErrors());
     }
 
@@ -61,7 +63,8 @@ public class WorkbookTests
                 if (inCsv.Length == 0)
                     Assert.Null(inSheet);
                 else
-                    Check.Close(double.Parse(inCsv, CultureInfo.InvariantCulture), (double)inSheet!, relative: 1e-12, because: "both hold all digits of the same number");
+                    Check.Close(double.Parse(inCsv, CultureInfo.InvariantCulture), (double)inSheet!, relative: 1e-12,
+                        because: "both hold all digits of the same number");
             }
         }
     }
@@ -105,7 +108,8 @@ public class WorkbookTests
         Assert.Equal(text, book.Sheets["Summary"][0][0]);
         Assert.Equal(text, book.Sheets["Phases"][FirstDataRow + 2][2]);
         Assert.Contains(book.Sheets["Machine and mission"], row => text.Equals(row[1]));
-        Assert.All(book.Formulas(), formula => Assert.Contains(formula.Sheet, (string[])["Ranking", "What if", "Ranking data", "What if data"]));
+        Assert.All(book.Formulas(), formula => Assert.Contains(formula.Sheet,
+            (string[])["Ranking", "What if", "Ranking data", "What if data"]));
         Assert.DoesNotContain(book.Formulas(), formula => formula.Formula.Contains(text, StringComparison.Ordinal) && text.Length > 2);
         Assert.Contains(book.Sheets["What if"], row => text.Equals(row[0]));
         Assert.Empty(book.SchemaErrors());

@@ -5,14 +5,16 @@ namespace FrameOpt.Tests.Search.Fronts;
 
 public sealed class DominanceFilterTests
 {
-    private static readonly double[] extremes = [double.NegativeInfinity, double.PositiveInfinity, double.MaxValue, -double.MaxValue, double.Epsilon, -0.0];
+    private static readonly double[] extremes = [
+        double.NegativeInfinity, double.PositiveInfinity, double.MaxValue, -double.MaxValue, double.Epsilon, -0.0];
 
     private static readonly Gen<double> tinySteps = Gen.Int[0, 5].Select(i => 1e9 + i * Math.Pow(2, -23));
 
     private static readonly Gen<double> fewValues = Gen.Int[0, 5].Select(i => (double)i);
 
     /// <summary>Values that make rounding matter: ties, tiny steps on a large number, infinities, the largest doubles.</summary>
-    private static readonly Gen<double> awkward = Gen.OneOf(fewValues, tinySteps, Gen.Double[0, 1], Gen.Int[0, extremes.Length - 1].Select(i => extremes[i]));
+    private static readonly Gen<double> awkward = Gen.OneOf(
+        fewValues, tinySteps, Gen.Double[0, 1], Gen.Int[0, extremes.Length - 1].Select(i => extremes[i]));
 
     private static readonly Gen<(double[][] Known, double[][] Tried)> sets =
         from objectives in Gen.Int[2, 5]
@@ -31,7 +33,8 @@ public sealed class DominanceFilterTests
 
     [Fact]
     public void The_sieve_drops_what_lies_well_above_a_known_point() =>
-        Assert.Equal([0, 1, 2], Passed([[0, 1, 0.5], [1, 0, 0.2], [0.5, 0.5, 0]], [[0, 1, 0.5], [1, 0, 0.2], [0.5, 0.5, 0], [0.9, 0.9, 0.6], [2, 2, 2]]));
+        Assert.Equal([0, 1, 2], Passed([[0, 1, 0.5], [1, 0, 0.2], [0.5, 0.5, 0]],
+            [[0, 1, 0.5], [1, 0, 0.2], [0.5, 0.5, 0], [0.9, 0.9, 0.6], [2, 2, 2]]));
 
     [Fact]
     public void The_sieve_still_drops_points_when_an_objective_is_the_same_for_all() =>

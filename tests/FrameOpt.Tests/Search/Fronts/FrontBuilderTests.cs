@@ -17,7 +17,8 @@ public sealed class FrontBuilderTests
 
     [Fact]
     public void Designs_that_are_not_usable_neither_appear_nor_dominate() =>
-        allPoints.SelectMany(points => Gen.Byte[0, 1].Array[points.Length].Select(feasible => (points, feasible))).Sample((points, feasible) =>
+        allPoints.SelectMany(points => Gen.Byte[0, 1].Array[points.Length].Select(feasible => (points, feasible))).Sample(
+            (points, feasible) =>
         {
             var builder = new FrontBuilder(points[0].Length, threads: 2);
             builder.Add(Columns(points), feasible, points.Length, firstId: 0);
@@ -47,7 +48,8 @@ public sealed class FrontBuilderTests
     public void Ties_and_a_constant_objective_are_exact_among_a_hundred_thousand_points()
     {
         var random = new Random(1);
-        var points = Enumerable.Range(0, 100_000).Select(_ => new double[] { random.Next(300), 7, random.Next(40), random.Next(20) }).ToArray();
+        var points = Enumerable.Range(0, 100_000).Select(_ => new double[] { random.Next(300), 7, random.Next(40), random.Next(20) })
+            .ToArray();
         var expected = SimpleFronts.LexicographicArchive(points);
         Assert.Equal(expected, Ids(Build(points, batch: 100_000, threads: 1)));
         Assert.Equal(expected, Ids(Build(points, batch: 7_000, threads: 2)));

@@ -23,7 +23,8 @@ public class FrontRegretTests
     [Fact]
     public void The_largest_regret_in_ranges_is_the_additive_epsilon_of_the_scaled_fronts() => Gen.Select(Points, Points).Sample((a, b) =>
     {
-        // Definition of the additive epsilon indicator, Zitzler et al. 2003 (from memory): for each reference point the least largest excess.
+        // Definition of the additive epsilon indicator, Zitzler et al. 2003 (from memory): for each reference point the least largest
+        // excess.
         var (found, reference) = (Front(a), Front(b));
         double[] ranges = [.. reference.Columns.Select(c => c.Max() > c.Min() ? c.Max() - c.Min() : 1)];
         var epsilon = b.Max(r => a.Min(q => Math.Max((q.Item1 - r.Item1) / ranges[0], (q.Item2 - r.Item2) / ranges[1])));

@@ -10,7 +10,8 @@ public sealed class FrontTests
 
     private static readonly Gen<double[][]> allPoints =
         from objectives in Gen.Int[2, 5]
-        from points in Gen.OneOf(Gen.Int[0, fewValues.Length - 1].Select(i => fewValues[i]), Gen.Double[0, 1]).Array[objectives].Array[1, 150]
+        from points in Gen.OneOf(Gen.Int[0, fewValues.Length - 1].Select(i => fewValues[i]), Gen.Double[0, 1]).Array[objectives].Array[
+            1, 150]
         select points;
 
     [Fact]
@@ -60,13 +61,15 @@ public sealed class FrontTests
     public void Peeling_front_after_front_gives_the_published_ranks()
     {
         double[][] first = [[1, 2, 3], [3, 1, 2], [2, 3, 1]];
-        double[][] points = [.. first, .. first.Select(p => p.Select(x => 10 * x).ToArray()), .. first.Select(p => p.Select(x => 100 * x).ToArray())];
+        double[][] points = [.. first, .. first.Select(p => p.Select(x => 10 * x).ToArray()),
+            .. first.Select(p => p.Select(x => 100 * x).ToArray())];
         Assert.Equal([0, 1, 2], FrontOf(points));
         Assert.Equal([0, 1, 2], FrontOf(points[3..]));
         Assert.Equal([0, 1, 2], FrontOf(points[6..]));
     }
 
-    /// <summary>Source: Zitzler, Deb and Thiele, Comparison of multiobjective evolutionary algorithms: empirical results, 2000: the front of ZDT1 is f2 = 1 - sqrt f1 (from memory).</summary>
+    /// <summary>Source: Zitzler, Deb and Thiele, Comparison of multiobjective evolutionary algorithms: empirical results, 2000: the front
+    /// of ZDT1 is f2 = 1 - sqrt f1 (from memory).</summary>
     [Fact]
     public void Front_of_ZDT1_is_the_published_curve_and_nothing_above_it()
     {

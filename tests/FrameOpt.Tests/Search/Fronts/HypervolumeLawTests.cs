@@ -16,7 +16,8 @@ public sealed class HypervolumeLawTests
 
     [Fact]
     public void Volume_is_that_of_inclusion_and_exclusion() =>
-        Points(1, 9).Sample(points => Check.Close(InclusionExclusion(points), Volume(points), absolute: 1e-12, because: Rounding), iter: 2000);
+        Points(1, 9).Sample(points => Check.Close(InclusionExclusion(points), Volume(points), absolute: 1e-12, because: Rounding),
+            iter: 2000);
 
     [Fact]
     public void A_point_more_never_lessens_the_volume() =>
@@ -66,7 +67,8 @@ public sealed class HypervolumeLawTests
     public void An_objective_in_which_all_are_equal_only_scales() =>
         Points(1, 30).Where(points => points[0].Length < 6).Select(Gen.Int[0, 5]).Sample((points, place) =>
         {
-            double[][] wider = [.. points.Select(point => point.ToList()).Select(point => { point.Insert(Math.Min(place, point.Count), 0.5); return point.ToArray(); })];
+            double[][] wider = [.. points.Select(point => point.ToList())
+                .Select(point => { point.Insert(Math.Min(place, point.Count), 0.5); return point.ToArray(); })];
             Check.Close(0.5 * Volume(points), Volume(wider), absolute: 1e-12, because: Rounding);
         }, iter: 300);
 

@@ -22,12 +22,14 @@ public class HypervolumeRatioTests
         var random = new Pcg32(5);
         double[] Point() => Normed([.. Enumerable.Range(0, objectives).Select(_ => 0.05 + random.NextDouble())]);
         var whole = Front([.. Enumerable.Range(0, 60).Select(_ => Point())]);
-        var part = Front([.. Enumerable.Range(0, 15).Select(i => whole.Columns.Select(column => column[4 * i] + 0.02 * random.NextDouble()).ToArray())]);
+        var part = Front([.. Enumerable.Range(0, 15).Select(i => whole.Columns.Select(column => column[4 * i] + 0.02 * random.NextDouble())
+            .ToArray())]);
         double[] corner = [.. whole.Columns.Select(column => column.Max() + 0.1 * (column.Max() - column.Min()))];
         var exact = Hypervolume.Of(Values(part), corner) / Hypervolume.Of(Values(whole), corner);
         var share = HypervolumeRatio.Of(part, whole);
         Assert.Equal(1 << 14, share.SamplePoints);
-        Check.Close(exact, share.Ratio, absolute: 3 * share.StandardError, because: "three standard errors of a plain random sample; evenly spread points do better");
+        Check.Close(exact, share.Ratio, absolute: 3 * share.StandardError,
+            because: "three standard errors of a plain random sample; evenly spread points do better");
     }
 
     [Fact]
@@ -39,8 +41,10 @@ public class HypervolumeRatioTests
         return [.. point.Select(value => 1 - value / norm)];
     }
 
-    private static double[] Values(FrontPoints front) => [.. Enumerable.Range(0, front.Ids.Length).SelectMany(i => front.Columns.Select(column => column[i]))];
+    private static double[] Values(FrontPoints front) =>
+        [.. Enumerable.Range(0, front.Ids.Length).SelectMany(i => front.Columns.Select(column => column[i]))];
 
     private static FrontPoints Front(params double[][] points) =>
-        new([.. points.Select((_, i) => (long)i)], [.. Enumerable.Range(0, points[0].Length).Select(j => points.Select(point => point[j]).ToArray())]);
+        new([.. points.Select((_, i) => (long)i)],
+            [.. Enumerable.Range(0, points[0].Length).Select(j => points.Select(point => point[j]).ToArray())]);
 }

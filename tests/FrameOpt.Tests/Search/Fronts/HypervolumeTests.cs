@@ -7,7 +7,8 @@ public sealed class HypervolumeTests
 {
     private const string Rounding = "sums of a few products of decimal fractions";
 
-    /// <summary>Sources: pagmo2, tests/hypervolume.cpp, and moocore, python/tests/test_moocore.py; each also by inclusion and exclusion.</summary>
+    /// <summary>Sources: pagmo2, tests/hypervolume.cpp, and moocore, python/tests/test_moocore.py; each also by inclusion and
+    /// exclusion.</summary>
     [Theory]
     [InlineData(3, new double[] { 1, 2, 2, 1 }, new double[] { 3, 3 })]
     [InlineData(17.91, new double[] { 2.3, 4.5, 3.4, 3.4, 6, 1.2 }, new double[] { 7, 7 })]
@@ -72,7 +73,8 @@ public sealed class HypervolumeTests
 
     /// <summary>
     /// The front of DTLZ1 with three objectives is the triangle with sum 0.5: a cube of 0.5 less a corner of 0.5^3 / 6. A lattice of n
-    /// steps misses a sixth of a cell for each of its cells on the triangle and less than n + 1 cells at the edges: below 0.5^3 x 2 / n in all.
+    /// steps misses a sixth of a cell for each of its cells on the triangle and less than n + 1 cells at the edges: below 0.5^3 x 2 / n in
+    /// all.
     /// </summary>
     [Theory]
     [InlineData(0.5, 0.104166666667)]

@@ -3,7 +3,8 @@ using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Tests.Search.Fronts;
 
-/// <summary>Sources of the figures: moocore, test_igd and test_epsilon, and pymoo, tests/test_indicators.py; each also from its definition.</summary>
+/// <summary>Sources of the figures: moocore, test_igd and test_epsilon, and pymoo, tests/test_indicators.py; each also from its
+/// definition.</summary>
 public sealed class IndicatorsTests
 {
     private const string Printed = "digits printed";
@@ -51,7 +52,8 @@ public sealed class IndicatorsTests
     /// <summary>After all is lessened by the epsilon, every reference point is covered, and with less than that some is not.</summary>
     [Fact]
     public void The_additive_epsilon_just_suffices_to_cover_the_reference() =>
-        Gen.Int[0, 20].Select(k => (double)k).Array[3].Array[1, 12].Select(Gen.Int[0, 20].Select(k => (double)k).Array[3].Array[1, 12]).Sample((points, front) =>
+        Gen.Int[0, 20].Select(k => (double)k).Array[3].Array[1, 12]
+            .Select(Gen.Int[0, 20].Select(k => (double)k).Array[3].Array[1, 12]).Sample((points, front) =>
         {
             var epsilon = Indicators.AdditiveEpsilon([.. points.SelectMany(p => p)], [.. front.SelectMany(p => p)], 3);
             bool Covered(double by) => front.All(r => points.Any(a => a.Zip(r).All(pair => pair.First - by <= pair.Second)));

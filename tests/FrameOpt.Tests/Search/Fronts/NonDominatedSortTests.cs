@@ -10,7 +10,8 @@ public sealed class NonDominatedSortTests
 
     private static readonly Gen<double[][]> allPoints =
         from objectives in Gen.Int[2, 6]
-        from points in Gen.OneOf(Gen.Int[0, fewValues.Length - 1].Select(i => fewValues[i]), Gen.Double[0, 1]).Array[objectives].Array[1, 150]
+        from points in Gen.OneOf(Gen.Int[0, fewValues.Length - 1].Select(i => fewValues[i]), Gen.Double[0, 1]).Array[objectives].Array[
+            1, 150]
         select points;
 
     /// <summary>Source: moocore, python/tests/test_moocore.py (three levels of three points).</summary>
@@ -28,7 +29,8 @@ public sealed class NonDominatedSortTests
 
     [Fact]
     public void Order_of_the_points_does_not_change_their_ranks() =>
-        allPoints.SelectMany(points => Gen.Shuffle(Enumerable.Range(0, points.Length).ToArray()).Select(order => (points, order))).Sample((points, order) =>
+        allPoints.SelectMany(points => Gen.Shuffle(Enumerable.Range(0, points.Length).ToArray()).Select(order => (points, order))).Sample(
+            (points, order) =>
         {
             var ranks = Ranks(points);
             Assert.Equal(Array.ConvertAll(order, i => ranks[i]), Ranks(Array.ConvertAll(order, i => points[i])));
