@@ -10,7 +10,7 @@ internal static class CostSection
     public static AnswerSection Of(StudyResult result, DesignEvaluation chosen)
     {
         var objectives = result.Study.Objectives.Select((objective, i) => ObjectiveRow(result, chosen, objective, i));
-        var others = Enum.GetValues<MissionQuantity>()
+        var others = ResponseCatalogue.OfMissions
             .Where(quantity => !double.IsNaN(chosen[quantity]) && !IsObjective(result.Study, quantity))
             .Select(quantity => MissionRow(result, chosen, quantity));
         string[] headers = ["response", "goal", "this design", "best on the front", .. result.Baseline is null ? [] : new[] { "baseline" }];
@@ -48,9 +48,8 @@ internal static class CostSection
 
     private static string[] MissionRow(StudyResult result, DesignEvaluation chosen, MissionQuantity quantity)
     {
-        var entry = ResponseCatalogue.Of(quantity);
-        string Cell(DesignEvaluation design) => NumberFormat.Text(design[quantity], entry);
-        return [entry.Name, "", Cell(chosen), "", .. BaselineCell(result, Cell)];
+        string Cell(DesignEvaluation design) => NumberFormat.Text(design[quantity], quantity);
+        return [quantity.Name, "", Cell(chosen), "", .. BaselineCell(result, Cell)];
     }
 
     private static string[] BaselineCell(StudyResult result, Func<DesignEvaluation, string> cell) => result.Baseline switch
@@ -61,5 +60,5 @@ internal static class CostSection
     };
 
     private static bool IsObjective(Study study, MissionQuantity quantity) =>
-        study.Objectives.Any(objective => objective.Response is Response.OfMission mission && mission.Quantity == quantity);
+        study.Objectives.Any(objective => objective.Response.Entry == quantity);
 }

@@ -11,7 +11,7 @@ internal static class HangCheckSection
     public static AnswerSection Of(Study study, FrameGeometry geometry)
     {
         var check = HangCheck.Of(study.Machine, geometry);
-        var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit.Text(geometry.SpacingMetres);
+        var spacing = study.LengthUnit.Text(geometry.SpacingMetres);
         return new AnswerSection("Hang check, before any flight",
         [
             $"{Reading(check)}: right {NumberFormat.Load(check.RightNewtons)}, left {NumberFormat.Load(check.LeftNewtons)}, "

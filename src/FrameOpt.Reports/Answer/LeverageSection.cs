@@ -13,7 +13,7 @@ internal static class LeverageSection
     {
         if (result.Scenarios.Count == 0)
             yield break;
-        var offset = result.Study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
+        var offset = result.Study.Factor(GeometryInput.LateralOffset);
         string[] headers = ["phase", "roll part", "yaw part", .. result.Scenarios.Select(scenario => $"residual, {Heading(scenario)}")];
         var phases = result.Chosen!.Phases.Select((phase, i) => PhaseRow(result, phase, i));
         string[] best = ["offset of the best design there", "", "", .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];

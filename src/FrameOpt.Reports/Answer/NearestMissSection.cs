@@ -24,6 +24,6 @@ internal static class NearestMissSection
 
     /// <summary>The design in the middle of every range.</summary>
     private static DesignEvaluation Example(StudyResult result) => result.Mission.Evaluate(result.Study.Factors.Aggregate(
-        FrameGeometry.On(result.Study.Machine, 0, 0, 0, 0),
+        FrameGeometry.AsBuilt(result.Study.Machine),
         (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2])));
 }

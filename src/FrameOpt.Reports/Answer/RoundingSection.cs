@@ -31,7 +31,7 @@ internal static class RoundingSection
     private static FrameGeometry Rounded(IEnumerable<StudyFactor> factors, FrameGeometry geometry) =>
         factors.Aggregate(geometry, (built, factor) =>
     {
-        var step = FactorNames.IsAngle(factor.Input) ? AngleRadians : LengthMetres;
+        var step = factor.Input.Kind == InputKind.Angle ? AngleRadians : LengthMetres;
         return built.With(factor.Input, Math.Clamp(Math.Round(geometry[factor.Input] / step) * step, factor.LevelsSi[0],
             factor.LevelsSi[^1]));
     });

@@ -14,8 +14,8 @@ internal static class Comparability
         if (changed.Count > 0)
             yield return $"NOT THE SAME QUESTION: {other.Letter} has another {string.Join(", another ", changed)} than {first.Letter}. Its figures answer a different question: a lower one does not make the better geometry.";
         foreach (var (quantity, because) in RedefinedResponses(differences)
-            .Where(item => !double.IsNaN(first.Mission[(int)item.Quantity] + other.Mission[(int)item.Quantity])))
-            yield return $"{ResponseCatalogue.Of(quantity).Name.Replace('_', ' ')} of {other.Letter} and of {first.Letter} are not the same measure: {because}.";
+            .Where(item => !double.IsNaN(first.Mission[item.Quantity.Index] + other.Mission[item.Quantity.Index])))
+            yield return $"{quantity.Name.Replace('_', ' ')} of {other.Letter} and of {first.Letter} are not the same measure: {because}.";
     }
 
     /// <summary>True when this response of both designs is the same measure under the same circumstances.</summary>

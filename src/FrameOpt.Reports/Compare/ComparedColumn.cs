@@ -1,5 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Compare;
@@ -11,7 +10,7 @@ namespace FrameOpt.Reports.Compare;
 /// <param name="Rank">In the run; designs of equal score share one.</param>
 /// <param name="Geometry">The design.</param>
 /// <param name="Phases">In mission order.</param>
-/// <param name="Mission">By <see cref="MissionQuantity"/>; NaN where there is none.</param>
+/// <param name="Mission">Each response at its index; NaN where there is none.</param>
 public sealed record ComparedColumn(
     string Letter, ComparedRun Run, int Position, int Rank, FrameGeometry Geometry, IReadOnlyList<ComparedPhase> Phases,
         IReadOnlyList<double> Mission)

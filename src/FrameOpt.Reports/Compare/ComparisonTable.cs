@@ -31,9 +31,8 @@ public static class ComparisonTable
         yield return Text("design", "variant", column => column.Run.Variant);
         yield return Text("design", "folder", column => column.Run.Folder);
         yield return Number("design", "rank", "", column => column.Rank);
-        foreach (var input in Enum.GetValues<GeometryInput>())
-            yield return Number("geometry", Studies.FactorNames.Of(input), Studies.FactorNames.IsAngle(input) ? "rad" : "m", column =>
-                column.Geometry[input]);
+        foreach (var input in FactorCatalogue.All)
+            yield return Number("geometry", input.Name, input.Kind.SiUnit, column => column.Geometry[input]);
         yield return Number("geometry", "drill_left_of_symmetry", "m", column => DrillingDimensions.LeftMetres(column.Geometry));
         yield return Number("geometry", "drill_right_of_symmetry", "m", column => DrillingDimensions.RightMetres(column.Geometry));
         foreach (var phase in ComparisonTables.PhaseNames(comparison))
@@ -45,8 +44,8 @@ public static class ComparisonTable
             yield return Number("phase", $"effort[{phase}]", "", column => Of(column, found => found.Effort));
         }
 
-        foreach (var (q, response) in ResponseCatalogue.OfMissions.Index())
-            yield return Number("mission", response.Name, response.Unit, column => column.Mission[q]);
+        foreach (var response in ResponseCatalogue.OfMissions)
+            yield return Number("mission", response.Name, response.Unit, column => column.Mission[response.Index]);
         foreach (var (c, differences) in comparison.Differences.Index())
         {
             foreach (var difference in differences)

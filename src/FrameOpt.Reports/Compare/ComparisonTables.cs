@@ -26,11 +26,11 @@ internal static class ComparisonTables
     /// measure.</summary>
     public static AnswerTable Mission(Comparison comparison) => new(
         [.. Headers(comparison, "response of the mission"), "which"],
-        [.. Enum.GetValues<MissionQuantity>().Where(quantity => comparison.Columns.Any(
-            column => !double.IsNaN(column.Mission[(int)quantity]))).Select(quantity => (IReadOnlyList<string>)
+        [.. ResponseCatalogue.OfMissions.Where(quantity => comparison.Columns.Any(
+            column => !double.IsNaN(column.Mission[quantity.Index]))).Select(quantity => (IReadOnlyList<string>)
         [
-            .. Row(ResponseCatalogue.Of(quantity).Name.Replace('_', ' '), comparison, column =>
-                NumberFormat.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity))),
+            .. Row(quantity.Name.Replace('_', ' '), comparison, column =>
+                NumberFormat.Text(column.Mission[quantity.Index], quantity)),
             BetterText(comparison, quantity),
         ])]);
 
@@ -43,7 +43,7 @@ internal static class ComparisonTables
             Row("right hang point", comparison, column =>
                 DrillingSection.Place(DrillingDimensions.RightMetres(column.Geometry), Spacing(column))),
             .. comparison.Columns.SelectMany(column => column.Run.Factors).DistinctBy(factor => factor.Input)
-                .OrderBy(factor => factor.Input).Select(factor =>
+                .OrderBy(factor => factor.Input.Index).Select(factor =>
                 Row(factor.Name.Replace('_', ' '), comparison, column =>
                     GeometryText.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor,
                     column.Geometry[factor.Input]))),
@@ -68,13 +68,13 @@ internal static class ComparisonTables
 
     private static string BetterText(Comparison comparison, MissionQuantity quantity)
     {
-        var isHigherBetter = quantity is MissionQuantity.TwistMarginWorst or MissionQuantity.TorqueMarginWorst;
+        var isHigherBetter = quantity.IsHigherBetter;
         // A margin without bound and a response without basis are both null in run.json: neither is judged.
-        if (comparison.Columns.Any(column => double.IsNaN(column.Mission[(int)quantity])))
+        if (comparison.Columns.Any(column => double.IsNaN(column.Mission[quantity.Index])))
             return "not to be judged";
-        string Shown(ComparedColumn column) => NumberFormat.Text(column.Mission[(int)quantity], ResponseCatalogue.Of(quantity));
-        var best = isHigherBetter ? comparison.Columns.MaxBy(column => column.Mission[(int)quantity])!
-            : comparison.Columns.MinBy(column => column.Mission[(int)quantity])!;
+        string Shown(ComparedColumn column) => NumberFormat.Text(column.Mission[quantity.Index], quantity);
+        var best = isHigherBetter ? comparison.Columns.MaxBy(column => column.Mission[quantity.Index])!
+            : comparison.Columns.MinBy(column => column.Mission[quantity.Index])!;
         var equal = comparison.Columns.Where(column => Shown(column) == Shown(best)).ToList();
         if (equal.Count == comparison.Columns.Count)
             return "alike";

@@ -13,11 +13,10 @@ internal static class FactorsJsonReader
     public static IReadOnlyList<StudyFactor> Of(RunJsonElement factors)
     {
         IReadOnlyList<StudyFactor> read = [.. factors.Properties.Select(member => Factor(member.Name, member.Part))];
-        foreach (var input in (GeometryInput[])[
-            GeometryInput.HangPointSpacing, GeometryInput.LateralOffset, GeometryInput.SuspensionHeight, GeometryInput.ThrustLineAngle])
+        foreach (var input in FactorCatalogue.All.Where(input => input.IsRequired))
         {
             if (read.Count(factor => factor.Input == input) != 1)
-                throw new InvalidRunFileException(factors.Path, $"{FactorNames.Of(input)} is wanted once");
+                throw new InvalidRunFileException(factors.Path, $"{input.Name} is wanted once");
         }
 
         return read;
@@ -29,7 +28,7 @@ internal static class FactorsJsonReader
     /// <param name="level">Of a factor, in its own unit.</param>
     public static FrameGeometry Geometry(Machine machine, IReadOnlyList<StudyFactor> factors, Func<StudyFactor, double> level)
     {
-        var geometry = FrameGeometry.On(machine, 0, 0, 0, 0);
+        var geometry = FrameGeometry.AsBuilt(machine);
         foreach (var factor in factors)
             geometry = geometry.With(factor.Input, factor.Unit.ToSi(level(factor)));
         return geometry.SpacingMetres > 0 ? geometry : throw new InvalidRunFileException("front", "a spacing above 0 is wanted");
@@ -37,13 +36,12 @@ internal static class FactorsJsonReader
 
     private static StudyFactor Factor(string name, RunJsonElement factor)
     {
-        var input = FactorNames.Find(name) ?? throw new InvalidRunFileException(factor.Path, "no factor of that name is known");
+        var input = FactorCatalogue.Find(name) ?? throw new InvalidRunFileException(factor.Path, "no factor of that name is known");
         var symbol = factor["unit"].Text;
-        if (!(FactorNames.IsAngle(input) ? angles : lengths).TryGetValue(symbol, out var si))
+        if (!(input.Kind == InputKind.Angle ? angles : lengths).TryGetValue(symbol, out var si))
             throw new InvalidRunFileException(factor.Path, $"the unit {symbol} is not known");
         var unit = new DisplayUnit(symbol, si);
-        return new StudyFactor(input, name, [.. factor["levels"].Items.Select(level => unit.ToSi(level.Number))],
-            unit)
+        return new StudyFactor(input, [.. factor["levels"].Items.Select(level => unit.ToSi(level.Number))], unit)
         { IsContinuous = factor["any_value_between"].Boolean };
     }
 }

@@ -35,7 +35,7 @@ internal static class FrameTopView
             study.Machine.Propeller.DiameterMetres / 2 * scale.UnitsPerMetre);
         var (right, forward) = Math.SinCos(geometry.AngleRadians);
         var length = hub - 34;
-        var factor = study.Factors.First(factor => factor.Input == GeometryInput.ThrustLineAngle);
+        var factor = study.Factor(GeometryInput.ThrustLineAngle);
         yield return Svg.Line("blade", x - radius * forward, hub - radius * right, x + radius * forward, hub + radius * right);
         yield return Svg.Line("thrust", x, hub, x + length * right, hub - length * forward);
         yield return new XElement(
@@ -64,7 +64,7 @@ internal static class FrameTopView
 
     private static IEnumerable<XElement> HangLine(Study study, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
     {
-        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var unit = study.LengthUnit;
         var (xLeft, xRight, line) = (scale.X(-DrillingDimensions.LeftMetres(geometry)), scale.X(DrillingDimensions.RightMetres(geometry)),
             y(geometry.HangLineForwardMetres));
         var dimensionX = Math.Max(xRight + 26, scale.X(0) + 60);
@@ -82,7 +82,7 @@ internal static class FrameTopView
 
     private static string AltText(Study study, FrameGeometry geometry)
     {
-        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var unit = study.LengthUnit;
         var behind = geometry.HangLineForwardMetres - geometry.HubForwardMetres;
         return $"The hub lies {unit.Text(Math.Abs(behind))} {(behind < 0 ? "in front of" : "behind")} the hang line. {GeometryText.Of(study, geometry)}.";
     }

@@ -1,4 +1,3 @@
-using FrameOpt.Model;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -30,7 +29,7 @@ internal static class DesignRow
         view.Result.Study.Factors.Select(factor => Cell(factor, view.Evaluation.Geometry[factor.Input]));
 
     private static string Cell(StudyFactor factor, double si) =>
-        factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle or GeometryInput.HubRight && si != 0
+        factor.Input.IsSided && si != 0
         ? $"{factor.Unit.Text(Math.Abs(si))} {SideText.Side(si)}"
         : factor.Unit.Text(si);
 }

@@ -99,7 +99,7 @@ internal static class TestCardSteps
         ? FormattableString.Invariant($" with the speed system at {100 * fraction:0.#} % of its travel, brought in slowly")
         : "";
 
-    private static DisplayUnit Spacing(Study study) => study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+    private static DisplayUnit Spacing(Study study) => study.LengthUnit;
 }
 
 /// <summary>One step of the test card.</summary>

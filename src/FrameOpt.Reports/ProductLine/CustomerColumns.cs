@@ -27,7 +27,7 @@ internal static class CustomerColumns
             new($"{cost}{unit}", format, line => line.Assignments.Cost),
             new($"made_to_measure{unit}", format, line => line.Assignments.BestCost),
             new($"regret{unit}", format, line => line.Assignments.Regret),
-            .. setting.CostResponse is { Maximise: false, Response: Response.OfMission { Quantity: MissionQuantity.EffortWorst } }
+            .. !setting.CostResponse.Maximise && setting.CostResponse.Response.Entry == MissionQuantity.EffortWorst
                 ? Array.Empty<CustomerColumn>()
                 : [new("effort_worst", NumberFormat.FormatCode(""), line => line.Assignments.EffortWorst)],
             .. GeometryFields.Of(study).Select(field => new CustomerColumn(

@@ -41,7 +41,7 @@ public static class ProductLineAnswer
                     ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would gain nothing."] : Array.Empty<string>(),
             ],
             new AnswerTable(
-                ["geometry", "LEFT hang point", "RIGHT hang point", "holes moved", .. further.Select(ProductLineText.ShortName),
+                ["geometry", "LEFT hang point", "RIGHT hang point", "holes moved", .. further.Select(factor => factor.Input.ShortName),
                     "customers", "share"],
                 [.. result.Geometries.Select(geometry =>
                 {

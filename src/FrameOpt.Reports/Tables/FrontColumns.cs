@@ -22,9 +22,9 @@ public static class FrontColumns
 
     private static IEnumerable<FrontColumn> Phases(Study study) => study.Mission.SelectMany((phase, p) =>
         ((PhaseQuantity[])[PhaseQuantity.Residual, PhaseQuantity.Lean, PhaseQuantity.Effort]).Select(quantity => new FrontColumn(
-            $"{ResponseCatalogue.Of(quantity).Name}[{phase.Name}]",
-            ResponseCatalogue.Of(quantity).Unit,
-            NumberFormat.FormatCode(ResponseCatalogue.Of(quantity).Unit),
+            $"{quantity.Name}[{phase.Name}]",
+            quantity.Unit,
+            NumberFormat.FormatCode(quantity.Unit),
             (_, evaluation) => evaluation.Phases[p][quantity])));
 
     private static IEnumerable<FrontColumn> Places(Study study) =>
@@ -44,15 +44,13 @@ public static class FrontColumns
         NumberFormat.FormatCode(objective.Response.Unit),
         (design, _) => design.Objectives[i]));
 
-    private static IEnumerable<FrontColumn> Responses(Study study) => Enum.GetValues<MissionQuantity>()
-        .Where(quantity => !study.Objectives.Any(objective => objective.Response is Response.OfMission mission
-            && mission.Quantity == quantity))
-        .Select(quantity => (Quantity: quantity, Entry: ResponseCatalogue.Of(quantity)))
-        .Select(response => new FrontColumn(
-            response.Entry.Name,
-            response.Entry.Unit,
-            NumberFormat.FormatCode(response.Entry.Unit),
-            (_, evaluation) => evaluation[response.Quantity]));
+    private static IEnumerable<FrontColumn> Responses(Study study) => ResponseCatalogue.OfMissions
+        .Where(quantity => !study.Objectives.Any(objective => objective.Response.Entry == quantity))
+        .Select(quantity => new FrontColumn(
+            quantity.Name,
+            quantity.Unit,
+            NumberFormat.FormatCode(quantity.Unit),
+            (_, evaluation) => evaluation[quantity]));
 }
 
 /// <summary>One column of the table of the front, the same in the workbook, in designs.csv and in run.json, which has more.</summary>

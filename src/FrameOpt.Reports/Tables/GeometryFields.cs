@@ -10,7 +10,7 @@ public static class GeometryFields
     /// <summary>Every factor in the user's unit, then the drilling dimensions of both sides in the unit of the spacing.</summary>
     public static IReadOnlyList<GeometryField> Of(Study study)
     {
-        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var unit = study.LengthUnit;
         return
         [
             .. study.Factors.Select(factor => new GeometryField(factor.Name, factor.Unit.Symbol, geometry =>

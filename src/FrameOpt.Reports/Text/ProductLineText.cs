@@ -43,35 +43,25 @@ internal static class ProductLineText
     /// <summary>How far each hang point is from the plane of symmetry: left, right.</summary>
     public static (string Left, string Right) DrillingPositions(Study study, FrameGeometry design)
     {
-        var unit = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var unit = study.LengthUnit;
         string Place(double metres, string side) => metres < 0 ? $"{unit.Text(-metres)} to the {side}" : unit.Text(metres);
         return (Place(DrillingDimensions.LeftMetres(design), "right"), Place(DrillingDimensions.RightMetres(design), "left"));
     }
 
     /// <summary>The further factors of a design: those that are swept, without spacing and offset.</summary>
     public static IEnumerable<StudyFactor> OtherSweptFactors(Study study) =>
-        study.Factors.Where(factor => factor.IsSwept && factor.Input is not (
-            GeometryInput.HangPointSpacing or GeometryInput.LateralOffset));
+        study.Factors.Where(factor => factor.IsSwept && factor.Input != GeometryInput.HangPointSpacing
+            && factor.Input != GeometryInput.LateralOffset);
 
     /// <summary>A design in one short line: hole, spacing, further factors.</summary>
     public static string Design(Study study, FrameGeometry design) => string.Join(
         ", ",
         [
             HoleOffset(study, design),
-            .. study.Factors.Where(factor => factor is { Input: GeometryInput.HangPointSpacing, IsSwept: true })
+            .. study.Factors.Where(factor => factor.Input == GeometryInput.HangPointSpacing && factor.IsSwept)
                 .Concat(OtherSweptFactors(study))
-                .Select(factor => $"{ShortName(factor)} {factor.Unit.Text(design[factor.Input])}"),
+                .Select(factor => $"{factor.Input.ShortName} {factor.Unit.Text(design[factor.Input])}"),
         ]);
-
-    /// <summary>A factor in a word or two.</summary>
-    public static string ShortName(StudyFactor factor) => factor.Input switch
-    {
-        GeometryInput.HangPointSpacing => "spacing",
-        GeometryInput.SuspensionHeight => "height",
-        GeometryInput.ThrustLineAngle => "thrust angle",
-        GeometryInput.ThrustLineTilt => "tilt",
-        _ => factor.Name.Replace('_', ' '),
-    };
 
     /// <summary>Customers that nothing tells apart, by the name of the first.</summary>
     public static string Name(ProductLineSetting setting, CustomerSegment row)
@@ -120,5 +110,5 @@ internal static class ProductLineText
         setting.HolePitchMetres is { } pitch ? Invariant($"Offsets are multiples of {1000 * pitch:0.###} mm.") : "",
     }.Where(words => words.Length > 0));
 
-    private static StudyFactor Offset(Study study) => study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
+    private static StudyFactor Offset(Study study) => study.Factor(GeometryInput.LateralOffset);
 }

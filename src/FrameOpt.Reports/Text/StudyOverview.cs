@@ -54,8 +54,8 @@ public static class StudyOverview
     /// <summary>Between which places one hang point moves over the whole grid, to hold against the frame.</summary>
     private static string Holes(Study study, bool left)
     {
-        var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing);
-        var offset = study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset).LevelsSi;
+        var spacing = study.Factor(GeometryInput.HangPointSpacing);
+        var offset = study.Factor(GeometryInput.LateralOffset).LevelsSi;
         // Metres to the right of the plane of symmetry.
         var (first, last) = left
             ? (-spacing.LevelsSi[^1] / 2 + offset[0], -spacing.LevelsSi[0] / 2 + offset[^1])

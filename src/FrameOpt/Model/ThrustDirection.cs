@@ -13,4 +13,10 @@ public readonly record struct ThrustDirection(double Forward, double Right, doub
         var (sinTau, cosTau) = Math.SinCos(design.TiltRadians);
         return new ThrustDirection(cosTau * cosPsi, cosTau * sinPsi, -sinTau);
     }
+
+    /// <summary>The direction after the body has swung in pitch.</summary>
+    /// <param name="sine">Of the pitch, nose up +.</param>
+    /// <param name="cosine">Of the pitch.</param>
+    public ThrustDirection Swung(double sine, double cosine) =>
+        new(Forward * cosine + Down * sine, Right, Down * cosine - Forward * sine);
 }

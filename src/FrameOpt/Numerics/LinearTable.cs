@@ -1,6 +1,6 @@
 namespace FrameOpt.Numerics;
 
-/// <summary>A table that is straight between its rows and has no value outside them.</summary>
+/// <summary>A table that is linear between its rows and has no value outside them.</summary>
 public sealed class LinearTable
 {
     private readonly double[] x;
@@ -39,7 +39,7 @@ public sealed class LinearTable
     /// <summary>True where the table has a value.</summary>
     public bool Covers(double argument) => argument >= x[0] && argument <= x[^1];
 
-    /// <summary>The value on the straight line between the rows either side.</summary>
+    /// <summary>The value by linear interpolation between the rows on either side.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the rows: ask <see cref="Covers"/> first.</exception>
     public double ValueAt(double argument)
     {
@@ -52,10 +52,10 @@ public sealed class LinearTable
         return y[i - 1] + share * (y[i] - y[i - 1]);
     }
 
-    /// <summary>The argument at which the table falls below k x²: in the last stretch that begins at or above it and ends at or
+    /// <summary>The argument at which the table falls below k x²: in the last interval that begins at or above it and ends at or
     /// below.</summary>
     /// <param name="k">The first row lies at or above k x², the last at or below.</param>
-    /// <remarks>With x = x_i + d in a stretch of slope b: y_i + b d = k (x_i + d)².</remarks>
+    /// <remarks>With x = x_i + d in an interval of slope b: y_i + b d = k (x_i + d)².</remarks>
     public double FallsBelowSquare(double k)
     {
         var i = x.Length - 2;

@@ -1,10 +1,8 @@
-using FrameOpt.Plans;
-
 namespace FrameOpt.Numerics;
 
 /// <summary>A small random number generator that gives the same numbers everywhere: PCG-XSH-RR with 64 bits of state.</summary>
-/// <remarks>Source: M. E. O'Neill 2014, PCG: a family of simple fast space-efficient statistically good algorithms for random number
-/// generation, HMC-CS-2014-0905 (from memory).</remarks>
+/// <remarks>Source: M. E. O'Neill, PCG: A Family of Simple Fast Space-Efficient Statistically Good Algorithms for Random Number
+/// Generation, HMC-CS-2014-0905 (2014), from memory.</remarks>
 public sealed class Pcg32
 {
     private const ulong Multiplier = 6364136223846793005;
@@ -32,10 +30,10 @@ public sealed class Pcg32
     }
 
     /// <summary>A whole number from 0 to <paramref name="bound"/> - 1, each as likely as the others.</summary>
-    /// <exception cref="ArgumentException">The bound is below 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bound is below 1.</exception>
     public int Next(int bound)
     {
-        PlanArguments.AtLeast(1, bound, "bound of a random number");
+        ArgumentOutOfRangeException.ThrowIfLessThan(bound, 1);
         var limit = (uint)bound;
         var threshold = unchecked(0u - limit) % limit;
         uint drawn;

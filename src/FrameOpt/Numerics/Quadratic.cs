@@ -4,11 +4,10 @@ namespace FrameOpt.Numerics;
 public static class Quadratic
 {
     /// <summary>The root of a x² + b x + c at which it falls as x grows; NaN when there is none.</summary>
-    /// <param name="a">Of x².</param>
-    /// <param name="b">Of x.</param>
-    /// <param name="c">Without x.</param>
-    /// <remarks>Source: x = (-b - s)/2a = 2c/(s - b) with s² = b² - 4ac, from memory; of the two the one that adds without
-    /// cancelling.</remarks>
+    /// <param name="a">Coefficient of x².</param>
+    /// <param name="b">Coefficient of x.</param>
+    /// <param name="c">The constant term.</param>
+    /// <remarks>x = (-b - s)/2a = 2c/(s - b) with s² = b² - 4ac: the form of the two that adds without cancelling.</remarks>
     public static double FallingRoot(double a, double b, double c)
     {
         var s = Math.Sqrt(b * b - 4 * a * c);

@@ -3,11 +3,11 @@ using System.Runtime.Intrinsics;
 
 namespace FrameOpt.Numerics;
 
-/// <summary>Formulas over a row of lateral offsets, several at a time. Every lane and the rest of a row that does not fill one
-/// are computed by the same operations, so a design has the same value alone and in any row.</summary>
+/// <summary>Formulas over a row of arguments, several at a time in vector lanes. A row too short for one vector goes through the same
+/// operations one by one, so a design has the same value alone and in any row.</summary>
 public static class RowVectors
 {
-    /// <summary>The straight quantity itself.</summary>
+    /// <summary>The value of a linear function.</summary>
     public static void Linear(LinearFunction line, ReadOnlySpan<double> offsets, Span<double> values)
     {
         Vector512<double> a = Vector512.Create(line.AtZero), b = Vector512.Create(line.PerMetre);
@@ -21,11 +21,11 @@ public static class RowVectors
             values[i] = line.At(offsets[i]);
     }
 
-    /// <summary>The size of a straight quantity.</summary>
+    /// <summary>The magnitude of a linear function.</summary>
     public static void Magnitude(LinearFunction line, ReadOnlySpan<double> offsets, Span<double> values) =>
         MaxMagnitude([line], offsets, values);
 
-    /// <summary>The largest size of several straight quantities.</summary>
+    /// <summary>The largest magnitude of several linear functions.</summary>
     public static void MaxMagnitude(ReadOnlySpan<LinearFunction> lines, ReadOnlySpan<double> offsets, Span<double> values)
     {
         for (var next = 0; next < Lanes(offsets); next += Vector512<double>.Count)
@@ -48,8 +48,8 @@ public static class RowVectors
         }
     }
 
-    /// <summary>The weighted root mean square of several straight quantities.</summary>
-    /// <param name="lines">The quantities.</param>
+    /// <summary>The weighted root mean square of several linear functions.</summary>
+    /// <param name="lines">The functions.</param>
     /// <param name="weights">One each, not all zero.</param>
     /// <param name="offsets">Lateral offsets in m.</param>
     /// <param name="values">As many as offsets.</param>
@@ -87,21 +87,21 @@ public static class RowVectors
         }
     }
 
-    /// <summary>A capacity over the size of a straight quantity; infinite where that is zero.</summary>
+    /// <summary>A capacity over the magnitude of a linear function; infinite where that is zero.</summary>
     public static void Margin(double capacity, LinearFunction line, ReadOnlySpan<double> offsets, Span<double> values)
     {
         for (var next = 0; next < Lanes(offsets); next += Vector512<double>.Count)
         {
             var i = Start(next, offsets);
-            var size = Vector512.Abs(Vector512.Create(line.AtZero) + Vector512.Create(line.PerMetre) * Load(offsets, i));
-            (Vector512.Create(capacity) / size).StoreUnsafe(ref values[i]);
+            var magnitude = Vector512.Abs(Vector512.Create(line.AtZero) + Vector512.Create(line.PerMetre) * Load(offsets, i));
+            (Vector512.Create(capacity) / magnitude).StoreUnsafe(ref values[i]);
         }
 
         for (var i = Lanes(offsets); i < offsets.Length; i++)
             values[i] = capacity / Math.Abs(line.At(offsets[i]));
     }
 
-    /// <summary>Turns the sign of every value.</summary>
+    /// <summary>Reverses the sign of every value.</summary>
     public static void Negate(Span<double> values)
     {
         var done = 0;
@@ -111,7 +111,7 @@ public static class RowVectors
             values[done] = -values[done];
     }
 
-    /// <summary>Takes the size of every value.</summary>
+    /// <summary>Replaces every value by its magnitude.</summary>
     public static void Magnitudes(Span<double> values)
     {
         var done = 0;
@@ -121,11 +121,11 @@ public static class RowVectors
             values[done] = Math.Abs(values[done]);
     }
 
-    /// <summary>How many offsets are computed in lanes: all of a row that fills one vector, else none.</summary>
+    /// <summary>How many offsets are computed in lanes: all of a row that fills at least one vector, else none.</summary>
     private static int Lanes(ReadOnlySpan<double> offsets) => offsets.Length < Vector512<double>.Count ? 0 : offsets.Length;
 
-    /// <summary>Where the vector that computes a place begins: the last one reaches back, so that it is full; what it computes twice comes
-    /// out the same.</summary>
+    /// <summary>Where the next vector begins: the last one reaches back so that it is full; what it computes twice comes out the
+    /// same.</summary>
     private static int Start(int place, ReadOnlySpan<double> offsets) => Math.Min(place, offsets.Length - Vector512<double>.Count);
 
     private static Vector512<double> Load(ReadOnlySpan<double> from, int index) =>

@@ -1,13 +1,11 @@
 using System.Numerics;
-using FrameOpt.Plans;
 
 namespace FrameOpt.Numerics;
 
 /// <summary>Points that fill the unit cube evenly: the first 2^n of them put equally many in every half, quarter and so on of each
 /// factor.</summary>
-/// <remarks>Source: S. Joe and F. Y. Kuo 2008, Constructing Sobol sequences with better two-dimensional projections, SIAM J. Sci. Comput.
-/// 30:2635-2654,
-/// direction numbers new-joe-kuo-6.21201; order of I. A. Antonov and V. M. Saleev 1979.</remarks>
+/// <remarks>Source: S. Joe and F. Y. Kuo, Constructing Sobol sequences with better two-dimensional projections, SIAM J. Sci. Comput. 30
+/// (2008) 2635-2654, direction numbers new-joe-kuo-6.21201; order of I. A. Antonov and V. M. Saleev (1979).</remarks>
 public static class SobolSequence
 {
     /// <summary>How many dimensions there are direction numbers for.</summary>
@@ -35,12 +33,12 @@ public static class SobolSequence
     /// <param name="dimensions">1 to 12.</param>
     /// <param name="count">How many; a power of two keeps the balance.</param>
     /// <returns>For each point one value a dimension, from 0 up to but not including 1.</returns>
-    /// <exception cref="ArgumentException">More dimensions, or a negative count.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">More dimensions, or a negative count.</exception>
     public static IEnumerable<double[]> Points(int dimensions, int count)
     {
-        if (dimensions < 1 || dimensions > MaxDimensions)
-            throw new ArgumentException($"a Sobol sequence has 1 to {MaxDimensions} dimensions here, not {dimensions}");
-        PlanArguments.NotNegative(count, "number of points");
+        ArgumentOutOfRangeException.ThrowIfLessThan(dimensions, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(dimensions, MaxDimensions);
+        ArgumentOutOfRangeException.ThrowIfNegative(count);
         return Walk(dimensions, count);
     }
 
@@ -56,7 +54,7 @@ public static class SobolSequence
         }
     }
 
-    /// <summary>The direction numbers of a primitive polynomial of the degree of the count of start numbers, its inner coefficients as
+    /// <summary>The direction numbers of a primitive polynomial: as many start numbers as its degree, its inner coefficients as
     /// bits.</summary>
     private static uint[] Directions(int polynomial, uint[] start)
     {

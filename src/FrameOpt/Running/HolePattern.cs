@@ -16,7 +16,7 @@ public static class HolePattern
     {
         if (pitchMetres is not { } pitch)
             return study;
-        var factor = study.Factors.First(f => f.Input == GeometryInput.LateralOffset);
+        var factor = study.Factor(GeometryInput.LateralOffset);
         var levels = factor.IsContinuous ? Between(factor.LevelsSi[0], factor.LevelsSi[^1], pitch)
             : [.. factor.LevelsSi.Where(level => IsMultiple(level, pitch))];
         if (levels.Count == 0)

@@ -59,7 +59,7 @@ public sealed class ProductLineCandidates
     /// <summary>A candidate on a machine: its factors, and the machine's own for all else.</summary>
     public FrameGeometry On(Machine machine, int candidate)
     {
-        var geometry = FrameGeometry.On(machine, 0, 0, 0, 0);
+        var geometry = FrameGeometry.AsBuilt(machine);
         foreach (var input in inputs)
             geometry = geometry.With(input, designs[candidate][input]);
         return geometry;
@@ -74,7 +74,7 @@ public sealed class ProductLineCandidates
     };
 
     private static GeometryInput[] Inputs(StudyProblem problem) =>
-        [.. problem.Problem.Factors.Select(factor => FactorNames.Find(factor.Name)!.Value)];
+        [.. problem.Problem.Factors.Select(factor => FactorCatalogue.Find(factor.Name)!)];
 
     private static int[] Keys(IEnumerable<double> values)
     {

@@ -31,7 +31,7 @@ public sealed record StudyPlan(
         var (plan, fraction, model) = Build(study.Plan ?? throw new ArgumentException("the study has no plan"), names);
         var furthest = plan.Runs.Max(run => run.Coded.Max(Math.Abs));
         IReadOnlyList<PlanScale> scales = [.. factors.Select(f => PlanScale.Within(f.LevelsSi[0], f.LevelsSi[^1], Math.Max(1, furthest)))];
-        var fixedAt = FrameGeometry.On(study.Machine, 0, 0, 0, 0);
+        var fixedAt = FrameGeometry.AsBuilt(study.Machine);
         foreach (var factor in study.Factors.Where(factor => !factor.IsSwept))
             fixedAt = fixedAt.With(factor.Input, factor.LevelsSi[0]);
         FrameGeometry Design(PlanRun run)

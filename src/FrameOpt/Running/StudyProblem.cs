@@ -9,35 +9,20 @@ namespace FrameOpt.Running;
 /// <summary>A study as a problem for a search: binds factors to geometry inputs, objectives and limits to responses.</summary>
 public sealed class StudyProblem
 {
-    /// <summary>Slowest first: what changes most of the model's work when it changes.</summary>
-    private static readonly GeometryInput[] order =
-    [
-        GeometryInput.ThrustLineAngle,
-        GeometryInput.ThrustLineTilt,
-        GeometryInput.HubForward,
-        GeometryInput.HubRight,
-        GeometryInput.HubUp,
-        GeometryInput.HangLineForward,
-        GeometryInput.SuspensionHeight,
-        GeometryInput.HangPointSpacing,
-        GeometryInput.LateralOffset,
-    ];
-
     private readonly Study study;
     private readonly MissionModel mission;
     private readonly GeometryInput[] inputs;
-    private readonly double[] asBuilt;
+    private readonly FrameGeometry asBuilt;
 
     /// <summary>The problem of a study, with the model that evaluates it.</summary>
     public StudyProblem(Study study, MissionModel mission)
     {
         this.study = study;
         this.mission = mission;
-        inputs = [.. order.Where(input => study.Factors.Any(factor => factor.Input == input))];
-        var machine = FrameGeometry.On(study.Machine, 0, 0, 0, 0);
-        asBuilt = [.. Enum.GetValues<GeometryInput>().Select(input => machine[input])];
+        inputs = [.. FactorCatalogue.SlowestFirst.Where(input => study.Factors.Any(factor => factor.Input == input))];
+        asBuilt = FrameGeometry.AsBuilt(study.Machine);
         Problem = new Problem(
-            [.. inputs.Select(input => study.Factors.First(factor => factor.Input == input)).Select(SearchFactor)],
+            [.. inputs.Select(study.Factor).Select(SearchFactor)],
             Array.IndexOf(inputs, GeometryInput.LateralOffset),
             [.. study.Objectives.Select(objective => new Objective(objective.Response.Name, objective.Maximise))],
             [.. study.Limits.Select(limit => limit.AsConstraint)],
@@ -61,11 +46,10 @@ public sealed class StudyProblem
     /// <summary>The geometry of a design given as factor values in the problem's order.</summary>
     public FrameGeometry Geometry(ReadOnlySpan<double> values)
     {
-        Span<double> all = stackalloc double[asBuilt.Length];
-        asBuilt.CopyTo(all);
+        var geometry = asBuilt;
         for (var f = 0; f < inputs.Length; f++)
-            all[(int)inputs[f]] = values[f];
-        return FrameGeometry.Of(all);
+            geometry = geometry.With(inputs[f], values[f]);
+        return geometry;
     }
 
     private static Factor SearchFactor(StudyFactor factor) => factor.IsContinuous
@@ -105,13 +89,13 @@ public sealed class StudyProblem
         }
     }
 
-    /// <summary>Fills one response over a row of offsets, its size where that counts.</summary>
+    /// <summary>Fills one response over a row of offsets, its magnitude where that counts.</summary>
     internal static void Fill(MissionRow row, Response response, bool magnitude, ReadOnlySpan<double> offsets, Span<double> values)
     {
         switch (response)
         {
-            case Response.OfPhase phase: PhaseResponses.Fill(row, phase.Quantity, phase.PhaseIndex, offsets, values); break;
-            case Response.OfMission whole: MissionResponses.Fill(row, whole.Quantity, offsets, values); break;
+            case Response.OfPhase phase: phase.Quantity.Fill(row, phase.PhaseIndex, offsets, values); break;
+            case Response.OfMission whole: whole.Quantity.Fill(row, offsets, values); break;
             default: throw new InvalidOperationException();
         }
 

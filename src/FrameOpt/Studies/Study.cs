@@ -47,6 +47,9 @@ public sealed record Study(
     /// <summary>Names of all variants of the file.</summary>
     public IReadOnlyList<string> Variants { get; init; } = [];
 
+    /// <summary>The unit in which lengths without one of their own are shown: that of the hang-point spacing.</summary>
+    public DisplayUnit LengthUnit => Factor(GeometryInput.HangPointSpacing).Unit;
+
     /// <summary>The title, with the variant's name after it.</summary>
     public string FullTitle => Variant.Length > 0 ? $"{Title} - {Variant}" : Title;
 
@@ -66,6 +69,10 @@ public sealed record Study(
                 : Factors.Aggregate(1L, (product, factor) => product * factor.LevelsSi.Count);
         }
     }
+
+    /// <summary>The factor that is a geometry input.</summary>
+    /// <exception cref="InvalidOperationException">The study has no such factor.</exception>
+    public StudyFactor Factor(GeometryInput input) => Factors.First(factor => factor.Input == input);
 }
 
 /// <summary>Something the answer rests on that the study did not state.</summary>

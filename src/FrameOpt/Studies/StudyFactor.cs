@@ -4,12 +4,14 @@ namespace FrameOpt.Studies;
 
 /// <summary>A geometry input of a study: swept over its levels, or fixed at one.</summary>
 /// <param name="Input">Which geometry input.</param>
-/// <param name="Name">As the study file writes it.</param>
 /// <param name="LevelsSi">One or more, increasing, in m or rad; one level is a fixed factor. Of a continuous factor the two ends of its
 /// range.</param>
 /// <param name="Unit">The unit the user typed.</param>
-public sealed record StudyFactor(GeometryInput Input, string Name, IReadOnlyList<double> LevelsSi, DisplayUnit Unit)
+public sealed record StudyFactor(GeometryInput Input, IReadOnlyList<double> LevelsSi, DisplayUnit Unit)
 {
+    /// <summary>As the study file writes it.</summary>
+    public string Name => Input.Name;
+
     /// <summary>True when any value between the ends is allowed; a search of the grid cannot take such a factor.</summary>
     public bool IsContinuous { get; init; }
 
@@ -25,7 +27,7 @@ public sealed record StudyFactor(GeometryInput Input, string Name, IReadOnlyList
 /// <param name="SiPerUnit">How many SI units (m, rad) one of these is.</param>
 public sealed record DisplayUnit(string Symbol, double SiPerUnit)
 {
-    /// <summary>An SI value in this unit, with the dust of the conversion brushed off.</summary>
+    /// <summary>An SI value in this unit, rounded to 9 decimals so that no rounding error of the conversion shows.</summary>
     public double FromSi(double si) => Math.Round(si / SiPerUnit, 9);
 
     /// <summary>A value in this unit in SI.</summary>

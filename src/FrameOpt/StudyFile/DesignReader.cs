@@ -15,7 +15,7 @@ public static class DesignReader
     public static DesignReadResult Read(Study study, IReadOnlyList<string> settings, string source)
     {
         var diagnostics = new DiagnosticBag(source);
-        var geometry = study.Baseline ?? FrameGeometry.On(study.Machine, 0, 0, 0, 0);
+        var geometry = study.Baseline ?? FrameGeometry.AsBuilt(study.Machine);
         var known = new HashSet<GeometryInput>(study.Baseline is null ? [] : study.Factors.Select(factor => factor.Input));
         foreach (var factor in study.Factors.Where(factor => !factor.IsSwept && !known.Contains(factor.Input)))
         {

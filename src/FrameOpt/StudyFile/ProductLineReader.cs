@@ -24,9 +24,6 @@ internal static class ProductLineReader
         ["frame"] = ProductLineCommon.Frame,
     };
 
-    /// <summary>Phase quantities that may be below 0 although their sign is no side: a mean of them says nothing.</summary>
-    private static readonly PhaseQuantity[] belowZero = [PhaseQuantity.BodyPitch, PhaseQuantity.LineLean, PhaseQuantity.PendulumShare];
-
     /// <summary>The line a study asks for, or null.</summary>
     /// <param name="study">The section of the whole file.</param>
     /// <param name="root">The file, to change by the options.</param>
@@ -88,7 +85,8 @@ internal static class ProductLineReader
         if (name is null || responses.Read(name, at) is not { } response)
             return null;
         needs.Check(response, at);
-        if (!maximise && response is Response.OfPhase { Quantity: var quantity } && belowZero.Contains(quantity))
+        // A mean of what may be below 0 without being a side says nothing.
+        if (!maximise && response.Entry.Sign == ResponseSign.Either)
             line.DiagnosticBag.Add(at, $"{response.Name} may be below 0, so that little of it is not what a customer wants.",
                 "Write for example `response: residual_rms`, or bound it by a limit.");
         return new StudyObjective(response, maximise, ResponseReader.IsSigned(response), 0);

@@ -36,10 +36,10 @@ public static class ReportFixture
             WorkedMachine.Wing,
             phases,
             [
-                new(GeometryInput.HangPointSpacing, "hang_point_spacing", Levels(380, 480, 5, 0.001), millimetres),
-                new(GeometryInput.LateralOffset, "lateral_offset", Levels(0, 60, 1, 0.001), millimetres),
-                new(GeometryInput.SuspensionHeight, "suspension_height", Levels(100, 400, 10, 0.001), millimetres),
-                new(GeometryInput.ThrustLineAngle, "thrust_line_angle", Levels(-3, 3, 1.5, Degree), degrees),
+                new(GeometryInput.HangPointSpacing, Levels(380, 480, 5, 0.001), millimetres),
+                new(GeometryInput.LateralOffset, Levels(0, 60, 1, 0.001), millimetres),
+                new(GeometryInput.SuspensionHeight, Levels(100, 400, 10, 0.001), millimetres),
+                new(GeometryInput.ThrustLineAngle, Levels(-3, 3, 1.5, Degree), degrees),
             ],
             [
                 new(new Response.OfMission(MissionQuantity.ResidualRms), Maximise: false, Magnitude: false, Resolution: 0),

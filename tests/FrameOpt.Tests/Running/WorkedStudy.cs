@@ -55,5 +55,5 @@ public static class WorkedStudy
     public static double[] Steps(double from, double step, int count) => [.. Enumerable.Range(0, count).Select(i => from + i * step)];
 
     private static StudyFactor Factor(GeometryInput input, double[] levels, DisplayUnit unit) =>
-        new(input, FactorNames.Of(input), [.. levels.Select(unit.ToSi)], unit);
+        new(input, [.. levels.Select(unit.ToSi)], unit);
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Running;
@@ -205,7 +206,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
 
     private JsonObject Factor(string name, bool isChange)
     {
-        var dimension = Reference(Name(FactorReader.DimensionOf(FrameOpt.Studies.FactorNames.Find(name)!.Value)));
+        var dimension = Reference(Name(FactorReader.DimensionOf(FactorCatalogue.Find(name)!)));
         return new JsonObject { ["anyOf"] = new JsonArray(dimension, Section("factors.<factor>", isChange)) };
     }
 

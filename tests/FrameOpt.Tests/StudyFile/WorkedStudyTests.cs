@@ -68,7 +68,7 @@ public class WorkedStudyTests
     [Fact]
     public void Factors_have_every_level_of_their_ranges()
     {
-        Assert.Equal(FactorNames.All.Take(4), study.Factors.Select(factor => factor.Name));
+        Assert.Equal(FactorCatalogue.All.Take(4).Select(input => input.Name), study.Factors.Select(factor => factor.Name));
         Assert.Equal([21, 61, 31, 5], study.Factors.Select(factor => factor.LevelsSi.Count));
         Assert.Equal(21L * 61 * 31 * 5, study.GridSize);
         Close(0.380, study.Factors[0].LevelsSi[0]);

@@ -20,19 +20,13 @@ internal sealed class PhaseCoefficientReader(MissionModel mission)
         for (var p = 0; p < phases.Length; p++)
         {
             var balance = rollAlone.Balances[p];
-            var roll = Authority(rollAlone, p);
+            var roll = PhaseResponses.WeightShiftAuthority(rollAlone, p);
             phases[p] = new PhaseCoefficients(
-                balance.WingRollMoment, balance.WingYawMoment, roll, Authority(withYaw, p) - roll, rollAlone.Bodies[p].RiserLoadNewtons);
+                balance.WingRollMoment, balance.WingYawMoment, roll, PhaseResponses.WeightShiftAuthority(withYaw, p) - roll,
+                rollAlone.Bodies[p].Load.Newtons);
         }
 
         return phases;
-    }
-
-    private static double Authority(MissionRow row, int phase)
-    {
-        Span<double> value = stackalloc double[1];
-        PhaseResponses.Fill(row, PhaseQuantity.WeightShiftAuthority, phase, [0], value);
-        return value[0];
     }
 }
 

@@ -15,7 +15,7 @@ internal static class WhatIfDataSheet
 
     public static DataRows Add(XLWorkbook book, RunReport report, WhatIfTable table, WhatIfLayout layout)
     {
-        var unit = report.Result.Study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset).Unit.Symbol;
+        var unit = report.Result.Study.Factor(GeometryInput.LateralOffset).Unit.Symbol;
         List<DataColumn> columns =
         [
             new("level", DataColumn.TextFormat, 11),
@@ -81,7 +81,7 @@ internal static class WhatIfDataSheet
             table.Nodes[node] is null ? 0 : 1,
             double.NaN,
         ];
-        var perUnit = report.Result.Study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset).Unit.SiPerUnit;
+        var perUnit = report.Result.Study.Factor(GeometryInput.LateralOffset).Unit.SiPerUnit;
         for (var p = 0; p < report.Result.Study.Mission.Count; p++)
         {
             cells.AddRange(table.Nodes[node] is { } phases

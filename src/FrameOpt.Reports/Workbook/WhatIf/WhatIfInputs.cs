@@ -11,8 +11,7 @@ namespace FrameOpt.Reports.Workbook.WhatIf;
 /// <summary>The block of the sheet What if where a design is typed, with its place in the table and its drilling dimensions.</summary>
 internal static class WhatIfInputs
 {
-    private static readonly GeometryInput[] inputs =
-        [GeometryInput.HangPointSpacing, GeometryInput.LateralOffset, GeometryInput.SuspensionHeight, GeometryInput.ThrustLineAngle];
+    private static readonly GeometryInput[] inputs = [.. FactorCatalogue.All.Where(input => input.IsRequired)];
 
     public static void Add(IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout, DeferredParts deferred)
     {
@@ -25,7 +24,7 @@ internal static class WhatIfInputs
         sheet.Row(WhatIfLayout.FirstInputRow - 1).Height = 32;
         var geometry = report.Result.Chosen!.Geometry;
         for (var i = 0; i < inputs.Length; i++)
-            Row(sheet, report.Result.Study.Factors.First(factor => factor.Input == inputs[i]), geometry, WhatIfLayout.FirstInputRow + i);
+            Row(sheet, report.Result.Study.Factor(inputs[i]), geometry, WhatIfLayout.FirstInputRow + i);
         var levels = WhatIfDataSheet.Levels(table);
         for (var f = 0; f < levels.Count; f++)
             Place(sheet, levels[f], geometry, layout, f, deferred);
@@ -40,8 +39,7 @@ internal static class WhatIfInputs
         var cell = sheet.Cell(row, WhatIfLayout.InputColumn);
         cell.SetValue(factor.Unit.FromSi(geometry[factor.Input]));
         SheetStyle.Input(cell.AsRange());
-        SheetStyle.UnitText(sheet.Cell(row, 3), factor.Unit.Symbol + (
-            factor.Input is GeometryInput.LateralOffset or GeometryInput.ThrustLineAngle ? ", right +" : ""));
+        SheetStyle.UnitText(sheet.Cell(row, 3), factor.Unit.Symbol + (factor.Input.IsSided ? ", right +" : ""));
         sheet.Cell(row, 4).SetValue(factor.Unit.FromSi(factor.LevelsSi[0]));
         sheet.Cell(row, 5).SetValue(factor.Unit.FromSi(factor.LevelsSi[^1]));
         if (factor.Input != GeometryInput.LateralOffset)
@@ -96,8 +94,8 @@ internal static class WhatIfInputs
 
     private static void Drilling(IXLWorksheet sheet, Study study, FrameGeometry geometry, DeferredParts deferred)
     {
-        var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
-        var offset = study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset).Unit;
+        var spacing = study.LengthUnit;
+        var offset = study.Factor(GeometryInput.LateralOffset).Unit;
         var scale = spacing.SiPerUnit == offset.SiPerUnit ? "" : $"*{PlainNumber.Text(offset.SiPerUnit / spacing.SiPerUnit)}";
         var half = $"{CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}/2";
         var shift = $"{CellAddress.Absolute(WhatIfLayout.OffsetRow, WhatIfLayout.InputColumn)}{scale}";
@@ -122,7 +120,7 @@ internal static class WhatIfInputs
 
     private static void Constants(IXLWorksheet sheet, Study study)
     {
-        var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+        var spacing = study.LengthUnit;
         SheetStyle.Text(sheet.Cell(WhatIfLayout.LeanRow, 1), "largest lean of the pilot [mm]");
         sheet.Cell(WhatIfLayout.LeanRow, 2).SetValue(1000 * study.Machine.Pilot.LeanMetres);
         SheetStyle.Text(sheet.Cell(WhatIfLayout.YawRow, 1), $"yaw stiffness of the risers [N·m per rad, N and {spacing.Symbol}]");

@@ -66,7 +66,7 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
     private void Verdict()
     {
         var twist = At(WhatIfLayout.TwistColumn);
-        var spacing = report.Result.Study.Factors.First(factor => factor.Input == Model.GeometryInput.HangPointSpacing).Unit.SiPerUnit;
+        var spacing = report.Result.Study.LengthUnit.SiPerUnit;
         var perMetre =
             $"ABS({At(WhatIfLayout.RollColumn)})/({CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{PlainNumber.Text(spacing)})";
         var worstEffort = $"MAX({At(WhatIfLayout.FirstEffortColumn)}:{At(WhatIfLayout.FirstEffortColumn + 2)})";

@@ -1,5 +1,4 @@
 using ClosedXML.Excel;
-using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
@@ -31,7 +30,7 @@ internal static class WhatIfSheet
     private static void Notes(IXLWorksheet sheet, RunReport report, WhatIfTable table)
     {
         const double characters = FirstWidth + 13 * OtherWidth + 26;
-        var others = report.Result.Study.Factors.Where(factor => factor.Input > GeometryInput.ThrustLineAngle).ToList();
+        var others = report.Result.Study.Factors.Where(factor => !factor.Input.IsRequired).ToList();
         var held = others.Count == 0 ? ""
             : $" Held as in the chosen design: {string.Join("; ", others.Select(factor => GeometryText.Of(factor, report.Result.Chosen!.Geometry[factor.Input])))}.";
         var counts = $"{table.Spacings.Si.Count} x {table.Heights.Si.Count} x {table.Angles.Si.Count}";

@@ -19,7 +19,7 @@ internal sealed class WhatIfTable
     {
         baseGeometry = result.Chosen!.Geometry;
         WhatIfLevels Levels(GeometryInput input, int max) => WhatIfLevels.Of(
-            result.Study.Factors.First(factor => factor.Input == input), max,
+            result.Study.Factor(input), max,
                 result.Study.Baseline is { } baseline ? [baseGeometry[input], baseline[input]] : [baseGeometry[input]]);
         Spacings = Levels(GeometryInput.HangPointSpacing, MaxSpacings);
         Heights = Levels(GeometryInput.SuspensionHeight, MaxHeights);

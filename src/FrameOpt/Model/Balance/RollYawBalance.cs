@@ -2,7 +2,7 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Model.Balance;
 
-/// <summary>Steps 4 and 5 of the balance at one spacing: what the risers hold and what reaches the wing, straight in the offset.</summary>
+/// <summary>What the risers hold at one spacing and what reaches the wing, each linear in the lateral offset.</summary>
 /// <param name="BodyRoll">phi, rad, right side down +.</param>
 /// <param name="BodyYaw">psi_b, rad, nose right +.</param>
 /// <param name="WingBank">Phi, rad, right +.</param>
@@ -22,7 +22,7 @@ public readonly record struct RollYawBalance(
     FailureKind Failure)
 {
     /// <summary>Solves the 3 x 3 system of roll, yaw and bank.</summary>
-    /// <param name="body">Steps 1 to 3.</param>
+    /// <param name="body">Pitch, riser load and moments.</param>
     /// <param name="rollMetres">Roll stiffness over riser load, c_phi at the spacing.</param>
     /// <param name="yawMetres">Yaw stiffness over riser load at the spacing.</param>
     /// <param name="yawLeverage">Gamma.</param>
@@ -32,25 +32,26 @@ public readonly record struct RollYawBalance(
     {
         if (double.IsNaN(rollMetres))
             return new RollYawBalance { Failure = FailureKind.SpacingBeyondLines };
-        double Kphi = body.RiserLoadNewtons * rollMetres, Kpsi = body.RiserLoadNewtons * yawMetres;
-        double sin = body.LeanSine, cos = body.LeanCosine;
+        double Kphi = body.Load.Newtons * rollMetres, Kpsi = body.Load.Newtons * yawMetres;
+        double sin = body.Load.LeanSine, cos = body.Load.LeanCosine;
+        var stiffness = body.Stiffness;
 
         // The third row gives the bank: Phi = alpha phi + beta psi_b + gamma.
-        double alpha = body.BankPerRoll, beta = body.BankPerYaw, gamma = body.BankAtZeroAttitude;
+        double alpha = body.Bank.PerRoll, beta = body.Bank.PerYaw, gamma = body.Bank.AtZeroAttitude;
 
         // Roll and twist against the wing: a = aPhi phi + aPsi psi_b - gamma, k = sin phi + cos psi_b.
         double aPhi = cos - alpha, aPsi = -sin - beta;
-        var m11 = body.PendulumStiffnessNewtonMetres + Kphi * cos * aPhi + Kpsi * sin * sin;
-        var m12 = body.DragDownNewtonMetres + Kphi * cos * aPsi + Kpsi * sin * cos;
-        var m21 = body.DragDownNewtonMetres - body.ThrustPitchingMomentNewtonMetres - Kphi * sin * aPhi + Kpsi * cos * sin;
-        var m22 = -body.DragForwardNewtonMetres - Kphi * sin * aPsi + Kpsi * cos * cos;
+        var m11 = stiffness.PendulumNewtonMetres + Kphi * cos * aPhi + Kpsi * sin * sin;
+        var m12 = stiffness.DragDownNewtonMetres + Kphi * cos * aPsi + Kpsi * sin * cos;
+        var m21 = stiffness.DragDownNewtonMetres - stiffness.ThrustPitchNewtonMetres - Kphi * sin * aPhi + Kpsi * cos * sin;
+        var m22 = -stiffness.DragForwardNewtonMetres - Kphi * sin * aPsi + Kpsi * cos * cos;
         var determinant = m11 * m22 - m12 * m21;
         if (!(determinant > 0))
             return new RollYawBalance { Failure = FailureKind.Unstable };
 
-        // Cramer's rule for phi and psi_b, straight in the offset because the moments are.
+        // Cramer's rule for phi and psi_b, linear in the offset because the moments are.
         var inverse = 1 / determinant;
-        LinearFunction r = body.RollMoment + Kphi * cos * gamma, n = body.YawMoment - Kphi * sin * gamma;
+        LinearFunction r = body.Moments.Roll + Kphi * cos * gamma, n = body.Moments.Yaw - Kphi * sin * gamma;
         LinearFunction phi = inverse * (m22 * r - m12 * n), psi = inverse * (m11 * n - m21 * r);
 
         // kappa: the same system with a roll moment of one on the right and nothing else.

@@ -64,18 +64,18 @@ public static class FailureText
             FailureKind.PropellerTooLight or FailureKind.PropellerTooHeavy => Invariant(
                 $"at {point.Rpm:0} rpm it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives {point.AvailableTorqueNewtonMetres:0.0} N·m; {EngineRange(row)}; {PropellerRange(row)}"),
             FailureKind.NoPitchEquilibrium => Invariant(
-                $"pitching moment {Math.Abs(body.ThrustPitchingMomentNewtonMetres):0} N·m, the hung weight holds at most {body.PendulumStiffnessNewtonMetres:0} N·m"),
+                $"pitching moment {Math.Abs(body.Pitch.MomentNewtonMetres):0} N·m, the hung weight holds at most {body.Pitch.CapacityNewtonMetres:0} N·m"),
             FailureKind.TurnedOver => Invariant(
-                $"body pitch {body.PitchRadians * 180 / Math.PI:0} deg at suspension height {row.Geometry.HeightMetres * 1000:0} mm"),
-            FailureKind.NoRiserLoad => Invariant($"vertical load {body.RiserLoadNewtons:0} N"),
+                $"body pitch {body.Pitch.Radians * 180 / Math.PI:0} deg at suspension height {row.Geometry.HeightMetres * 1000:0} mm"),
+            FailureKind.NoRiserLoad => Invariant($"vertical load {body.Load.VerticalNewtons:0} N"),
             FailureKind.SpacingBeyondLines => Invariant(
                 $"spacing {row.Geometry.SpacingMetres * 1000:0} mm, line spread {row.Mission.Wing.LineSpreadMetres * 1000:0} mm"),
             FailureKind.Unstable => Invariant(
-                $"righting moment {body.PendulumStiffnessNewtonMetres:0} N·m for each radian of roll at suspension height {row.Geometry.HeightMetres * 1000:0} mm"),
+                $"righting moment {body.Stiffness.PendulumNewtonMetres:0} N·m for each radian of roll at suspension height {row.Geometry.HeightMetres * 1000:0} mm"),
             FailureKind.RiserTwist => Invariant(
                 $"yaw moment {Math.Abs(balance.WingYawMoment.At(row.Geometry.OffsetMetres)):0.0} N·m, the two risers hold {balance.YawStiffness:0.0} N·m"),
             FailureKind.SlackRiser => Invariant(
-                $"roll moment {Math.Abs(balance.WingRollMoment.At(row.Geometry.OffsetMetres)):0.0} N·m, the load holds {body.RiserLoadNewtons / 2 * row.Geometry.SpacingMetres:0.0} N·m"),
+                $"roll moment {Math.Abs(balance.WingRollMoment.At(row.Geometry.OffsetMetres)):0.0} N·m, the load holds {body.Load.Newtons / 2 * row.Geometry.SpacingMetres:0.0} N·m"),
             _ => "",
         };
     }

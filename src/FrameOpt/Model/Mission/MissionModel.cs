@@ -9,7 +9,7 @@ public sealed class MissionModel
     /// <param name="machine">Everything below the risers.</param>
     /// <param name="wing">The wing.</param>
     /// <param name="phases">The mission, in order.</param>
-    /// <param name="references">What some responses are reckoned against.</param>
+    /// <param name="references">What some responses are measured against.</param>
     public MissionModel(Machine machine, Wing wing, IReadOnlyList<Phase> phases, ResponseReferences references)
     {
         (Machine, Wing, Phases, References) = (machine, wing, phases, references);
@@ -26,7 +26,7 @@ public sealed class MissionModel
     /// <summary>The mission.</summary>
     public IReadOnlyList<Phase> Phases { get; }
 
-    /// <summary>What some responses are reckoned against.</summary>
+    /// <summary>What some responses are measured against.</summary>
     public ResponseReferences References { get; }
 
     /// <summary>What each phase fixes before any design is chosen.</summary>
@@ -61,20 +61,20 @@ public sealed class MissionModel
         for (var p = 0; p < Phases.Count; p++)
         {
             var values = new double[ResponseCatalogue.OfPhases.Count];
-            for (var q = 0; q < values.Length; q++)
+            foreach (var quantity in ResponseCatalogue.OfPhases)
             {
-                PhaseResponses.Fill(row, (PhaseQuantity)q, p, offset, value);
-                values[q] = value[0];
+                quantity.Fill(row, p, offset, value);
+                values[quantity.Index] = value[0];
             }
 
             results[p] = new PhaseResult(Phases[p], values);
         }
 
         var mission = new double[ResponseCatalogue.OfMissions.Count];
-        for (var q = 0; q < mission.Length; q++)
+        foreach (var quantity in ResponseCatalogue.OfMissions)
         {
-            MissionResponses.Fill(row, (MissionQuantity)q, offset, value);
-            mission[q] = value[0];
+            quantity.Fill(row, offset, value);
+            mission[quantity.Index] = value[0];
         }
 
         return new DesignEvaluation(geometry, results, mission, null);

@@ -2,50 +2,20 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Model.Mission;
 
-/// <summary>Each response of a mission over a row of lateral offsets.</summary>
+/// <summary>The formulas of the responses of a mission, and the ways to turn one into values over a row of lateral offsets.</summary>
 public static class MissionResponses
 {
-    /// <summary>Fills one response, in the unit of its <see cref="ResponseEntry"/>; NaN when its reference is not given.</summary>
-    /// <param name="row">Prepared, without failure.</param>
-    /// <param name="quantity">Which.</param>
-    /// <param name="offsets">Lateral offsets in m.</param>
-    /// <param name="values">As many as offsets.</param>
-    public static void Fill(MissionRow row, MissionQuantity quantity, ReadOnlySpan<double> offsets, Span<double> values)
-    {
-        switch (quantity)
-        {
-            case MissionQuantity.ResidualRms: ResidualRms(row, offsets, values); break;
-            case MissionQuantity.ResidualWorst: Largest(row, Weighted, PhaseResponses.Residual, offsets, values); break;
-            case MissionQuantity.EffortWorst: Largest(row, Every, PhaseResponses.Effort, offsets, values); break;
-            case MissionQuantity.PowerOffResidual: Largest(row, EngineOff, PhaseResponses.Residual, offsets, values); break;
-            case MissionQuantity.BodyYawWorst:
-                Largest(row, Weighted, (r, p) => (180 / Math.PI) * r.Balances[p].BodyYaw, offsets, values);
-                break;
-            case MissionQuantity.PitchSwing: values.Fill(PitchSwing(row)); break;
-            case MissionQuantity.TwistMarginWorst: TwistMarginWorst(row, offsets, values); break;
-            case MissionQuantity.TorqueMarginWorst: values.Fill(TorqueMarginWorst(row)); break;
-            case MissionQuantity.LoadDifferenceWorst:
-                LargestLoad(row, Weighted, 1, offsets, values, (right, left) => Math.Abs(right - left));
-                break;
-            case MissionQuantity.HangPointLoad:
-                LargestLoad(row, Every, row.Mission.References.LimitLoadFactor ?? double.NaN, offsets, values, Math.Max);
-                break;
-            case MissionQuantity.ArmMoment:
-                var scale = (row.Mission.References.LimitLoadFactor * row.Mission.References.OverhangMetres) ?? double.NaN;
-                LargestLoad(row, Every, scale, offsets, values, Math.Max);
-                break;
-            case MissionQuantity.DistanceFromBaseline: DistanceFromBaseline(row, offsets, values); break;
-            default: throw new ArgumentOutOfRangeException(nameof(quantity));
-        }
-    }
+    /// <summary>Phases that count in weighted responses.</summary>
+    internal static bool Weighted(Phase phase) => phase.Weight > 0;
 
-    private static bool Weighted(Phase phase) => phase.Weight > 0;
+    /// <summary>All phases.</summary>
+    internal static bool Every(Phase phase) => true;
 
-    private static bool Every(Phase phase) => true;
+    /// <summary>Phases with the engine off.</summary>
+    internal static bool EngineOff(Phase phase) => phase.Power is PhasePower.EngineOff;
 
-    private static bool EngineOff(Phase phase) => phase.Power is PhasePower.EngineOff;
-
-    private static void ResidualRms(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
+    /// <summary>sqrt( sum w R² / sum w ) over the weighted phases.</summary>
+    internal static void ResidualRms(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
     {
         var phases = row.Phases;
         Span<LinearFunction> lines = stackalloc LinearFunction[phases.Length];
@@ -62,37 +32,62 @@ public static class MissionResponses
         RowVectors.RootMeanSquare(lines[..count], weights[..count], offsets, values);
     }
 
-    private static void Largest(
-        MissionRow row, Func<Phase, bool> counts, Func<MissionRow, int, LinearFunction> quantity, ReadOnlySpan<double> offsets,
-            Span<double> values)
-    {
-        var phases = row.Phases;
-        Span<LinearFunction> lines = stackalloc LinearFunction[phases.Length];
-        var count = 0;
-        for (var p = 0; p < phases.Length; p++)
+    /// <summary>A response that does not depend on the offset.</summary>
+    internal static MissionFormula Same(Func<MissionRow, double> of) => (row, _, values) => values.Fill(of(row));
+
+    /// <summary>The largest magnitude of a linear quantity among the phases that count.</summary>
+    internal static MissionFormula Largest(Func<Phase, bool> counts, Func<MissionRow, int, LinearFunction> quantity) =>
+        (row, offsets, values) =>
         {
-            if (counts(phases[p]))
-                lines[count++] = quantity(row, p);
+            var phases = row.Phases;
+            Span<LinearFunction> lines = stackalloc LinearFunction[phases.Length];
+            var count = 0;
+            for (var p = 0; p < phases.Length; p++)
+            {
+                if (counts(phases[p]))
+                    lines[count++] = quantity(row, p);
+            }
+
+            RowVectors.MaxMagnitude(lines[..count], offsets, values);
+        };
+
+    /// <summary>The largest quantity of right and left riser load among the phases that count, times a factor; NaN without the
+    /// factor.</summary>
+    internal static MissionFormula LargestLoad(
+        Func<Phase, bool> counts, Func<ResponseReferences, double?> factor, Func<double, double, double> of) => (row, offsets, values) =>
+    {
+        var scale = factor(row.Mission.References) ?? double.NaN;
+        values.Clear();
+        for (var p = 0; p < row.Phases.Length; p++)
+        {
+            if (!counts(row.Phases[p]))
+                continue;
+            for (var i = 0; i < offsets.Length; i++)
+            {
+                var (right, left) = PhaseResponses.RiserLoads(row, p, offsets[i]);
+                values[i] = Math.Max(values[i], scale * of(right, left));
+            }
         }
+    };
 
-        RowVectors.MaxMagnitude(lines[..count], offsets, values);
-    }
-
-    private static double PitchSwing(MissionRow row)
+    /// <summary>Largest less smallest theta of all phases, deg.</summary>
+    internal static double PitchSwing(MissionRow row)
     {
         double lowest = double.PositiveInfinity, highest = double.NegativeInfinity;
         foreach (ref readonly var body in row.Bodies)
         {
-            lowest = Math.Min(lowest, body.PitchRadians);
-            highest = Math.Max(highest, body.PitchRadians);
+            var theta = body.Pitch.Radians;
+            lowest = Math.Min(lowest, theta);
+            highest = Math.Max(highest, theta);
         }
 
         return (highest - lowest) * 180 / Math.PI;
     }
 
-    private static void TwistMarginWorst(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
+    /// <summary>The smallest K_psi / |N_w| of all phases.</summary>
+    internal static void TwistMarginWorst(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
     {
-        // The margin is capacity over size, so the smallest margin is one over the largest size over capacity.
+        // The margin is capacity over magnitude: the smallest margin is the inverse of the largest magnitude over capacity.
         Span<LinearFunction> lines = stackalloc LinearFunction[row.Phases.Length];
         for (var p = 0; p < lines.Length; p++)
             lines[p] = (1 / row.Balances[p].YawStiffness) * row.Balances[p].WingYawMoment;
@@ -101,8 +96,9 @@ public static class MissionResponses
             values[i] = 1 / values[i];
     }
 
-    /// <summary>Full throttle is left out: there the engine gives just what the propeller takes, whatever the design.</summary>
-    private static double TorqueMarginWorst(MissionRow row)
+    /// <summary>The smallest torque margin of the weighted phases. Full throttle is left out: there the engine gives just what the propeller
+    /// takes, whatever the design.</summary>
+    internal static double TorqueMarginWorst(MissionRow row)
     {
         var smallest = double.PositiveInfinity;
         for (var p = 0; p < row.Phases.Length; p++)
@@ -114,24 +110,8 @@ public static class MissionResponses
         return smallest;
     }
 
-    private static void LargestLoad(
-        MissionRow row, Func<Phase, bool> counts, double scale, ReadOnlySpan<double> offsets, Span<double> values,
-            Func<double, double, double> pick)
-    {
-        values.Clear();
-        for (var p = 0; p < row.Phases.Length; p++)
-        {
-            if (!counts(row.Phases[p]))
-                continue;
-            for (var i = 0; i < offsets.Length; i++)
-            {
-                var (right, left) = PhaseResponses.RiserLoads(row, p, offsets[i]);
-                values[i] = Math.Max(values[i], scale * pick(right, left));
-            }
-        }
-    }
-
-    private static void DistanceFromBaseline(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
+    /// <summary>Root sum of squares of the changes from the baseline, each over the range of its factor.</summary>
+    internal static void DistanceFromBaseline(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
     {
         var references = row.Mission.References;
         if (references.Baseline is not { } baseline)
@@ -155,7 +135,13 @@ public static class MissionResponses
     }
 }
 
-/// <summary>What some responses are reckoned against; a response without its reference is NaN.</summary>
+/// <summary>Fills the values of a response of a mission over a row of lateral offsets.</summary>
+/// <param name="row">Prepared, without failure.</param>
+/// <param name="offsets">Lateral offsets in m.</param>
+/// <param name="values">As many as offsets.</param>
+public delegate void MissionFormula(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values);
+
+/// <summary>What some responses are measured against; a response without its reference is NaN.</summary>
 /// <param name="LimitLoadFactor">For hang_point_load, or null.</param>
 /// <param name="OverhangMetres">For arm_moment, or null.</param>
 /// <param name="Baseline">For distance_from_baseline, or null.</param>

@@ -56,14 +56,12 @@ public sealed class MissionRow
     /// <returns>The first failure that every design of the row has, or none.</returns>
     public FlightFailure Prepare(in FrameGeometry geometry)
     {
-        var turned = last is not { } old || old.AngleRadians != geometry.AngleRadians || old.TiltRadians != geometry.TiltRadians;
-        var moved = turned || !SamePlace(last!.Value, geometry);
-        var spread = moved || last!.Value.SpacingMetres != geometry.SpacingMetres;
+        var from = last is { } old ? FactorCatalogue.FirstDifference(old, geometry) : EvaluationStage.OperatingPoint;
         last = geometry;
-        if (turned)
+        if (from == EvaluationStage.OperatingPoint)
             thrust = ThrustDirection.Of(geometry);
-        if (spread)
-            lastFailure = Compute(geometry, turned, moved);
+        if (from < EvaluationStage.Offset)
+            lastFailure = Compute(geometry, from);
         return lastFailure;
     }
 
@@ -79,9 +77,9 @@ public sealed class MissionRow
             var yaw = balances[p].WingYawMoment;
             var roll = balances[p].WingRollMoment;
             var mostYaw = balances[p].YawStiffness;
-            var mostRoll = bodies[p].RiserLoadNewtons * halfSpacing;
+            var mostRoll = bodies[p].Load.Newtons * halfSpacing;
 
-            // The size of a straight quantity is largest at an end of the row: when both ends hold, all do.
+            // The magnitude of a linear function is largest at an end of the row: when both ends hold, all do.
             if (StaysWithin(yaw, mostYaw, offsets) && StaysWithin(roll, mostRoll, offsets))
                 continue;
             for (var i = 0; i < offsets.Length; i++)
@@ -99,18 +97,15 @@ public sealed class MissionRow
     private static bool StaysWithin(LinearFunction line, double most, ReadOnlySpan<double> offsets) =>
         Math.Abs(line.At(offsets[0])) <= most && Math.Abs(line.At(offsets[^1])) <= most;
 
-    private static bool SamePlace(in FrameGeometry a, in FrameGeometry b) =>
-        a.HeightMetres == b.HeightMetres && a.HubForwardMetres == b.HubForwardMetres && a.HubRightMetres == b.HubRightMetres
-        && a.HubUpMetres == b.HubUpMetres && a.HangLineForwardMetres == b.HangLineForwardMetres;
-
-    private FlightFailure Compute(in FrameGeometry geometry, bool turned, bool moved)
+    /// <summary>Computes every phase anew from one stage on.</summary>
+    private FlightFailure Compute(in FrameGeometry geometry, EvaluationStage from)
     {
         var rollMetres = RiserStiffness.RollMetres(Mission.Wing, geometry.SpacingMetres);
         var yawMetres = RiserStiffness.YawMetres(Mission.Wing, geometry.SpacingMetres);
         var first = FlightFailure.None;
         for (var p = 0; p < points.Length; p++)
         {
-            var failure = ComputePhase(p, geometry, turned, moved, rollMetres, yawMetres);
+            var failure = ComputePhase(p, geometry, from, rollMetres, yawMetres);
             if (failure != FailureKind.None && first.Kind == FailureKind.None)
                 first = new FlightFailure(failure, p);
         }
@@ -118,13 +113,13 @@ public sealed class MissionRow
         return first;
     }
 
-    private FailureKind ComputePhase(int p, in FrameGeometry geometry, bool turned, bool moved, double rollMetres, double yawMetres)
+    private FailureKind ComputePhase(int p, in FrameGeometry geometry, EvaluationStage from, double rollMetres, double yawMetres)
     {
-        if (turned)
+        if (from == EvaluationStage.OperatingPoint)
             points[p] = operating[p].For(thrust);
         if (points[p].Failure != FailureKind.None)
             return points[p].Failure;
-        if (moved)
+        if (from <= EvaluationStage.Height)
             bodies[p] = SuspendedBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry, thrust);
         if (bodies[p].Failure != FailureKind.None)
             return bodies[p].Failure;

@@ -20,19 +20,19 @@ public abstract record Response
     /// <summary>The name as a study writes it.</summary>
     public string Name => this switch
     {
-        OfPhase phase => $"{ResponseCatalogue.Of(phase.Quantity).Name}[{phase.PhaseName}]",
-        OfMission mission => ResponseCatalogue.Of(mission.Quantity).Name,
+        OfPhase phase => $"{phase.Quantity.Name}[{phase.PhaseName}]",
+        OfMission mission => mission.Quantity.Name,
         _ => throw new InvalidOperationException(),
     };
 
     /// <summary>The unit it is shown in, empty for a plain number.</summary>
     public string Unit => Entry.Unit;
 
-    /// <summary>Name, unit and meaning.</summary>
+    /// <summary>Its row of the catalogue.</summary>
     public ResponseEntry Entry => this switch
     {
-        OfPhase phase => ResponseCatalogue.Of(phase.Quantity),
-        OfMission mission => ResponseCatalogue.Of(mission.Quantity),
+        OfPhase phase => phase.Quantity,
+        OfMission mission => mission.Quantity,
         _ => throw new InvalidOperationException(),
     };
 }

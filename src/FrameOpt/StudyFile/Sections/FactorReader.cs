@@ -11,61 +11,59 @@ internal static class FactorReader
     /// <summary>Largest number of levels one factor may have.</summary>
     public const int MaxLevels = 100_000;
 
-    private static readonly AllowedRange length = AllowedRange.Within(3, "3 m");
-    private static readonly AllowedRange spacing = AllowedRange.PositiveUpTo(3, "3 m");
-    private static readonly AllowedRange angle = AllowedRange.Within(Math.PI / 4, "45 deg");
-
-    /// <summary>The factors that could be read, in the order of <see cref="FactorNames"/>.</summary>
+    /// <summary>The factors that could be read, in the order of <see cref="FactorCatalogue"/>.</summary>
     public static IReadOnlyList<StudyFactor> Read(Section? factors)
     {
         if (factors is null)
             return [];
-        return [.. FactorNames.All.Select(name => ReadOne(factors, name)).OfType<StudyFactor>()];
+        return [.. FactorCatalogue.All.Select(input => ReadOne(factors, input)).OfType<StudyFactor>()];
     }
 
     /// <summary>A factor fixed at one value given outside a file, or null after a mistake.</summary>
     public static StudyFactor? ReadFixed(string name, string value, DiagnosticBag diagnostics)
     {
-        if (FactorNames.Find(name) is not { } input)
+        if (FactorCatalogue.Find(name) is not { } input)
         {
-            diagnostics.Add(0, 0, name, "There is no geometry input of this name.", NearestName.Of(name, FactorNames.All) is { } near
+            string[] names = [.. FactorCatalogue.All.Select(known => known.Name)];
+            diagnostics.Add(0, 0, name, "There is no geometry input of this name.", NearestName.Of(name, names) is { } near
                 ? $"Did you mean `{near}`?"
-                : $"They are {string.Join(", ", FactorNames.All)}.");
+                : $"They are {string.Join(", ", names)}.");
             return null;
         }
 
         var node = new Node.Scalar(value, false, 0, 0);
-        return Quantity.Read(node, name, $"{name}='{FactorNames.ExampleOf(input)}'", DimensionOf(input), AllowedRangeOf(input),
-            diagnostics) is { } typed
-            ? new StudyFactor(input, name, [typed.Base], UnitOf(typed))
+        return Quantity.Read(node, name, $"{name}='{input.Example}'", DimensionOf(input), AllowedRangeOf(input), diagnostics) is { } typed
+            ? new StudyFactor(input, [typed.Base], UnitOf(typed))
             : null;
     }
 
-    public static Dimension DimensionOf(GeometryInput input) => FactorNames.IsAngle(input) ? Dimension.Angle : Dimension.Length;
+    public static Dimension DimensionOf(GeometryInput input) =>
+        input.Kind == InputKind.Angle ? Dimension.Angle : Dimension.Length;
 
-    public static AllowedRange AllowedRangeOf(GeometryInput input) =>
-        input == GeometryInput.HangPointSpacing ? spacing : FactorNames.IsAngle(input) ? angle : length;
+    public static AllowedRange AllowedRangeOf(GeometryInput input) => input.IsPositive
+        ? AllowedRange.PositiveUpTo(input.Kind.LargestSi, input.Kind.LargestText)
+        : AllowedRange.Within(input.Kind.LargestSi, input.Kind.LargestText);
 
-    private static StudyFactor? ReadOne(Section factors, string name)
+    private static StudyFactor? ReadOne(Section factors, GeometryInput input)
     {
-        var input = FactorNames.Find(name)!.Value;
+        var name = input.Name;
         switch (factors.Value(name))
         {
             case null:
                 return null;
             case Node.Map map:
                 var section = Section.Open(map, factors.KeyAt(name), factors.PathOf(name), StudyKeys.Factor, factors.DiagnosticBag)!;
-                return section.Has("values") ? FromValues(section, input, name) : FromRange(section, input, name);
+                return section.Has("values") ? FromValues(section, input) : FromRange(section, input);
             default:
                 var example = $"{name}: {DimensionOf(input).Example}";
                 return Quantity.Read(factors.Value(name)!, factors.PathOf(name), example, DimensionOf(input), AllowedRangeOf(input),
                     factors.DiagnosticBag) is { } fixedAt
-                    ? new StudyFactor(input, name, [fixedAt.Base], UnitOf(fixedAt))
+                    ? new StudyFactor(input, [fixedAt.Base], UnitOf(fixedAt))
                     : null;
         }
     }
 
-    private static StudyFactor? FromValues(Section section, GeometryInput input, string name)
+    private static StudyFactor? FromValues(Section section, GeometryInput input)
     {
         foreach (var key in new[] { "from", "to", "step" }.Where(section.Has))
             section.DiagnosticBag.Add(section.At(key), $"{section.Path} gives both values and {key}.",
@@ -76,7 +74,7 @@ internal static class FactorReader
         var levels = new List<Quantity>();
         foreach (var node in values)
         {
-            var level = Quantity.Read(node, section.Path, $"values: [{FactorNames.ExampleOf(input)}]", DimensionOf(input),
+            var level = Quantity.Read(node, section.Path, $"values: [{input.Example}]", DimensionOf(input),
                 AllowedRangeOf(input), section.DiagnosticBag);
             if (level is null)
                 continue;
@@ -85,23 +83,23 @@ internal static class FactorReader
             levels.Add(level);
         }
 
-        return levels.Count == 0 ? null : new StudyFactor(input, name, [.. levels.Select(level => level.Base).Order()], UnitOf(levels[0]));
+        return levels.Count == 0 ? null : new StudyFactor(input, [.. levels.Select(level => level.Base).Order()], UnitOf(levels[0]));
     }
 
-    private static StudyFactor? FromRange(Section section, GeometryInput input, string name)
+    private static StudyFactor? FromRange(Section section, GeometryInput input)
     {
         foreach (var key in new[] { "from", "to" }.Where(key => !section.Has(key)))
             section.DiagnosticBag.Add(section.Owner, $"{section.Path}.{key} is missing.",
                 "Write `{ from: ..., to: ..., step: ... }`, `{ values: [...] }`, or one value for a fixed factor.");
         var from = section.Quantity("from", DimensionOf(input), AllowedRangeOf(input));
         var to = section.Quantity("to", DimensionOf(input), AllowedRangeOf(input));
-        var step = section.Quantity("step", DimensionOf(input), FactorNames.IsAngle(input)
-            ? AllowedRange.PositiveUpTo(Math.PI / 4, "45 deg") : spacing);
+        var step = section.Quantity("step", DimensionOf(input),
+            AllowedRange.PositiveUpTo(input.Kind.LargestSi, input.Kind.LargestText));
         if (from is null || to is null || (step is null && section.Has("step")))
             return null;
         if (step is null)
             return GoesUpward(section, from.Base < to.Base)
-                ? new StudyFactor(input, name, [from.Base, to.Base], UnitOf(from)) { IsContinuous = true } : null;
+                ? new StudyFactor(input, [from.Base, to.Base], UnitOf(from)) { IsContinuous = true } : null;
         var typed = FactorRange.Of(from, to, step);
         if (typed is null)
         {
@@ -109,7 +107,7 @@ internal static class FactorReader
             return null;
         }
 
-        return Levels(section, typed) is { } levels ? new StudyFactor(input, name, levels, UnitOf(from)) : null;
+        return Levels(section, typed) is { } levels ? new StudyFactor(input, levels, UnitOf(from)) : null;
     }
 
     private static double[]? Levels(Section section, FactorRange range)

@@ -26,7 +26,7 @@ internal static class GridChecks
         {
             study.DiagnosticBag.Add(
                 at, $"factors.{factor.Name} has no step: an exhaustive search computes levels, not everything between two ends.",
-                $"Add `step: {FactorNames.StepExampleOf(factor.Input)}` to it, or write `search: {{ method: NSGA-II }}`, which takes any value.");
+                $"Add `step: {factor.Input.Kind.ExampleStep}` to it, or write `search: {{ method: NSGA-II }}`, which takes any value.");
         }
 
         CheckSpacing(study, factors, wing);

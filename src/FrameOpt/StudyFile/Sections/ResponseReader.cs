@@ -9,18 +9,8 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads the name of a response: residual_rms, or residual[cruise].</summary>
 internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, DiagnosticBag diagnostics)
 {
-    private static readonly string[] ofPhases = [.. ResponseCatalogue.OfPhases.Select(entry => entry.Name)];
-    private static readonly string[] ofMissions = [.. ResponseCatalogue.OfMissions.Select(entry => entry.Name)];
-
-    private static readonly PhaseQuantity[] signed =
-    [
-        PhaseQuantity.RollMoment, PhaseQuantity.YawMoment, PhaseQuantity.BodyRoll, PhaseQuantity.BodyYaw, PhaseQuantity.WingBank,
-        PhaseQuantity.WingRollMoment, PhaseQuantity.WingYawMoment, PhaseQuantity.Residual, PhaseQuantity.LoadDifference, PhaseQuantity.Lean,
-        PhaseQuantity.TurnRate,
-    ];
-
-    /// <summary>True for what goes to either side, so that its size is ranked.</summary>
-    public static bool IsSigned(Response response) => response is Response.OfPhase phase && signed.Contains(phase.Quantity);
+    /// <summary>True for what goes to either side, so that its magnitude is ranked.</summary>
+    public static bool IsSigned(Response response) => response.Entry.Sign == ResponseSign.Side;
 
     /// <summary>The response named, or null after a mistake.</summary>
     /// <param name="text">Of the node, or a key.</param>
@@ -40,10 +30,9 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
 
     private Response.OfMission? OfMission(string word, Node at)
     {
-        var index = Array.IndexOf(ofMissions, word);
-        if (index >= 0)
-            return new Response.OfMission((MissionQuantity)index);
-        if (ofPhases.Contains(word))
+        if (Find(ResponseCatalogue.OfMissions, word) is { } quantity)
+            return new Response.OfMission(quantity);
+        if (Find(ResponseCatalogue.OfPhases, word) is not null)
             diagnostics.Add(
                 at, $"{word} is a quantity of a phase.",
                 $"Say of which: `{word}[{(phases.Count > 0 ? phases.MaxBy(p => p.Weight)!.Name : "cruise")}]`.");
@@ -54,10 +43,9 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
 
     private Response.OfPhase? OfPhase(string word, string phaseName, Node at)
     {
-        var index = Array.IndexOf(ofPhases, word);
-        if (index < 0)
+        if (Find(ResponseCatalogue.OfPhases, word) is not { } quantity)
         {
-            if (ofMissions.Contains(word))
+            if (Find(ResponseCatalogue.OfMissions, word) is not null)
                 diagnostics.Add(at, $"{word} is of the whole mission.", $"Write `{word}` without a phase.");
             else
                 diagnostics.Add(at, $"There is no response `{word}`.", Nearest(word));
@@ -67,7 +55,7 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
         for (var i = 0; i < phases.Count; i++)
         {
             if (phases[i].Name == phaseName)
-                return new Response.OfPhase((PhaseQuantity)index, i, phaseName);
+                return new Response.OfPhase(quantity, i, phaseName);
         }
 
         // Without any phase the mission itself is already reported.
@@ -81,10 +69,14 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
 
     private static string Nearest(string word)
     {
-        if (NearestName.Of(word, ofMissions.Concat(ofPhases)) is not { } near)
+        IEnumerable<ResponseEntry> all = [.. ResponseCatalogue.OfMissions, .. ResponseCatalogue.OfPhases];
+        if (NearestName.Of(word, all.Select(entry => entry.Name)) is not { } near)
             return "All responses are listed in docs/study-file.md.";
-        return ofMissions.Contains(near) ? $"Did you mean `{near}`?" : $"Did you mean `{near}[...]`, with a phase between the brackets?";
+        return Find(ResponseCatalogue.OfMissions, near) is not null ? $"Did you mean `{near}`?" : $"Did you mean `{near}[...]`, with a phase between the brackets?";
     }
+
+    private static T? Find<T>(IReadOnlyList<T> entries, string name)
+        where T : ResponseEntry => entries.FirstOrDefault(entry => entry.Name == name);
 
     [GeneratedRegex(@"^(?<word>[^\[\]]+)(\[(?<phase>[^\[\]]+)\])?$")]
     private static partial Regex Name();
@@ -118,15 +110,11 @@ internal sealed class Prerequisites(bool hasEngine, bool hasStrength, bool hasBa
 {
     public void Check(Response response, Node at)
     {
-        var (missing, fix) = response switch
+        var (missing, fix) = response.Entry.Needs switch
         {
-            Response.OfMission { Quantity: MissionQuantity.HangPointLoad or MissionQuantity.ArmMoment } when !hasStrength =>
-                ("strength", StudyKeys.File.Find("strength")!.Example),
-            Response.OfMission { Quantity: MissionQuantity.DistanceFromBaseline } when !hasBaseline =>
-                ("baseline", StudyKeys.File.Find("baseline")!.Example),
-            Response.OfMission { Quantity: MissionQuantity.TorqueMarginWorst } when !hasEngine =>
-                ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
-            Response.OfPhase { Quantity: PhaseQuantity.TorqueMargin } when !hasEngine =>
+            ResponseNeed.Strength when !hasStrength => ("strength", StudyKeys.File.Find("strength")!.Example),
+            ResponseNeed.Baseline when !hasBaseline => ("baseline", StudyKeys.File.Find("baseline")!.Example),
+            ResponseNeed.Engine when !hasEngine =>
                 ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
             _ => ("", ""),
         };

@@ -14,18 +14,17 @@ internal static class SettingsReader
     {
         if (baseline is null)
             return null;
-        foreach (var factor in factors.Where(factor => (int)factor.Input >= 4 && !baseline.Has(factor.Name)))
+        foreach (var factor in factors.Where(factor => !factor.Input.IsRequired && !baseline.Has(factor.Name)))
             baseline.DiagnosticBag.Add(baseline.Owner, $"{baseline.PathOf(factor.Name)} is missing: it is a factor of this study.",
                 $"Add `{StudyKeys.Baseline.Find(factor.Name)!.Example}`.");
-        var given = FactorNames.All
-            .Select(name => FactorNames.Find(name)!.Value)
-            .Select(input => (input, value: baseline.OptionalNumber(FactorNames.Of(input), FactorReader.DimensionOf(input),
+        var given = FactorCatalogue.All
+            .Select(input => (input, value: baseline.OptionalNumber(input.Name, FactorReader.DimensionOf(input),
                 FactorReader.AllowedRangeOf(input))))
             .Where(pair => pair.value is not null)
             .ToList();
         if (machine is null)
             return null;
-        return given.Aggregate(FrameGeometry.On(machine, 0, 0, 0, 0), (geometry, pair) => geometry.With(pair.input, pair.value!.Value));
+        return given.Aggregate(FrameGeometry.AsBuilt(machine), (geometry, pair) => geometry.With(pair.input, pair.value!.Value));
     }
 
     public static StrengthSetting? Strength(Section? strength) => strength is null

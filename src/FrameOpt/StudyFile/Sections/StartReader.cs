@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
@@ -34,8 +35,9 @@ internal static class StartReader
     private static void AddWarning(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors,
         IReadOnlyList<IReadOnlyList<double>> designs)
     {
-        var others = FactorNames.All.Where(name => table.Headers.Any(header => header.Split(' ', 2)[0] == name)
-            && factors.All(factor => factor.Name != name)).ToList();
+        var others = FactorCatalogue.All.Select(input => input.Name)
+            .Where(name => table.Headers.Any(header => header.Split(' ', 2)[0] == name) && factors.All(factor => factor.Name != name))
+            .ToList();
         if (others.Count > 0)
             search.DiagnosticBag.AddWarning(
                 search.At("start"),

@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;
@@ -76,13 +77,7 @@ internal static class StudyKeys
         Optional("temperature_offset", "10 K"), Optional("load_factor", "1"), Optional("carried", "0.8"),
             Optional("pitch_rate", "0.3 rad/s"));
 
-    public static readonly SectionKeys Factors = new("factors",
-        Required("hang_point_spacing", "{ from: 380 mm, to: 480 mm, step: 5 mm }"),
-            Required("lateral_offset", "{ from: 0 mm, to: 60 mm, step: 1 mm }"),
-        Required("suspension_height", "{ from: 100 mm, to: 400 mm, step: 10 mm }"),
-            Required("thrust_line_angle", "{ values: [-3 deg, 0 deg, 3 deg] }"),
-        Optional("thrust_line_tilt", "5 deg"), Optional("hub_forward", "-420 mm"), Optional("hub_right", "0 mm"),
-            Optional("hub_up", "120 mm"), Optional("hang_line_forward", "-60 mm"));
+    public static readonly SectionKeys Factors = new("factors", OfInputs(input => input.ExampleRange));
 
     public static readonly SectionKeys Factor = new("factors.<factor>",
         Optional("from", "380 mm"), Optional("to", "480 mm"), Optional("step", "5 mm"), Optional("values", "[380 mm, 440 mm]"));
@@ -108,11 +103,7 @@ internal static class StudyKeys
     public static readonly SectionKeys Ranking = new(
         "ranking", Optional("method", "distance to ideal"), Optional("weights", "{ residual_rms: 3, pitch_swing: 1 }"));
 
-    public static readonly SectionKeys Baseline = new("baseline",
-        Required("hang_point_spacing", "440 mm"), Required("lateral_offset", "0 mm"), Required("suspension_height", "150 mm"),
-            Required("thrust_line_angle", "0 deg"),
-        Optional("thrust_line_tilt", "5 deg"), Optional("hub_forward", "-420 mm"), Optional("hub_right", "0 mm"),
-            Optional("hub_up", "120 mm"), Optional("hang_line_forward", "-60 mm"));
+    public static readonly SectionKeys Baseline = new("baseline", OfInputs(input => input.ExampleBaseline));
 
     public static readonly SectionKeys Strength = new("strength", Required("limit_load_factor", "6"), Required("overhang", "120 mm"));
 
@@ -147,6 +138,9 @@ internal static class StudyKeys
         Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, Plan,
         Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];
+
+    private static Key[] OfInputs(Func<GeometryInput, string> example) =>
+        [.. FactorCatalogue.All.Select(input => input.IsRequired ? Required(input.Name, example(input)) : Optional(input.Name, example(input)))];
 
     private static Key[] Position() => [Required("forward", "20 mm"), Required("right", "0 mm"), Required("up", "120 mm")];
 }

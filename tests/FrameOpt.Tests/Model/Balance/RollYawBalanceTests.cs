@@ -35,7 +35,7 @@ public class RollYawBalanceTests
         hang =>
         {
             var (b, f, e) = (hang.Balance, hang.Forces, hang.Geometry.OffsetMetres);
-            double W = f.Weight.Z, D = -f.Drag.X, F = hang.Body.RiserLoadNewtons, eps = hang.Body.LineLeanRadians;
+            double W = f.Weight.Z, D = -f.Drag.X, F = hang.Body.Load.Newtons, eps = hang.Body.Load.LeanRadians;
             double Kphi = F * hang.RollMetres, Kpsi = F * hang.YawMetres;
             double phi = b.BodyRoll.At(e), psi = b.BodyYaw.At(e), bank = b.WingBank.At(e);
             var a = phi * Math.Cos(eps) - psi * Math.Sin(eps) - bank;
@@ -58,8 +58,8 @@ public class RollYawBalanceTests
         hang =>
         {
             var more = RollYawBalance.Of(
-                hang.Body with { RollMoment = hang.Body.RollMoment + new LinearFunction(1, 0) }, hang.RollMetres, hang.YawMetres,
-                    HangCase.YawLeverage);
+                hang.Body with { Moments = hang.Body.Moments with { Roll = hang.Body.Moments.Roll + new LinearFunction(1, 0) } },
+                hang.RollMetres, hang.YawMetres, HangCase.YawLeverage);
             double Residual(RollYawBalance b) =>
                 b.WingRollMoment.At(hang.Geometry.OffsetMetres) + HangCase.YawLeverage * b.WingYawMoment.At(hang.Geometry.OffsetMetres);
             Check.Close(

@@ -13,8 +13,8 @@ public class SuspendedBodyTests
         {
             var forces = hang.Forces;
             var offset = hang.Geometry.OffsetMetres;
-            Check.Close(forces.Moment.X, hang.Body.RollMoment.At(offset), absolute: 1e-12 * forces.Scale, because: Because);
-            Check.Close(forces.Moment.Z, hang.Body.YawMoment.At(offset), absolute: 1e-12 * forces.Scale, because: Because);
+            Check.Close(forces.Moment.X, hang.Body.Moments.Roll.At(offset), absolute: 1e-12 * forces.Scale, because: Because);
+            Check.Close(forces.Moment.Z, hang.Body.Moments.Yaw.At(offset), absolute: 1e-12 * forces.Scale, because: Because);
         },
         iter: 500);
 
@@ -27,10 +27,10 @@ public class SuspendedBodyTests
     public void Riser_load_is_the_size_of_the_sum_of_forces_in_the_plane_of_symmetry() => HangCase.Any.Sample(
         hang =>
         {
-            var (forces, lean) = (hang.Forces, hang.Body.LineLeanRadians);
+            var (forces, lean) = (hang.Forces, hang.Body.Load.LeanRadians);
             var inPlane = forces.Force with { Y = 0 };
             var scale = forces.Weight.Magnitude + forces.Drag.Magnitude + forces.Thrust.Magnitude;
-            Check.Close(inPlane.Magnitude, hang.Body.RiserLoadNewtons, absolute: 1e-12 * scale, because: Because);
+            Check.Close(inPlane.Magnitude, hang.Body.Load.Newtons, absolute: 1e-12 * scale, because: Because);
             Check.Close(0, inPlane.X * Math.Cos(lean) - inPlane.Z * Math.Sin(lean), absolute: 1e-12 * scale, because: Because);
         },
         iter: 500);

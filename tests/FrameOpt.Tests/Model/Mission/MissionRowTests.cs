@@ -127,17 +127,17 @@ public class MissionRowTests
         var values = new List<double[]>();
         for (var p = 0; p < row.Mission.Phases.Count; p++)
         {
-            foreach (var quantity in Enum.GetValues<PhaseQuantity>())
+            foreach (var quantity in ResponseCatalogue.OfPhases)
             {
                 values.Add(new double[at.Length]);
-                PhaseResponses.Fill(row, quantity, p, at, values[^1]);
+                quantity.Fill(row, p, at, values[^1]);
             }
         }
 
-        foreach (var quantity in Enum.GetValues<MissionQuantity>())
+        foreach (var quantity in ResponseCatalogue.OfMissions)
         {
             values.Add(new double[at.Length]);
-            MissionResponses.Fill(row, quantity, at, values[^1]);
+            quantity.Fill(row, at, values[^1]);
         }
 
         return [.. values];

@@ -55,7 +55,7 @@ public class ResponsesTests
                     .Where(p => p.Phase.Power is not PhasePower.FullThrottle).Min(p => p[PhaseQuantity.TorqueMargin]),
                 [MissionQuantity.DistanceFromBaseline] = Math.Sqrt(spacing * spacing + offset * offset + angle * angle),
             };
-            foreach (var quantity in Enum.GetValues<MissionQuantity>())
+            foreach (var quantity in ResponseCatalogue.OfMissions)
                 Check.Close(expected[quantity], design[quantity], relative: 1e-11, because: $"{quantity}: {Arithmetic}");
         },
         iter: 200);
@@ -99,7 +99,8 @@ public class ResponsesTests
             row.Prepare(geometry);
             var lean = design.Phases[p][PhaseQuantity.Lean] / 1000;
             var pilotWeight = 78 * 9.80665 * (p == 0 ? 0.8 : 1);
-            var shifted = row.Bodies[p] with { RollMoment = row.Bodies[p].RollMoment + new LinearFunction(pilotWeight * lean, 0) };
+            var moments = row.Bodies[p].Moments;
+            var shifted = row.Bodies[p] with { Moments = moments with { Roll = moments.Roll + new LinearFunction(pilotWeight * lean, 0) } };
             var wing = WorkedMachine.Wing;
             var leverage = design.Phases[p][PhaseQuantity.YawLeverage];
             var balance = RollYawBalance.Of(shifted, RiserStiffness.RollMetres(wing, 0.44), RiserStiffness.YawMetres(wing, 0.44), leverage);

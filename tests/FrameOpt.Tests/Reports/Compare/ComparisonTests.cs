@@ -78,8 +78,7 @@ public sealed class ComparisonTests : IDisposable
             {
                 FrontEvaluations = [.. report.FrontEvaluations
                 .Select(design => design with { Mission = [.. design.Mission
-                .Select((value, q) => (MissionQuantity)q is MissionQuantity.HangPointLoad or MissionQuantity.ArmMoment ? 500
-                : value)] })]
+                .Select((value, q) => ResponseCatalogue.OfMissions[q].Needs == ResponseNeed.Strength ? 500 : value)] })]
             }
             : report;
         var comparison = RunJsonFolder.Read(
