@@ -16,6 +16,15 @@ public static class ModelTerms
     public static IReadOnlyList<ModelTerm> Quadratic(int factors) =>
         [.. WithInteractions(factors), .. Enumerable.Range(0, factors).Select(f => Product(factors, f, f))];
 
+    /// <summary>The terms of a kind of surface.</summary>
+    public static IReadOnlyList<ModelTerm> Of(SurfaceModel model, int factors) => model switch
+    {
+        SurfaceModel.Linear => Linear(factors),
+        SurfaceModel.Interactions => WithInteractions(factors),
+        SurfaceModel.LinearAndSquares => [.. Quadratic(factors).Where(term => term.Powers.Max() == term.Order)],
+        _ => Quadratic(factors),
+    };
+
     /// <summary>The terms of names such as "1", "x1", "x1x2", "x1^2".</summary>
     /// <exception cref="FormatException">One of the names is not that of a term.</exception>
     public static IReadOnlyList<ModelTerm> Parse(int factors, params string[] names) =>
@@ -88,4 +97,20 @@ public sealed record PlanModel(IReadOnlyList<ModelTerm> Terms)
 
         return moments;
     }
+}
+
+/// <summary>The terms of a fitted surface.</summary>
+public enum SurfaceModel
+{
+    /// <summary>The constant and each factor.</summary>
+    Linear,
+
+    /// <summary>The linear terms and every product of two factors.</summary>
+    Interactions,
+
+    /// <summary>The linear terms and every square.</summary>
+    LinearAndSquares,
+
+    /// <summary>The linear terms, every product of two factors and every square.</summary>
+    Quadratic,
 }

@@ -8,12 +8,6 @@ namespace FrameOpt.Running;
 /// <summary>Computes a grid whole, to hold an evolutionary search against it.</summary>
 public sealed class CertificateRun
 {
-    /// <summary>The largest grid that is computed whole; of a larger one a part.</summary>
-    public const long MaxFullGrid = 20_000_000;
-
-    /// <summary>The largest part.</summary>
-    public const long MaxPartialGrid = 2_000_000;
-
     private readonly bool isEstimate;
     private readonly Study study;
     private readonly SearchRun exact;
@@ -24,8 +18,8 @@ public sealed class CertificateRun
     /// <param name="threads">Worker threads, 1 or more.</param>
     public CertificateRun(Study study, MissionModel mission, int threads)
     {
-        isEstimate = study.GridSize is not <= MaxFullGrid;
-        this.study = isEstimate ? SubGrid.Of(study, MaxPartialGrid) : study with { Search = new SearchSetting.Exhaustive() };
+        isEstimate = study.GridSize is not <= RunLimits.MaxFullGrid;
+        this.study = isEstimate ? SubGrid.Of(study, RunLimits.MaxPartialGrid) : study with { Search = new SearchSetting.Exhaustive() };
         exact = new SearchRun(this.study, mission, threads);
     }
 

@@ -52,7 +52,7 @@ internal sealed class ProductLineResultBuilder
     {
         var chosen = candidates.Only(solution.Chosen);
         IReadOnlyList<int> letters = [.. solution.Chosen.Order().Select(candidate => letterOf[candidate])];
-        return FittingChart.Of(setting, chosen, letters, setting.Customers.Min(customer => customer.PilotMassKilograms),
+        return FittingChartBuilder.Build(setting, chosen, letters, setting.Customers.Min(customer => customer.PilotMassKilograms),
             setting.Customers.Max(customer => customer.PilotMassKilograms), threads);
     }
 

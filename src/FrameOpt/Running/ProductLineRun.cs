@@ -8,9 +8,6 @@ namespace FrameOpt.Running;
 /// <summary>Works out the product line of a study: step through <see cref="Steps"/>, then take the <see cref="Result"/>.</summary>
 public sealed class ProductLineRun
 {
-    /// <summary>Most candidates a line is chosen from.</summary>
-    public const int MaxCandidates = 20_000;
-
     private readonly Study study;
     private readonly ProductLineSetting setting;
     private readonly int threads;
@@ -111,9 +108,9 @@ public sealed class ProductLineRun
         }
 
         var front = search.RankedFront();
-        candidates = ProductLineCandidates.Of(onHoles, front.Take(MaxCandidates).Select(design => design.Geometry));
-        candidatesWords = front.Count > MaxCandidates
-            ? FormattableString.Invariant($"the best {MaxCandidates} by rank of a front of {front.Count}")
+        candidates = ProductLineCandidates.Of(onHoles, front.Take(RunLimits.MaxCandidates).Select(design => design.Geometry));
+        candidatesWords = front.Count > RunLimits.MaxCandidates
+            ? FormattableString.Invariant($"the best {RunLimits.MaxCandidates} by rank of a front of {front.Count}")
             : "the front of the study's own customer";
     }
 

@@ -16,9 +16,17 @@ internal static class StudySearch
         int[] places = [.. problem.Factors.Select(factor => study.Factors.ToList().FindIndex(other => other.Name == factor.Name))];
         var settings = new EvolutionSettings(setting.Population, setting.Seed)
         {
-            Start = [
-            .. setting.Start.Select(design => Array.ConvertAll(places, place => design[place]))]
+            Start = [.. Start(study, setting.Start).Select(design => Array.ConvertAll(places, place => design[place]))],
         };
         return setting.Method == SearchMethod.NsgaII ? new Nsga2Search(settings) : new Nsga3Search(settings);
     }
+
+    /// <summary>The designs to start from: values in m or rad in the order of the study's factors.</summary>
+    private static IEnumerable<IReadOnlyList<double>> Start(Study study, SearchStart? start) => start switch
+    {
+        SearchStart.FromFile file => file.Designs,
+        SearchStart.FromPlan => StudyPlan.Of(study).Designs
+            .Select(design => (IReadOnlyList<double>)[.. study.Factors.Select(factor => design[factor.Input])]),
+        _ => [],
+    };
 }

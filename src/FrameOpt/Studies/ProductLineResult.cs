@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.ProductLine;
-using FrameOpt.Running;
 
 namespace FrameOpt.Studies;
 

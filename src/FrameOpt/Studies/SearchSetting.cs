@@ -22,12 +22,8 @@ public abstract record SearchSetting
         /// <summary>True to end with a local polish of the front, a tenth of the evaluations being kept for it.</summary>
         public bool LocalSearch { get; init; }
 
-        /// <summary>Designs to begin from, each a value in m or rad for every factor of the study in its order; empty to begin at
-        /// random.</summary>
-        public IReadOnlyList<IReadOnlyList<double>> Start { get; init; } = [];
-
-        /// <summary>Where they are from, in words; empty when there are none.</summary>
-        public string StartDescription { get; init; } = "";
+        /// <summary>Designs to start from, or null to start at random.</summary>
+        public SearchStart? Start { get; init; }
     }
 }
 
@@ -39,4 +35,44 @@ public enum SearchMethod
 
     /// <summary>By reference directions, for three objectives and more.</summary>
     NsgaIII,
+}
+
+/// <summary>The designs an evolutionary search starts from.</summary>
+public abstract record SearchStart
+{
+    private SearchStart()
+    {
+    }
+
+    /// <summary>Number of designs.</summary>
+    public abstract int Count { get; }
+
+    /// <summary>The source of the designs, as the study writes it.</summary>
+    public abstract string Description { get; }
+
+    /// <summary>The runs of the study's own plan.</summary>
+    /// <param name="Runs">Number of runs of the plan.</param>
+    public sealed record FromPlan(int Runs) : SearchStart
+    {
+        /// <summary>How a study asks for the runs of its plan.</summary>
+        public const string Keyword = "plan";
+
+        /// <inheritdoc/>
+        public override int Count => Runs;
+
+        /// <inheritdoc/>
+        public override string Description => Keyword;
+    }
+
+    /// <summary>Designs read from a file.</summary>
+    /// <param name="Name">Name of the file, as the study writes it.</param>
+    /// <param name="Designs">Each a value in m or rad for every factor of the study, in its order.</param>
+    public sealed record FromFile(string Name, IReadOnlyList<IReadOnlyList<double>> Designs) : SearchStart
+    {
+        /// <inheritdoc/>
+        public override int Count => Designs.Count;
+
+        /// <inheritdoc/>
+        public override string Description => Name;
+    }
 }

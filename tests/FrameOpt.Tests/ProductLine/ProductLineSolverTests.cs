@@ -2,7 +2,6 @@ using CsCheck;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
 using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.ProductLine;
 

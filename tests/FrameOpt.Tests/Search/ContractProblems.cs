@@ -1,5 +1,4 @@
 using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 using FrameOpt.Tests.Analysis;
 
 namespace FrameOpt.Tests.Search;

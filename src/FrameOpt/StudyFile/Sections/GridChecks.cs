@@ -1,5 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Values;
 
@@ -8,9 +7,6 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Checks what the factors make together: enough designs to choose from, and not more than can be computed.</summary>
 internal static class GridChecks
 {
-    /// <summary>Largest grid an exhaustive search takes.</summary>
-    public const long MaxGrid = 2_000_000_000;
-
     public static void Check(Section study, IReadOnlyList<StudyFactor> factors, SearchSetting? search, Wing? wing, int phases)
     {
         if (factors.Count == 0)
@@ -20,7 +16,7 @@ internal static class GridChecks
         if (count < 2 && !study.DiagnosticBag.HasErrors)
             study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to choose.",
                 "Sweep one or more, for example `lateral_offset: { from: 0 mm, to: 60 mm, step: 1 mm }`.");
-        if (search is SearchSetting.Exhaustive && count > MaxGrid)
+        if (search is SearchSetting.Exhaustive && count > RunLimits.MaxGrid)
             study.DiagnosticBag.Add(at, TooMany(count, phases), Coarser(count, factors));
         foreach (var factor in factors.Where(factor => factor.IsContinuous && search is SearchSetting.Exhaustive))
         {
@@ -33,13 +29,13 @@ internal static class GridChecks
     }
 
     private static string TooMany(double count, int phases) => FormattableString.Invariant(
-        $"The factors make {count:0} designs, {RunEstimate.InWords(RunEstimate.Seconds(count, Math.Max(1, phases), Environment.ProcessorCount))}; {MaxGrid} is the most.");
+        $"The factors make {count:0} designs, {RunEstimate.InWords(RunEstimate.Seconds(count, Math.Max(1, phases), Environment.ProcessorCount))}; {RunLimits.MaxGrid} is the most.");
 
     private static string Coarser(double count, IReadOnlyList<StudyFactor> factors)
     {
         var longest = factors.MaxBy(factor => factor.LevelsSi.Count)!;
         var others = count / longest.LevelsSi.Count;
-        var fitting = (long)(MaxGrid / others);
+        var fitting = (long)(RunLimits.MaxGrid / others);
         return fitting >= 2
             ? FormattableString.Invariant(
                 $"Take coarser steps: {longest.Name} has {longest.LevelsSi.Count} levels, and {fitting} or fewer would do.")

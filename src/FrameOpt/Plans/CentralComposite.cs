@@ -1,4 +1,4 @@
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>Response-surface plans of a two-level cube, two axial runs a factor, and runs at the middle.</summary>
 /// <remarks>Source: G. E. P. Box and K. B. Wilson 1951, On the experimental attainment of optimum conditions, J. Roy. Stat. Soc. B 13:1-45;

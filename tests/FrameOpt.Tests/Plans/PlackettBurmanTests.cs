@@ -1,6 +1,6 @@
-using FrameOpt.Plans.Classical;
+using FrameOpt.Plans;
 
-namespace FrameOpt.Tests.Plans.Classical;
+namespace FrameOpt.Tests.Plans;
 
 public class PlackettBurmanTests
 {

@@ -1,6 +1,6 @@
 using FrameOpt.Numerics;
 
-namespace FrameOpt.Plans.Optimal;
+namespace FrameOpt.Plans;
 
 /// <summary>Plans fitted to a model, to limits and to runs already made.</summary>
 public static class OptimalPlan

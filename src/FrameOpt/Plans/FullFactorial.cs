@@ -1,4 +1,4 @@
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>Every combination of the factors' levels.</summary>
 public static class FullFactorial

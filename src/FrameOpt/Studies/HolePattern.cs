@@ -1,7 +1,6 @@
 using FrameOpt.Model;
-using FrameOpt.Studies;
 
-namespace FrameOpt.Running;
+namespace FrameOpt.Studies;
 
 /// <summary>A study whose lateral offsets all fall on one hole pattern.</summary>
 public static class HolePattern
@@ -24,8 +23,8 @@ public static class HolePattern
         return study with
         {
             Factors = [.. study.Factors.Select(f => f == factor ? f with { LevelsSi = levels, IsContinuous = false } : f)],
-            // Designs to begin from need not lie on the pattern.
-            Search = study.Search is SearchSetting.Evolutionary search ? search with { Start = [], StartDescription = "" } : study.Search,
+            // Designs to start from need not lie on the pattern.
+            Search = study.Search is SearchSetting.Evolutionary search ? search with { Start = null } : study.Search,
         };
     }
 

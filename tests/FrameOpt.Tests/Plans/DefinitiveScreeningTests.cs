@@ -1,8 +1,7 @@
 using FrameOpt.Numerics;
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 
-namespace FrameOpt.Tests.Plans.Classical;
+namespace FrameOpt.Tests.Plans;
 
 /// <summary>B. Jones and C. J. Nachtsheim 2011, J. Quality Technol. 43:1-15: the properties every such plan must have.</summary>
 public class DefinitiveScreeningTests

@@ -1,8 +1,7 @@
 using FrameOpt.Numerics;
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 
-namespace FrameOpt.Tests.Plans.Classical;
+namespace FrameOpt.Tests.Plans;
 
 public class BoxBehnkenTests
 {

@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>Two-level plans of part of the runs of a full factorial.</summary>
 public static class FractionalFactorial

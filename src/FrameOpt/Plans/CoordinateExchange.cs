@@ -1,7 +1,7 @@
 using FrameOpt.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FrameOpt.Plans.Optimal;
+namespace FrameOpt.Plans;
 
 /// <summary>Betters a random plan by changing one factor of one run at a time, for as long as a change helps.</summary>
 internal sealed class CoordinateExchange

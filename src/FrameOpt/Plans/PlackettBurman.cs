@@ -1,4 +1,4 @@
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>Two-level screening plans in a multiple of four runs. Main effects are orthogonal to each other but not to interactions: in 12,
 /// 20 and 24 runs

@@ -1,4 +1,4 @@
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>How an added factor of a fraction is set: always as the product of others, such as D = ABC or D = -ABC.</summary>
 /// <param name="Factor">The added factor, as its place from 0.</param>

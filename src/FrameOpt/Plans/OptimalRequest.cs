@@ -1,4 +1,4 @@
-namespace FrameOpt.Plans.Optimal;
+namespace FrameOpt.Plans;
 
 /// <summary>What an optimal plan is asked for.</summary>
 public sealed record OptimalRequest

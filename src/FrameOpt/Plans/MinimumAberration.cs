@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>Finds the generators of the two-level fraction of least aberration: of all fractions of a size, the one with the fewest words
 /// of length 3, among

@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>A product of factors such as ABD or -ABD: an effect, or a word of a defining relation. Letters stand for the factors in order;
 /// I is left out,

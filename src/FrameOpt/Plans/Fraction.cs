@@ -1,4 +1,4 @@
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>What a two-level fraction can and cannot tell apart.</summary>
 public sealed record Fraction

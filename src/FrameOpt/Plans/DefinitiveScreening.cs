@@ -1,4 +1,4 @@
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>Three-level screening plans whose main effects are free of all interactions of two and all quadratic terms: the rows of a
 /// conference matrix, their

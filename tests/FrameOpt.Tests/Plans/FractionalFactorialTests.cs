@@ -1,8 +1,8 @@
 using CsCheck;
 using FrameOpt.Numerics;
-using FrameOpt.Plans.Classical;
+using FrameOpt.Plans;
 
-namespace FrameOpt.Tests.Plans.Classical;
+namespace FrameOpt.Tests.Plans;
 
 public class FractionalFactorialTests
 {

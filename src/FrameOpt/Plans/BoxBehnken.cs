@@ -1,4 +1,4 @@
-namespace FrameOpt.Plans.Classical;
+namespace FrameOpt.Plans;
 
 /// <summary>Response-surface plans with three levels and no run at a corner: two or three factors at a time go through their ends, the
 /// others stay at their

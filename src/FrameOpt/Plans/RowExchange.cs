@@ -1,6 +1,6 @@
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FrameOpt.Plans.Optimal;
+namespace FrameOpt.Plans;
 
 /// <summary>What a plan gains when one row is exchanged for another, without inverting anew: the change has rank two.
 /// With V = (X'X)^-1, U = [new, old] and S = diag(1, -1): det' = -det det(G), V' = V - V U G^-1 U'V, where G = S + U'V U.</summary>

@@ -1,0 +1,39 @@
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Running;
+
+/// <summary>Runs a study's plan and fits its surfaces.</summary>
+public static class PlanRunner
+{
+    /// <summary>The results of the plan. The runs are computed, so there are no significance tests: contributions and errors are given
+    /// instead.</summary>
+    /// <param name="study">With a plan setting.</param>
+    /// <param name="mission">The model.</param>
+    /// <param name="threads">Worker threads for the comparison of surface and model, at least 1.</param>
+    public static PlanResult Run(Study study, MissionModel mission, int threads)
+    {
+        var plan = StudyPlan.Of(study);
+        var evaluations = plan.Designs.Select(mission.Evaluate).ToList();
+        var responses = study.Plan!.Responses;
+        var values = responses
+            .Select(response => evaluations.Select(e => e.Failure is null ? e[response] : double.NaN).ToArray()).ToList();
+        var fits = values.Select(y => Fit(plan, y)).ToList();
+        var checks = SurfaceComparison.Of(study, mission, plan, responses, fits, threads);
+        return new PlanResult(
+            plan,
+            [.. evaluations.Select(evaluation => evaluation.Failure)],
+            [.. responses.Select((response, r) => new FittedSurface(response, values[r], fits[r], Shape(fits[r]), checks[r]))]);
+    }
+
+    private static RegressionFit? Fit(StudyPlan plan, double[] y)
+    {
+        var flying = Enumerable.Range(0, y.Length).Where(i => double.IsFinite(y[i])).ToList();
+        return flying.Count < plan.Terms.Count ? null : Regression.Fit(
+            plan.Terms, [.. flying.Select(i => plan.Plan.Runs[i].Coded)], [.. flying.Select(i => y[i])], ErrorKind.Deterministic);
+    }
+
+    private static ResponseSurface? Shape(RegressionFit? fit) =>
+        fit is not null && fit.Aliased.Count == 0 && fit.Terms.Any(term => term.Powers.Contains(2)) ? ResponseSurface.Of(fit) : null;
+}
