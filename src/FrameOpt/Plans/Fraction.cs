@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace FrameOpt.Plans;
 
 /// <summary>What a two-level fraction can and cannot tell apart.</summary>
@@ -60,4 +62,94 @@ public sealed record AliasGroup(IReadOnlyList<EffectWord> Effects)
 {
     /// <summary>Such as "A = BCD".</summary>
     public override string ToString() => string.Join(" = ", Effects);
+}
+
+/// <summary>How an added factor of a fraction is set: always as the product of others, such as D = ABC or D = -ABC.</summary>
+/// <param name="Factor">The added factor, as its place from 0.</param>
+/// <param name="Product">The product it follows, with its sign.</param>
+public sealed record Generator(int Factor, EffectWord Product)
+{
+    /// <summary>Its word in the defining relation: D = ABC gives ABCD.</summary>
+    public EffectWord Word => Product * new EffectWord(1u << Factor);
+
+    /// <summary>Such as "D=ABC".</summary>
+    public override string ToString() => $"{EffectWord.Letters[Factor]}={Product}";
+
+    /// <summary>Reads "D=ABC".</summary>
+    /// <param name="text">One letter, an equals sign, and a product of two or more other letters with an optional minus.</param>
+    /// <param name="factors">How many factors there are.</param>
+    /// <exception cref="ArgumentException">Not of that form.</exception>
+    public static Generator Parse(string text, int factors)
+    {
+        var sides = text.Split('=');
+        if (sides.Length != 2)
+            throw new ArgumentException($"\"{text}\" is no generator; write one factor, =, and a product of others, such as D=ABC");
+        var (left, product) = (EffectWord.Parse(sides[0], factors), EffectWord.Parse(sides[1], factors));
+        if (left.Length != 1 || left.Negative)
+            throw new ArgumentException($"the left side of \"{text}\" must be one factor without a sign");
+        if (product.Length < 2 || (product.Factors & left.Factors) != 0)
+            throw new ArgumentException($"the right side of \"{text}\" must be a product of two or more factors other than {left}");
+        return new Generator(System.Numerics.BitOperations.TrailingZeroCount(left.Factors), product);
+    }
+}
+
+/// <summary>A product of factors such as ABD or -ABD: an effect, or a word of a defining relation. Letters stand for the factors in order;
+/// I is left out,
+/// because it stands for no factor at all.</summary>
+/// <param name="Factors">A bit for each factor: bit 0 is the first.</param>
+/// <param name="Negative">Whether the product carries a minus.</param>
+public readonly record struct EffectWord(uint Factors, bool Negative = false)
+{
+    /// <summary>The letters of the factors in order.</summary>
+    public const string Letters = "ABCDEFGHJKLMNOPQRSTUVWXYZ";
+
+    /// <summary>How many factors it has: 1 for a main effect, 2 for an interaction of two.</summary>
+    public int Length => BitOperations.PopCount(Factors);
+
+    /// <summary>The product of two words; a factor in both falls out, as its square is 1.</summary>
+    public static EffectWord operator *(EffectWord left, EffectWord right) =>
+        new(left.Factors ^ right.Factors, left.Negative ^ right.Negative);
+
+    /// <summary>The value of the product at a point: its sign times the coded values of its factors.</summary>
+    public double At(IReadOnlyList<double> coded)
+    {
+        var value = Negative ? -1.0 : 1.0;
+        for (var f = 0; f < coded.Count; f++)
+        {
+            if ((Factors >> f & 1) == 1)
+                value *= coded[f];
+        }
+
+        return value;
+    }
+
+    /// <summary>Such as "ABD", "-ABD" or "I".</summary>
+    public override string ToString()
+    {
+        var factors = Factors;
+        var letters = string.Concat(Letters.Where((_, f) => (factors >> f & 1) == 1));
+        return (Negative ? "-" : "") + (letters.Length == 0 ? "I" : letters);
+    }
+
+    /// <summary>Reads letters such as "ABD" or "-ABD".</summary>
+    /// <param name="text">Letters in any order and case, with an optional sign.</param>
+    /// <param name="factors">How many factors there are; later letters are refused.</param>
+    /// <exception cref="ArgumentException">A letter that is no factor, or one twice.</exception>
+    public static EffectWord Parse(string text, int factors)
+    {
+        var trimmed = text.Trim();
+        var negative = trimmed.StartsWith('-');
+        var word = new EffectWord(0, negative);
+        foreach (var letter in trimmed.TrimStart('-', '+').Trim().ToUpperInvariant())
+        {
+            var f = Letters.IndexOf(letter);
+            if (f < 0 || f >= factors)
+                throw new ArgumentException($"\"{letter}\" in \"{text}\" is none of the factors {Letters[..factors]}");
+            if ((word.Factors >> f & 1) == 1)
+                throw new ArgumentException($"\"{letter}\" stands twice in \"{text}\"");
+            word *= new EffectWord(1u << f);
+        }
+
+        return word;
+    }
 }

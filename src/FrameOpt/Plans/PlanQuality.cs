@@ -70,3 +70,79 @@ public sealed record PlanQuality(
         return spread < 1e-12 ? double.NaN : variance * spread;
     }
 }
+
+/// <summary>Seeks the worst variance of prediction within the cube.</summary>
+internal static class MaxPredictionVariance
+{
+    private const int Starts = 20;
+
+    private static readonly double[] levels = CodedLevels.EvenlySpaced(21);
+
+    /// <summary>The worst variance found going from the worst runs, one factor at a time, as long as it grows; v is the inverse of the
+    /// information matrix,
+    /// blocks last.</summary>
+    public static double Of(Plan plan, PlanModel model, Matrix<double> v)
+    {
+        var terms = v.SubMatrix(0, model.Terms.Count, 0, model.Terms.Count);
+        double Variance(double[] point)
+        {
+            var row = Vector<double>.Build.Dense(model.At(point));
+            return row * terms * row;
+        }
+
+        return plan.Runs.Select(run => run.Coded.Select(value => Math.Clamp(value, -1, 1)).ToArray())
+            .OrderByDescending(Variance).Take(Starts).Max(start => Climb(start, Variance));
+    }
+
+    private static double Climb(double[] point, Func<double[], double> variance)
+    {
+        var worst = variance(point);
+        for (var grew = true; grew;)
+        {
+            grew = false;
+            for (var f = 0; f < point.Length; f++)
+            {
+                var kept = point[f];
+                foreach (var level in levels)
+                {
+                    point[f] = level;
+                    var found = variance(point);
+                    if (found > worst + 1e-12)
+                        (worst, kept, grew) = (found, level, true);
+                }
+
+                point[f] = kept;
+            }
+        }
+
+        return worst;
+    }
+}
+
+/// <summary>How far the terms of a model run together in a plan.</summary>
+public static class PlanCorrelation
+{
+    /// <summary>The correlation of every two terms over the runs, in the order of the model: 0 where they are estimated apart, 1 or -1
+    /// where they cannot be told
+    /// apart, and not a number for a term that never changes, such as the constant.</summary>
+    public static double[,] Of(Plan plan, PlanModel model)
+    {
+        var columns = model.Terms.Select(term => plan.Runs.Select(run => term.Value(run.Coded)).ToArray()).Select(Centred).ToArray();
+        var correlation = new double[columns.Length, columns.Length];
+        for (var i = 0; i < columns.Length; i++)
+        {
+            for (var j = 0; j < columns.Length; j++)
+                correlation[i, j] = Dot(columns[i], columns[j]) / Math.Sqrt(Dot(columns[i], columns[i]) * Dot(columns[j], columns[j]));
+        }
+
+        return correlation;
+    }
+
+    private static double[] Centred(double[] column)
+    {
+        var mean = column.Average();
+        return [.. column.Select(value => value - mean)];
+    }
+
+    private static double Dot(double[] left, double[] right) => left.Zip(right, (a, b) => a * b).Sum();
+}

@@ -39,15 +39,6 @@ public abstract record Factor(string Name)
         /// <inheritdoc/>
         public override IReadOnlyList<double>? Values => null;
     }
-
-    /// <summary>Values without order: one is as near to a second as to a third.</summary>
-    /// <param name="Name">As the study writes it.</param>
-    /// <param name="Categories">One or more, all different.</param>
-    public sealed record Categorical(string Name, IReadOnlyList<double> Categories) : Factor(Name)
-    {
-        /// <inheritdoc/>
-        public override IReadOnlyList<double> Values => Categories;
-    }
 }
 
 /// <summary>An objective of a search.</summary>
@@ -79,4 +70,13 @@ public sealed record Constraint(string Name, double AtLeast, double AtMost)
     }
 
     private static double Scale(double bound) => bound == 0 ? 1 : Math.Abs(bound);
+}
+
+/// <summary>A way of choosing which designs to evaluate.</summary>
+public interface ISearch
+{
+    /// <summary>Evaluates designs batch by batch, lazily, in the same order for any number of threads.</summary>
+    /// <param name="problem">What to search.</param>
+    /// <param name="threads">Worker threads, 1 or more.</param>
+    IEnumerable<EvaluatedBatch> Run(Problem problem, int threads);
 }

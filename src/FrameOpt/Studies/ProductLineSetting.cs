@@ -88,3 +88,39 @@ public sealed record ProductLineConfiguration(IReadOnlyList<string> Choices, Stu
 /// <param name="Configuration">Which of the outfits of <see cref="ProductLineSetting"/>.</param>
 /// <param name="Share">How much it counts, above 0: a share or a number of pieces.</param>
 public sealed record ProductLineCustomer(string Name, double PilotMassKilograms, int Configuration, double Share);
+
+/// <summary>A study whose lateral offsets all fall on one hole pattern.</summary>
+public static class HolePattern
+{
+    private const double Rounding = 1e-6;
+
+    /// <summary>The study with only the offsets that are multiples of a pitch.</summary>
+    /// <param name="study">Unchanged when there is no pitch.</param>
+    /// <param name="pitchMetres">Above 0, or null.</param>
+    /// <returns>Null when no offset within the factor's range is a multiple.</returns>
+    public static Study? On(Study study, double? pitchMetres)
+    {
+        if (pitchMetres is not { } pitch)
+            return study;
+        var factor = study.Factors.First(f => f.Input == GeometryInput.LateralOffset);
+        var levels = factor.IsContinuous ? Between(factor.LevelsSi[0], factor.LevelsSi[^1], pitch)
+            : [.. factor.LevelsSi.Where(level => IsMultiple(level, pitch))];
+        if (levels.Count == 0)
+            return null;
+        return study with
+        {
+            Factors = [.. study.Factors.Select(f => f == factor ? f with { LevelsSi = levels, IsContinuous = false } : f)],
+            // Designs to start from need not lie on the pattern.
+            Search = study.Search is SearchSetting.Evolutionary search ? search with { Start = null } : study.Search,
+        };
+    }
+
+    private static bool IsMultiple(double level, double pitch) => Math.Abs(level / pitch - Math.Round(level / pitch)) < Rounding;
+
+    private static List<double> Between(double from, double to, double pitch)
+    {
+        var first = (int)Math.Ceiling(from / pitch - Rounding);
+        var last = (int)Math.Floor(to / pitch + Rounding);
+        return [.. Enumerable.Range(first, Math.Max(0, last - first + 1)).Select(multiple => multiple * pitch)];
+    }
+}

@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Search.Evolution;
 
 /// <summary>
@@ -12,15 +14,12 @@ internal sealed class GeneSpace
     public GeneSpace(IReadOnlyList<Factor> factors)
     {
         values = [.. factors.Select(factor => factor.Values?.ToArray())];
-        Kinds = [.. factors.Select(KindOf)];
         Low = [.. factors.Select(factor => factor is Factor.Continuous range ? range.From : 0)];
         High = [.. factors.Select((factor, f) => factor is Factor.Continuous range ? range.To : values[f]!.Length - 1)];
         Designs = CountDesigns();
     }
 
     public int Genes => values.Length;
-
-    public GeneKind[] Kinds { get; }
 
     /// <summary>Each gene's least value.</summary>
     public double[] Low { get; }
@@ -30,6 +29,9 @@ internal sealed class GeneSpace
 
     /// <summary>How many designs there are; null for infinitely many, or more than anyone evaluates.</summary>
     public ulong? Designs { get; }
+
+    /// <summary>True for the place of a level, false for a value of a continuous factor.</summary>
+    public bool IsDiscrete(int gene) => values[gene] is not null;
 
     /// <summary>What tells a design from others: its number where designs are counted, else a hash of its genes.</summary>
     public ulong Key(ReadOnlySpan<double> genes)
@@ -91,13 +93,6 @@ internal sealed class GeneSpace
         return best;
     }
 
-    private static GeneKind KindOf(Factor factor) => factor switch
-    {
-        Factor.Continuous => GeneKind.Continuous,
-        Factor.Discrete => GeneKind.Discrete,
-        _ => GeneKind.Categorical,
-    };
-
     private ulong? CountDesigns()
     {
         ulong count = 1;
@@ -112,15 +107,40 @@ internal sealed class GeneSpace
     }
 }
 
-/// <summary>How a gene may change.</summary>
-internal enum GeneKind
+/// <summary>Every design a search has chosen, so that none is evaluated twice.</summary>
+internal sealed class VisitedDesigns(GeneSpace space)
 {
-    /// <summary>To any value of its range.</summary>
-    Continuous,
+    private const int RandomTries = 20;
+    private readonly HashSet<ulong> seen = [];
+    private ulong? next;
 
-    /// <summary>To another place in an order.</summary>
-    Discrete,
+    /// <summary>True for a design that was not there before.</summary>
+    public bool TryAdd(ReadOnlySpan<double> genes) => seen.Add(space.Key(genes));
 
-    /// <summary>To any other of some options.</summary>
-    Categorical,
+    /// <summary>Finds a design not seen before, at random as long as that is easy, and remembers it; false when none is left.</summary>
+    public bool TryFindUnvisited(Span<double> genes, Pcg32 random)
+    {
+        for (var i = 0; i < RandomTries; i++)
+        {
+            for (var g = 0; g < genes.Length; g++)
+                genes[g] = space.At(g, random.NextDouble());
+            if (TryAdd(genes))
+                return true;
+        }
+
+        return space.Designs is { } designs && (ulong)seen.Count < designs && NextUnseen(designs, genes, random);
+    }
+
+    /// <summary>Goes through all designs once, from a random one on, however often it is asked: what it has passed was seen.</summary>
+    private bool NextUnseen(ulong designs, Span<double> genes, Pcg32 random)
+    {
+        next ??= (ulong)(random.NextDouble() * designs) % designs;
+        do
+        {
+            space.Decode(next.Value, genes);
+            next = (next + 1) % designs;
+        }
+        while (!TryAdd(genes));
+        return true;
+    }
 }

@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Search.Evolution;
 
 /// <summary>NSGA-III: designs that fewer others dominate survive and, among equals, those nearest to directions spread evenly over the
@@ -24,4 +26,84 @@ public sealed class Nsga3Search : ISearch
     public IEnumerable<EvaluatedBatch> Run(Problem problem, int threads) =>
         new EvolutionLoop(problem, threads, settings, random => new ReferencePointSelection(
             problem.Objectives.Count, settings.PopulationSize, random)).Run();
+}
+
+/// <summary>NSGA-III's choice: by rank, and within the last rank for the directions that have the fewest designs.</summary>
+/// <remarks>Source: Deb and Jain 2014, algorithms 1, 3 and 4 (from memory).</remarks>
+internal sealed class ReferencePointSelection(int objectives, int populationSize, Pcg32 random) : ISelection
+{
+    private readonly RankedPopulation ranked = new();
+    private readonly ObjectiveNormalisation normalisation = new(objectives);
+    private readonly Niching niching = new(ReferencePoints.DasDennis(objectives, populationSize), random);
+
+    /// <inheritdoc/>
+    public void SelectSurvivors(Population population, int keep)
+    {
+        ranked.Rank(population);
+        var whole = 0;
+        var last = 0;
+        while (last < ranked.Ranks && whole + ranked.MembersOfRank(last).Length <= keep)
+            whole += ranked.MembersOfRank(last++).Length;
+        if (last < ranked.Ranks && whole < keep && population.Violation[ranked.MembersOfRank(last)[0]] == 0)
+            ChooseFromLast(population, last, keep - whole);
+        ranked.Keep(population, Math.Min(keep, population.Count));
+    }
+
+    /// <inheritdoc/>
+    public int SelectParent(Population population)
+    {
+        var (a, b) = (random.Next(population.Count), random.Next(population.Count));
+        return population.Violation[a] <= population.Violation[b] ? a : b;
+    }
+
+    private void ChooseFromLast(Population population, int last, int places)
+    {
+        normalisation.Update(population, ranked.MembersOfRank(0));
+        niching.Clear(population.Capacity);
+        for (var r = 0; r < last; r++)
+            niching.Count(population, ranked.MembersOfRank(r), normalisation);
+        niching.Choose(population, ranked.MembersOfRank(last), places, normalisation);
+    }
+}
+
+/// <summary>Directions spread evenly over the objectives, their parts adding up to 1.</summary>
+/// <remarks>Source: I. Das and J. E. Dennis 1998, Normal-boundary intersection, SIAM J. Optim. 8:631-657 (from memory); two layers as in
+/// Deb and Jain 2014, section IV.</remarks>
+internal static class ReferencePoints
+{
+    /// <summary>As many as there is a member for, at least one for each objective. With fewer steps than objectives none would lie inside,
+    /// so a second layer is drawn half way to the middle.</summary>
+    public static double[][] DasDennis(int objectives, int most)
+    {
+        var steps = MaxSteps(objectives, most);
+        if (steps >= objectives || objectives == 2)
+            return Layer(objectives, steps, inwards: 0);
+        var outer = Layer(objectives, MaxSteps(objectives, most * 2 / 3), inwards: 0);
+        var inner = MaxSteps(objectives, most - outer.Length);
+        return inner == 0 || outer.Length >= most ? outer : [.. outer, .. Layer(objectives, inner, inwards: 0.5)];
+    }
+
+    private static int MaxSteps(int objectives, int most)
+    {
+        var steps = 1;
+        while (Count(objectives, steps + 1) <= most)
+            steps++;
+        return steps;
+    }
+
+    private static double Count(int objectives, int steps)
+    {
+        var count = 1.0;
+        for (var i = 1; i < objectives; i++)
+            count *= (double)(steps + i) / i;
+        return Math.Round(count);
+    }
+
+    private static double[][] Layer(int objectives, int steps, double inwards) =>
+        [.. Shares(objectives, steps).Select(shares => Array.ConvertAll(
+            shares, share => (1 - inwards) * share / steps + inwards / objectives))];
+
+    private static IEnumerable<int[]> Shares(int parts, int sum) => parts == 1
+        ? [[sum]]
+        : Enumerable.Range(0, sum + 1).SelectMany(first => Shares(parts - 1, sum - first).Select(rest => (int[])[first, .. rest]));
 }

@@ -10,7 +10,7 @@ namespace FrameOpt.Search.Evolution;
 /// search (GeneAS) for
 /// engineering design, Computer Science and Informatics 26(4):30-45, in its form for bounded variables. Places of levels are treated as
 /// numbers and
-/// rounded. Options are exchanged as they are (uniform crossover) and drawn anew.
+/// rounded.
 /// </remarks>
 internal sealed class Variation
 {
@@ -46,10 +46,9 @@ internal sealed class Variation
             var mix = (randomBits & 1) != 0;
             var exchange = (randomBits & 2) != 0;
             randomBits >>= 2;
-            var isChoice = space.Kinds[g] == GeneKind.Categorical;
-            if (mix && !isChoice && parent1[g] != parent2[g])
+            if (mix && parent1[g] != parent2[g])
                 SimulatedBinaryCrossover(g, parent1[g], parent2[g], ref child1[g], ref child2[g]);
-            if (exchange && (mix || isChoice))
+            if (exchange && mix)
                 (child1[g], child2[g]) = (child2[g], child1[g]);
         }
     }
@@ -82,17 +81,10 @@ internal sealed class Variation
         var (low, high) = (space.Low[g], space.High[g]);
         if (high <= low)
             return;
-        if (space.Kinds[g] == GeneKind.Categorical)
-        {
-            var other = random.Next((int)high);
-            genes[g] = other < genes[g] ? other : other + 1;
-            return;
-        }
-
         var before = genes[g];
         genes[g] = Allowed(g, before + Step(random.NextDouble(), (before - low) / (high - low), (high - before) / (high - low)) * (
             high - low));
-        if (genes[g] == before && space.Kinds[g] == GeneKind.Discrete)
+        if (genes[g] == before && space.IsDiscrete(g))
             genes[g] += before == low || (before < high && random.Next(2) == 0) ? 1 : -1;
     }
 
@@ -102,5 +94,5 @@ internal sealed class Variation
         : 1 - Math.Pow(2 * (1 - u) + (2 * u - 1) * Math.Pow(1 - above, mutationIndex + 1), 1 / (mutationIndex + 1));
 
     private double Allowed(int g, double gene) =>
-        Math.Clamp(space.Kinds[g] == GeneKind.Discrete ? Math.Round(gene) : gene, space.Low[g], space.High[g]);
+        Math.Clamp(space.IsDiscrete(g) ? Math.Round(gene) : gene, space.Low[g], space.High[g]);
 }

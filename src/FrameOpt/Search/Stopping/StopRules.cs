@@ -1,3 +1,6 @@
+using System.Globalization;
+using FrameOpt.Search.Fronts;
+
 namespace FrameOpt.Search.Stopping;
 
 /// <summary>When a search that could go on is stopped; whichever rule holds first ends it.</summary>
@@ -20,3 +23,89 @@ public sealed record StopRules(long Evaluations)
 /// <param name="Evaluations">Over so many designs, 1 or more.</param>
 /// <param name="Growth">Relative growth of the hypervolume below which the search has stalled, above 0.</param>
 public sealed record StallRule(long Evaluations, double Growth);
+
+/// <summary>Watches a search and says when and why to stop it.</summary>
+public sealed class StopRuleEvaluator
+{
+    /// <summary>The front is looked at so many times in the span of a stall rule.</summary>
+    private const int ChecksPerStallWindow = 5;
+
+    /// <summary>Enough to see a growth of a thousandth: both fronts are held against the same points.</summary>
+    private const int Samples = 1 << 12;
+
+    private readonly StopRules rules;
+    private readonly Func<FrontPoints> front;
+    private readonly Queue<FrontPoints> earlier = new();
+    private long evaluated;
+    private long nextCheck;
+    private bool isTargetReached;
+
+    /// <summary>A judge that has seen nothing yet.</summary>
+    /// <param name="rules">When to stop.</param>
+    /// <param name="front">Gives the front of everything seen so far; asked only by a stall rule.</param>
+    /// <param name="evaluated">Designs evaluated before, which count towards the most.</param>
+    public StopRuleEvaluator(StopRules rules, Func<FrontPoints> front, long evaluated = 0)
+    {
+        this.evaluated = evaluated;
+        this.rules = rules;
+        this.front = front;
+        nextCheck = rules.Stall is null ? long.MaxValue : evaluated + CheckInterval;
+    }
+
+    private long CheckInterval => rules.Stall is { } stall ? Math.Max(1, stall.Evaluations / ChecksPerStallWindow) : long.MaxValue;
+
+    /// <summary>True once the search reached its target.</summary>
+    public bool IsTargetReached => isTargetReached;
+
+    /// <summary>Sees a batch.</summary>
+    /// <param name="batch">Judged.</param>
+    /// <param name="elapsed">Time since the search began.</param>
+    /// <returns>The reason to stop now, in words, or null.</returns>
+    public string? ReasonAfter(EvaluatedBatch batch, TimeSpan elapsed)
+    {
+        evaluated += batch.Designs.Count;
+        if (ReachesTarget(batch))
+        {
+            isTargetReached = true;
+            return "a design reached the target";
+        }
+
+        if (HasStalled())
+        {
+            return string.Create(CultureInfo.InvariantCulture,
+                $"stalled: the last {rules.Stall!.Evaluations:N0} designs made the front's hypervolume grow by less than {100 * rules.Stall.Growth:0.###} %");
+        }
+
+        if (evaluated >= rules.Evaluations)
+            return string.Create(CultureInfo.InvariantCulture, $"{evaluated:N0} designs were evaluated, as many as were to be");
+        return elapsed >= rules.Time ? string.Create(CultureInfo.InvariantCulture,
+            $"the time of {rules.Time.Value.TotalSeconds:0.###} s was over") : null;
+    }
+
+    private bool ReachesTarget(EvaluatedBatch batch)
+    {
+        if (rules.Target.Count == 0)
+            return false;
+        for (var i = 0; i < batch.Designs.Count; i++)
+        {
+            if (batch.Feasible[i] != 0 && rules.Target.Index().All(target =>
+                target.Item is not { } enough || batch.Objectives[target.Index][i] <= enough))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool HasStalled()
+    {
+        if (evaluated < nextCheck)
+            return false;
+        nextCheck = evaluated + CheckInterval;
+        var now = front();
+        earlier.Enqueue(now);
+        if (earlier.Count <= ChecksPerStallWindow)
+            return false;
+        var before = earlier.Dequeue();
+        return before.Ids.Length > 0 && HypervolumeRatio.Of(before, now, Samples).Ratio >= 1 / (1 + rules.Stall!.Growth);
+    }
+}

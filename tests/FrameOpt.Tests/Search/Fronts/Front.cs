@@ -1,7 +1,9 @@
-namespace FrameOpt.Search.Fronts;
+using FrameOpt.Search.Fronts;
 
-/// <summary>The exact front of a list of points.</summary>
-public static class Front
+namespace FrameOpt.Tests.Search.Fronts;
+
+/// <summary>The exact front of a list of points in one call.</summary>
+internal static class Front
 {
     /// <summary>
     /// The indices, ascending, of the points that no other dominates, where all objectives are to be minimised: a point dominates
