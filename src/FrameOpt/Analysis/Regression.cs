@@ -62,13 +62,13 @@ public static class Regression
     }
 }
 
-/// <summary>The residual of measured runs parted in two: how repeated runs differ, and what the model misses beyond that.</summary>
+/// <summary>Splits the residual sum of squares of measured runs into pure error and lack of fit.</summary>
 /// <param name="PureErrorSumOfSquares">Of repeated runs about their mean.</param>
 /// <param name="PureErrorDegreesOfFreedom">Degrees of freedom of it.</param>
 /// <param name="SumOfSquares">Lack of fit.</param>
 /// <param name="DegreesOfFreedom">Degrees of freedom of it; 0 when the model has a term for every distinct design.</param>
 /// <param name="F">Mean square of lack of fit over that of pure error; null with no degrees of freedom.</param>
-/// <param name="P">Probability of a larger F by chance alone.</param>
+/// <param name="P">Probability of a larger F by chance.</param>
 public sealed record LackOfFit(double PureErrorSumOfSquares, int PureErrorDegreesOfFreedom, double SumOfSquares, int DegreesOfFreedom,
     double? F, double? P)
 {

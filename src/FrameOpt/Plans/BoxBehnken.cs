@@ -1,11 +1,9 @@
 namespace FrameOpt.Plans;
 
-/// <summary>Response-surface plans with three levels and no run at a corner: two or three factors at a time go through their ends, the
-/// others stay at their
-/// middle.</summary>
+/// <summary>Response-surface plans with three levels and no run at a corner: two or three factors at a time vary between their ends, the
+/// others stay at their centre.</summary>
 /// <remarks>Source: G. E. P. Box and D. W. Behnken 1960, Some new three level designs for the study of quantitative variables,
-/// Technometrics 2:455-475
-/// (from memory).</remarks>
+/// Technometrics 2:455-475 (from memory).</remarks>
 public static class BoxBehnken
 {
     private static readonly int[][] sixFactors = [[0, 1, 3], [1, 2, 4], [2, 3, 5], [0, 3, 4], [1, 4, 5], [0, 2, 5]];
@@ -14,7 +12,7 @@ public static class BoxBehnken
 
     /// <summary>A Box-Behnken plan: 12, 24, 40, 48 or 56 runs, and those at the middle.</summary>
     /// <param name="factors">The names, 3 to 7.</param>
-    /// <param name="centrePoints">Runs at the middle, 1 or more: without one the quadratic model cannot be fitted.</param>
+    /// <param name="centrePoints">Centre points, at least 1: without one the quadratic model cannot be fitted.</param>
     /// <exception cref="ArgumentException">Another number of factors, or no run at the middle.</exception>
     public static Plan Build(IReadOnlyList<string> factors, int centrePoints)
     {
@@ -24,7 +22,7 @@ public static class BoxBehnken
         return Plan.Numbered("Box-Behnken", factors, [.. Plan.Points(PointKind.Edge, edges), .. Plan.Centres(factors.Count, centrePoints)]);
     }
 
-    /// <summary>Which factors go through their ends together.</summary>
+    /// <summary>The sets of factors that vary together.</summary>
     private static IEnumerable<int[]> Together(int factors) => factors switch
     {
         6 => sixFactors,

@@ -1,28 +1,29 @@
 namespace FrameOpt.Plans;
 
-/// <summary>Response-surface plans of a two-level cube, two axial runs a factor, and runs at the middle.</summary>
+/// <summary>Response-surface plans of a two-level cube, two axial runs per factor, and centre points.</summary>
 /// <remarks>Source: G. E. P. Box and K. B. Wilson 1951, On the experimental attainment of optimum conditions, J. Roy. Stat. Soc. B 13:1-45;
 /// R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Response Surface Methodology, ch. 7 (from memory).</remarks>
 public static class CentralComposite
 {
     /// <summary>A central composite plan on the full cube.</summary>
     /// <param name="factors">The names, 2 to 10.</param>
-    /// <param name="rule">How far out the axial runs lie.</param>
-    /// <param name="centrePoints">Runs at the middle: with the cube, and with the axial runs.</param>
-    /// <param name="inBlocks">Whether cube and axial runs are two blocks, each with its own runs at the middle.</param>
-    /// <exception cref="ArgumentException">Arguments that make no such plan.</exception>
+    /// <param name="rule">Rule for the distance of the axial runs.</param>
+    /// <param name="centrePoints">Centre points: with the cube, and with the axial runs.</param>
+    /// <param name="inBlocks">Whether cube and axial runs are two blocks, each with its own centre points.</param>
+    /// <exception cref="ArgumentException">The arguments do not define a central composite plan.</exception>
     public static Plan Build(IReadOnlyList<string> factors, AxialRule rule, CentrePoints centrePoints, bool inBlocks = false)
     {
         PlanArguments.Factors(factors, "central composite plan", 2, 10);
         return OnCube(FullFactorial.TwoLevel(factors), rule, centrePoints, inBlocks);
     }
 
-    /// <summary>A central composite plan on a fraction of the cube that keeps main effects and interactions of two apart.</summary>
+    /// <summary>A central composite plan on a fraction of the cube that does not confound main effects and two-factor
+    /// interactions.</summary>
     /// <param name="cube">A two-level fraction of resolution V or more.</param>
-    /// <param name="rule">How far out the axial runs lie.</param>
-    /// <param name="centrePoints">Runs at the middle: with the cube, and with the axial runs.</param>
-    /// <param name="inBlocks">Whether cube and axial runs are two blocks, each with its own runs at the middle.</param>
-    /// <exception cref="ArgumentException">A resolution below V, or arguments that make no such plan.</exception>
+    /// <param name="rule">Rule for the distance of the axial runs.</param>
+    /// <param name="centrePoints">Centre points: with the cube, and with the axial runs.</param>
+    /// <param name="inBlocks">Whether cube and axial runs are two blocks, each with its own centre points.</param>
+    /// <exception cref="ArgumentException">A resolution below V, or the arguments do not define a central composite plan.</exception>
     public static Plan Build(FractionalPlan cube, AxialRule rule, CentrePoints centrePoints, bool inBlocks = false)
     {
         if (cube.Fraction.Resolution < 5)
@@ -34,11 +35,11 @@ public static class CentralComposite
         return OnCube(cube.Plan, rule, centrePoints, inBlocks);
     }
 
-    /// <summary>How far out the axial runs lie, in coded units.</summary>
+    /// <summary>Distance of the axial runs from the centre, in coded units.</summary>
     /// <param name="rule">The rule.</param>
-    /// <param name="factors">How many factors.</param>
-    /// <param name="cubeRuns">How many runs the cube has.</param>
-    /// <param name="centrePoints">Runs at the middle.</param>
+    /// <param name="factors">Number of factors.</param>
+    /// <param name="cubeRuns">Number of runs of the cube.</param>
+    /// <param name="centrePoints">Centre points.</param>
     public static double AxialDistance(AxialRule rule, int factors, int cubeRuns, CentrePoints centrePoints) => rule switch
     {
         AxialRule.Rotatable => Math.Pow(cubeRuns, 0.25),
@@ -76,7 +77,7 @@ public static class CentralComposite
     }
 }
 
-/// <summary>How far out the axial runs of a central composite plan lie.</summary>
+/// <summary>Rules for the distance of the axial runs of a central composite plan.</summary>
 public enum AxialRule
 {
     /// <summary>The fourth root of the cube's runs: the variance of prediction depends on the distance from the middle only.</summary>
@@ -95,10 +96,10 @@ public enum AxialRule
     BlockOrthogonal,
 }
 
-/// <summary>How many runs at the middle a central composite plan has.</summary>
+/// <summary>Numbers of centre points of a central composite plan.</summary>
 public sealed record CentrePoints
 {
-    /// <summary>Counts of nought or more.</summary>
+    /// <summary>Initialises the counts.</summary>
     /// <param name="withCube">Beside the cube, in its block.</param>
     /// <param name="withAxial">Beside the axial runs, in their block.</param>
     /// <exception cref="ArgumentException">A negative count.</exception>

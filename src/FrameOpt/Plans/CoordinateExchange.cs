@@ -3,7 +3,8 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans;
 
-/// <summary>Betters a random plan by changing one factor of one run at a time, for as long as a change helps.</summary>
+/// <summary>Coordinate exchange: improves a random plan by changing one factor of one run at a time until no change improves the
+/// criterion.</summary>
 internal sealed class CoordinateExchange
 {
     private const int MaxDraws = 10_000;
@@ -26,7 +27,7 @@ internal sealed class CoordinateExchange
     /// <summary>The block of the chosen runs.</summary>
     public int Block { get; }
 
-    /// <summary>The outcome from one random start.</summary>
+    /// <summary>The result of one random start.</summary>
     public Outcome From(Pcg32 random)
     {
         var points = Enumerable.Range(0, request.Runs).Select(_ => RandomPoint(random)).ToArray();
@@ -50,7 +51,7 @@ internal sealed class CoordinateExchange
         return new Outcome(points, rate.CriterionValue);
     }
 
-    /// <summary>Sets one factor of one run to the level that helps most; false when none helps.</summary>
+    /// <summary>Sets one factor of one run to the level with the largest gain; false when none gains.</summary>
     private bool Change(double[][] points, double[][] rows, int run, int factor, RowExchange rate)
     {
         rate.SetRemovedRow(rows[run]);
@@ -93,6 +94,6 @@ internal sealed class CoordinateExchange
     private bool IsAllowed(double[] point) =>
         request.Constraints.All(limit => limit.IsSatisfiedBy(point)) && request.Allowed?.Invoke(point) != false;
 
-    /// <summary>The chosen runs and how good they are.</summary>
+    /// <summary>The chosen runs and their criterion value.</summary>
     internal sealed record Outcome(double[][] Points, double CriterionValue);
 }

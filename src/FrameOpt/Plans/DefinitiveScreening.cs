@@ -1,16 +1,14 @@
 namespace FrameOpt.Plans;
 
-/// <summary>Three-level screening plans whose main effects are free of all interactions of two and all quadratic terms: the rows of a
-/// conference matrix, their
-/// opposites, and the middle.</summary>
+/// <summary>Three-level screening plans whose main effects are free of all two-factor interactions and all quadratic terms: the rows of a
+/// conference matrix, their opposites, and the middle.</summary>
 /// <remarks>Source: B. Jones and C. J. Nachtsheim 2011, A class of three-level designs for definitive screening in the presence of
-/// second-order effects,
-/// J. Quality Technol. 43:1-15; from conference matrices: L. Xiao, D. K. J. Lin and F. Bai 2012, J. Quality Technol. 44:2-8 (from
-/// memory).</remarks>
+/// second-order effects, J. Quality Technol. 43:1-15; from conference matrices: L. Xiao, D. K. J. Lin and F. Bai 2012, J. Quality Technol.
+/// 44:2-8 (from memory).</remarks>
 public static class DefinitiveScreening
 {
     /// <summary>A definitive screening plan: 2k + 1 runs for an even number k of factors, 2k + 3 for an odd one.</summary>
-    /// <param name="factors">The names, 4 to 12; an odd number takes the next even plan less a column.</param>
+    /// <param name="factors">The names, 4 to 12; an odd number uses the next even plan without its last column.</param>
     /// <exception cref="ArgumentException">Another number of factors.</exception>
     public static Plan Build(IReadOnlyList<string> factors)
     {
@@ -22,11 +20,11 @@ public static class DefinitiveScreening
         return Plan.Numbered("definitive screening", factors, [.. points.Select(Run), .. Plan.Centres(factors.Count, 1)]);
     }
 
-    /// <summary>The row that has its middle in a column left out is a corner.</summary>
+    /// <summary>A row whose zero is in an omitted column is a corner.</summary>
     private static PlanRun Run(double[] point) => new(0, point.Contains(0) ? PointKind.Screening : PointKind.Factorial, 1, point);
 }
 
-/// <summary>Square matrices C of even order m with nought on the diagonal, plus or minus one elsewhere, and C'C = (m-1) I.</summary>
+/// <summary>Square matrices C of even order m with zero on the diagonal, plus or minus one elsewhere, and C'C = (m-1) I.</summary>
 internal static class ConferenceMatrix
 {
     /// <summary>The matrix of an order.</summary>

@@ -15,7 +15,7 @@ public sealed record Fraction
         DefiningRelation = [.. InOrder(group.Where(word => word.Length > 0))];
     }
 
-    /// <summary>How many factors.</summary>
+    /// <summary>Number of factors.</summary>
     public int Factors { get; }
 
     /// <summary>How the added factors are set.</summary>
@@ -56,7 +56,7 @@ public sealed record Fraction
         words.OrderBy(word => word.Length).ThenBy(word => (word with { Negative = false }).ToString(), StringComparer.Ordinal);
 }
 
-/// <summary>Effects a plan cannot tell apart: what is estimated is their sum, with the signs shown.</summary>
+/// <summary>Effects that a plan confounds: their sum is estimated, with the signs shown.</summary>
 /// <param name="Effects">The shortest first, without a minus; then the others, a minus meaning that the column is the opposite.</param>
 public sealed record AliasGroup(IReadOnlyList<EffectWord> Effects)
 {
@@ -64,8 +64,8 @@ public sealed record AliasGroup(IReadOnlyList<EffectWord> Effects)
     public override string ToString() => string.Join(" = ", Effects);
 }
 
-/// <summary>How an added factor of a fraction is set: always as the product of others, such as D = ABC or D = -ABC.</summary>
-/// <param name="Factor">The added factor, as its place from 0.</param>
+/// <summary>A generator: an added factor is the product of others, such as D = ABC or D = -ABC.</summary>
+/// <param name="Factor">Index of the added factor, from 0.</param>
 /// <param name="Product">The product it follows, with its sign.</param>
 public sealed record Generator(int Factor, EffectWord Product)
 {
@@ -77,7 +77,7 @@ public sealed record Generator(int Factor, EffectWord Product)
 
     /// <summary>Reads "D=ABC".</summary>
     /// <param name="text">One letter, an equals sign, and a product of two or more other letters with an optional minus.</param>
-    /// <param name="factors">How many factors there are.</param>
+    /// <param name="factors">Number of factors.</param>
     /// <exception cref="ArgumentException">Not of that form.</exception>
     public static Generator Parse(string text, int factors)
     {
@@ -94,19 +94,18 @@ public sealed record Generator(int Factor, EffectWord Product)
 }
 
 /// <summary>A product of factors such as ABD or -ABD: an effect, or a word of a defining relation. Letters stand for the factors in order;
-/// I is left out,
-/// because it stands for no factor at all.</summary>
-/// <param name="Factors">A bit for each factor: bit 0 is the first.</param>
-/// <param name="Negative">Whether the product carries a minus.</param>
+/// I is left out, because it stands for no factor at all.</summary>
+/// <param name="Factors">One bit per factor: bit 0 is the first.</param>
+/// <param name="Negative">True for a negative sign.</param>
 public readonly record struct EffectWord(uint Factors, bool Negative = false)
 {
     /// <summary>The letters of the factors in order.</summary>
     public const string Letters = "ABCDEFGHJKLMNOPQRSTUVWXYZ";
 
-    /// <summary>How many factors it has: 1 for a main effect, 2 for an interaction of two.</summary>
+    /// <summary>Number of factors: 1 for a main effect, 2 for an two-factor interaction.</summary>
     public int Length => BitOperations.PopCount(Factors);
 
-    /// <summary>The product of two words; a factor in both falls out, as its square is 1.</summary>
+    /// <summary>The product of two words; a factor in both cancels, as its square is 1.</summary>
     public static EffectWord operator *(EffectWord left, EffectWord right) =>
         new(left.Factors ^ right.Factors, left.Negative ^ right.Negative);
 
@@ -133,7 +132,7 @@ public readonly record struct EffectWord(uint Factors, bool Negative = false)
 
     /// <summary>Reads letters such as "ABD" or "-ABD".</summary>
     /// <param name="text">Letters in any order and case, with an optional sign.</param>
-    /// <param name="factors">How many factors there are; later letters are refused.</param>
+    /// <param name="factors">Number of factors; later letters are refused.</param>
     /// <exception cref="ArgumentException">A letter that is no factor, or one twice.</exception>
     public static EffectWord Parse(string text, int factors)
     {

@@ -7,7 +7,7 @@ public static class FractionalFactorial
 {
     private const int MaxFactors = 15;
 
-    /// <summary>The fraction that generators give. Factors are spoken of by letter: A is the first, and I is left out.</summary>
+    /// <summary>The fraction of given generators. Factors are named by letter: A is the first, and I is skipped.</summary>
     /// <param name="factors">The names, 2 to 15.</param>
     /// <param name="generators">Such as "D=ABC"; the right side holds only factors that have no generator themselves.</param>
     /// <exception cref="ArgumentException">A generator that cannot be read, or that sets two factors alike.</exception>
@@ -17,9 +17,8 @@ public static class FractionalFactorial
         return Build(factors, [.. generators.Select(text => Generator.Parse(text, factors.Count))]);
     }
 
-    /// <summary>The fraction of least aberration in at most some number of runs: the largest power of two of them that is of use, and among
-    /// those fractions
-    /// the one with the fewest short words.</summary>
+    /// <summary>The fraction of minimum aberration in at most a given number of runs: the largest useful power of two, and of those
+    /// fractions the one with the fewest short words.</summary>
     /// <param name="factors">The names, 2 to 11.</param>
     /// <param name="maxRuns">At most this many; counted up to 128 for a fraction.</param>
     /// <exception cref="ArgumentException">Too few runs for so many factors, or more than 11 factors.</exception>
@@ -82,14 +81,14 @@ public static class FractionalFactorial
     }
 }
 
-/// <summary>A two-level fraction: its runs, and what they can and cannot tell apart.</summary>
+/// <summary>A two-level fraction: its runs, and what they confound.</summary>
 /// <param name="Plan">The runs.</param>
 /// <param name="Fraction">Defining relation, resolution, aliases.</param>
 public sealed record FractionalPlan(Plan Plan, Fraction Fraction);
 
-/// <summary>Finds the generators of the two-level fraction of least aberration: of all fractions of a size, the one with the fewest words
-/// of length 3, among
-/// those the fewest of length 4, and so on. Every fraction is compared, but for those that are already worse half made.</summary>
+/// <summary>Finds the generators of the two-level fraction of minimum aberration: of all fractions of a size, the one with the fewest words
+/// of length 3, among those the fewest of length 4, and so on. The search over all fractions stops early for those that are already worse
+/// when incomplete.</summary>
 internal static class MinimumAberration
 {
     /// <summary>Eleven lengths of words and at most 127 words fit the 64 bits of a pattern.</summary>
@@ -131,7 +130,7 @@ internal static class MinimumAberration
         }
     }
 
-    /// <summary>The fewest words yet: counts of lengths side by side, the shortest length in the highest bits.</summary>
+    /// <summary>The best pattern so far: counts of lengths side by side, the shortest length in the highest bits.</summary>
     private sealed class Best
     {
         public ulong Pattern { get; set; } = ulong.MaxValue;

@@ -7,7 +7,7 @@ public static class FullFactorial
 
     /// <summary>A full factorial with levels evenly spaced from -1 to +1, the first factor changing fastest.</summary>
     /// <param name="factors">The names, 1 to 20.</param>
-    /// <param name="levels">How many levels each factor has, 2 or more.</param>
+    /// <param name="levels">Number of levels of each factor, at least 2.</param>
     /// <exception cref="ArgumentException">The counts differ, a factor has fewer than two levels, or there are more than a million
     /// runs.</exception>
     public static Plan Build(IReadOnlyList<string> factors, IReadOnlyList<int> levels)

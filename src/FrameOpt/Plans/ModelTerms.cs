@@ -2,7 +2,7 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans;
 
-/// <summary>The usual sets of terms, and what a set lacks of its hierarchy.</summary>
+/// <summary>The usual sets of terms, and the terms a set lacks to be hierarchical.</summary>
 public static class ModelTerms
 {
     /// <summary>The constant and each factor.</summary>
@@ -34,8 +34,8 @@ public static class ModelTerms
 
     /// <summary>The terms a set lacks to be hierarchical: every term comes with those it contains, down to the constant.</summary>
     /// <returns>Lower terms first; empty for a hierarchical set.</returns>
-    /// <remarks>Source: J. A. Nelder 1977, A reformulation of linear models (marginality), from memory. A hierarchical model says
-    /// the same whatever the units and zero points of its factors.</remarks>
+    /// <remarks>Source: J. A. Nelder 1977, A reformulation of linear models (marginality), from memory. A hierarchical model says the same
+    /// whatever the units and zero points of its factors.</remarks>
     public static IReadOnlyList<ModelTerm> Missing(IEnumerable<ModelTerm> terms)
     {
         var present = terms.ToHashSet();
@@ -69,15 +69,15 @@ public static class ModelTerms
 public sealed record PlanModel(IReadOnlyList<ModelTerm> Terms)
 {
     /// <summary>Constant and main effects.</summary>
-    /// <param name="factors">How many factors.</param>
+    /// <param name="factors">Number of factors.</param>
     public static PlanModel Linear(int factors) => new(ModelTerms.Linear(factors));
 
-    /// <summary>Constant, main effects and every interaction of two.</summary>
-    /// <param name="factors">How many factors.</param>
+    /// <summary>Constant, main effects and every two-factor interaction.</summary>
+    /// <param name="factors">Number of factors.</param>
     public static PlanModel Interactions(int factors) => new(ModelTerms.WithInteractions(factors));
 
-    /// <summary>Constant, main effects, every interaction of two and every square.</summary>
-    /// <param name="factors">How many factors.</param>
+    /// <summary>Constant, main effects, every two-factor interaction and every square.</summary>
+    /// <param name="factors">Number of factors.</param>
     public static PlanModel Quadratic(int factors) => new(ModelTerms.Quadratic(factors));
 
     /// <summary>The value of every term at a point.</summary>
@@ -117,7 +117,7 @@ public enum SurfaceModel
     Quadratic,
 }
 
-/// <summary>The columns a model and the blocks make of a plan. Blocks are coded to sum to nought, so that the constant is the mean of the
+/// <summary>The model matrix of a plan, blocks included. Blocks are sum-coded (effect coding), so that the constant is the mean of the
 /// blocks.</summary>
 internal static class ModelMatrix
 {
@@ -144,7 +144,7 @@ internal static class ModelMatrix
         [.. model.Terms.Select(term => term.NamedWith(plan.Factors)),
             .. plan.Runs.Select(run => run.Block).Distinct().Order().Skip(1).Select(block => $"block {block}")];
 
-    /// <summary>The moments of the model over the cube, with nought for the blocks: a prediction is for the mean of the blocks.</summary>
+    /// <summary>The moments of the model over the cube, with zeros for the blocks: a prediction is for the mean of the blocks.</summary>
     public static Matrix<double> Moments(PlanModel model, int columns)
     {
         var moments = Matrix<double>.Build.Dense(columns, columns);

@@ -9,8 +9,7 @@ public static class OptimalPlan
     /// <exception cref="ArgumentException">Too few runs for the model, levels or limits that leave nothing to choose, or a model that no
     /// such plan estimates.</exception>
     /// <remarks>Source: R. K. Meyer and C. J. Nachtsheim 1995, The coordinate-exchange algorithm for constructing exact optimal
-    /// experimental designs,
-    /// Technometrics 37:60-69 (from memory).</remarks>
+    /// experimental designs, Technometrics 37:60-69 (from memory).</remarks>
     public static Plan Build(OptimalRequest request)
     {
         Refuse(request);
@@ -63,7 +62,7 @@ public static class OptimalPlan
     }
 }
 
-/// <summary>What an optimal plan is asked for.</summary>
+/// <summary>Settings of an optimal plan.</summary>
 public sealed record OptimalRequest
 {
     /// <summary>The names, 1 to 12.</summary>
@@ -72,22 +71,22 @@ public sealed record OptimalRequest
     /// <summary>The terms to estimate.</summary>
     public required PlanModel Model { get; init; }
 
-    /// <summary>How many runs to choose, beside the given ones.</summary>
+    /// <summary>Number of runs to choose, besides the given ones.</summary>
     public required int Runs { get; init; }
 
     /// <summary>The coded levels each factor may take, two or more: those that can be made. A square needs three.</summary>
     public required IReadOnlyList<IReadOnlyList<double>> Levels { get; init; }
 
-    /// <summary>What the plan is best at.</summary>
+    /// <summary>Criterion to optimise.</summary>
     public OptimalCriterion Criterion { get; init; } = OptimalCriterion.D;
 
-    /// <summary>Limits that every chosen run keeps.</summary>
+    /// <summary>Constraints that every chosen run satisfies.</summary>
     public IReadOnlyList<LinearConstraint> Constraints { get; init; } = [];
 
     /// <summary>Any further condition on a chosen run.</summary>
     public Func<double[], bool>? Allowed { get; init; }
 
-    /// <summary>Runs that stand whatever the limits say: demanded, or already made. The chosen runs join the block of the first of
+    /// <summary>Mandatory runs, exempt from the constraints: demanded, or already made. The chosen runs join the block of the first of
     /// them, unless they are a new block.</summary>
     public IReadOnlyList<PlanRun> Given { get; init; } = [];
 
@@ -95,29 +94,29 @@ public sealed record OptimalRequest
     /// too.</summary>
     public bool InNewBlock { get; init; }
 
-    /// <summary>How many random plans to start from, 1 or more; the best outcome is kept.</summary>
+    /// <summary>Number of random plans to start from, at least 1; the best outcome is kept.</summary>
     public int Starts { get; init; } = 50;
 
     /// <summary>The same seed gives the same plan.</summary>
     public ulong Seed { get; init; } = 1;
 }
 
-/// <summary>What an optimal plan is best at.</summary>
+/// <summary>Criteria of optimal plans.</summary>
 public enum OptimalCriterion
 {
-    /// <summary>The greatest determinant of the information matrix: coefficients known best, together.</summary>
+    /// <summary>The largest determinant of the information matrix: coefficients known best, together.</summary>
     D,
 
-    /// <summary>The least mean variance of prediction over the cube.</summary>
+    /// <summary>The smallest mean variance of prediction over the cube.</summary>
     I,
 }
 
-/// <summary>A limit in coded units: the weighted sum of the factors is at most a bound.</summary>
-/// <param name="Weights">One a factor.</param>
+/// <summary>A linear constraint in coded units: the weighted sum of the factors is at most a bound.</summary>
+/// <param name="Weights">One per factor.</param>
 /// <param name="AtMost">The bound.</param>
 public sealed record LinearConstraint(IReadOnlyList<double> Weights, double AtMost)
 {
-    /// <summary>Whether a point keeps the limit, rounding forgiven.</summary>
+    /// <summary>True when a point satisfies the constraint, up to rounding.</summary>
     public bool IsSatisfiedBy(double[] coded)
     {
         var sum = 0.0;

@@ -1,11 +1,9 @@
 namespace FrameOpt.Plans;
 
 /// <summary>Two-level screening plans in a multiple of four runs. Main effects are orthogonal to each other but not to interactions: in 12,
-/// 20 and 24 runs
-/// each interaction of two is spread in part over all the other main effects.</summary>
+/// 20 and 24 runs each two-factor interaction is spread in part over all the other main effects.</summary>
 /// <remarks>Source: R. L. Plackett and J. P. Burman 1946, The design of optimum multifactorial experiments, Biometrika 33:305-325 (first
-/// rows from memory;
-/// orthogonality is tested).</remarks>
+/// rows from memory; orthogonality is tested).</remarks>
 public static class PlackettBurman
 {
     private static readonly Dictionary<int, string> firstRows = new()

@@ -1,6 +1,6 @@
 namespace FrameOpt.Plans;
 
-/// <summary>How a coded value becomes the value of a factor: -1 is low, +1 is high, straight between and beyond.</summary>
+/// <summary>How a coded value becomes the value of a factor: -1 is low, +1 is high, linear, also beyond -1 and +1.</summary>
 public sealed record PlanScale
 {
     /// <summary>The scale of one factor.</summary>
@@ -27,10 +27,10 @@ public sealed record PlanScale
     public double Coded(double natural) => (2 * (natural - Low) / (High - Low)) - 1;
 
     /// <summary>The widest scale on which coded values out to ±<paramref name="furthest"/> stay between two limits.</summary>
-    /// <param name="least">The least value the factor can take.</param>
-    /// <param name="most">The greatest value the factor can take.</param>
-    /// <param name="furthest">The greatest coded distance of the plan, such as the axial distance of a central composite; 1 or
-    /// more.</param>
+    /// <param name="least">The smallest value the factor can take.</param>
+    /// <param name="most">The largest value the factor can take.</param>
+    /// <param name="furthest">The largest coded distance of the plan, such as the axial distance of a central composite; at least
+    /// 1.</param>
     /// <exception cref="ArgumentException">Most is not above least, or furthest is below 1.</exception>
     public static PlanScale Within(double least, double most, double furthest)
     {
@@ -45,7 +45,7 @@ public sealed record PlanScale
 public static class CodedLevels
 {
     /// <summary>Levels evenly spaced from -1 to +1.</summary>
-    /// <param name="count">How many, 2 or more.</param>
+    /// <param name="count">Number of levels, at least 2.</param>
     /// <exception cref="ArgumentException">Fewer than two.</exception>
     public static double[] EvenlySpaced(int count)
     {

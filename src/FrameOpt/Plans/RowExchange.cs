@@ -2,12 +2,12 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans;
 
-/// <summary>What a plan gains when one row is exchanged for another, without inverting anew: the change has rank two.
-/// With V = (X'X)^-1, U = [new, old] and S = diag(1, -1): det' = -det det(G), V' = V - V U G^-1 U'V, where G = S + U'V U.</summary>
+/// <summary>Change of the criterion when one row is exchanged for another, by a rank-two update instead of a new inverse. With V =
+/// (X'X)^-1, U = [new, old] and S = diag(1, -1): det' = -det det(G), V' = V - V U G^-1 U'V, where G = S + U'V U.</summary>
 /// <remarks>Source: V. V. Fedorov 1972, Theory of Optimal Experiments (from memory); Woodbury's identity.</remarks>
 internal sealed class RowExchange
 {
-    /// <summary>Added to the information of each run so that a plan that cannot estimate the model yet can be bettered too.</summary>
+    /// <summary>Regularises the information matrix of a plan that cannot estimate the model yet.</summary>
     private const double Ridge = 1e-7;
 
     private readonly OptimalCriterion criterion;
@@ -30,10 +30,10 @@ internal sealed class RowExchange
         CriterionValue = criterion == OptimalCriterion.D ? information.Cholesky().DeterminantLn : -average;
     }
 
-    /// <summary>The more the better: the logarithm of the determinant, or the mean variance of prediction with a minus.</summary>
+    /// <summary>Larger is better: the logarithm of the determinant, or the mean variance of prediction with a minus.</summary>
     public double CriterionValue { get; }
 
-    /// <summary>Chooses the row to give up.</summary>
+    /// <summary>Sets the row to remove.</summary>
     public void SetRemovedRow(double[] row)
     {
         vOld = [.. v.Select(line => Dot(line, row))];
@@ -42,8 +42,7 @@ internal sealed class RowExchange
         oldVmvOld = vmv.Length == 0 ? 0 : Dot(vmvOld, row);
     }
 
-    /// <summary>What taking another row in its place gains, as a share of the determinant or of the mean variance; below nought for a
-    /// loss.</summary>
+    /// <summary>Gain of another row in its place, relative to the determinant or to the mean variance; negative for a loss.</summary>
     public double Gain(double[] row)
     {
         var (g11, g12, g22) = (1 + Form(v, row), Dot(vOld, row), oldVOld - 1);

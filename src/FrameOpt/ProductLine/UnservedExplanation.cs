@@ -1,13 +1,14 @@
 namespace FrameOpt.ProductLine;
 
-/// <summary>Says what a line cannot do.</summary>
+/// <summary>Explains which customers a product line cannot serve.</summary>
 public static class UnservedExplanation
 {
     private const int NamesShown = 5;
 
-    /// <summary>Sentences about customers that nobody can serve and about a line that leaves some out; none when all are served.</summary>
-    /// <param name="problem">What was asked.</param>
-    /// <param name="solution">What came out.</param>
+    /// <summary>Sentences about customers that no candidate can serve and about a line that leaves some out; none when all are
+    /// served.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="solution">The solution.</param>
     /// <param name="customers">The name of each customer.</param>
     public static IEnumerable<string> UnservedMessages(
         ProductLineProblem problem, ProductLineSolution solution, IReadOnlyList<string> customers)
@@ -30,19 +31,19 @@ public static class UnservedExplanation
     }
 }
 
-/// <summary>What a customer gives up by taking a variant of the line in place of the candidate that suits it best, "made to
-/// measure".</summary>
-/// <param name="Customer">Its number.</param>
-/// <param name="Cost">With the line; infinite when no chosen variant is allowed.</param>
-/// <param name="BestCandidate">The candidate of least cost for this customer, of equal ones the lowest; -1 when none is allowed.</param>
-/// <param name="BestCost">With that candidate.</param>
+/// <summary>Regret of a customer: cost of the assigned variant less cost of the customer's own best candidate.</summary>
+/// <param name="Customer">Index of the customer.</param>
+/// <param name="Cost">Cost with the line; infinite when no chosen variant is allowed.</param>
+/// <param name="BestCandidate">The candidate of least cost for this customer, the lowest index in case of a tie; -1 when none is
+/// allowed.</param>
+/// <param name="BestCost">Cost with that candidate.</param>
 public sealed record CustomerRegret(int Customer, double Cost, int BestCandidate, double BestCost)
 {
-    /// <summary>Cost with the line less cost made to measure: 0 or more; infinite when the line leaves the customer out, 0 when nothing
-    /// could serve it.</summary>
+    /// <summary>Cost with the line less cost with the best candidate: at least 0; infinite when the line leaves the customer out, 0 when
+    /// nothing could serve it.</summary>
     public double Regret => BestCandidate < 0 ? 0 : Cost - BestCost;
 
-    /// <summary>Of one customer, given all its costs.</summary>
+    /// <summary>The regret of one customer, given all its costs.</summary>
     public static CustomerRegret Of(int customer, ReadOnlySpan<double> costs, double costWithLine)
     {
         var own = -1;

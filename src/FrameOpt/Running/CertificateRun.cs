@@ -6,17 +6,17 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Computes a grid whole, to hold an evolutionary search against it.</summary>
+/// <summary>Evaluates a grid to compare the front of an evolutionary search with it.</summary>
 public sealed class CertificateRun
 {
     private readonly bool isEstimate;
     private readonly Study study;
     private readonly SearchRun exact;
 
-    /// <summary>A comparison not yet begun.</summary>
+    /// <summary>Initialises a new instance for a problem.</summary>
     /// <param name="study">With an evolutionary search.</param>
     /// <param name="mission">The model.</param>
-    /// <param name="threads">Worker threads, 1 or more.</param>
+    /// <param name="threads">Worker threads, at least 1.</param>
     public CertificateRun(Study study, MissionModel mission, int threads)
     {
         isEstimate = study.GridSize is not <= RunLimits.MaxFullGrid;
@@ -24,10 +24,10 @@ public sealed class CertificateRun
         exact = new SearchRun(this.study, mission, threads);
     }
 
-    /// <summary>How many designs the grid holds.</summary>
+    /// <summary>Number of designs of the grid.</summary>
     public long Designs => exact.Planned;
 
-    /// <summary>How many were computed so far.</summary>
+    /// <summary>Number of designs evaluated so far.</summary>
     public long Done => exact.Counts.Evaluated;
 
     /// <summary>Computes the grid, batch by batch.</summary>
@@ -49,13 +49,13 @@ public sealed class CertificateRun
     }
 }
 
-/// <summary>A coarser grid inside a study's factors, small enough to compute whole.</summary>
+/// <summary>A coarser grid inside a study's factors, small enough to compute in full.</summary>
 public static class SubGrid
 {
-    /// <summary>The study with each factor at few enough levels, always its ends among them: as many as fit, alike for all
-    /// factors.</summary>
+    /// <summary>The study with fewer levels of each factor, always including its ends: the same largest number of levels for all factors,
+    /// as large as fits.</summary>
     /// <param name="study">With any factors.</param>
-    /// <param name="most">The most designs the grid may hold.</param>
+    /// <param name="most">Largest number of designs of the grid.</param>
     /// <returns>The study on the coarser grid, searched exhaustively.</returns>
     public static Study Of(Study study, long most)
     {

@@ -39,7 +39,7 @@ public static class PlanRunner
         fit is not null && fit.Aliased.Count == 0 && fit.Terms.Any(term => term.Powers.Contains(2)) ? ResponseSurface.Of(fit) : null;
 }
 
-/// <summary>Compares fitted surfaces with the model they stand for, on a grid of a million designs or more over the plan's cube.</summary>
+/// <summary>Compares fitted surfaces with the model, on a grid of a million designs or more over the plan's cube.</summary>
 public static class SurfaceComparison
 {
     private const double MinPoints = 1_000_000;

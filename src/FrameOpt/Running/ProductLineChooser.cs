@@ -5,7 +5,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Chooses the best line of any number of geometries: for every row of customers, or for representatives where there are too
+/// <summary>Chooses the best line of any number of geometries: for every customer segment, or for representatives where there are too
 /// many.</summary>
 internal sealed class ProductLineChooser(
     ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates, ProductLineCostTable table,
@@ -52,13 +52,13 @@ internal sealed class ProductLineChooser(
 }
 
 /// <summary>The best line of one number of geometries.</summary>
-/// <param name="Solution">Over the rows of customers.</param>
-/// <param name="Aggregated">When representatives were chosen for, or null.</param>
+/// <param name="Solution">Over the customer segments.</param>
+/// <param name="Aggregated">The aggregation where representatives were used, or null.</param>
 /// <param name="UnservedMessages">Sentences on customers left out.</param>
 internal sealed record ProductLineChoice(
     ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages);
 
-/// <summary>Why nothing suits a customer.</summary>
+/// <summary>The reason why no candidate is allowed for a customer.</summary>
 internal static class InfeasibilityReason
 {
     /// <summary>What rules out the most candidates, in words: "effort_worst at most 0.8 rules out 1,395 of 1,395 candidates".</summary>

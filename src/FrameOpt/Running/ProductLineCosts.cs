@@ -4,19 +4,20 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>What a customer would be left with, candidate by candidate.</summary>
-/// <param name="setting">Says which response is the cost.</param>
-/// <param name="candidates">Whose costs are wanted.</param>
+/// <summary>Cost of a customer with each candidate.</summary>
+/// <param name="setting">States the response that is the cost.</param>
+/// <param name="candidates">The candidates.</param>
 public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCandidates candidates)
 {
     private readonly int[] firsts = Firsts(candidates);
 
-    /// <summary>Fills the costs of one customer: 0 or more in the response's unit, infinite where the candidate cannot fly or breaks a
+    /// <summary>Fills the costs of one customer: at least 0 in the response's unit, infinite where the candidate cannot fly or breaks a
     /// limit of the study.</summary>
-    /// <param name="configuration">The customer's.</param>
-    /// <param name="pilotKilograms">The customer's.</param>
-    /// <param name="costs">One a candidate.</param>
-    /// <remarks>A response to be high costs its shortfall from the best that any allowed candidate gives this customer.</remarks>
+    /// <param name="configuration">The customer's value.</param>
+    /// <param name="pilotKilograms">The customer's value.</param>
+    /// <param name="costs">One per candidate.</param>
+    /// <remarks>The cost of a response to maximise is its shortfall from the best value of any allowed candidate for this
+    /// customer.</remarks>
     public void Fill(ProductLineConfiguration configuration, double pilotKilograms, Span<double> costs)
     {
         var study = configuration.For(pilotKilograms);
@@ -86,8 +87,7 @@ public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCand
     }
 }
 
-/// <summary>The costs of all rows of customers: kept when they have room in memory, else worked out as they are asked for, some
-/// ahead.</summary>
+/// <summary>The costs of all customer segments: kept when they fit in memory, otherwise computed on demand, some in advance.</summary>
 internal sealed class ProductLineCostTable
 {
     private const long MaxKept = 25_000_000;
@@ -113,10 +113,10 @@ internal sealed class ProductLineCostTable
         ahead = Kept is null ? new double[AheadPerThread * threads][] : [];
     }
 
-    /// <summary>All costs, a row a row; null when there is no room for them.</summary>
+    /// <summary>All costs, one row per segment; null when they do not fit in memory.</summary>
     public double[][]? Kept { get; }
 
-    /// <summary>Works out what is kept, giving how many rows are done; nothing when nothing is kept.</summary>
+    /// <summary>Computes the kept costs and gives the number of rows done; gives nothing when none are kept.</summary>
     public IEnumerable<int> Fill()
     {
         var wave = AheadPerThread * threads;
@@ -128,7 +128,7 @@ internal sealed class ProductLineCostTable
         }
     }
 
-    /// <summary>The costs of one row; the same numbers every time. Not to be called by several threads at once.</summary>
+    /// <summary>The costs of one row; the same values every time. Not thread-safe.</summary>
     public void Row(int row, Span<double> values)
     {
         if (Kept is not null)

@@ -4,7 +4,8 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Tells a choice: the geometries with their letters, who gets which, what would have suited them, the fitting chart.</summary>
+/// <summary>Builds the result of a product line: lettered geometries, assignments, each segment's own best geometry, the fitting
+/// chart.</summary>
 internal sealed class ProductLineResultBuilder
 {
     private readonly ProductLineSetting setting;
@@ -91,9 +92,9 @@ internal static class FittingChartBuilder
     /// <param name="setting">Its options and outfits.</param>
     /// <param name="chosen">The geometries, ascending by candidate number.</param>
     /// <param name="letters">For each of them its index among the line's geometries.</param>
-    /// <param name="lightest">Customer, in kg.</param>
-    /// <param name="heaviest">Customer, in kg.</param>
-    /// <param name="threads">1 or more.</param>
+    /// <param name="lightest">Pilot mass of the lightest or heaviest customer, in kg.</param>
+    /// <param name="heaviest">Pilot mass of the lightest or heaviest customer, in kg.</param>
+    /// <param name="threads">Worker threads, at least 1.</param>
     public static FittingChart Build(ProductLineSetting setting, ProductLineCandidates chosen, IReadOnlyList<int> letters, double lightest,
         double heaviest, int threads)
     {

@@ -10,7 +10,7 @@ namespace FrameOpt.Running;
 /// <summary>A study as a problem for a search: binds factors to geometry inputs, objectives and limits to responses.</summary>
 public sealed class StudyProblem
 {
-    /// <summary>Slowest first: what changes most of the model's work when it changes.</summary>
+    /// <summary>Slowest first: the inputs whose change invalidates most of the model's work.</summary>
     private static readonly GeometryInput[] order =
     [
         GeometryInput.ThrustLineAngle,
@@ -45,7 +45,7 @@ public sealed class StudyProblem
             Evaluate);
     }
 
-    /// <summary>For a search.</summary>
+    /// <summary>The problem, for a search.</summary>
     public Problem Problem { get; }
 
     /// <summary>The model of a study's machine, wing and mission.</summary>
@@ -106,7 +106,7 @@ public sealed class StudyProblem
         }
     }
 
-    /// <summary>Fills one response over a row of offsets, its size where that counts.</summary>
+    /// <summary>Fills one response over a row of offsets, the magnitude where that is asked for.</summary>
     internal static void Fill(MissionRow row, Response response, bool magnitude, ReadOnlySpan<double> offsets, Span<double> values)
     {
         switch (response)
@@ -125,9 +125,9 @@ public sealed class StudyProblem
 internal static class StudySearch
 {
     /// <summary>The evolutionary search of a setting.</summary>
-    /// <param name="study">Whose factors the setting's start has values for.</param>
+    /// <param name="study">The study; a start has values for its factors.</param>
     /// <param name="setting">Of the study.</param>
-    /// <param name="problem">The study's, whose factors may stand in another order.</param>
+    /// <param name="problem">The study's, whose factors may be in another order.</param>
     public static ISearch Of(Study study, SearchSetting.Evolutionary setting, Problem problem)
     {
         int[] places = [.. problem.Factors.Select(factor => study.Factors.ToList().FindIndex(other => other.Name == factor.Name))];

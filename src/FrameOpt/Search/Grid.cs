@@ -26,13 +26,13 @@ public sealed class Grid
         Count = checked(Rows * rowValues.Length);
     }
 
-    /// <summary>How many rows.</summary>
+    /// <summary>Number of rows.</summary>
     public long Rows { get; }
 
-    /// <summary>How many designs in a row.</summary>
+    /// <summary>Number of designs in a row.</summary>
     public int RowLength => rowValues.Length;
 
-    /// <summary>How many designs.</summary>
+    /// <summary>Number of designs.</summary>
     public long Count { get; }
 
     /// <summary>The values of every factor of one design.</summary>
@@ -82,7 +82,7 @@ public sealed class ExhaustiveSearch : ISearch
         var rowsPerBatch = (int)Math.Clamp(DesignsPerBatch / grid.RowLength, 1, grid.Rows);
         var batches = (grid.Rows + rowsPerBatch - 1) / rowsPerBatch;
 
-        // Batches are evaluated a wave at a time, a few for each thread, and handed on in order.
+        // Batches are evaluated in waves of a few per thread and returned in order.
         var wave = (int)Math.Min(batches, 4L * threads);
         var workspace = new EvaluatedBatch?[wave];
         for (long first = 0; first < batches; first += wave)

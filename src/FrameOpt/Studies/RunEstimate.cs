@@ -50,7 +50,8 @@ public static class RunLimits
     /// <summary>Largest grid of an exhaustive search.</summary>
     public const long MaxGrid = 2_000_000_000;
 
-    /// <summary>Above this number of designs the other yaw leverages are compared on the front only, not by a search of their own.</summary>
+    /// <summary>Above this number of designs the other yaw leverages are compared on the front only, not by a search of their
+    /// own.</summary>
     public const long MaxDesignsForScenarioSearch = 500_000_000;
 
     /// <summary>Largest grid that is computed in full to compare an evolutionary search with it; of a larger one a part is.</summary>

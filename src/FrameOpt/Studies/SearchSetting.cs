@@ -3,7 +3,7 @@ using FrameOpt.Search.Stopping;
 
 namespace FrameOpt.Studies;
 
-/// <summary>How a study wants its designs chosen.</summary>
+/// <summary>How the designs of a study are chosen.</summary>
 public abstract record SearchSetting
 {
     private SearchSetting()
@@ -14,13 +14,13 @@ public abstract record SearchSetting
     public sealed record Exhaustive : SearchSetting;
 
     /// <summary>An evolutionary search, for spaces too large for a grid.</summary>
-    /// <param name="Method">Which.</param>
-    /// <param name="Population">2 or more.</param>
+    /// <param name="Method">The search algorithm.</param>
+    /// <param name="Population">Population size, at least 2.</param>
     /// <param name="Seed">The same seed gives the same run.</param>
-    /// <param name="Stop">When to end.</param>
+    /// <param name="Stop">Stop rules.</param>
     public sealed record Evolutionary(SearchMethod Method, int Population, ulong Seed, StopRules Stop) : SearchSetting
     {
-        /// <summary>True to end with a local polish of the front, a tenth of the evaluations being kept for it.</summary>
+        /// <summary>True to end with a local search from the front, which takes a tenth of the evaluations.</summary>
         public bool LocalSearch { get; init; }
 
         /// <summary>Designs to start from, or null to start at random.</summary>
@@ -34,7 +34,7 @@ public enum SearchMethod
     /// <summary>Non-dominated sorting with crowding, for two objectives, good enough for three.</summary>
     NsgaII,
 
-    /// <summary>By reference directions, for three objectives and more.</summary>
+    /// <summary>By reference points, for three objectives and more.</summary>
     NsgaIII,
 }
 
@@ -78,13 +78,13 @@ public abstract record SearchStart
     }
 }
 
-/// <summary>How good the front of an evolutionary search is, held against the exact front of a grid.</summary>
-/// <param name="GridDesigns">How many designs the grid holds.</param>
+/// <summary>Quality of an evolutionary search's front, compared with the exact front of a grid.</summary>
+/// <param name="GridDesigns">Number of designs of the grid.</param>
 /// <param name="IsEstimate">True when the grid is only a part of what the search could choose from.</param>
-/// <param name="GridDescription">Which grid, in words.</param>
-/// <param name="ExactFront">How many of its designs no other beats.</param>
-/// <param name="Hypervolume">Of the front found, as a share of that of the exact front.</param>
-/// <param name="Regrets">For each objective in the study's order and unit: by how much, at worst, the front found falls short of the exact
+/// <param name="GridDescription">Description of the grid.</param>
+/// <param name="ExactFront">Number of non-dominated designs of the grid.</param>
+/// <param name="Hypervolume">Hypervolume of the front found relative to that of the exact front.</param>
+/// <param name="Regrets">For each objective in the study's order and unit: the largest shortfall of the front found against the exact
 /// one.</param>
 public sealed record Certificate(
     long GridDesigns, bool IsEstimate, string GridDescription, int ExactFront, HypervolumeRatio Hypervolume, IReadOnlyList<double> Regrets);

@@ -4,17 +4,17 @@ using static System.FormattableString;
 
 namespace FrameOpt.Studies;
 
-/// <summary>A response with a goal.</summary>
-/// <param name="Response">What is sought.</param>
+/// <summary>A response to minimise or maximise.</summary>
+/// <param name="Response">The response.</param>
 /// <param name="Maximise">True when more is better.</param>
-/// <param name="Magnitude">True when the size counts whatever the sign: residuals, leans and other signed quantities of a phase are ranked
-/// so.</param>
-/// <param name="Resolution">Differences below this are not worth a row (in the response's unit); 0 for none.</param>
+/// <param name="Magnitude">True when the magnitude (absolute value) is used, as for residuals, leans and other signed quantities of a
+/// phase.</param>
+/// <param name="Resolution">Smaller differences are not shown as separate rows, in the response's unit; 0 for none.</param>
 public sealed record StudyObjective(Response Response, bool Maximise, bool Magnitude, double Resolution);
 
 /// <summary>A response with a bound.</summary>
-/// <param name="Response">What is bounded.</param>
-/// <param name="Magnitude">True when the size is bounded whatever the sign.</param>
+/// <param name="Response">The response.</param>
+/// <param name="Magnitude">True when the magnitude (absolute value) is bounded.</param>
 /// <param name="AtLeast">Smallest value allowed, or null; in the response's unit.</param>
 /// <param name="AtMost">Largest value allowed, or null; in the response's unit.</param>
 public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLeast, double? AtMost)
@@ -33,20 +33,20 @@ public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLea
         }
     }
 
-    /// <summary>The same for a search.</summary>
+    /// <summary>The limit as a constraint of a search.</summary>
     public Constraint AsConstraint => new(Response.Name, AtLeast ?? double.NegativeInfinity, AtMost ?? double.PositiveInfinity);
 
-    /// <summary>What a design that flies has of it, in the response's unit; the size where the size is bounded.</summary>
+    /// <summary>Value of a design that flies, in the response's unit; the magnitude where the magnitude is bounded.</summary>
     public double ValueOf(DesignEvaluation evaluation) =>
         Magnitude ? Math.Abs(evaluation[Response]) : evaluation[Response];
 }
 
-/// <summary>How the front is put in order.</summary>
+/// <summary>How the front is ranked.</summary>
 /// <param name="Method">Distance to the ideal, or TOPSIS.</param>
 /// <param name="Weights">One for each objective, in their order, none negative, not all zero.</param>
 public sealed record RankingSetting(RankingMethod Method, IReadOnlyList<double> Weights);
 
-/// <summary>The ways to put a front in order.</summary>
+/// <summary>Ranking methods.</summary>
 public enum RankingMethod
 {
     /// <summary>Weighted Euclidean distance to the best of every objective, each scaled 0 to 1 on the feasible front.</summary>

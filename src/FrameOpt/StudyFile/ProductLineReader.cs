@@ -20,13 +20,13 @@ internal static class ProductLineReader
         ["frame"] = ProductLineCommon.Frame,
     };
 
-    /// <summary>Phase quantities that may be below 0 although their sign is no side: a mean of them says nothing.</summary>
+    /// <summary>Phase quantities that may be negative although their sign is not a side; their mean is meaningless.</summary>
     private static readonly PhaseQuantity[] belowZero = [PhaseQuantity.BodyPitch, PhaseQuantity.LineLean, PhaseQuantity.PendulumShare];
 
     /// <summary>The line a study asks for, or null.</summary>
     /// <param name="study">The section of the whole file.</param>
     /// <param name="root">The file, to change by the options.</param>
-    /// <param name="read">The study itself; null after mistakes, and then the options are not tried out.</param>
+    /// <param name="read">The study itself; null after errors, and then the options are not checked.</param>
     /// <param name="responses">Finds responses by name.</param>
     /// <param name="needs">Says what they need.</param>
     public static ProductLineSetting? Read(Section study, Node.Map root, Study? read, ResponseReader responses, Prerequisites needs)

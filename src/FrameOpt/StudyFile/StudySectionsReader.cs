@@ -9,7 +9,7 @@ namespace FrameOpt.StudyFile;
 /// <summary>Reads all sections of a study and checks them against each other.</summary>
 internal static class StudySectionsReader
 {
-    /// <summary>The study; of use only when no mistake was found.</summary>
+    /// <summary>The study; valid only if there are no errors.</summary>
     public static Study? Read(Node root, string hash, DiagnosticBag diagnostics)
     {
         if (root is not Node.Map)

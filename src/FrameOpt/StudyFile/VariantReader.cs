@@ -5,7 +5,7 @@ namespace FrameOpt.StudyFile;
 /// <summary>Reads the variants of a study: the same file with some values written over.</summary>
 internal static class VariantReader
 {
-    /// <summary>Most variants one file may have: each is a study to check.</summary>
+    /// <summary>Largest number of variants of a file; each is a study to check.</summary>
     public const int MaxVariants = 50;
 
     private const string Variants = "variants";

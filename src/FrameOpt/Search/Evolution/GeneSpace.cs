@@ -2,10 +2,8 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>
-/// How a search writes designs: a gene for each factor, which is the value of a continuous factor and else the place of its value among the
-/// values it may take.
-/// </summary>
+/// <summary>Encodes designs as genes, one per factor: the value of a continuous factor, or the index of the level of a discrete
+/// one.</summary>
 internal sealed class GeneSpace
 {
     private const ulong MaxCounted = 1UL << 62;
@@ -21,19 +19,19 @@ internal sealed class GeneSpace
 
     public int Genes => values.Length;
 
-    /// <summary>Each gene's least value.</summary>
+    /// <summary>Smallest value of each gene.</summary>
     public double[] Low { get; }
 
-    /// <summary>Each gene's greatest value.</summary>
+    /// <summary>Largest value of each gene.</summary>
     public double[] High { get; }
 
-    /// <summary>How many designs there are; null for infinitely many, or more than anyone evaluates.</summary>
+    /// <summary>Number of designs; null when there are infinitely many or too many to number.</summary>
     public ulong? Designs { get; }
 
-    /// <summary>True for the place of a level, false for a value of a continuous factor.</summary>
+    /// <summary>True for the index of a level, false for the value of a continuous factor.</summary>
     public bool IsDiscrete(int gene) => values[gene] is not null;
 
-    /// <summary>What tells a design from others: its number where designs are counted, else a hash of its genes.</summary>
+    /// <summary>Identifies a design: its number where designs can be numbered, otherwise a hash of its genes.</summary>
     public ulong Key(ReadOnlySpan<double> genes)
     {
         ulong key = 0;
@@ -53,7 +51,7 @@ internal sealed class GeneSpace
         return key;
     }
 
-    /// <summary>The genes of the design of a number, where designs are counted.</summary>
+    /// <summary>The genes of the design with a given number, where designs can be numbered.</summary>
     public void Decode(ulong number, Span<double> genes)
     {
         for (var g = genes.Length - 1; g >= 0; g--)
@@ -76,7 +74,7 @@ internal sealed class GeneSpace
             genes[g] = values[g] is { } list ? Nearest(list, design[g]) : Math.Clamp(design[g], Low[g], High[g]);
     }
 
-    /// <summary>The gene at a share of its range, 0 up to but not including 1; every level has an equal part of the range.</summary>
+    /// <summary>The gene at a share of its range, 0 up to but not including 1; all levels have equal parts of the range.</summary>
     public double At(int gene, double share) => values[gene] is { } list
         ? Math.Min(Math.Floor(share * list.Length), list.Length - 1)
         : Math.Min(Low[gene] + share * (High[gene] - Low[gene]), High[gene]);
@@ -114,10 +112,10 @@ internal sealed class VisitedDesigns(GeneSpace space)
     private readonly HashSet<ulong> seen = [];
     private ulong? next;
 
-    /// <summary>True for a design that was not there before.</summary>
+    /// <summary>True when the design is new.</summary>
     public bool TryAdd(ReadOnlySpan<double> genes) => seen.Add(space.Key(genes));
 
-    /// <summary>Finds a design not seen before, at random as long as that is easy, and remembers it; false when none is left.</summary>
+    /// <summary>Finds and records an unvisited design, at random while that succeeds quickly; false when none is left.</summary>
     public bool TryFindUnvisited(Span<double> genes, Pcg32 random)
     {
         for (var i = 0; i < RandomTries; i++)
@@ -131,7 +129,8 @@ internal sealed class VisitedDesigns(GeneSpace space)
         return space.Designs is { } designs && (ulong)seen.Count < designs && NextUnseen(designs, genes, random);
     }
 
-    /// <summary>Goes through all designs once, from a random one on, however often it is asked: what it has passed was seen.</summary>
+    /// <summary>Enumerates all designs once from a random start and continues there at the next call, since all before were
+    /// visited.</summary>
     private bool NextUnseen(ulong designs, Span<double> genes, Pcg32 random)
     {
         next ??= (ulong)(random.NextDouble() * designs) % designs;

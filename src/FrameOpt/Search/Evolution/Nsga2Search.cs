@@ -3,18 +3,16 @@ using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>NSGA-II: designs that fewer others dominate survive and, among equals, those with more room around them. Accepts any factors,
-/// two or more objectives, any limits.</summary>
-/// <remarks>
-/// Source: Deb, Pratap, Agarwal and Meyarivan 2002, A fast and elitist multiobjective genetic algorithm: NSGA-II, IEEE Trans. Evol. Comput.
-/// 6:182-197 (from memory).
-/// No design is evaluated twice. It goes on until it is stopped or every design was evaluated.
-/// </remarks>
+/// <summary>NSGA-II: designs of lower rank survive and, within a rank, those with a larger crowding distance. Accepts any factors, two or
+/// more objectives, any constraints.</summary>
+/// <remarks>Source: Deb, Pratap, Agarwal and Meyarivan 2002, A fast and elitist multiobjective genetic algorithm: NSGA-II, IEEE Trans.
+/// Evol. Comput. 6:182-197 (from memory). No design is evaluated twice. It goes on until it is stopped or every design was
+/// evaluated.</remarks>
 public sealed class Nsga2Search : ISearch
 {
     private readonly EvolutionSettings settings;
 
-    /// <summary>A search not yet begun.</summary>
+    /// <summary>Initialises a new instance for a problem.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A setting is out of its range.</exception>
     public Nsga2Search(EvolutionSettings settings)
     {
@@ -27,7 +25,7 @@ public sealed class Nsga2Search : ISearch
         new EvolutionLoop(problem, threads, settings, random => new CrowdedSelection(random)).Run();
 }
 
-/// <summary>NSGA-II's choice: by rank, and within a rank by the room about a design.</summary>
+/// <summary>NSGA-II selection: by rank, and within a rank by crowding distance.</summary>
 /// <remarks>Source: Deb et al. 2002, section III (from memory).</remarks>
 internal sealed class CrowdedSelection(Pcg32 random) : ISelection
 {
@@ -69,7 +67,7 @@ internal sealed class CrowdedSelection(Pcg32 random) : ISelection
         return distances[a] >= distances[b] ? a : b;
     }
 
-    /// <summary>Designs outside their limits and failed ones are not told apart by their objectives.</summary>
+    /// <summary>Infeasible and failed designs are not ranked by their objectives.</summary>
     private void ClearDistances(ReadOnlySpan<int> population)
     {
         foreach (var member in population)
@@ -84,15 +82,15 @@ internal sealed class CrowdedSelection(Pcg32 random) : ISelection
     }
 }
 
-/// <summary>How much room the points of one front have about them, so that a search may prefer lonely ones.</summary>
+/// <summary>Crowding distance of the points of one front; larger in less crowded regions.</summary>
 /// <remarks>Source: Deb, Pratap, Agarwal and Meyarivan, A fast and elitist multiobjective genetic algorithm: NSGA-II, IEEE Transactions on
 /// Evolutionary Computation 6 (2002) 182-197, section III-B (from memory).</remarks>
 public static class Crowding
 {
     /// <summary>The crowding distance of every point; the points are one front.</summary>
     /// <param name="values">The points one after the other, each with all its objectives.</param>
-    /// <param name="objectives">How many objectives, 2 to 6.</param>
-    /// <returns>0 or more, without unit; infinite for a point that is first or last in some objective.</returns>
+    /// <param name="objectives">Number of objectives, 2 to 6.</param>
+    /// <returns>At least 0, without unit; infinite for a point that is first or last in some objective.</returns>
     /// <exception cref="ArgumentException">The length is no multiple of the number of objectives, or a value is not a number.</exception>
     public static double[] Distances(ReadOnlySpan<double> values, int objectives)
     {
@@ -104,17 +102,14 @@ public static class Crowding
         return distances;
     }
 
-    /// <summary>
-    /// Writes the crowding distance of every point of one front: the sum over objectives of the distance between the point's two
-    /// neighbours, divided by the front's range; the first and the last in an objective are infinite. Of
-    /// equals in an objective one is first, the same in every run. An objective without range tells nothing and is left out; two infinite
-    /// neighbours that are equal are no distance apart.
-    /// </summary>
+    /// <summary>Writes the crowding distance of every point of one front: the sum over objectives of the distance between the point's two
+    /// neighbours, divided by the front's range; the first and the last in an objective are infinite. Ties in an objective are ordered the
+    /// same way in every run. An objective without range is left out; two equal infinite neighbours have distance zero.</summary>
     /// <param name="values">All points one after the other, each with all its objectives; numbers.</param>
-    /// <param name="objectives">How many objectives.</param>
-    /// <param name="front">Which points are the front; left in another order.</param>
-    /// <param name="workspace">Working room, as long as the front.</param>
-    /// <param name="distances">Written at the places of the front's points.</param>
+    /// <param name="objectives">Number of objectives.</param>
+    /// <param name="front">Indices of the points of the front; reordered.</param>
+    /// <param name="workspace">Workspace, as long as the front.</param>
+    /// <param name="distances">Written at the indices of the front's points.</param>
     public static void Distances(ReadOnlySpan<double> values, int objectives, Span<int> front, Span<double> workspace,
         Span<double> distances)
     {

@@ -2,19 +2,16 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>NSGA-III: designs that fewer others dominate survive and, among equals, those nearest to directions spread evenly over the
-/// objectives. Accepts any factors, two or more objectives, any limits.</summary>
-/// <remarks>
-/// Source: K. Deb and H. Jain 2014, An evolutionary many-objective optimization algorithm using reference-point-based nondominated sorting
-/// approach, part I,
-/// IEEE Trans. Evol. Comput. 18:577-601 (from memory). No design is evaluated twice. It goes on until it is stopped or every design was
-/// evaluated.
-/// </remarks>
+/// <summary>NSGA-III: designs of lower rank survive and, within the last rank, those nearest to evenly spread reference points with few
+/// designs. Accepts any factors, two or more objectives, any constraints.</summary>
+/// <remarks>Source: K. Deb and H. Jain 2014, An evolutionary many-objective optimization algorithm using reference-point-based nondominated
+/// sorting approach, part I, IEEE Trans. Evol. Comput. 18:577-601 (from memory). No design is evaluated twice. It goes on until it is
+/// stopped or every design was evaluated.</remarks>
 public sealed class Nsga3Search : ISearch
 {
     private readonly EvolutionSettings settings;
 
-    /// <summary>A search not yet begun.</summary>
+    /// <summary>Initialises a new instance for a problem.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A setting is out of its range.</exception>
     public Nsga3Search(EvolutionSettings settings)
     {
@@ -28,7 +25,7 @@ public sealed class Nsga3Search : ISearch
             problem.Objectives.Count, settings.PopulationSize, random)).Run();
 }
 
-/// <summary>NSGA-III's choice: by rank, and within the last rank for the directions that have the fewest designs.</summary>
+/// <summary>NSGA-III selection: by rank, and within the last rank for the reference points with the fewest designs.</summary>
 /// <remarks>Source: Deb and Jain 2014, algorithms 1, 3 and 4 (from memory).</remarks>
 internal sealed class ReferencePointSelection(int objectives, int populationSize, Pcg32 random) : ISelection
 {
@@ -66,13 +63,13 @@ internal sealed class ReferencePointSelection(int objectives, int populationSize
     }
 }
 
-/// <summary>Directions spread evenly over the objectives, their parts adding up to 1.</summary>
+/// <summary>Evenly spread reference points on the unit simplex of the objectives.</summary>
 /// <remarks>Source: I. Das and J. E. Dennis 1998, Normal-boundary intersection, SIAM J. Optim. 8:631-657 (from memory); two layers as in
 /// Deb and Jain 2014, section IV.</remarks>
 internal static class ReferencePoints
 {
-    /// <summary>As many as there is a member for, at least one for each objective. With fewer steps than objectives none would lie inside,
-    /// so a second layer is drawn half way to the middle.</summary>
+    /// <summary>As many as the population has members, at least one per objective. With fewer divisions than objectives no point would lie
+    /// inside the simplex, so a second layer is added half way to its centre.</summary>
     public static double[][] DasDennis(int objectives, int most)
     {
         var steps = MaxSteps(objectives, most);

@@ -1,26 +1,26 @@
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>Designs a search works with: their genes and what came of them.</summary>
+/// <summary>The designs of a search with their genes, objectives and violations.</summary>
 internal sealed class Population(Problem problem, int capacity)
 {
     private readonly int genes = problem.Factors.Count;
 
-    /// <summary>How many designs.</summary>
+    /// <summary>Number of designs.</summary>
     public int Count { get; set; }
 
-    /// <summary>For how many there is room.</summary>
+    /// <summary>Capacity in designs.</summary>
     public int Capacity => Violation.Length;
 
-    /// <summary>How many objectives.</summary>
+    /// <summary>Number of objectives.</summary>
     public int Objectives { get; } = problem.Objectives.Count;
 
     /// <summary>All genes, design by design.</summary>
     public double[] Genes { get; } = new double[capacity * problem.Factors.Count];
 
-    /// <summary>The objectives, design by design, less is better.</summary>
+    /// <summary>The objectives, design by design, smaller is better.</summary>
     public double[] Values { get; } = new double[capacity * problem.Objectives.Count];
 
-    /// <summary>0 for a usable design, infinity for one that failed, else the sum of shares by which it misses its limits.</summary>
+    /// <summary>0 for a feasible design, infinity for one that failed, otherwise its constraint violation, without unit.</summary>
     public double[] Violation { get; } = new double[capacity];
 
     /// <summary>The genes of one design.</summary>
@@ -29,7 +29,7 @@ internal sealed class Population(Problem problem, int capacity)
     /// <summary>The objectives of one design.</summary>
     public Span<double> ValuesOf(int member) => Values.AsSpan(member * Objectives, Objectives);
 
-    /// <summary>Takes over the answers of a batch whose first design is a given member.</summary>
+    /// <summary>Copies the results of a batch, starting at the given index.</summary>
     public void Store(int first, EvaluatedBatch batch)
     {
         var count = batch.Designs.Count;
@@ -44,7 +44,7 @@ internal sealed class Population(Problem problem, int capacity)
             Violation[first + i] = batch.Feasible[i] != 0 ? 0 : ViolationOf(batch, i);
     }
 
-    /// <summary>Puts a copy of a member in another's place.</summary>
+    /// <summary>Overwrites one member with a copy of another.</summary>
     public void Copy(int from, int to)
     {
         if (from == to)
@@ -72,7 +72,7 @@ internal sealed class PopulationEvaluation(Problem problem, GeneSpace space, int
     private readonly EvaluatedBatch?[] workspace = new EvaluatedBatch?[threads == 1 ? 1 : 4 * threads];
     private long number;
 
-    /// <summary>Evaluates <paramref name="count"/> members from <paramref name="first"/> on and stores the answers with them.</summary>
+    /// <summary>Evaluates <paramref name="count"/> members from <paramref name="first"/> on and stores their results.</summary>
     public IEnumerable<EvaluatedBatch> Run(Population population, int first, int count)
     {
         var batches = (count + MaxPerBatch - 1) / MaxPerBatch;

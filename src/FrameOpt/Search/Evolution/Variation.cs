@@ -2,16 +2,11 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>Makes children of parents, gene by gene.</summary>
-/// <remarks>
-/// Sources (from memory): simulated binary crossover, K. Deb and R. B. Agrawal 1995, Simulated binary crossover for continuous search
-/// space, Complex Systems
-/// 9:115-148, with children moved to the range they leave; polynomial mutation, K. Deb and M. Goyal 1996, A combined genetic adaptive
-/// search (GeneAS) for
-/// engineering design, Computer Science and Informatics 26(4):30-45, in its form for bounded variables. Places of levels are treated as
-/// numbers and
-/// rounded.
-/// </remarks>
+/// <summary>Crossover and mutation, gene by gene.</summary>
+/// <remarks>Sources (from memory): simulated binary crossover, K. Deb and R. B. Agrawal 1995, Simulated binary crossover for continuous
+/// search space, Complex Systems 9:115-148, with children moved to the range they leave; polynomial mutation, K. Deb and M. Goyal 1996, A
+/// combined genetic adaptive search (GeneAS) for engineering design, Computer Science and Informatics 26(4):30-45, in its form for bounded
+/// variables. Indices of levels are treated as numbers and rounded.</remarks>
 internal sealed class Variation
 {
     private readonly GeneSpace space;
@@ -53,7 +48,7 @@ internal sealed class Variation
         }
     }
 
-    /// <summary>Changes each gene by chance.</summary>
+    /// <summary>Mutates each gene with the mutation probability.</summary>
     public void Mutate(Span<double> genes)
     {
         for (var g = 0; g < genes.Length; g++)
@@ -63,7 +58,7 @@ internal sealed class Variation
         }
     }
 
-    /// <summary>Changes one gene, whichever.</summary>
+    /// <summary>Mutates one gene chosen at random.</summary>
     public void MutateOne(Span<double> genes) => MutateGene(genes, random.Next(genes.Length));
 
     private void SimulatedBinaryCrossover(int g, double one, double other, ref double near, ref double far)
@@ -88,7 +83,7 @@ internal sealed class Variation
             genes[g] += before == low || (before < high && random.Next(2) == 0) ? 1 : -1;
     }
 
-    /// <summary>A step as a share of the range, for a value that stands at given shares from its ends.</summary>
+    /// <summary>A step as a share of the range, for a value at the given relative distances from its ends.</summary>
     private double Step(double u, double below, double above) => u < 0.5
         ? Math.Pow(2 * u + (1 - 2 * u) * Math.Pow(1 - below, mutationIndex + 1), 1 / (mutationIndex + 1)) - 1
         : 1 - Math.Pow(2 * (1 - u) + (2 * u - 1) * Math.Pow(1 - above, mutationIndex + 1), 1 / (mutationIndex + 1));

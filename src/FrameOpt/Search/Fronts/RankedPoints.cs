@@ -165,7 +165,7 @@ internal struct RankRow
 {
     public RowRanks Ranks;
 
-    /// <summary>Which of the distinct points this is.</summary>
+    /// <summary>Index among the distinct points.</summary>
     public int Group;
 
     /// <summary>Up to four ranks, the second objective first.</summary>

@@ -2,20 +2,16 @@ using FrameOpt.Search.Evolution;
 
 namespace FrameOpt.Search.Local;
 
-/// <summary>Improves designs one factor at a time, with ever smaller steps. Accepts any factors, two or
-/// more objectives and any constraints.</summary>
-/// <remarks>
-/// Source: coordinate search, R. Hooke and T. A. Jeeves 1961, "Direct search" solution of numerical and statistical problems, J. ACM
-/// 8:212-229 (without its pattern
-/// moves), of the measure in <see cref="AchievementFunction"/>; both from memory. The designs come first, then the trials; none is
-/// evaluated twice. It ends when no step
-/// improves any design.
-/// </remarks>
+/// <summary>Improves designs one factor at a time, with decreasing steps. Accepts any factors, two or more objectives and any
+/// constraints.</summary>
+/// <remarks>Source: coordinate search, R. Hooke and T. A. Jeeves 1961, "Direct search" solution of numerical and statistical problems, J.
+/// ACM 8:212-229 (without its pattern moves), on the function of <see cref="AchievementFunction"/>; both from memory. The designs come
+/// first, then the trials; none is evaluated twice. It ends when no step improves any design.</remarks>
 public sealed class LocalSearch : ISearch
 {
     private readonly LocalSearchSettings settings;
 
-    /// <summary>A polish not yet begun.</summary>
+    /// <summary>Initialises a new instance for a problem.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A setting is out of its range.</exception>
     public LocalSearch(LocalSearchSettings settings)
     {
@@ -27,12 +23,12 @@ public sealed class LocalSearch : ISearch
     public IEnumerable<EvaluatedBatch> Run(Problem problem, int threads) => new CoordinateSearch(problem, threads, settings).Run();
 }
 
-/// <summary>What a polish is told.</summary>
+/// <summary>Settings of a local search.</summary>
 /// <param name="Designs">Designs to improve, each with a value for every factor in the problem's order. A value is moved to the nearest the
 /// factor allows.</param>
 public sealed record LocalSearchSettings(IReadOnlyList<double[]> Designs)
 {
-    /// <summary>The designs' objectives, less being better, where they are usable and known; null to evaluate them first.</summary>
+    /// <summary>The designs' objectives, smaller is better, where they are feasible and known; null to evaluate them first.</summary>
     public IReadOnlyList<double[]>? Objectives { get; init; }
 
     /// <summary>Designs evaluated before, none of which is evaluated again.</summary>
@@ -44,8 +40,8 @@ public sealed record LocalSearchSettings(IReadOnlyList<double[]> Designs)
     /// <summary>Steps are halved until they are below this share of the range.</summary>
     public double LastStep { get; init; } = 0.0005;
 
-    /// <summary>Refuses settings out of their ranges.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">One is.</exception>
+    /// <summary>Checks the ranges of the settings.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A setting is out of its range.</exception>
     internal void Check()
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(LastStep);
@@ -54,7 +50,8 @@ public sealed record LocalSearchSettings(IReadOnlyList<double[]> Designs)
     }
 }
 
-/// <summary>The course of a polish. All designs take a step of one factor at a time together, so that threads have work.</summary>
+/// <summary>A run of the local search. All designs take a step in the same factor at the same time, so that there is work for several
+/// threads.</summary>
 internal sealed class CoordinateSearch
 {
     private readonly LocalSearchSettings settings;
@@ -124,7 +121,8 @@ internal sealed class CoordinateSearch
         }
     }
 
-    /// <summary>Two trials of each design that still moves: the gene a step down and a step up, where that is a new design.</summary>
+    /// <summary>Two trials of each design that still moves: one step down and one step up in the gene, where that is a new
+    /// design.</summary>
     private void ProposeSteps(int gene)
     {
         owners.Clear();

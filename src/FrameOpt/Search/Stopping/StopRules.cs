@@ -3,34 +3,33 @@ using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Search.Stopping;
 
-/// <summary>When a search that could go on is stopped; whichever rule holds first ends it.</summary>
-/// <param name="Evaluations">The most designs to evaluate, 1 or more. The batch that reaches it is finished.</param>
+/// <summary>Stop rules of a search; the first rule that applies ends it.</summary>
+/// <param name="Evaluations">Largest number of designs to evaluate, at least 1. The batch that reaches it is completed.</param>
 public sealed record StopRules(long Evaluations)
 {
-    /// <summary>The most time, or null for no bound. With it the same seed need not give the same front.</summary>
+    /// <summary>Time limit, or null for none. With a time limit the same seed may give different fronts.</summary>
     public TimeSpan? Time { get; init; }
 
-    /// <summary>Stop when the front hardly grows, or null to go on.</summary>
+    /// <summary>Stop when the front hardly improves, or null for no such rule.</summary>
     public StallRule? Stall { get; init; }
 
-    /// <summary>For each objective, turned so that less is better, a value that is good enough, or null where any will do; empty for no
-    /// target.
-    /// The search stops once one usable design reaches all of them.</summary>
+    /// <summary>For each objective, oriented so that smaller is better, a target value, or null for none; empty for no target. The search
+    /// stops once one feasible design reaches all targets.</summary>
     public IReadOnlyList<double?> Target { get; init; } = [];
 }
 
-/// <summary>Stop when the share of the objectives' box that the front dominates has hardly grown.</summary>
-/// <param name="Evaluations">Over so many designs, 1 or more.</param>
+/// <summary>Stop when the hypervolume of the front has hardly grown.</summary>
+/// <param name="Evaluations">Length of the window in evaluated designs, at least 1.</param>
 /// <param name="Growth">Relative growth of the hypervolume below which the search has stalled, above 0.</param>
 public sealed record StallRule(long Evaluations, double Growth);
 
-/// <summary>Watches a search and says when and why to stop it.</summary>
+/// <summary>Evaluates the stop rules of a search and gives the reason it stopped.</summary>
 public sealed class StopRuleEvaluator
 {
-    /// <summary>The front is looked at so many times in the span of a stall rule.</summary>
+    /// <summary>Number of checks of the front per stall window.</summary>
     private const int ChecksPerStallWindow = 5;
 
-    /// <summary>Enough to see a growth of a thousandth: both fronts are held against the same points.</summary>
+    /// <summary>Enough sample points to resolve a relative growth of 0.001, since both fronts are measured with the same points.</summary>
     private const int Samples = 1 << 12;
 
     private readonly StopRules rules;
@@ -40,10 +39,10 @@ public sealed class StopRuleEvaluator
     private long nextCheck;
     private bool isTargetReached;
 
-    /// <summary>A judge that has seen nothing yet.</summary>
+    /// <summary>Creates an evaluator with no evaluations counted.</summary>
     /// <param name="rules">When to stop.</param>
     /// <param name="front">Gives the front of everything seen so far; asked only by a stall rule.</param>
-    /// <param name="evaluated">Designs evaluated before, which count towards the most.</param>
+    /// <param name="evaluated">Designs evaluated before, which count towards the limit.</param>
     public StopRuleEvaluator(StopRules rules, Func<FrontPoints> front, long evaluated = 0)
     {
         this.evaluated = evaluated;
@@ -57,8 +56,8 @@ public sealed class StopRuleEvaluator
     /// <summary>True once the search reached its target.</summary>
     public bool IsTargetReached => isTargetReached;
 
-    /// <summary>Sees a batch.</summary>
-    /// <param name="batch">Judged.</param>
+    /// <summary>Takes a batch into account.</summary>
+    /// <param name="batch">An evaluated batch.</param>
     /// <param name="elapsed">Time since the search began.</param>
     /// <returns>The reason to stop now, in words, or null.</returns>
     public string? ReasonAfter(EvaluatedBatch batch, TimeSpan elapsed)

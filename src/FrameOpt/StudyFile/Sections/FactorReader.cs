@@ -23,7 +23,7 @@ internal static class FactorReader
         return [.. FactorNames.All.Select(name => ReadOne(factors, name)).OfType<StudyFactor>()];
     }
 
-    /// <summary>A factor fixed at one value given outside a file, or null after a mistake.</summary>
+    /// <summary>A factor fixed at one value given outside a file, or null after an error.</summary>
     public static StudyFactor? ReadFixed(string name, string value, DiagnosticBag diagnostics)
     {
         if (FactorNames.Find(name) is not { } input)

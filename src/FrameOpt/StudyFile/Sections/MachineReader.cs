@@ -121,7 +121,7 @@ internal static class MassReader
             default:
                 section.DiagnosticBag.Add(section.At("body"), "body is true or false.",
                     "Write `body: true` for what leans with the pilot.");
-                // Taken as marked, so that the list is not blamed a second time.
+                // Taken as marked, so that the list is not reported a second time.
                 return true;
         }
     }

@@ -67,7 +67,7 @@ internal static class LimitReader
             return null;
         needs.Check(response, section.At("response"));
         var atLeast = ResponseAmount.Read(section, "at_least", response, AllowedRange.None);
-        // An upper bound alone on what goes to either side bounds its size.
+        // An upper bound alone on a signed response bounds its magnitude.
         var magnitude = ResponseReader.IsSigned(response) && !section.Has("at_least");
         var atMost = ResponseAmount.Read(section, "at_most", response, magnitude ? AllowedRange.NonNegative : AllowedRange.None);
         if (atLeast > atMost)
@@ -115,7 +115,7 @@ internal static class RankingReader
         }
 
         var entries = ranking.Entries("weights");
-        // Weights for objectives that could not be read would be blamed for nothing.
+        // Weights of objectives that could not be read would be reported as unknown.
         if (objectives.Count < study.List("objectives").Count)
             return [];
         var weights = objectives.Select(_ => double.NaN).ToArray();

@@ -86,7 +86,7 @@ internal static class CoefficientReader
         return new PropellerTable([.. rows.Select(row => new PropellerRow(row[0], row[1], row[2]))]);
     }
 
-    /// <summary>True when the power is below the ideal one by more than the printed digits of a table round.</summary>
+    /// <summary>True when the power is below the ideal power by more than the rounding of a printed table.</summary>
     private static bool ExceedsActuatorDiscLimit(double advanceRatio, double thrust, double power) =>
         thrust > 0 && power < 0.999 * ActuatorDisc.IdealPowerCoefficient(thrust, advanceRatio);
 }
@@ -132,7 +132,7 @@ internal static class BenchReader
             rpm / 60);
     }
 
-    /// <summary>As given; else from the pitch.</summary>
+    /// <summary>As given, otherwise from the pitch.</summary>
     private static double ZeroThrustAdvanceRatio(Section bench, double diameter)
     {
         var given = bench.OptionalNumber("zero_thrust_advance_ratio", Dimension.Number, AllowedRange.PositiveUpTo(5, "5"));

@@ -18,7 +18,7 @@ internal static class SearchReader
         ["NSGA-III"] = SearchMethod.NsgaIII,
     };
 
-    /// <summary>The search, or null after a mistake in its method.</summary>
+    /// <summary>The search, or null after an error in its method.</summary>
     public static SearchSetting? Read(Section study, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives,
         ResponseReader responses)
     {

@@ -9,7 +9,7 @@ internal static class StartReader
 {
     private const int MaxDesigns = 100_000;
 
-    /// <summary>m or rad: what the rounding of a table may put beside the end of a range.</summary>
+    /// <summary>Rounding tolerance at the ends of a range, in m or rad.</summary>
     private const double Tolerance = 1e-9;
 
     /// <summary>The start, or null when the search starts at random or after an error; the runs of a plan are counted later.</summary>
@@ -26,7 +26,7 @@ internal static class StartReader
         return new SearchStart.FromFile(start, designs);
     }
 
-    /// <summary>Says what of the file is not used as it stands.</summary>
+    /// <summary>Warns of values of the file that are not used as they stand.</summary>
     private static void AddWarning(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors,
         IReadOnlyList<IReadOnlyList<double>> designs)
     {

@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace FrameOpt.StudyFile.Sections;
 
-/// <summary>Checks what the factors make together: enough designs to choose from, and not more than can be computed.</summary>
+/// <summary>Checks the grid of all factors: more than one design, and not more than can be computed.</summary>
 internal static class GridChecks
 {
     public static void Check(Section study, IReadOnlyList<StudyFactor> factors, SearchSetting? search, Wing? wing, int phases)
@@ -57,10 +57,8 @@ internal static class GridChecks
     }
 }
 
-/// <summary>
-/// Looks at the airspeeds given to phases that need no glide ratio, which the polar does not check: a slip of the pen or of the unit shows
-/// there.
-/// </summary>
+/// <summary>Checks the airspeeds of phases that need no glide ratio, which the polar does not check, to catch typing and unit
+/// errors.</summary>
 internal static class AirspeedWarnings
 {
     /// <summary>Below this share of trim no wing is flown steadily (common practice, no source); a launch run is not far below
@@ -69,7 +67,7 @@ internal static class AirspeedWarnings
 
     /// <summary>Warns of each airspeed above the polar's top or far below trim, both at the phase's own mass, load factor and
     /// density.</summary>
-    /// <param name="study">Without mistakes.</param>
+    /// <param name="study">Without errors.</param>
     /// <param name="phases">Those of its mission, in order; one may have been added at the end.</param>
     /// <param name="machine">For the mass.</param>
     /// <param name="wing">For the polar.</param>

@@ -8,7 +8,7 @@ internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Diagnostic
 {
     private int next;
 
-    /// <summary>The root, with keys that stand twice reported.</summary>
+    /// <summary>The root, reporting duplicate keys.</summary>
     public Node Root() => Build();
 
     private Node Build()
@@ -55,7 +55,7 @@ internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Diagnostic
             var key = Build();
             if (events[next] is MappingEnd)
             {
-                // The parser lets a colon pass that has no key before it.
+                // The parser accepts a colon without a key before it.
                 diagnostics.Add(key, "A colon without its key stands here or in a line above.", "Write `key: value`, or remove the colon.");
                 break;
             }

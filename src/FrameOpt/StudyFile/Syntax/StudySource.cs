@@ -3,7 +3,7 @@ using System.Text;
 
 namespace FrameOpt.StudyFile.Syntax;
 
-/// <summary>From a path to text, refusing what cannot be a study file before anything looks inside.</summary>
+/// <summary>Reads a path to text and refuses what cannot be a study file before parsing.</summary>
 internal static class StudySource
 {
     /// <summary>Largest study file, in bytes.</summary>
@@ -13,7 +13,7 @@ internal static class StudySource
 
     public static string NameOf(string path) => Path.GetFileName(path) is { Length: > 0 } name ? name : path;
 
-    /// <summary>The bytes of a file, or null after a mistake.</summary>
+    /// <summary>The bytes of a file, or null after an error.</summary>
     public static byte[]? Bytes(string path, DiagnosticBag diagnostics)
     {
         if (Directory.Exists(path))
@@ -43,7 +43,7 @@ internal static class StudySource
         }
     }
 
-    /// <summary>The text of a file without its byte order mark, or null after a mistake.</summary>
+    /// <summary>The text of a file without its byte order mark, or null after an error.</summary>
     public static string? Text(byte[] bytes, DiagnosticBag diagnostics)
     {
         if (bytes.Length > MaxBytes)
@@ -78,11 +78,11 @@ internal static class StudySource
 /// <summary>Reads a file that a study names, from the study's own folder on.</summary>
 internal static class ReferencedFile
 {
-    /// <summary>The bytes of the file, or null after a mistake.</summary>
+    /// <summary>The bytes of the file, or null after an error.</summary>
     /// <param name="at">Where the study names it.</param>
     /// <param name="name">As written, relative to the study's folder.</param>
     /// <param name="largestBytes">A larger file is refused before it is read.</param>
-    /// <param name="diagnostics">Takes mistakes, and the file's hash.</param>
+    /// <param name="diagnostics">Takes the errors, and the file's hash.</param>
     public static byte[]? Bytes(Node at, string name, long largestBytes, DiagnosticBag diagnostics)
     {
         if (diagnostics.Folder is not { } folder)

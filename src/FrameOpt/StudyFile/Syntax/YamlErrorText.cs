@@ -3,14 +3,14 @@ using YamlDotNet.Core;
 
 namespace FrameOpt.StudyFile.Syntax;
 
-/// <summary>Says in plain words what the YAML parser stumbled over.</summary>
+/// <summary>Explains an error of the YAML parser.</summary>
 internal static partial class YamlErrorText
 {
     public static (int Line, int Column, string What, string Fix) Of(YamlException problem, string text)
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
         var line = Math.Clamp((int)problem.Start.Line, 1, lines.Length);
-        // The parser notices some slips a line late or early, a tab any number of lines early.
+        // The parser reports some errors a line late or early, a tab any number of lines early.
         var last = Has(problem.Message, "tab ") ? lines.Length : Math.Min(lines.Length, line + 1);
         for (var near = Math.Max(1, line - 1); near <= last; near++)
         {

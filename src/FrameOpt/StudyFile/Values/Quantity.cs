@@ -3,7 +3,7 @@ using FrameOpt.StudyFile.Syntax;
 namespace FrameOpt.StudyFile.Values;
 
 /// <summary>A number with its unit as typed.</summary>
-/// <param name="Value">In the typed unit; NaN stands for one already reported as a mistake.</param>
+/// <param name="Value">In the typed unit; NaN stands for one already reported as an error.</param>
 /// <param name="Digits">The number as typed.</param>
 /// <param name="Unit">The typed unit.</param>
 internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
@@ -12,12 +12,12 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
     public double Base => Unit.ToBase(Value);
 
     /// <summary>Reads one value, or reports why not and gives null.</summary>
-    /// <param name="node">Where it stands.</param>
-    /// <param name="name">What it is, for the message: machine.propeller.diameter.</param>
+    /// <param name="node">The node.</param>
+    /// <param name="name">Its path, for the message: machine.propeller.diameter.</param>
     /// <param name="example">A line that would be right.</param>
     /// <param name="dimension">Its dimension.</param>
-    /// <param name="bound">Where it makes sense.</param>
-    /// <param name="diagnostics">Takes the mistake.</param>
+    /// <param name="bound">Allowed range.</param>
+    /// <param name="diagnostics">Takes the error.</param>
     public static Quantity? Read(Node node, string name, string example, Dimension dimension, AllowedRange bound, DiagnosticBag diagnostics)
     {
         var forExample = $"Write for example `{example}`.";
@@ -65,7 +65,7 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
         : $"Its units are written {dimension.SpellingList}. {forExample}";
 }
 
-/// <summary>Between which values a quantity makes sense, in the base unit of its dimension; outside it is a slip of sign or unit.</summary>
+/// <summary>Allowed range of a quantity, in the base unit of its dimension; values outside it indicate a wrong sign or unit.</summary>
 /// <param name="Low">Lower end.</param>
 /// <param name="LowAllowed">True when the lower end itself is allowed.</param>
 /// <param name="High">Upper end, allowed.</param>
@@ -75,16 +75,16 @@ internal sealed record AllowedRange(double Low, bool LowAllowed, double High, st
     /// <summary>Any number.</summary>
     public static readonly AllowedRange None = new(double.NegativeInfinity, true, double.PositiveInfinity, "any number");
 
-    /// <summary>Zero or more.</summary>
+    /// <summary>At least 0.</summary>
     public static readonly AllowedRange NonNegative = new(0, true, double.PositiveInfinity, "0 or more");
 
-    /// <summary>More than zero.</summary>
+    /// <summary>Greater than 0.</summary>
     public static AllowedRange PositiveUpTo(double high, string highText) => new(0, false, high, $"above 0 and at most {highText}");
 
-    /// <summary>Zero or more.</summary>
+    /// <summary>At least 0.</summary>
     public static AllowedRange NonNegativeUpTo(double high, string highText) => new(0, true, high, $"from 0 to {highText}");
 
-    /// <summary>As far to either side.</summary>
+    /// <summary>Symmetric about 0.</summary>
     public static AllowedRange Within(double high, string highText) => new(-high, true, high, $"between -{highText} and {highText}");
 
     /// <summary>Between two ends.</summary>
@@ -94,7 +94,7 @@ internal sealed record AllowedRange(double Low, bool LowAllowed, double High, st
     public bool Contains(double value) => (LowAllowed ? value >= Low : value > Low) && value <= High;
 }
 
-/// <summary>What an air density can be.</summary>
+/// <summary>Allowed air densities.</summary>
 internal static class AirDensity
 {
     /// <summary>From about 11 km of the standard atmosphere to a very cold day at sea level.</summary>
