@@ -29,7 +29,8 @@ public static class CentralComposite
         if (cube.Fraction.Resolution < 5)
         {
             throw new ArgumentException(
-                $"the cube has resolution {cube.Fraction.Resolution}, so interactions of two factors are confounded; take a fraction of resolution 5 or more");
+                $"the cube has resolution {cube.Fraction.Resolution}, so interactions of two factors are confounded; "
+                + "take a fraction of resolution 5 or more");
         }
 
         return OnCube(cube.Plan, rule, centrePoints, inBlocks);

@@ -102,7 +102,7 @@ public readonly record struct EffectWord(uint Factors, bool Negative = false)
     /// <summary>The letters of the factors in order.</summary>
     public const string Letters = "ABCDEFGHJKLMNOPQRSTUVWXYZ";
 
-    /// <summary>Number of factors: 1 for a main effect, 2 for an two-factor interaction.</summary>
+    /// <summary>Number of factors: 1 for a main effect, 2 for a two-factor interaction.</summary>
     public int Length => BitOperations.PopCount(Factors);
 
     /// <summary>The product of two words; a factor in both cancels, as its square is 1.</summary>

@@ -69,7 +69,8 @@ public static class FractionalFactorial
                         $"{EffectWord.Letters[other.Factor]} has two generators, {generators[g]} and {other}; leave one out");
                 if ((generators[g].Product.Factors >> other.Factor & 1) == 1)
                     throw new ArgumentException(
-                        $"{generators[g]} uses {EffectWord.Letters[other.Factor]}, which has a generator itself; use only the other factors");
+                        $"{generators[g]} uses {EffectWord.Letters[other.Factor]}, which has a generator itself; "
+                        + "use only the other factors");
                 if (other.Product.Factors == generators[g].Product.Factors)
                     throw new ArgumentException(
                         $"{generators[g]} and {other} would never let the two factors differ; give them different products");

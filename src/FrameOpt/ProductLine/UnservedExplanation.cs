@@ -14,14 +14,16 @@ public static class UnservedExplanation
         ProductLineProblem problem, ProductLineSolution solution, IReadOnlyList<string> customers)
     {
         if (solution.Unservable.Count > 0)
-            yield return $"No candidate is allowed for {Names(solution.Unservable, customers)}: they are left out of the value. Widen the ranges or their limits.";
+            yield return $"No candidate is allowed for {Names(solution.Unservable, customers)}: they are left out of the value. "
+                + "Widen the ranges or their limits.";
         if (solution.Unserved.Count == 0)
             yield break;
         var group = problem.Groups is null ? "" : " of one group";
         var variants = problem.Count == 1 ? "one candidate" : $"{problem.Count} candidates";
         var fact = solution.Proven ? $"No choice of {variants}{group} serves every customer"
             : $"No choice of {variants}{group} that serves every customer was found";
-        yield return $"{fact}: the nearest leaves out {Names(solution.Unserved, customers)}. Allow more variants, or widen the limits of those customers.";
+        yield return $"{fact}: the nearest leaves out {Names(solution.Unserved, customers)}. "
+            + "Allow more variants, or widen the limits of those customers.";
     }
 
     private static string Names(IReadOnlyList<int> numbers, IReadOnlyList<string> customers)

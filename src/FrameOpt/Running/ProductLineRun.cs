@@ -86,7 +86,8 @@ public sealed class ProductLineRun
 
     /// <summary>Why there is nothing to choose from, in words; null when there is.</summary>
     public string? NoCandidatesReason => candidates is { Count: 0 }
-        ? "No design keeps every limit on the study's own machine, so there is no front to choose from. Write `candidates: grid`, or loosen the limits."
+        ? "No design keeps every limit on the study's own machine, so there is no front to choose from. "
+            + "Write `candidates: grid`, or loosen the limits."
         : null;
 
     private IEnumerable<RunProgress> CandidateSteps()

@@ -143,8 +143,8 @@ internal static class ProductLineReader
         else if (study.GridSize is not { } size || size > RunLimits.MaxCandidates)
             line.DiagnosticBag.Add(
                 at, FormattableString.Invariant(
-                $"The grid has {study.GridSize ?? long.MaxValue} designs; {RunLimits.MaxCandidates} is the most a line is chosen from."),
-                FormattableString.Invariant(
-                    $"Take coarser steps, first of {longest!.Name} with its {longest.LevelsSi.Count} levels, give `hole_pitch`, or write `candidates: front`."));
+                    $"The grid has {study.GridSize ?? long.MaxValue} designs; {RunLimits.MaxCandidates} is the most a line is chosen from."),
+                FormattableString.Invariant($"Take coarser steps, first of {longest!.Name} with its {longest.LevelsSi.Count} levels, ")
+                    + "give `hole_pitch`, or write `candidates: front`.");
     }
 }

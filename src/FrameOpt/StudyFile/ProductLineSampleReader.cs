@@ -25,7 +25,8 @@ internal static class ProductLineSampleReader
             return ([], "");
         var draw = new ProductLineSample(count, (ulong)seed, mean, deviation, from, to, shares);
         return (draw.Draw(),
-            Invariant($"{count} sampled with seed {seed}: pilot mass {mean:0.#} kg, standard deviation {deviation:0.#} kg, {from:0.#} to {to:0.#} kg"));
+            Invariant($"{count} sampled with seed {seed}: pilot mass {mean:0.#} kg, standard deviation {deviation:0.#} kg, ")
+                + Invariant($"{from:0.#} to {to:0.#} kg"));
     }
 
     /// <summary>Shares as they may be written.</summary>

@@ -81,7 +81,8 @@ internal static class VariantReader
         (under.Value, over.Value) switch
         {
             (Node.Map below, Node.Map above) => under with { Value = Merge(below, above, path, diagnostics) },
-            (Node.List below, Node.Map above) when path == "machine.masses" => under with { Value = MergeMasses(below, above, diagnostics) },
+            (Node.List below, Node.Map above) when path == "machine.masses" =>
+                under with { Value = MergeMasses(below, above, diagnostics) },
             _ => over,
         };
 

@@ -154,8 +154,10 @@ internal static class BenchReader
         var ratio = BenchPropeller.ZeroThrustFromPitch(pitch, diameter);
         bench.DiagnosticBag.AddAssumption("advance ratio at which the propeller's thrust ends",
             FormattableString.Invariant($"{ratio:0.###}"),
-            FormattableString.Invariant(
-                $"{BenchPropeller.PitchToZeroThrust} x pitch/diameter, mean of three propellers of the UIUC Propeller Database, volume 2; range {BenchPropeller.LowestPitchToZeroThrust} to {BenchPropeller.HighestPitchToZeroThrust}"));
+            FormattableString.Invariant($"{BenchPropeller.PitchToZeroThrust} x pitch/diameter, ")
+                + "mean of three propellers of the UIUC Propeller Database, volume 2; "
+                + FormattableString.Invariant(
+                    $"range {BenchPropeller.LowestPitchToZeroThrust} to {BenchPropeller.HighestPitchToZeroThrust}"));
         return ratio;
     }
 }

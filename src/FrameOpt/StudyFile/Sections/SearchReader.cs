@@ -54,7 +54,8 @@ internal static class SearchReader
         if (start?.Count > stop.Evaluations / 2)
             search.DiagnosticBag.AddWarning(
                 search.At("start"),
-                    $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: raise search.stop.evaluations, or begin from fewer.");
+                $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: "
+                + "raise search.stop.evaluations, or begin from fewer.");
         return new SearchSetting.Evolutionary(method, search.Integer("population", 100, 2, MaxPopulation),
             (ulong)search.Integer("seed", 1, 0, int.MaxValue), stop)
         {

@@ -35,13 +35,15 @@ internal static class StartReader
         if (others.Count > 0)
             search.DiagnosticBag.AddWarning(
                 search.At("start"),
-                    $"{table.Name} has columns of {string.Join(", ", others)}, which are no factors here: they are not used, so its designs are others in this study.");
+                $"{table.Name} has columns of {string.Join(", ", others)}, which are no factors here: "
+                + "they are not used, so its designs are others in this study.");
         var outside = designs.Count(design => design.Zip(factors).Any(
             pair => pair.First < pair.Second.LevelsSi[0] - Tolerance || pair.First > pair.Second.LevelsSi[^1] + Tolerance));
         if (outside > 0)
             search.DiagnosticBag.AddWarning(
                 search.At("start"),
-                    $"{outside} of the {designs.Count} designs of {table.Name} lie outside the factors' ranges; they are moved to the nearest end.");
+                $"{outside} of the {designs.Count} designs of {table.Name} lie outside the factors' ranges; "
+                + "they are moved to the nearest end.");
     }
 
     private static IReadOnlyList<IReadOnlyList<double>> Designs(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors)

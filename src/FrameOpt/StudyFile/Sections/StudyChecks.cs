@@ -24,14 +24,18 @@ internal static class GridChecks
         {
             study.DiagnosticBag.Add(
                 at, $"factors.{factor.Name} has no step: an exhaustive search computes levels, not everything between two ends.",
-                $"Add `step: {FactorNames.StepExampleOf(factor.Input)}` to it, or write `search: {{ method: NSGA-II }}`, which takes any value.");
+                $"Add `step: {FactorNames.StepExampleOf(factor.Input)}` to it, "
+                + "or write `search: { method: NSGA-II }`, which takes any value.");
         }
 
         CheckSpacing(study, factors, wing);
     }
 
-    private static string TooMany(double count, int phases) => FormattableString.Invariant(
-        $"The factors make {count:0} designs, {RunEstimate.InWords(RunEstimate.Seconds(count, Math.Max(1, phases), Environment.ProcessorCount))}; {RunLimits.MaxGrid} is the most.");
+    private static string TooMany(double count, int phases)
+    {
+        var time = RunEstimate.InWords(RunEstimate.Seconds(count, Math.Max(1, phases), Environment.ProcessorCount));
+        return FormattableString.Invariant($"The factors make {count:0} designs, {time}; {RunLimits.MaxGrid} is the most.");
+    }
 
     private static string Coarser(double count, IReadOnlyList<StudyFactor> factors)
     {
@@ -41,8 +45,8 @@ internal static class GridChecks
         return fitting >= 2
             ? FormattableString.Invariant(
                 $"Take coarser steps: {longest.Name} has {longest.LevelsSi.Count} levels, and {fitting} or fewer would do.")
-            : FormattableString.Invariant(
-                $"Take coarser steps in several factors, or fix some: the levels multiply ({string.Join(" x ", factors.Select(factor => factor.LevelsSi.Count))}).");
+            : "Take coarser steps in several factors, or fix some: "
+                + $"the levels multiply ({string.Join(" x ", factors.Select(factor => factor.LevelsSi.Count))}).";
     }
 
     private static void CheckSpacing(Section study, IReadOnlyList<StudyFactor> factors, Wing? wing)
@@ -89,8 +93,8 @@ internal static class AirspeedWarnings
                     at, Invariant($"the airspeed of {phase.Name}, {given:0.0} m/s, lies above the wing's top speed there, {top:0.0} m/s."));
             else if (given < SlowestShareOfTrim * trim)
                 study.DiagnosticBag.AddWarning(
-                    at, Invariant(
-                        $"the airspeed of {phase.Name}, {given:0.0} m/s, lies below {SlowestShareOfTrim} of the wing's trim speed there, {trim:0.0} m/s."));
+                    at, Invariant($"the airspeed of {phase.Name}, {given:0.0} m/s, lies below ")
+                        + Invariant($"{SlowestShareOfTrim} of the wing's trim speed there, {trim:0.0} m/s."));
 
             double SpeedAt(double fraction) =>
                 PhaseConditions.Of(phase with { Speed = new FlightSpeed.AtFraction(fraction) }, machine, wing).AirspeedMetresPerSecond;

@@ -134,7 +134,8 @@ internal abstract record Node(int Line, int Column)
     {
         Scalar scalar => scalar.Text,
         List list => $"[{string.Join(", ", list.Items.Take(ShownItems).Select(item => item.Excerpt))}]",
-        Map map => $"{{ {string.Join(", ", map.Entries.Take(ShownItems).Select(entry => $"{entry.Key.Excerpt}: {entry.Value.Excerpt}"))} }}",
+        Map map => $"{{ {string.Join(", ", map.Entries.Take(ShownItems)
+            .Select(entry => $"{entry.Key.Excerpt}: {entry.Value.Excerpt}"))} }}",
         _ => "",
     });
 

@@ -49,7 +49,8 @@ internal static partial class YamlErrorText
         _ when Has(message, "cannot start any token", "anchor or alias", "scanning a tag") =>
             ("This character cannot begin a value.", "Put the text in quotes, or remove the character."),
         _ => ("The file is not laid out as it should be here.",
-            "Check that lines begin as far in as their neighbours, that brackets and quotes are closed, and that keys are written `key: value`."),
+            "Check that lines begin as far in as their neighbours, that brackets and quotes are closed, "
+                + "and that keys are written `key: value`."),
     };
 
     private static bool Has(string message, params ReadOnlySpan<string> words)

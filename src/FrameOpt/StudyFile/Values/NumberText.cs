@@ -76,7 +76,8 @@ internal static partial class NumberText
     private static partial Regex NonFinite();
 
     [GeneratedRegex(
-        @"^(?<sign>[+-]?)(?<first>[0-9]{1,3})(?<group>(?<more>(?<separator>[,'’_\s.])[0-9]{3})(?<more>\k<separator>[0-9]{3})*)(?<rest>([.][0-9]+)?(?![0-9.,]).*)$")]
+        @"^(?<sign>[+-]?)(?<first>[0-9]{1,3})(?<group>(?<more>(?<separator>[,'’_\s.])[0-9]{3})(?<more>\k<separator>[0-9]{3})*)"
+        + @"(?<rest>([.][0-9]+)?(?![0-9.,]).*)$")]
     private static partial Regex Grouped();
 
     [GeneratedRegex(@"^([+-]?[0-9]+),([0-9]+)((?![0-9.,]).*)$")]
