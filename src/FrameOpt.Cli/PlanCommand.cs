@@ -2,6 +2,7 @@ using System.CommandLine;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
 using FrameOpt.Running;
+using FrameOpt.Studies;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -41,7 +42,7 @@ internal static class PlanCommand
             return ExitCode.InvalidInput;
         }
 
-        var answer = PlanResult.Of(study, StudyProblem.Model(study), Environment.ProcessorCount);
+        var answer = PlanRunner.Run(study, StudyProblem.Model(study), Environment.ProcessorCount);
         if (csv is not null && !TryWrite(answer, csv, terminal))
             return ExitCode.InvalidInput;
         terminal.Out.Write(new Text(study.FullTitle, new Style(decoration: Decoration.Bold)));

@@ -30,7 +30,7 @@ public static class Convergence
             new Nsga3Search(new EvolutionSettings(100, seed)), front => Volume(front) / octant);
         var study = StudyReader.Read(studyPath).Study!;
         var mission = StudyProblem.Model(study);
-        var grid = new SearchRun(SubGrid.Of(study, CertificateRun.MaxPartialGrid), mission, Environment.ProcessorCount);
+        var grid = new SearchRun(SubGrid.Of(study, RunLimits.MaxPartialGrid), mission, Environment.ProcessorCount);
         foreach (var _ in grid.Batches())
         {
         }

@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using FrameOpt.Search;
 using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Benchmarks;

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using FrameOpt.Search;
 using FrameOpt.Search.Evolution;
 using FrameOpt.Search.Fronts;
 using FrameOpt.Tests.Search;

@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Running;
 using FrameOpt.Search;

@@ -1,7 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
@@ -68,7 +67,7 @@ internal static class LeverageSection
         var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(scenario => scenario.Label).ToList();
         if (labels.Count == 0)
             yield break;
-        var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > StudyRunner.MaxDesignsForScenarioSearch and var designs }
+        var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > RunLimits.MaxDesignsForScenarioSearch and var designs }
             ? $"a grid of {NumberFormat.Count(designs)} designs is not searched again for another leverage"
             : "no design keeps every limit there, or the search for it was stopped before its end";
         yield return $"The best design at leverage {string.Join(" and ", labels)} is not known: {why}.";

@@ -1,5 +1,5 @@
 using FrameOpt.Plans;
-using FrameOpt.Running;
+using FrameOpt.Studies;
 using static System.FormattableString;
 
 namespace FrameOpt.Reports.Answer;
@@ -11,7 +11,7 @@ public static class PlanQualitySection
     public static AnswerSection Of(StudyPlan plan)
     {
         const string title = "If its runs were measured";
-        var model = new PlanModel(StudyPlan.Terms(plan.Model, plan.Factors.Count));
+        var model = new PlanModel(plan.Terms);
         if (PlanQuality.Of(plan.Plan, model) is not { } quality)
             return new AnswerSection(title, ["These runs cannot tell all the terms apart, so there is no quality to give."]);
         List<string> lines =

@@ -1,8 +1,6 @@
 using FrameOpt.Analysis;
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 using static System.FormattableString;
 

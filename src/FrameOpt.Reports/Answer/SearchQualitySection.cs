@@ -1,5 +1,4 @@
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;

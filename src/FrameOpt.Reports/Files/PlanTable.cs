@@ -1,6 +1,6 @@
 using CsvHelper;
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Files;
 

@@ -3,7 +3,7 @@ using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Graphics;
 

@@ -1,6 +1,6 @@
 using FrameOpt.Analysis;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Running;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Graphics;
 

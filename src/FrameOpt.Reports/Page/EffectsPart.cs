@@ -2,7 +2,7 @@ using System.Xml.Linq;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 

@@ -3,7 +3,6 @@ using System.Xml;
 using System.Xml.Linq;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.ProductLine;

@@ -1,6 +1,5 @@
 using ClosedXML.Excel;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.ProductLine;

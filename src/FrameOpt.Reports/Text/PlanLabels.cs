@@ -1,5 +1,4 @@
 using FrameOpt.Model.Mission;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Text;

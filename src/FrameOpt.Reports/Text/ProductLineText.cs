@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.ProductLine;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 using static System.FormattableString;
 

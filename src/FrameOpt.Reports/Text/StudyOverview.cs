@@ -1,5 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Text;

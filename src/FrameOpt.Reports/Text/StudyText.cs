@@ -50,8 +50,8 @@ public static class StudyText
             words.Add($"until {NumberFormat.Count(stall.Evaluations)} designs make the front's hypervolume grow by less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} %");
         if (search.Stop.Target.Count > 0)
             words.Add("until the target is reached");
-        if (search.Start.Count > 0)
-            words.Add($"begun from {NumberFormat.Count(search.Start.Count)} designs of {search.StartDescription}");
+        if (search.Start is { Count: > 0 } start)
+            words.Add($"begun from {NumberFormat.Count(start.Count)} designs of {start.Description}");
         if (search.LocalSearch)
             words.Add("the last tenth of the designs polishes the front");
         return string.Join("; ", words);

@@ -49,12 +49,11 @@ public sealed class AnovaTable
     /// <summary>Degrees of freedom left; 0 for a saturated model.</summary>
     public int ResidualDegreesOfFreedom { get; }
 
-    /// <summary>Explained and not.</summary>
+    /// <summary>Explained and unexplained.</summary>
     public double TotalSumOfSquares => ModelSumOfSquares + ResidualSumOfSquares;
 
-    /// <summary>Root of the residual mean square, in the response's unit: standard deviation of measured runs, size of the misfit of
-    /// computed ones;
-    /// null for a saturated model.</summary>
+    /// <summary>Root of the residual mean square, in the response's unit: standard deviation of measured runs, magnitude of the misfit for
+    /// computed ones; null for a saturated model.</summary>
     public double? ResidualDeviation => ResidualDegreesOfFreedom > 0 ? Math.Sqrt(ResidualSumOfSquares / ResidualDegreesOfFreedom) : null;
 
     /// <summary>Explained part of the total, 0 to 1; 1 for runs that do not differ.</summary>
@@ -89,27 +88,53 @@ public sealed class AnovaTable
 /// <param name="DegreesOfFreedom">Degrees of freedom.</param>
 /// <param name="SequentialSumOfSquares">Of this line after those above it; the lines add up to the model's.</param>
 /// <param name="AdjustedSumOfSquares">Of this line after every other that does not contain it; the same whatever the order of lines and the
-/// units
-/// of factors.</param>
+/// units of factors.</param>
 /// <param name="ContributionPercent">The adjusted sum as a part of the total, %. Adds up to 100 with the residual's in an orthogonal plan
 /// only.</param>
 /// <param name="F">Adjusted mean square over the residual's, infinite for an exact fit; null where nothing can be tested.</param>
-/// <param name="P">Probability of a larger F by chance alone; null where nothing can be tested.</param>
+/// <param name="P">Probability of a larger F by chance; null where nothing can be tested.</param>
 public sealed record AnovaRow(string Source, int DegreesOfFreedom, double SequentialSumOfSquares, double AdjustedSumOfSquares,
     double ContributionPercent, double? F, double? P);
 
 /// <summary>Sums of squares of one source before they are tested.</summary>
 internal sealed record SumsOfSquares(string Source, int DegreesOfFreedom, double Sequential, double Adjusted);
 
-/// <summary>Where the differences between runs come from: it decides whether anything can be tested.</summary>
+/// <summary>Kind of error of the runs, which decides whether effects can be tested.</summary>
 public enum ErrorKind
 {
     /// <summary>Runs that were measured: the same design run again gives another number, so that effects can be tested against that
     /// error.</summary>
     Measured,
 
-    /// <summary>Runs of a computed model: the same design gives the same number, so that there is no error to test against.
-    /// Standard errors, F ratios, p-values and intervals are null; contributions and the cross-validated error stand in their
-    /// place.</summary>
+    /// <summary>Runs of a computed model: the same design gives the same number, so that there is no error to test against. Standard
+    /// errors, F ratios, p-values and intervals are null; contributions and the cross-validated error are used instead.</summary>
     Deterministic,
+}
+
+/// <summary>The columns of one source of an analysis of variance: one for a model term, several for a factor of levels.</summary>
+/// <param name="Source">Its name.</param>
+/// <param name="Columns">One value for each run in each.</param>
+/// <param name="IsContainedIn">Whether another source, by its place in the list, contains this one.</param>
+internal sealed record ColumnGroup(string Source, IReadOnlyList<double[]> Columns, Func<int, bool> IsContainedIn)
+{
+    /// <summary>Sequential and adjusted sums of squares of each source.</summary>
+    /// <param name="groups">The constant, where there is one, goes first.</param>
+    /// <param name="basis">Of all their columns.</param>
+    /// <param name="along">The response along it.</param>
+    /// <remarks>Source: adjusted sums respect marginality, each source after all others that do not contain it ("type II", Yates 1934;
+    /// Nelder 1977; from memory). They are worked in the basis, where a column is as long as there are columns, not runs.</remarks>
+    public static IReadOnlyList<SumsOfSquares> SumsOf(IReadOnlyList<ColumnGroup> groups, OrthogonalColumns basis, double[] along)
+    {
+        var owner = groups.SelectMany((group, g) => group.Columns.Select(_ => g)).ToArray();
+        var columns = basis.RColumns.ToLookup(column => owner[column.Index], column => column.Values);
+        var sequential = Enumerable.Range(0, along.Length).ToLookup(j => owner[basis.Kept[j]], j => along[j] * along[j]);
+        return [.. groups.Select((group, g) =>
+        {
+            double[][] others = [.. Enumerable.Range(0, groups.Count).Where(other => other != g && !group.IsContainedIn(other))
+                .SelectMany(other => columns[other])];
+            var adjusted = new OrthogonalColumns([.. others, .. columns[g]]);
+            var parts = adjusted.Project(along).Along.Where((_, j) => adjusted.Kept[j] >= others.Length);
+            return new SumsOfSquares(group.Source, sequential[g].Count(), sequential[g].Sum(), parts.Sum(part => part * part));
+        })];
+    }
 }

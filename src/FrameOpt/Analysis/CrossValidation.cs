@@ -2,7 +2,7 @@ using FrameOpt.Plans;
 
 namespace FrameOpt.Analysis;
 
-/// <summary>How well a fitted model predicts runs it has not seen: for computed runs, what stands in the place of tests.</summary>
+/// <summary>Prediction error of a fitted model for unseen runs: for deterministic runs, used instead of significance tests.</summary>
 public static class CrossValidation
 {
     /// <summary>Each run predicted from all others.</summary>
@@ -42,8 +42,8 @@ public static class CrossValidation
 }
 
 /// <summary>Errors of predicting runs that the fit did not see. In the response's unit.</summary>
-/// <param name="RootMeanSquare">Typical size.</param>
-/// <param name="Worst">Largest size.</param>
+/// <param name="RootMeanSquare">Root mean square error.</param>
+/// <param name="Worst">Largest absolute error.</param>
 /// <param name="RSquared">1 less the sum of squared errors over that about the mean: 1 for a perfect model, below 0 for one worse than the
 /// mean.</param>
 public sealed record CrossValidatedError(double RootMeanSquare, double Worst, double RSquared)

@@ -1,6 +1,6 @@
 namespace FrameOpt.Analysis;
 
-/// <summary>How much a value of one response is liked, from 0 (not acceptable) to 1 (as good as can be used).</summary>
+/// <summary>Desirability of a value of one response, from 0 (not acceptable) to 1 (as good as can be used).</summary>
 /// <remarks>Source: G. Derringer and R. Suich 1980, Simultaneous optimization of several response variables, J. Quality Technology 12,
 /// 214-219.</remarks>
 public sealed class Desirability
@@ -23,14 +23,14 @@ public sealed class Desirability
     /// <summary>0 up to a lower bound, rising to 1 at an upper one and beyond.</summary>
     /// <param name="low">In the response's unit.</param>
     /// <param name="high">In the response's unit.</param>
-    /// <param name="exponent">1 for a straight rise; more asks for values close to the upper bound.</param>
+    /// <param name="exponent">1 for a linear rise; larger values favour values close to the upper bound.</param>
     public static Desirability Maximise(double low, double high, double exponent = 1) =>
         new(low, high, double.PositiveInfinity, double.PositiveInfinity, exponent, exponent);
 
     /// <summary>1 up to a lower bound, falling to 0 at an upper one and beyond.</summary>
     /// <param name="low">In the response's unit.</param>
     /// <param name="high">In the response's unit.</param>
-    /// <param name="exponent">1 for a straight fall; more asks for values close to the lower bound.</param>
+    /// <param name="exponent">1 for a linear fall; larger values favour values close to the lower bound.</param>
     public static Desirability Minimise(double low, double high, double exponent = 1) =>
         new(double.NegativeInfinity, double.NegativeInfinity, low, high, exponent, exponent);
 
@@ -58,12 +58,12 @@ public sealed class Desirability
         desirabilities.Any(d => d == 0) ? 0 : Math.Exp(desirabilities.Average(Math.Log));
 }
 
-/// <summary>A response and how much its values are liked.</summary>
+/// <summary>A response with its desirability.</summary>
 /// <param name="Response">Its value at a design, as a fit's <see cref="RegressionFit.Predict"/> gives it.</param>
 /// <param name="Desirability">Of that value.</param>
 public sealed record ResponseDesirability(Func<IReadOnlyList<double>, double> Response, Desirability Desirability);
 
-/// <summary>The design liked best.</summary>
+/// <summary>The design of largest overall desirability.</summary>
 /// <param name="Design">The factors, in the units of the search.</param>
 /// <param name="Overall">Geometric mean of the desirabilities; 0 when no design is acceptable in every response.</param>
 /// <param name="Responses">The value of each response there.</param>
@@ -71,7 +71,7 @@ public sealed record ResponseDesirability(Func<IReadOnlyList<double>, double> Re
 public sealed record DesirabilityOptimum(IReadOnlyList<double> Design, double Overall, IReadOnlyList<double> Responses,
     IReadOnlyList<double> Desirabilities);
 
-/// <summary>Finds the design liked best in a box of fitted surfaces.</summary>
+/// <summary>Maximises the overall desirability over a box of fitted surfaces.</summary>
 public static class DesirabilitySearch
 {
     private const int PointsPerFactor = 200;
@@ -83,8 +83,8 @@ public static class DesirabilitySearch
     /// <param name="goals">One or more.</param>
     /// <param name="box">The range of each factor.</param>
     /// <param name="seed">The same seed gives the same answer.</param>
-    /// <remarks>A design with a desirability of 0 gives no hint where to go, so random points come first and the best of them are improved,
-    /// each along random lines: the surface has kinks, where axes and slopes mislead.</remarks>
+    /// <remarks>A desirability of 0 has no gradient, so random points come first and the best of them are improved, each along random
+    /// lines: the surface has kinks, where axes and slopes mislead.</remarks>
     public static DesirabilityOptimum Maximise(IReadOnlyList<ResponseDesirability> goals, IReadOnlyList<Interval> box, int seed)
     {
         var random = new Random(seed);

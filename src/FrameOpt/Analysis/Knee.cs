@@ -2,14 +2,14 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Analysis;
 
-/// <summary>The knee of a front: where giving way in one objective stops buying much in the others.</summary>
+/// <summary>The knee of a front: where a further loss in one objective brings little gain in the others.</summary>
 public static class Knee
 {
     /// <summary>The design furthest, towards the ideal, from the plane through the best design of each objective.</summary>
-    /// <param name="designs">A front; less is better in every objective.</param>
+    /// <param name="designs">A front; smaller is better in every objective.</param>
     /// <returns>Its index, or null when those best designs do not span a plane or nothing lies before it.</returns>
-    /// <remarks>Source: I. Das 1999, On characterizing the "knee" of the Pareto curve based on normal-boundary intersection
-    /// (from memory); objectives scaled to 0..1 first.</remarks>
+    /// <remarks>Source: I. Das 1999, On characterizing the "knee" of the Pareto curve based on normal-boundary intersection (from memory);
+    /// objectives scaled to 0..1 first.</remarks>
     public static int? Of(IReadOnlyList<double[]> designs)
     {
         if (designs.Count < 3)
@@ -47,5 +47,32 @@ public static class Knee
         }
 
         return best;
+    }
+}
+
+/// <summary>Thins a front for display: of designs closer than a resolution in every objective only the best ranked is shown.</summary>
+public static class Thinning
+{
+    /// <summary>Which designs to show.</summary>
+    /// <param name="designs">In rank order.</param>
+    /// <param name="resolutions">One for each objective; 0 where no thinning is asked.</param>
+    /// <returns>Indices, in rank order. With no resolution at all, every design.</returns>
+    public static IReadOnlyList<int> Shown(IReadOnlyList<IReadOnlyList<double>> designs, IReadOnlyList<double> resolutions)
+    {
+        if (resolutions.All(resolution => resolution <= 0))
+            return [.. Enumerable.Range(0, designs.Count)];
+        var taken = new HashSet<string>();
+        var shown = new List<int>();
+        for (var i = 0; i < designs.Count; i++)
+        {
+            // Designs in one box of the given resolutions; an objective without one is compared exactly.
+            var box = string.Join('|', designs[i].Select((value, o) => resolutions[o] > 0
+                ? Math.Floor(value / resolutions[o]).ToString("R", System.Globalization.CultureInfo.InvariantCulture)
+                : value.ToString("R", System.Globalization.CultureInfo.InvariantCulture)));
+            if (taken.Add(box))
+                shown.Add(i);
+        }
+
+        return shown;
     }
 }

@@ -1,13 +1,13 @@
 namespace FrameOpt.Analysis;
 
-/// <summary>Puts the designs of a front in order.</summary>
+/// <summary>Ranks the designs of a front.</summary>
 public static class Ranking
 {
-    /// <summary>By weighted Euclidean distance to the ideal, every objective scaled to 0..1 on the designs ranked: less is
+    /// <summary>By weighted Euclidean distance to the ideal, every objective scaled to 0..1 on the designs ranked: smaller is
     /// better.</summary>
-    /// <param name="designs">One or more, less is better in every objective.</param>
+    /// <param name="designs">One or more, smaller is better in every objective.</param>
     /// <param name="weights">One for each objective, none negative.</param>
-    /// <returns>Best first; of equal scores the earlier design first. Objectives without range do not count.</returns>
+    /// <returns>Best first; the earlier design first in case of a tie. Objectives without range do not count.</returns>
     /// <remarks>Source: compromise programming with exponent 2, M. Zeleny 1973: sqrt(sum (w z)²), weights divided by their sum (from
     /// memory).</remarks>
     public static IReadOnlyList<RankedDesign> ByDistanceToIdeal(IReadOnlyList<double[]> designs, IReadOnlyList<double> weights)
@@ -31,9 +31,9 @@ public static class Ranking
     }
 
     /// <summary>By closeness to the best and distance from the worst (TOPSIS): more is better.</summary>
-    /// <param name="designs">One or more, less is better in every objective.</param>
+    /// <param name="designs">One or more, smaller is better in every objective.</param>
     /// <param name="weights">One for each objective, none negative.</param>
-    /// <returns>Best first; of equal scores the earlier design first.</returns>
+    /// <returns>Best first; the earlier design first in case of a tie.</returns>
     /// <remarks>Source: Hwang and Yoon 1981, vector normalisation; worked figures in Tzeng and Huang 2011.</remarks>
     public static IReadOnlyList<RankedDesign> ByTopsis(IReadOnlyList<double[]> designs, IReadOnlyList<double> weights)
     {
@@ -89,5 +89,48 @@ public static class Ranking
 /// <summary>The place of one design in a ranking.</summary>
 /// <param name="Index">Which design of those ranked.</param>
 /// <param name="Rank">From 1; equal scores share a rank.</param>
-/// <param name="Score">Of the method.</param>
+/// <param name="Score">Score of the ranking method.</param>
 public readonly record struct RankedDesign(int Index, int Rank, double Score);
+
+/// <summary>Objectives of a front scaled so that 0 is the best and 1 the worst value on it.</summary>
+public sealed class ObjectiveScale
+{
+    private ObjectiveScale(double[] best, double[] range)
+    {
+        Best = best;
+        Range = range;
+    }
+
+    /// <summary>The smallest value of each objective.</summary>
+    public IReadOnlyList<double> Best { get; }
+
+    /// <summary>Largest less smallest value of each objective; 0 where all are equal.</summary>
+    public IReadOnlyList<double> Range { get; }
+
+    /// <summary>The scale of some designs.</summary>
+    /// <param name="designs">One or more; smaller is better in every objective; all finite.</param>
+    public static ObjectiveScale Of(IReadOnlyList<double[]> designs)
+    {
+        var objectives = designs[0].Length;
+        var best = new double[objectives];
+        var range = new double[objectives];
+        for (var o = 0; o < objectives; o++)
+        {
+            double lowest = double.PositiveInfinity, highest = double.NegativeInfinity;
+            foreach (var design in designs)
+            {
+                lowest = Math.Min(lowest, design[o]);
+                highest = Math.Max(highest, design[o]);
+            }
+
+            best[o] = lowest;
+            range[o] = highest - lowest;
+        }
+
+        return new ObjectiveScale(best, range);
+    }
+
+    /// <summary>0 at the best, 1 at the worst; 0 for an objective without range.</summary>
+    public double Scaled(int objective, double value) =>
+        Range[objective] > 0 ? (value - Best[objective]) / Range[objective] : 0;
+}

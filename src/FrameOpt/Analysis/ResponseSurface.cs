@@ -52,8 +52,7 @@ public sealed class ResponseSurface
     /// <summary>The surface of a fit.</summary>
     /// <exception cref="ArgumentException">A term is of higher than second order.</exception>
     /// <remarks>Source: canonical analysis, R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Response Surface Methodology, ch. 6
-    /// (from
-    /// memory): xs = -B^-1 b / 2.</remarks>
+    /// (from memory): xs = -B^-1 b / 2.</remarks>
     public static ResponseSurface Of(RegressionFit fit)
     {
         var factors = fit.Terms[0].Powers.Count;
@@ -87,10 +86,9 @@ public sealed class ResponseSurface
     }
 
     /// <summary>The point of largest response on a sphere about the centre.</summary>
-    /// <param name="radius">Of the sphere, 0 or more, in the factors of the fit.</param>
+    /// <param name="radius">Of the sphere, at least 0, in the factors of the fit.</param>
     /// <remarks>Source: A. E. Hoerl 1959 and N. R. Draper 1963, "Ridge analysis" of response surfaces (from memory): (B - m I) x = -b/2
-    /// with m above
-    /// every curvature, m chosen so that x has the radius.</remarks>
+    /// with m above every curvature, m chosen so that x has the radius.</remarks>
     public double[] HighestAtRadius(double radius) => OnSphere(radius, 1);
 
     /// <summary>The point of smallest response on a sphere about the centre; otherwise as <see cref="HighestAtRadius"/>.</summary>
@@ -134,7 +132,7 @@ public sealed class ResponseSurface
     }
 }
 
-/// <summary>What the stationary point of a second-order surface is.</summary>
+/// <summary>Kind of stationary point of a second-order surface.</summary>
 public enum SurfaceShape
 {
     /// <summary>The surface falls in every direction.</summary>

@@ -43,7 +43,7 @@ public static class StepwiseSelection
         return changed;
     }
 
-    /// <summary>The criterion, and for equal ones the number of terms; a term the runs cannot tell from others never pays.</summary>
+    /// <summary>The criterion, and for equal ones the number of terms; an aliased term never lowers it.</summary>
     private static (double Criterion, int Terms) Score(
         IReadOnlyList<ModelTerm> candidates, HashSet<ModelTerm> chosen, IReadOnlyList<double[]> x,
         IReadOnlyList<double> y)
@@ -54,14 +54,13 @@ public static class StepwiseSelection
     }
 }
 
-/// <summary>The corrected Akaike criterion: how well a model fits, less what its terms cost.</summary>
+/// <summary>The corrected Akaike criterion: goodness of fit with a penalty for the number of terms.</summary>
 public static class Aicc
 {
-    /// <summary>n ln(S/n) + 2k + 2k(k+1)/(n-k-1), k the terms and the error: less is better.</summary>
+    /// <summary>n ln(S/n) + 2k + 2k(k+1)/(n-k-1), k the terms and the error: smaller is better.</summary>
     /// <returns>Minus infinity for an exact fit with degrees of freedom left; infinity where the runs are too few to judge.</returns>
     /// <remarks>Source: C. M. Hurvich and C.-L. Tsai 1989, Regression and time series model selection in small samples (from memory). For
-    /// computed
-    /// runs it is a rule for short models, not a likelihood.</remarks>
+    /// computed runs it is a rule for short models, not a likelihood.</remarks>
     public static double Of(int runs, int terms, double residualSumOfSquares)
     {
         var parameters = terms + 1;

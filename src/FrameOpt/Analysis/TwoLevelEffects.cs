@@ -5,15 +5,14 @@ namespace FrameOpt.Analysis;
 /// <summary>Effects of a two-level plan by contrasts.</summary>
 public static class TwoLevelEffects
 {
-    /// <summary>Every effect the plan can tell apart, main effects first.</summary>
+    /// <summary>Every estimable effect, main effects first.</summary>
     /// <param name="x">The runs, each factor -1 or 1, balanced and orthogonal.</param>
     /// <param name="y">The response of each run.</param>
     /// <param name="order">Of the highest interaction looked at: 1 for main effects only, as a Plackett-Burman plan allows.</param>
     /// <exception cref="ArgumentException">A factor is not at -1 or 1, or the plan is not balanced and orthogonal: fit a regression
     /// then.</exception>
     /// <remarks>Source: F. Yates 1937, The design and analysis of factorial experiments (from memory): effect = mean at high less mean at
-    /// low,
-    /// sum of squares = runs x effect² / 4.</remarks>
+    /// low, sum of squares = runs x effect² / 4.</remarks>
     public static IReadOnlyList<Effect> Of(IReadOnlyList<double[]> x, IReadOnlyList<double> y, int order)
     {
         if (x.Any(run => run.Any(level => level is not (-1 or 1))))
@@ -68,14 +67,14 @@ public static class TwoLevelEffects
 
 /// <summary>An effect or interaction of a two-level plan.</summary>
 /// <param name="Term">x1 for a main effect, x1x2 for an interaction.</param>
-/// <param name="Aliases">What the plan cannot tell from it: the value is that of all together, those with a minus less.</param>
+/// <param name="Aliases">Effects confounded with it: the value is that of all together, those with a minus less.</param>
 /// <param name="Value">Mean response at the high less that at the low level, in the response's unit.</param>
 /// <param name="SumOfSquares">In the square of that unit.</param>
 /// <param name="ContributionPercent">Of the total sum of squares, %.</param>
 public sealed record Effect(ModelTerm Term, IReadOnlyList<EffectAlias> Aliases, double Value, double SumOfSquares,
     double ContributionPercent);
 
-/// <summary>An effect that a plan mixes with another.</summary>
+/// <summary>An effect confounded with another.</summary>
 /// <param name="Term">The effect.</param>
 /// <param name="IsNegative">Whether it enters with a minus.</param>
 public readonly record struct EffectAlias(ModelTerm Term, bool IsNegative);

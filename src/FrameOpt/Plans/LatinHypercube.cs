@@ -2,17 +2,16 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Plans;
 
-/// <summary>As many levels of every factor as there are runs, each level used once.</summary>
+/// <summary>Latin hypercubes: as many levels of every factor as runs, each level used once.</summary>
 /// <remarks>Source: M. D. McKay, R. J. Beckman and W. J. Conover 1979, A comparison of three methods for selecting values of input
-/// variables,
-/// Technometrics 21:239-245 (from memory).</remarks>
+/// variables, Technometrics 21:239-245 (from memory).</remarks>
 public static class LatinHypercube
 {
     /// <summary>Levels paired at random.</summary>
-    /// <param name="factors">How many factors, 1 or more.</param>
-    /// <param name="runs">How many runs, 2 or more.</param>
-    /// <param name="random">Where the numbers come from.</param>
-    /// <returns>For each run one level a factor, from 0 to runs - 1.</returns>
+    /// <param name="factors">Number of factors, at least 1.</param>
+    /// <param name="runs">Number of runs, at least 2.</param>
+    /// <param name="random">Random number generator.</param>
+    /// <returns>For each run one level per factor, from 0 to runs - 1.</returns>
     /// <exception cref="ArgumentException">No factor, or fewer than two runs.</exception>
     public static int[][] Random(int factors, int runs, Pcg32 random)
     {
@@ -22,14 +21,13 @@ public static class LatinHypercube
         return [.. Enumerable.Range(0, runs).Select(run => columns.Select(column => column[run]).ToArray())];
     }
 
-    /// <summary>The best found of several random starts, each spread out by exchanging levels between two runs for as long as that helps:
-    /// the two closest runs lie
-    /// as far apart as possible.</summary>
-    /// <param name="factors">How many factors, 1 or more.</param>
-    /// <param name="runs">How many runs, 2 or more; the work of one start grows with the cube of it.</param>
-    /// <param name="random">Where the numbers come from.</param>
-    /// <param name="starts">How many random starts, 1 or more.</param>
-    /// <returns>For each run one level a factor, from 0 to runs - 1.</returns>
+    /// <summary>The best found of several random starts, each spread out by exchanging levels between two runs while that improves the
+    /// spread: the two closest runs lie as far apart as possible.</summary>
+    /// <param name="factors">Number of factors, at least 1.</param>
+    /// <param name="runs">How many runs, at least 2; the work of one start grows with the cube of it.</param>
+    /// <param name="random">Random number generator.</param>
+    /// <param name="starts">How many random starts, at least 1.</param>
+    /// <returns>For each run one level per factor, from 0 to runs - 1.</returns>
     /// <exception cref="ArgumentException">No factor, fewer than two runs, or no start.</exception>
     public static int[][] Maximin(int factors, int runs, Pcg32 random, int starts)
     {
@@ -42,8 +40,7 @@ public static class LatinHypercube
 /// <summary>Spreads the runs of a Latin hypercube: exchanges the levels of a factor between two runs for as long as that makes them less
 /// crowded.</summary>
 /// <remarks>Source: M. D. Morris and T. J. Mitchell 1995, Exploratory designs for computational experiments, J. Stat. Plan. Inference
-/// 43:381-402: the sum over
-/// all pairs of distance to the power -p, here p = 50, so that the closest pairs decide (from memory).</remarks>
+/// 43:381-402: the sum over all pairs of distance to the power -p, here p = 50, so that the closest pairs decide (from memory).</remarks>
 internal sealed class MaximinExchange
 {
     private readonly int[,] squaredDistances;
@@ -100,7 +97,7 @@ internal sealed class MaximinExchange
         return helped;
     }
 
-    /// <summary>What share of the crowding of two runs by all others falls away when they exchange their levels of a factor; their own
+    /// <summary>Relative decrease of the closeness of two runs to all others when they exchange their levels of a factor; their own
     /// distance stays.</summary>
     private double Gain(int first, int second, int factor)
     {

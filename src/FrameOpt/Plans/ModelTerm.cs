@@ -9,7 +9,7 @@ public sealed partial class ModelTerm : IEquatable<ModelTerm>
     private readonly int[] powers;
 
     /// <summary>A term from its powers.</summary>
-    /// <param name="powers">One for each factor, 0 or more.</param>
+    /// <param name="powers">One for each factor, at least 0.</param>
     public ModelTerm(params int[] powers) => this.powers = [.. powers];
 
     /// <summary>The power of each factor.</summary>
@@ -23,7 +23,7 @@ public sealed partial class ModelTerm : IEquatable<ModelTerm>
 
     /// <summary>The term of a name such as "1", "x1", "x1x2", "x1^2".</summary>
     /// <param name="name">Factors are numbered from 1.</param>
-    /// <param name="factors">How many factors there are.</param>
+    /// <param name="factors">Number of factors.</param>
     /// <exception cref="FormatException">The name is not one of a term of these factors.</exception>
     public static ModelTerm Parse(string name, int factors)
     {

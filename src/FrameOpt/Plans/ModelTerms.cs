@@ -1,6 +1,8 @@
+using MathNet.Numerics.LinearAlgebra;
+
 namespace FrameOpt.Plans;
 
-/// <summary>The usual sets of terms, and what a set lacks of its hierarchy.</summary>
+/// <summary>The usual sets of terms, and the terms a set lacks to be hierarchical.</summary>
 public static class ModelTerms
 {
     /// <summary>The constant and each factor.</summary>
@@ -16,6 +18,15 @@ public static class ModelTerms
     public static IReadOnlyList<ModelTerm> Quadratic(int factors) =>
         [.. WithInteractions(factors), .. Enumerable.Range(0, factors).Select(f => Product(factors, f, f))];
 
+    /// <summary>The terms of a kind of surface.</summary>
+    public static IReadOnlyList<ModelTerm> Of(SurfaceModel model, int factors) => model switch
+    {
+        SurfaceModel.Linear => Linear(factors),
+        SurfaceModel.Interactions => WithInteractions(factors),
+        SurfaceModel.LinearAndSquares => [.. Quadratic(factors).Where(term => term.Powers.Max() == term.Order)],
+        _ => Quadratic(factors),
+    };
+
     /// <summary>The terms of names such as "1", "x1", "x1x2", "x1^2".</summary>
     /// <exception cref="FormatException">One of the names is not that of a term.</exception>
     public static IReadOnlyList<ModelTerm> Parse(int factors, params string[] names) =>
@@ -23,8 +34,8 @@ public static class ModelTerms
 
     /// <summary>The terms a set lacks to be hierarchical: every term comes with those it contains, down to the constant.</summary>
     /// <returns>Lower terms first; empty for a hierarchical set.</returns>
-    /// <remarks>Source: J. A. Nelder 1977, A reformulation of linear models (marginality), from memory. A hierarchical model says
-    /// the same whatever the units and zero points of its factors.</remarks>
+    /// <remarks>Source: J. A. Nelder 1977, A reformulation of linear models (marginality), from memory. A hierarchical model says the same
+    /// whatever the units and zero points of its factors.</remarks>
     public static IReadOnlyList<ModelTerm> Missing(IEnumerable<ModelTerm> terms)
     {
         var present = terms.ToHashSet();
@@ -58,15 +69,15 @@ public static class ModelTerms
 public sealed record PlanModel(IReadOnlyList<ModelTerm> Terms)
 {
     /// <summary>Constant and main effects.</summary>
-    /// <param name="factors">How many factors.</param>
+    /// <param name="factors">Number of factors.</param>
     public static PlanModel Linear(int factors) => new(ModelTerms.Linear(factors));
 
-    /// <summary>Constant, main effects and every interaction of two.</summary>
-    /// <param name="factors">How many factors.</param>
+    /// <summary>Constant, main effects and every two-factor interaction.</summary>
+    /// <param name="factors">Number of factors.</param>
     public static PlanModel Interactions(int factors) => new(ModelTerms.WithInteractions(factors));
 
-    /// <summary>Constant, main effects, every interaction of two and every square.</summary>
-    /// <param name="factors">How many factors.</param>
+    /// <summary>Constant, main effects, every two-factor interaction and every square.</summary>
+    /// <param name="factors">Number of factors.</param>
     public static PlanModel Quadratic(int factors) => new(ModelTerms.Quadratic(factors));
 
     /// <summary>The value of every term at a point.</summary>
@@ -86,6 +97,58 @@ public sealed record PlanModel(IReadOnlyList<ModelTerm> Terms)
             }
         }
 
+        return moments;
+    }
+}
+
+/// <summary>The terms of a fitted surface.</summary>
+public enum SurfaceModel
+{
+    /// <summary>The constant and each factor.</summary>
+    Linear,
+
+    /// <summary>The linear terms and every product of two factors.</summary>
+    Interactions,
+
+    /// <summary>The linear terms and every square.</summary>
+    LinearAndSquares,
+
+    /// <summary>The linear terms, every product of two factors and every square.</summary>
+    Quadratic,
+}
+
+/// <summary>The model matrix of a plan, blocks included. Blocks are sum-coded (effect coding), so that the constant is the mean of the
+/// blocks.</summary>
+internal static class ModelMatrix
+{
+    /// <summary>One row a run: the terms of the model, then a column for each block after the first.</summary>
+    public static Matrix<double> Of(Plan plan, PlanModel model)
+    {
+        var blocks = plan.Runs.Select(run => run.Block).Distinct().Order().ToArray();
+        return Matrix<double>.Build.DenseOfRowArrays(plan.Runs.Select(run => Row(model, run.Coded, run.Block, blocks)));
+    }
+
+    /// <summary>The row of one run, given the numbers of all blocks in order.</summary>
+    public static double[] Row(PlanModel model, double[] coded, int block, int[] blocks)
+    {
+        var row = new double[model.Terms.Count + blocks.Length - 1];
+        for (var t = 0; t < model.Terms.Count; t++)
+            row[t] = model.Terms[t].Value(coded);
+        for (var b = 1; b < blocks.Length; b++)
+            row[model.Terms.Count + b - 1] = block == blocks[b] ? 1 : block == blocks[0] ? -1 : 0;
+        return row;
+    }
+
+    /// <summary>The names of the columns.</summary>
+    public static string[] Names(Plan plan, PlanModel model) =>
+        [.. model.Terms.Select(term => term.NamedWith(plan.Factors)),
+            .. plan.Runs.Select(run => run.Block).Distinct().Order().Skip(1).Select(block => $"block {block}")];
+
+    /// <summary>The moments of the model over the cube, with zeros for the blocks: a prediction is for the mean of the blocks.</summary>
+    public static Matrix<double> Moments(PlanModel model, int columns)
+    {
+        var moments = Matrix<double>.Build.Dense(columns, columns);
+        moments.SetSubMatrix(0, 0, Matrix<double>.Build.DenseOfArray(model.CubeMoments()));
         return moments;
     }
 }

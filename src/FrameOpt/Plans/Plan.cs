@@ -8,10 +8,10 @@ namespace FrameOpt.Plans;
 /// <param name="Runs">The runs in standard order, numbered from 1.</param>
 public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyList<PlanRun> Runs)
 {
-    /// <summary>How many blocks the runs are in.</summary>
+    /// <summary>Number of blocks.</summary>
     public int Blocks => Runs.Select(run => run.Block).Distinct().Count();
 
-    /// <summary>The runs in an order to make them in: block after block, at random within a block.</summary>
+    /// <summary>The runs in random order: block after block, at random within a block.</summary>
     /// <param name="seed">Any number; the same seed gives the same order.</param>
     public IReadOnlyList<PlanRun> InRandomOrder(ulong seed)
     {
@@ -19,9 +19,8 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
         return [.. Runs.GroupBy(run => run.Block).OrderBy(block => block.Key).SelectMany(block => random.Shuffled([.. block]))];
     }
 
-    /// <summary>The plan with runs at the middle of every factor added, in every block, to see curvature and to measure the
-    /// noise.</summary>
-    /// <param name="count">How many more in each block.</param>
+    /// <summary>The plan with centre points of every factor added, in every block, to detect curvature and to estimate the noise.</summary>
+    /// <param name="count">Number of runs to add to each block.</param>
     /// <exception cref="ArgumentException">A negative count.</exception>
     public Plan WithCentrePoints(int count)
     {
@@ -38,34 +37,34 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
     internal static IEnumerable<PlanRun> Points(PointKind kind, IEnumerable<double[]> coded) =>
         coded.Select(point => new PlanRun(0, kind, 1, point));
 
-    /// <summary>Runs at the middle, not yet numbered.</summary>
+    /// <summary>Centre points, not yet numbered.</summary>
     internal static IEnumerable<PlanRun> Centres(int factors, int count, int block = 1) =>
         Enumerable.Range(0, count).Select(_ => new PlanRun(0, PointKind.Centre, block, new double[factors]));
 }
 
 /// <summary>One run of a plan.</summary>
 /// <param name="Number">From 1, in the plan's standard order.</param>
-/// <param name="Kind">What the run is in its plan.</param>
+/// <param name="Kind">Kind of the run.</param>
 /// <param name="Block">From 1; runs of one block are made under like conditions.</param>
-/// <param name="Coded">One value a factor: -1 at the low end, +1 at the high end; axial runs may lie outside.</param>
+/// <param name="Coded">One value per factor: -1 at the low end, +1 at the high end; axial runs may lie outside.</param>
 public sealed record PlanRun(int Number, PointKind Kind, int Block, double[] Coded);
 
-/// <summary>What a run is in its plan.</summary>
+/// <summary>Kinds of runs.</summary>
 public enum PointKind
 {
     /// <summary>A combination of levels of a factorial, or of its fraction.</summary>
     Factorial,
 
-    /// <summary>On the axis of one factor, all others at their middle.</summary>
+    /// <summary>On the axis of one factor, all others at their centre.</summary>
     Axial,
 
-    /// <summary>All factors at their middle.</summary>
+    /// <summary>All factors at their centre.</summary>
     Centre,
 
-    /// <summary>Some factors at their ends, the others at their middle.</summary>
+    /// <summary>Some factors at their ends, the others at their centre.</summary>
     Edge,
 
-    /// <summary>All factors at an end but one, which is at its middle (definitive screening).</summary>
+    /// <summary>All factors at an end except one, which is at its centre (definitive screening).</summary>
     Screening,
 
     /// <summary>Chosen by an optimality criterion.</summary>
@@ -76,4 +75,34 @@ public enum PointKind
 
     /// <summary>A point of a space-filling plan.</summary>
     SpaceFilling,
+}
+
+/// <summary>Checks the arguments of plans.</summary>
+internal static class PlanArguments
+{
+    /// <summary>Names must be present, different, and of a number the plan takes.</summary>
+    public static void Factors(IReadOnlyList<string> names, string plan, int least, int most)
+    {
+        if (names.Count < least || names.Count > most)
+            throw new ArgumentException($"a {plan} takes {least} to {most} factors, not {names.Count}");
+        if (names.Any(string.IsNullOrWhiteSpace))
+            throw new ArgumentException("every factor needs a name");
+        var twice = names.GroupBy(name => name).FirstOrDefault(group => group.Count() > 1);
+        if (twice is not null)
+            throw new ArgumentException($"the factor \"{twice.Key}\" is named {twice.Count()} times; each factor belongs in the plan once");
+    }
+
+    /// <summary>A count of at least 0.</summary>
+    public static void NotNegative(int count, string what)
+    {
+        if (count < 0)
+            throw new ArgumentException($"the {what} cannot be negative, but is {count}");
+    }
+
+    /// <summary>A count of at least some number.</summary>
+    public static void AtLeast(int least, int count, string what)
+    {
+        if (count < least)
+            throw new ArgumentException($"the {what} must be {least} or more, but is {count}");
+    }
 }

@@ -4,18 +4,18 @@ using MathNet.Numerics.Integration;
 
 namespace FrameOpt.Plans;
 
-/// <summary>The chance that a plan shows an effect that is there.</summary>
+/// <summary>Power of a plan.</summary>
 public static class PlanPower
 {
-    /// <summary>The chance that the two-sided t test of one coefficient finds it different from nought.</summary>
+    /// <summary>Power of the two-sided t test of one coefficient.</summary>
     /// <param name="quality">The plan's quality for the model.</param>
-    /// <param name="term">The place of the term in the model, from 0.</param>
-    /// <param name="coefficient">The coefficient that is there, in the unit of the response: half the change from low to high for a main
-    /// effect, the change from
-    /// the middle to an end for a square.</param>
-    /// <param name="noise">The standard deviation of the noise of one run, in the same unit; above nought.</param>
-    /// <param name="significance">The accepted chance of seeing an effect where there is none, between 0 and 1.</param>
-    /// <exception cref="ArgumentException">Noise or significance out of range, or no run left over to measure the noise.</exception>
+    /// <param name="term">Index of the term in the model, from 0.</param>
+    /// <param name="coefficient">True coefficient, in the unit of the response: half the change from low to high for a main effect, the
+    /// change from the middle to an end for a square.</param>
+    /// <param name="noise">The standard deviation of the noise of one run, in the same unit; greater than 0.</param>
+    /// <param name="significance">Significance level: probability of finding an effect where there is none, between 0 and 1.</param>
+    /// <exception cref="ArgumentException">Noise or significance out of range, or no degrees of freedom left to estimate the
+    /// noise.</exception>
     public static double Of(PlanQuality quality, int term, double coefficient, double noise, double significance = 0.05)
     {
         if (!(noise > 0))
@@ -29,7 +29,7 @@ public static class PlanPower
         return BeyondCritical(Math.Abs(shift), quality.ErrorDegreesOfFreedom, significance);
     }
 
-    /// <summary>P(|T| > t) for a noncentral T: the mean over the estimated noise s of the normal chance of exceeding t s.</summary>
+    /// <summary>P(|T| > t) for a noncentral T: the mean over the estimated noise s of the normal probability of exceeding t s.</summary>
     private static double BeyondCritical(double shift, int degrees, double significance)
     {
         var critical = StudentT.InvCDF(0, 1, degrees, 1 - (significance / 2));

@@ -2,35 +2,35 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Plans;
 
-/// <summary>Plans that spread their runs over the whole cube and presume no model.</summary>
+/// <summary>Space-filling plans: runs spread over the whole cube, without assuming a model.</summary>
 public static class SpaceFilling
 {
     /// <summary>A Latin hypercube with levels paired at random.</summary>
-    /// <param name="factors">The names, 1 or more.</param>
-    /// <param name="runs">How many runs, 2 or more.</param>
+    /// <param name="factors">The names, at least 1.</param>
+    /// <param name="runs">Number of runs, at least 2.</param>
     /// <param name="seed">The same seed gives the same plan.</param>
     /// <exception cref="ArgumentException">No factor, a name twice, or fewer than two runs.</exception>
     public static Plan RandomLatinHypercube(IReadOnlyList<string> factors, int runs, ulong seed) =>
         FromLevels("random Latin hypercube", factors, () => LatinHypercube.Random(factors.Count, runs, new Pcg32(seed)));
 
     /// <summary>A Latin hypercube whose closest runs lie far apart.</summary>
-    /// <param name="factors">The names, 1 or more.</param>
-    /// <param name="runs">How many runs, 2 or more.</param>
+    /// <param name="factors">The names, at least 1.</param>
+    /// <param name="runs">Number of runs, at least 2.</param>
     /// <param name="seed">The same seed gives the same plan.</param>
-    /// <param name="starts">How many random starts to better, 1 or more.</param>
+    /// <param name="starts">Number of random starts to improve, at least 1.</param>
     /// <exception cref="ArgumentException">No factor, a name twice, fewer than two runs, or no start.</exception>
     public static Plan MaximinLatinHypercube(IReadOnlyList<string> factors, int runs, ulong seed, int starts = 20) =>
         FromLevels("maximin Latin hypercube", factors, () => LatinHypercube.Maximin(factors.Count, runs, new Pcg32(seed), starts));
 
     /// <summary>The first points of the Sobol sequence.</summary>
     /// <param name="factors">The names, 1 to 12.</param>
-    /// <param name="runs">How many runs; a power of two keeps the balance.</param>
+    /// <param name="runs">Number of runs; a power of two keeps the sequence balanced.</param>
     /// <exception cref="ArgumentException">More factors, a name twice, or no run.</exception>
     public static Plan Sobol(IReadOnlyList<string> factors, int runs) => FromUnit("Sobol sequence", factors, runs, SobolSequence.Points);
 
     /// <summary>The first points of the Halton sequence.</summary>
     /// <param name="factors">The names, 1 to 12.</param>
-    /// <param name="runs">How many runs.</param>
+    /// <param name="runs">Number of runs.</param>
     /// <exception cref="ArgumentException">More factors, a name twice, or no run.</exception>
     public static Plan Halton(IReadOnlyList<string> factors, int runs) => FromUnit("Halton sequence", factors, runs, HaltonSequence.Points);
 

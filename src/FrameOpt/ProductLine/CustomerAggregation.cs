@@ -1,11 +1,9 @@
 namespace FrameOpt.ProductLine;
 
-/// <summary>Some customers that stand for all others, and how far they can be wrong.</summary>
+/// <summary>Customer aggregation: one representative per cluster, with a bound on the aggregation error.</summary>
 /// <remarks>For every choice, a customer's least cost differs from that of its representative by no more than the largest difference of
-/// their costs over
-/// the candidates. Source: M. J. Hodgson 1990, Geographical Analysis 22, 331-340; R. L. Francis, T. J. Lowe and A. Tamir 2000, Operations
-/// Research 48, 294-307
-/// (from memory).</remarks>
+/// their costs over the candidates. Source: M. J. Hodgson 1990, Geographical Analysis 22, 331-340; R. L. Francis, T. J. Lowe and A. Tamir
+/// 2000, Operations Research 48, 294-307 (from memory).</remarks>
 public sealed record CustomerAggregation
 {
     private const int Marks = 24;
@@ -13,10 +11,10 @@ public sealed record CustomerAggregation
     private CustomerAggregation(int[] representatives, int[] cells, double[] differences, double[][] costs, double[] shares) =>
         (Representatives, Clusters, Differences, Costs, Shares) = (representatives, cells, differences, costs, shares);
 
-    /// <summary>The customer that stands for each cell.</summary>
+    /// <summary>The representative of each cluster.</summary>
     public IReadOnlyList<int> Representatives { get; }
 
-    /// <summary>The cell of each customer.</summary>
+    /// <summary>The cluster of each customer.</summary>
     public IReadOnlyList<int> Clusters { get; }
 
     /// <summary>For each customer the largest difference, over the candidates allowed, between its cost and its representative's.</summary>
@@ -25,14 +23,15 @@ public sealed record CustomerAggregation
     /// <summary>The costs of each representative.</summary>
     internal double[][] Costs { get; }
 
-    /// <summary>What each representative counts for.</summary>
+    /// <summary>Total weight of each cluster.</summary>
     internal double[] Shares { get; }
 
-    /// <summary>Chooses representatives: customers with like costs are in one cell.</summary>
-    /// <param name="shares">How much each customer counts, over 0.</param>
-    /// <param name="candidates">How many.</param>
-    /// <param name="row">Works out the costs of one customer; asked twice for each.</param>
-    /// <param name="wanted">How many representatives; there are more when more different sets of candidates are allowed.</param>
+    /// <summary>Chooses representatives; customers with similar costs are in one cluster.</summary>
+    /// <param name="shares">Weight of each customer, over 0.</param>
+    /// <param name="candidates">Number of candidates.</param>
+    /// <param name="row">Computes the costs of one customer; asked twice for each.</param>
+    /// <param name="wanted">Number of representatives wanted; there are more when there are more different sets of allowed
+    /// candidates.</param>
     public static CustomerAggregation Of(double[] shares, int candidates, CostRowFunction row, int wanted)
     {
         var costs = new double[candidates];
@@ -54,10 +53,10 @@ public sealed record CustomerAggregation
         return Compare(shares, row, candidates, cells, [.. cells.Select(members => CustomerClusters.Centre(marks, shares, members))]);
     }
 
-    /// <summary>By how much the objective of any choice can differ between all customers and their representatives.</summary>
+    /// <summary>Largest difference of the objective of any choice between all customers and their representatives.</summary>
     /// <remarks>Mean: the share-weighted mean of the differences. Worst and percentile: the largest. Blend: both, weighted.</remarks>
-    /// <param name="objective">Which.</param>
-    /// <param name="shares">How much each customer counts.</param>
+    /// <param name="objective">The objective.</param>
+    /// <param name="shares">Weight of each customer.</param>
     public double ErrorBound(ProductLineObjective objective, IReadOnlyList<double> shares) =>
         ObjectiveValue.Of(objective is ProductLineObjective.Percentile ? new ProductLineObjective.Worst() : objective, shares, Differences);
 
@@ -94,7 +93,7 @@ public sealed record CustomerAggregation
         return largest;
     }
 
-    /// <summary>Which candidates are allowed, a bit each.</summary>
+    /// <summary>The allowed candidates, one bit each.</summary>
     private static string Allowed(double[] costs) => string.Create((costs.Length + 15) / 16, costs, (bits, values) =>
     {
         bits.Clear();
@@ -103,8 +102,66 @@ public sealed record CustomerAggregation
     });
 }
 
-/// <summary>Works out what one customer would be left with, so that the costs of very many need not be kept.</summary>
-/// <param name="customer">Its number.</param>
-/// <param name="costs">To be filled: one a candidate, 0 or more, infinite where the candidate is not allowed. The same numbers every
+/// <summary>Computes the costs of one customer, so that the costs of very many customers need not be stored.</summary>
+/// <param name="customer">Index of the customer.</param>
+/// <param name="costs">Filled with one cost per candidate, at least 0, infinite where the candidate is not allowed; the same values every
 /// time.</param>
 public delegate void CostRowFunction(int customer, Span<double> costs);
+
+/// <summary>Clusters customers with similar costs.</summary>
+/// <remarks>The cluster with the largest product of weight and width is halved first, across the candidate whose costs differ most.
+/// Customers with different allowed candidates are never in one cluster, so there can be more clusters than wanted.</remarks>
+internal static class CustomerClusters
+{
+    /// <param name="marks">For each customer its costs for some of the candidates, 0 where not allowed.</param>
+    /// <param name="kinds">Customers of one kind have the same candidates allowed.</param>
+    /// <param name="shares">Weight of each customer.</param>
+    /// <param name="wanted">Number of clusters wanted.</param>
+    /// <returns>The customers of each cluster.</returns>
+    public static List<int[]> Of(double[][] marks, int[] kinds, double[] shares, int wanted)
+    {
+        var cells = new List<int[]>();
+        var queue = new PriorityQueue<(int[] Members, int Mark, double Middle), (double Size, int Place)>();
+        void Add(int[] members)
+        {
+            var (mark, low, high) = Widest(marks, members);
+            cells.Add(members);
+            if (high > low)
+                queue.Enqueue((members, mark, (low + high) / 2), (-(high - low) * members.Sum(i => shares[i]), members[0]));
+        }
+
+        foreach (var kind in Enumerable.Range(0, kinds.Length).GroupBy(i => kinds[i]))
+            Add([.. kind]);
+        while (cells.Count < wanted && queue.TryDequeue(out var cell, out _))
+        {
+            cells.Remove(cell.Members);
+            Add([.. cell.Members.Where(i => marks[i][cell.Mark] <= cell.Middle)]);
+            Add([.. cell.Members.Where(i => marks[i][cell.Mark] > cell.Middle)]);
+        }
+
+        return cells;
+    }
+
+    /// <summary>The member whose marks are nearest to the cluster's share-weighted mean.</summary>
+    public static int Centre(double[][] marks, double[] shares, int[] members)
+    {
+        var all = members.Sum(i => shares[i]);
+        double[] mean = [.. Enumerable.Range(0, marks[0].Length).Select(mark => members.Sum(i => shares[i] * marks[i][mark]) / all)];
+        return members.MinBy(i => marks[i].Zip(mean, (value, middle) => (value - middle) * (value - middle)).Sum());
+    }
+
+    private static (int Mark, double Low, double High) Widest(double[][] marks, int[] members)
+    {
+        var widest = (Mark: 0, Low: 0.0, High: 0.0);
+        for (var mark = 0; mark < marks[0].Length; mark++)
+        {
+            double low = double.PositiveInfinity, high = double.NegativeInfinity;
+            foreach (var i in members)
+                (low, high) = (Math.Min(low, marks[i][mark]), Math.Max(high, marks[i][mark]));
+            if (high - low > widest.High - widest.Low)
+                widest = (mark, low, high);
+        }
+
+        return widest;
+    }
+}

@@ -1,16 +1,15 @@
 namespace FrameOpt.ProductLine;
 
-/// <summary>Which few of many candidates to make, so that every customer finds one that suits.</summary>
+/// <summary>The problem of choosing a few candidates for many customers.</summary>
 public sealed record ProductLineProblem
 {
-    /// <summary>A problem, checked.</summary>
-    /// <param name="costs">A row a customer, a cost a candidate, 0 or more in any one unit; <see cref="double.PositiveInfinity"/> where the
-    /// candidate
-    /// is not allowed for the customer.</param>
-    /// <param name="shares">How much each customer counts, over 0: a share or a number of pieces.</param>
-    /// <param name="count">How many candidates may be chosen, at least 1.</param>
-    /// <param name="objective">What to make small.</param>
-    /// <param name="groups">A key a candidate: all chosen must have one key. Null when any may go together.</param>
+    /// <summary>Initialises and checks a problem.</summary>
+    /// <param name="costs">One row per customer, one cost per candidate, at least 0 in any one unit; <see cref="double.PositiveInfinity"/>
+    /// where the candidate is not allowed for the customer.</param>
+    /// <param name="shares">Weight of each customer, over 0: a share or a number of pieces.</param>
+    /// <param name="count">Largest number of candidates chosen, at least 1.</param>
+    /// <param name="objective">Objective to minimise.</param>
+    /// <param name="groups">A key per candidate: all chosen candidates must have the same key. Null when any may be combined.</param>
     /// <exception cref="ArgumentException">Sizes do not agree, or a number is out of its range.</exception>
     public ProductLineProblem(double[][] costs, double[] shares, int count, ProductLineObjective objective, int[]? groups = null)
     {
@@ -27,22 +26,22 @@ public sealed record ProductLineProblem
             "the weight of the worst must be from 0 to 1");
     }
 
-    /// <summary>A row a customer, a cost a candidate; infinite where not allowed.</summary>
+    /// <summary>One row per customer, one cost per candidate; infinite where not allowed.</summary>
     public double[][] Costs { get; }
 
-    /// <summary>How much each customer counts.</summary>
+    /// <summary>Weight of each customer.</summary>
     public double[] Shares { get; }
 
-    /// <summary>How many candidates may be chosen.</summary>
+    /// <summary>Largest number of candidates chosen.</summary>
     public int Count { get; init; }
 
-    /// <summary>What to make small.</summary>
+    /// <summary>Objective to minimise.</summary>
     public ProductLineObjective Objective { get; init; }
 
     /// <summary>The group of each candidate, or null.</summary>
     public int[]? Groups { get; }
 
-    /// <summary>How many candidates there are.</summary>
+    /// <summary>Number of candidates.</summary>
     public int Candidates => Costs[0].Length;
 
     private static void Require(bool holds, string otherwise)

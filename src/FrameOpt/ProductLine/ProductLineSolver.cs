@@ -2,17 +2,16 @@ using FrameOpt.ProductLine.PMedian;
 
 namespace FrameOpt.ProductLine;
 
-/// <summary>Chooses the variants of a product line and proves the choice.</summary>
-/// <remarks>The same problem gives the same answer, to the bit, unless it is stopped by time or cancelled. Of choices equal in value the
-/// one found first is kept,
-/// the same every time; a customer who finds two chosen candidates equal gets the one of lower number.</remarks>
+/// <summary>Chooses the variants of a product line and proves optimality.</summary>
+/// <remarks>The same problem gives the same answer, to the bit, unless it is stopped by time or cancelled. Of choices with equal values the
+/// one found first is kept, the same every time; of two equally good candidates a customer gets the one of lower index.</remarks>
 public static class ProductLineSolver
 {
-    /// <summary>A choice whose value cannot be bettered by more than this part of it counts as proven best.</summary>
+    /// <summary>Relative optimality gap at which a solution counts as optimal.</summary>
     internal const double Tolerance = 1e-9;
 
-    /// <summary>Bounds are sums of costs: where the value is next to nothing beside them, their rounding is all that is left to
-    /// prove.</summary>
+    /// <summary>Relative rounding error of bounds, which are sums of costs; it decides where the value is tiny compared with the
+    /// costs.</summary>
     private const double Rounding = 1e-13;
 
     /// <summary>The best choice that can be found within the settings.</summary>
@@ -64,7 +63,7 @@ public static class ProductLineSolver
         return proven ? solution with { Bound = solution.Value } : solution;
     }
 
-    /// <summary>A choice that serves everybody (value 0), or the one found to leave out the fewest customers.</summary>
+    /// <summary>A choice that serves every customer (value 0), or the one found to leave out the fewest customers.</summary>
     private static PMedianResult Start(Subproblem part, SolverClock clock)
     {
         var leftOut = part.UnservedCountProblem();

@@ -2,7 +2,7 @@ using FrameOpt.ProductLine.PMedian;
 
 namespace FrameOpt.ProductLine;
 
-/// <summary>The candidates that may be chosen together, for the customers that somebody can serve.</summary>
+/// <summary>The candidates that may be chosen together, for the customers that some candidate can serve.</summary>
 internal sealed class Subproblem
 {
     private readonly double[][] costs;
@@ -21,10 +21,10 @@ internal sealed class Subproblem
 
     public int Count { get; }
 
-    /// <summary>Parts of one.</summary>
+    /// <summary>Weights, normalised to sum to 1.</summary>
     public double[] Shares { get; }
 
-    /// <summary>What each customer pays at least.</summary>
+    /// <summary>Smallest cost of each customer.</summary>
     public double[] RowMinima { get; }
 
     /// <summary>The largest cost allowed.</summary>
@@ -32,7 +32,7 @@ internal sealed class Subproblem
 
     public double Cost(int customer, int column) => costs[customer][column];
 
-    /// <summary>What each customer pays when the columns are chosen.</summary>
+    /// <summary>Cost of each customer when the columns are chosen.</summary>
     public double[] RowCosts(int[] chosen) => [.. costs.Select(row => chosen.Min(column => row[column]))];
 
     public double Value(ProductLineObjective objective, int[] chosen) => ObjectiveValue.Of(objective, Shares, RowCosts(chosen));
@@ -44,10 +44,10 @@ internal sealed class Subproblem
     /// <summary>The number of customers that no chosen column is allowed for.</summary>
     public PMedianProblem UnservedCountProblem() => Problem((i, j) => double.IsFinite(costs[i][j]) ? 0 : 1);
 
-    /// <summary>The number of customers that pay more than a limit.</summary>
+    /// <summary>The number of customers whose cost is above a limit.</summary>
     public PMedianProblem NumberAbove(double limit) => Problem((i, j) => costs[i][j] <= limit ? 0 : 1);
 
-    /// <summary>The share of customers that pay more than a limit, all served.</summary>
+    /// <summary>The share of customers whose cost is above a limit, all served.</summary>
     public PMedianProblem ShareAbove(double limit) =>
         Problem((i, j) => costs[i][j] <= limit ? 0 : double.IsFinite(costs[i][j]) ? Shares[i] : double.PositiveInfinity);
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FrameOpt.Model.Mission;
 using FrameOpt.Search;
 using FrameOpt.Search.Fronts;
@@ -5,34 +6,28 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Computes a grid whole, to hold an evolutionary search against it.</summary>
+/// <summary>Evaluates a grid to compare the front of an evolutionary search with it.</summary>
 public sealed class CertificateRun
 {
-    /// <summary>The largest grid that is computed whole; of a larger one a part.</summary>
-    public const long MaxFullGrid = 20_000_000;
-
-    /// <summary>The largest part.</summary>
-    public const long MaxPartialGrid = 2_000_000;
-
     private readonly bool isEstimate;
     private readonly Study study;
     private readonly SearchRun exact;
 
-    /// <summary>A comparison not yet begun.</summary>
+    /// <summary>Initialises a new instance for a problem.</summary>
     /// <param name="study">With an evolutionary search.</param>
     /// <param name="mission">The model.</param>
-    /// <param name="threads">Worker threads, 1 or more.</param>
+    /// <param name="threads">Worker threads, at least 1.</param>
     public CertificateRun(Study study, MissionModel mission, int threads)
     {
-        isEstimate = study.GridSize is not <= MaxFullGrid;
-        this.study = isEstimate ? SubGrid.Of(study, MaxPartialGrid) : study with { Search = new SearchSetting.Exhaustive() };
+        isEstimate = study.GridSize is not <= RunLimits.MaxFullGrid;
+        this.study = isEstimate ? SubGrid.Of(study, RunLimits.MaxPartialGrid) : study with { Search = new SearchSetting.Exhaustive() };
         exact = new SearchRun(this.study, mission, threads);
     }
 
-    /// <summary>How many designs the grid holds.</summary>
+    /// <summary>Number of designs of the grid.</summary>
     public long Designs => exact.Planned;
 
-    /// <summary>How many were computed so far.</summary>
+    /// <summary>Number of designs evaluated so far.</summary>
     public long Done => exact.Counts.Evaluated;
 
     /// <summary>Computes the grid, batch by batch.</summary>
@@ -51,5 +46,45 @@ public sealed class CertificateRun
             : "the whole grid of the study";
         return new Certificate(Designs, isEstimate, words, whole.Ids.Length, HypervolumeRatio.Of(found, whole),
             FrontRegret.Of(found, whole));
+    }
+}
+
+/// <summary>A coarser grid inside a study's factors, small enough to compute in full.</summary>
+public static class SubGrid
+{
+    /// <summary>The study with fewer levels of each factor, always including its ends: the same largest number of levels for all factors,
+    /// as large as fits.</summary>
+    /// <param name="study">With any factors.</param>
+    /// <param name="most">Largest number of designs of the grid.</param>
+    /// <returns>The study on the coarser grid, searched exhaustively.</returns>
+    public static Study Of(Study study, long most)
+    {
+        var cap = 2;
+        while (Designs(study, cap + 1) <= most && study.Factors.Any(factor => Count(factor, cap) < Count(factor, int.MaxValue)))
+            cap++;
+        return study with { Factors = [.. study.Factors.Select(factor => Coarser(factor, cap))], Search = new SearchSetting.Exhaustive() };
+    }
+
+    /// <summary>The grid's levels in words: "hang_point_spacing 12 levels, lateral_offset 12 levels".</summary>
+    public static string Description(Study study) => string.Join(", ", study.Factors.Where(factor => factor.IsSwept).Select(factor =>
+        string.Create(CultureInfo.InvariantCulture, $"{factor.Name} {factor.LevelsSi.Count} levels")));
+
+    private static double Designs(Study study, int cap) => study.Factors.Aggregate(1.0, (product, factor) => product * Count(factor, cap));
+
+    private static int Count(StudyFactor factor, int cap) => factor.IsContinuous ? cap : Math.Min(cap, factor.LevelsSi.Count);
+
+    private static StudyFactor Coarser(StudyFactor factor, int cap)
+    {
+        if (!factor.IsContinuous && factor.LevelsSi.Count <= cap)
+            return factor;
+        var (first, range) = (factor.LevelsSi[0], factor.RangeSi);
+        return factor with
+        {
+            IsContinuous = false,
+            LevelsSi = factor.IsContinuous
+                ? [.. Enumerable.Range(0, cap).Select(i => i == cap - 1 ? factor.LevelsSi[^1] : first + range * i / (cap - 1))]
+                : [.. Enumerable.Range(0, cap).Select(i => factor.LevelsSi[(int)Math.Round(
+                    i * (factor.LevelsSi.Count - 1.0) / (cap - 1))])],
+        };
     }
 }

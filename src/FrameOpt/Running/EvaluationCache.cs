@@ -5,10 +5,9 @@ using FrameOpt.Search;
 
 namespace FrameOpt.Running;
 
-/// <summary>Evaluations kept in a plain file while a search makes them, to answer from when the same run is made again:
-/// a run that was stopped, or killed, goes on where it was.</summary>
-/// <remarks>Every line is one design: which pass, its values in m and rad, its failure code (0 for none), its objectives turned so that
-/// less is better, its limits' values; shortest decimals that read back to the same bits. A last line cut short is dropped.</remarks>
+/// <summary>Evaluations cached in a text file during a search, so that the same run continues where it stopped or was killed.</summary>
+/// <remarks>Every line is one design: the pass, its values in m and rad, its failure code (0 for none), its objectives oriented so that
+/// smaller is better, its limits' values; shortest decimals that read back to the same bits. An incomplete last line is dropped.</remarks>
 public sealed class EvaluationCache : IDisposable
 {
     private const string Mark = "# FrameOpt evaluations, format 1";
@@ -23,17 +22,17 @@ public sealed class EvaluationCache : IDisposable
         this.cached = cached;
     }
 
-    /// <summary>How many evaluations the file held when it was opened.</summary>
+    /// <summary>Number of evaluations the file held when it was opened.</summary>
     public int CachedCount => cached.Count;
 
-    /// <summary>How many evaluations were answered from the file since.</summary>
+    /// <summary>Number of evaluations served from the file since.</summary>
     public long CacheHits { get; private set; }
 
-    /// <summary>Opens or makes the file of a study.</summary>
-    /// <param name="path">Of the file; its folder is made.</param>
+    /// <summary>Opens or creates the file of a study.</summary>
+    /// <param name="path">Path of the file; its folder is created.</param>
     /// <param name="identity">What the evaluations depend on: study, variant, version. Evaluations of another are refused.</param>
-    /// <param name="factors">How many factors the study has.</param>
-    /// <param name="refusal">Why not, in words, when null is returned.</param>
+    /// <param name="factors">Number of factors of the study.</param>
+    /// <param name="refusal">The reason, when null is returned.</param>
     /// <exception cref="IOException">The disk refuses, or another run holds the file.</exception>
     public static EvaluationCache? Open(string path, string identity, int factors, out string refusal)
     {
@@ -60,12 +59,12 @@ public sealed class EvaluationCache : IDisposable
         return cache;
     }
 
-    /// <summary>The problem, with what is known answered from memory.</summary>
-    /// <param name="problem">To evaluate what is not known.</param>
+    /// <summary>The problem with cached evaluations served from the cache.</summary>
+    /// <param name="problem">Evaluates what is not cached.</param>
     /// <param name="pass">Which pass of the run; evaluations of different passes are different.</param>
     public Problem Wrap(Problem problem, string pass) => problem with { Evaluate = batch => Evaluate(problem, pass, batch) };
 
-    /// <summary>Keeps a batch; what is known already is not written twice.</summary>
+    /// <summary>Stores a batch; cached evaluations are not written again.</summary>
     public void Store(EvaluatedBatch batch, string pass)
     {
         lines.Clear();

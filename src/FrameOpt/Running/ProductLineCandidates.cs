@@ -14,7 +14,7 @@ public sealed class ProductLineCandidates
     private ProductLineCandidates(GeometryInput[] inputs, IEnumerable<FrameGeometry> from)
     {
         this.inputs = inputs;
-        // Slowest input first, the offset last: what a row and its neighbours share is computed once.
+        // Slowest input first, the offset last: so that shared work is done once per row.
         var sorted = from.Distinct().Order(Comparer<FrameGeometry>.Create(
             (a, b) => inputs.Select(input => a[input].CompareTo(b[input])).FirstOrDefault(order => order != 0)));
         designs = [.. sorted];
@@ -31,7 +31,7 @@ public sealed class ProductLineCandidates
         Offsets = [.. offsets.Select(row => row.ToArray())];
     }
 
-    /// <summary>How many.</summary>
+    /// <summary>Number of candidates.</summary>
     public int Count => designs.Length;
 
     /// <summary>The lateral offsets of each row in m, increasing; candidates are numbered row by row.</summary>
@@ -56,7 +56,7 @@ public sealed class ProductLineCandidates
     /// <summary>Some of these candidates, in the same order.</summary>
     public ProductLineCandidates Only(IEnumerable<int> candidates) => new(inputs, candidates.Select(candidate => designs[candidate]));
 
-    /// <summary>A candidate on a machine: its factors, and the machine's own for all else.</summary>
+    /// <summary>A candidate on a machine: its factors, and the machine's own values for all else.</summary>
     public FrameGeometry On(Machine machine, int candidate)
     {
         var geometry = FrameGeometry.AsBuilt(machine);
@@ -65,7 +65,7 @@ public sealed class ProductLineCandidates
         return geometry;
     }
 
-    /// <summary>A key for each candidate, alike for those that may go together; null when all may.</summary>
+    /// <summary>A group key for each candidate, equal for those that may be in one line; null when all may.</summary>
     public int[]? Groups(ProductLineCommon common) => common switch
     {
         ProductLineCommon.Frame => rowOf,

@@ -1,10 +1,11 @@
+using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Chooses the best line of any number of geometries: for every row of customers, or for representatives where there are too
+/// <summary>Chooses the best line of any number of geometries: for every customer segment, or for representatives where there are too
 /// many.</summary>
 internal sealed class ProductLineChooser(
     ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates, ProductLineCostTable table,
@@ -51,8 +52,33 @@ internal sealed class ProductLineChooser(
 }
 
 /// <summary>The best line of one number of geometries.</summary>
-/// <param name="Solution">Over the rows of customers.</param>
-/// <param name="Aggregated">When representatives were chosen for, or null.</param>
+/// <param name="Solution">Over the customer segments.</param>
+/// <param name="Aggregated">The aggregation where representatives were used, or null.</param>
 /// <param name="UnservedMessages">Sentences on customers left out.</param>
 internal sealed record ProductLineChoice(
     ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages);
+
+/// <summary>The reason why no candidate is allowed for a customer.</summary>
+internal static class InfeasibilityReason
+{
+    /// <summary>What rules out the most candidates, in words: "effort_worst at most 0.8 rules out 1,395 of 1,395 candidates".</summary>
+    public static string Of(ProductLineConfiguration configuration, double pilotKilograms, ProductLineCandidates candidates)
+    {
+        var study = configuration.For(pilotKilograms);
+        var mission = StudyProblem.Model(study);
+        var counts = new Dictionary<string, int>();
+        for (var c = 0; c < candidates.Count; c++)
+        {
+            foreach (var reason in Reasons(study, mission.Evaluate(candidates.On(study.Machine, c))))
+                counts[reason] = counts.GetValueOrDefault(reason) + 1;
+        }
+
+        var (words, count) = counts.MaxBy(pair => pair.Value);
+        return FormattableString.Invariant($"{words} rules out {count} of {candidates.Count} candidates");
+    }
+
+    private static IEnumerable<string> Reasons(Study study, DesignEvaluation evaluation) => evaluation.Failure is { } failure
+        ? [$"that it cannot fly ({failure.Split(" (")[0]})"]
+        : study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation)))
+            .Select(limit => $"the limit {limit.Text}");
+}

@@ -4,19 +4,20 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>What a customer would be left with, candidate by candidate.</summary>
-/// <param name="setting">Says which response is the cost.</param>
-/// <param name="candidates">Whose costs are wanted.</param>
+/// <summary>Cost of a customer with each candidate.</summary>
+/// <param name="setting">States the response that is the cost.</param>
+/// <param name="candidates">The candidates.</param>
 public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCandidates candidates)
 {
     private readonly int[] firsts = Firsts(candidates);
 
-    /// <summary>Fills the costs of one customer: 0 or more in the response's unit, infinite where the candidate cannot fly or breaks a
+    /// <summary>Fills the costs of one customer: at least 0 in the response's unit, infinite where the candidate cannot fly or breaks a
     /// limit of the study.</summary>
-    /// <param name="configuration">The customer's.</param>
-    /// <param name="pilotKilograms">The customer's.</param>
-    /// <param name="costs">One a candidate.</param>
-    /// <remarks>A response to be high costs its shortfall from the best that any allowed candidate gives this customer.</remarks>
+    /// <param name="configuration">The customer's value.</param>
+    /// <param name="pilotKilograms">The customer's value.</param>
+    /// <param name="costs">One per candidate.</param>
+    /// <remarks>The cost of a response to maximise is its shortfall from the best value of any allowed candidate for this
+    /// customer.</remarks>
     public void Fill(ProductLineConfiguration configuration, double pilotKilograms, Span<double> costs)
     {
         var study = configuration.For(pilotKilograms);
@@ -84,4 +85,80 @@ public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCand
             firsts[r] = firsts[r - 1] + candidates.Offsets[r - 1].Length;
         return firsts;
     }
+}
+
+/// <summary>The costs of all customer segments: kept when they fit in memory, otherwise computed on demand, some in advance.</summary>
+internal sealed class ProductLineCostTable
+{
+    private const long MaxKept = 25_000_000;
+    private const int AheadPerThread = 16;
+
+    private readonly ProductLineSetting setting;
+    private readonly ProductLineCosts costs;
+    private readonly IReadOnlyList<CustomerSegment> rows;
+    private readonly int candidates;
+    private readonly int threads;
+    private readonly double[][] ahead;
+    private int aheadFrom;
+    private int aheadCount;
+    private int last = -2;
+
+    public ProductLineCostTable(ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates,
+        int threads)
+    {
+        (this.setting, this.rows, this.candidates, this.threads) = (setting, rows, candidates.Count, threads);
+        costs = new ProductLineCosts(setting, candidates);
+        if ((long)rows.Count * candidates.Count <= MaxKept)
+            Kept = new double[rows.Count][];
+        ahead = Kept is null ? new double[AheadPerThread * threads][] : [];
+    }
+
+    /// <summary>All costs, one row per segment; null when they do not fit in memory.</summary>
+    public double[][]? Kept { get; }
+
+    /// <summary>Computes the kept costs and gives the number of rows done; gives nothing when none are kept.</summary>
+    public IEnumerable<int> Fill()
+    {
+        var wave = AheadPerThread * threads;
+        for (var from = 0; Kept is not null && from < rows.Count; from += wave)
+        {
+            var to = Math.Min(from + wave, rows.Count);
+            InParallel(from, to, (row, values) => Kept[row] = values);
+            yield return to;
+        }
+    }
+
+    /// <summary>The costs of one row; the same values every time. Not thread-safe.</summary>
+    public void Row(int row, Span<double> values)
+    {
+        if (Kept is not null)
+        {
+            Kept[row].CopyTo(values);
+            return;
+        }
+
+        var follows = row == last + 1;
+        last = row;
+        if (row < aheadFrom || row >= aheadFrom + aheadCount)
+        {
+            if (!follows)
+            {
+                costs.Fill(setting.Configurations[rows[row].Configuration], rows[row].PilotMassKilograms, values);
+                return;
+            }
+
+            (aheadFrom, aheadCount) = (row, Math.Min(ahead.Length, rows.Count - row));
+            InParallel(row, row + aheadCount, (one, own) => ahead[one - aheadFrom] = own);
+        }
+
+        ahead[row - aheadFrom].CopyTo(values);
+    }
+
+    private void InParallel(int from, int to, Action<int, double[]> take) =>
+        Parallel.For(from, to, new ParallelOptions { MaxDegreeOfParallelism = threads }, row =>
+        {
+            var own = new double[candidates];
+            costs.Fill(setting.Configurations[rows[row].Configuration], rows[row].PilotMassKilograms, own);
+            take(row, own);
+        });
 }

@@ -4,7 +4,8 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Tells a choice: the geometries with their letters, who gets which, what would have suited them, the fitting chart.</summary>
+/// <summary>Builds the result of a product line: lettered geometries, assignments, each segment's own best geometry, the fitting
+/// chart.</summary>
 internal sealed class ProductLineResultBuilder
 {
     private readonly ProductLineSetting setting;
@@ -52,7 +53,7 @@ internal sealed class ProductLineResultBuilder
     {
         var chosen = candidates.Only(solution.Chosen);
         IReadOnlyList<int> letters = [.. solution.Chosen.Order().Select(candidate => letterOf[candidate])];
-        return FittingChart.Of(setting, chosen, letters, setting.Customers.Min(customer => customer.PilotMassKilograms),
+        return FittingChartBuilder.Build(setting, chosen, letters, setting.Customers.Min(customer => customer.PilotMassKilograms),
             setting.Customers.Max(customer => customer.PilotMassKilograms), threads);
     }
 
@@ -80,4 +81,76 @@ internal sealed class ProductLineResultBuilder
 
     private double MeanMass(int candidate) =>
         Rows(candidate).Sum(row => row.Share * row.PilotMassKilograms) / Rows(candidate).Sum(row => row.Share);
+}
+
+/// <summary>Computes the fitting chart of a product line.</summary>
+internal static class FittingChartBuilder
+{
+    private const int Band = 5;
+
+    /// <summary>The chart of a line.</summary>
+    /// <param name="setting">Its options and outfits.</param>
+    /// <param name="chosen">The geometries, ascending by candidate number.</param>
+    /// <param name="letters">For each of them its index among the line's geometries.</param>
+    /// <param name="lightest">Pilot mass of the lightest or heaviest customer, in kg.</param>
+    /// <param name="heaviest">Pilot mass of the lightest or heaviest customer, in kg.</param>
+    /// <param name="threads">Worker threads, at least 1.</param>
+    public static FittingChart Build(ProductLineSetting setting, ProductLineCandidates chosen, IReadOnlyList<int> letters, double lightest,
+        double heaviest, int threads)
+    {
+        var from = (int)Math.Floor(lightest / Band) * Band;
+        var to = ((int)Math.Floor(heaviest / Band) + 1) * Band - 1;
+        var columns = new IReadOnlyList<FittingSpan>[setting.Configurations.Count];
+        var costs = new ProductLineCosts(setting, chosen);
+        Parallel.For(0, columns.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, configuration =>
+            columns[configuration] = Spans(costs, setting.Configurations[configuration], letters, from, to));
+        return new FittingChart(setting.Options.Count > 0 ? setting.Options[0].Name : "", from, to, Band, Arrange(setting, columns));
+    }
+
+    private static List<FittingSpan> Spans(ProductLineCosts costs, ProductLineConfiguration configuration, IReadOnlyList<int> letters,
+        int from, int to)
+    {
+        var spans = new List<FittingSpan>();
+        var own = new double[letters.Count];
+        for (var kilograms = from; kilograms <= to; kilograms++)
+        {
+            var best = -1;
+            if (own.Length > 0)
+            {
+                costs.Fill(configuration, kilograms, own);
+                best = Array.IndexOf(own, own.Min());
+            }
+
+            var geometry = best < 0 || double.IsInfinity(own[best]) ? -1 : letters[best];
+            if (spans.Count > 0 && spans[^1].Geometry == geometry)
+                spans[^1] = spans[^1] with { ToKilograms = kilograms };
+            else
+                spans.Add(new FittingSpan(kilograms, kilograms, geometry));
+        }
+
+        return spans;
+    }
+
+    /// <summary>Leaves out the further options that make no difference, and makes a block of each combination of the others.</summary>
+    private static List<FittingBlock> Arrange(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns)
+    {
+        var matter = Enumerable.Range(1, Math.Max(0, setting.Options.Count - 1)).Where(option => Matters(setting, columns, option))
+            .ToList();
+        string Title(int configuration) => string.Join(", ", matter.Select(
+            option => $"{setting.Options[option].Name} {setting.Configurations[configuration].Choices[option]}"));
+        return
+        [
+            .. Enumerable.Range(0, columns.Length).GroupBy(Title).Select(block => new FittingBlock(block.Key,
+            [
+                .. block.GroupBy(configuration => setting.Options.Count == 0 ? "every customer"
+                    : setting.Configurations[configuration].Choices[0])
+                    .Select(column => new FittingColumn(column.Key, columns[column.First()])),
+            ])),
+        ];
+    }
+
+    private static bool Matters(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) =>
+        Enumerable.Range(0, columns.Length)
+        .GroupBy(configuration => string.Join('\n', setting.Configurations[configuration].Choices.Where((_, other) => other != option)))
+        .Any(alike => alike.Any(configuration => !columns[configuration].SequenceEqual(columns[alike.First()])));
 }

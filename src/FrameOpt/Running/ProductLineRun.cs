@@ -5,12 +5,9 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Works out the product line of a study: step through <see cref="Steps"/>, then take the <see cref="Result"/>.</summary>
+/// <summary>Computes the product line of a study: step through <see cref="Steps"/>, then take the <see cref="Result"/>.</summary>
 public sealed class ProductLineRun
 {
-    /// <summary>Most candidates a line is chosen from.</summary>
-    public const int MaxCandidates = 20_000;
-
     private readonly Study study;
     private readonly ProductLineSetting setting;
     private readonly int threads;
@@ -22,10 +19,10 @@ public sealed class ProductLineRun
     private string candidatesWords = "";
     private ProductLineCostTable? table;
 
-    /// <summary>A line not yet worked out.</summary>
-    /// <param name="study">Asks for a line.</param>
-    /// <param name="threads">1 or more; the answer does not depend on it.</param>
-    /// <param name="cancel">Ends the choice with the best so far.</param>
+    /// <summary>Initialises a run for a study.</summary>
+    /// <param name="study">A study with a product line.</param>
+    /// <param name="threads">Worker threads, at least 1; the answer does not depend on it.</param>
+    /// <param name="cancel">Ends the solver with the best solution so far.</param>
     public ProductLineRun(Study study, int threads, CancellationToken cancel = default)
     {
         setting = study.Line ?? throw new ArgumentException("the study asks for no line");
@@ -33,11 +30,11 @@ public sealed class ProductLineRun
         rows = CustomerSegment.Of(setting.Customers);
     }
 
-    /// <summary>How long the parts took so far.</summary>
+    /// <summary>Time taken by the steps so far.</summary>
     public ProductLineStepTimings Timings =>
         new(clocks[0].Elapsed.TotalSeconds, clocks[1].Elapsed.TotalSeconds, clocks[2].Elapsed.TotalSeconds, clocks[3].Elapsed.TotalSeconds);
 
-    /// <summary>The steps. To stop, cancel; the step at work then ends with what it has.</summary>
+    /// <summary>The steps. To stop, cancel; the current step then ends with what it has.</summary>
     public IEnumerable<RunProgress> Steps()
     {
         foreach (var step in Timed(0, CandidateSteps()))
@@ -89,7 +86,8 @@ public sealed class ProductLineRun
 
     /// <summary>Why there is nothing to choose from, in words; null when there is.</summary>
     public string? NoCandidatesReason => candidates is { Count: 0 }
-        ? "No design keeps every limit on the study's own machine, so there is no front to choose from. Write `candidates: grid`, or loosen the limits."
+        ? "No design keeps every limit on the study's own machine, so there is no front to choose from. "
+            + "Write `candidates: grid`, or loosen the limits."
         : null;
 
     private IEnumerable<RunProgress> CandidateSteps()
@@ -111,9 +109,9 @@ public sealed class ProductLineRun
         }
 
         var front = search.RankedFront();
-        candidates = ProductLineCandidates.Of(onHoles, front.Take(MaxCandidates).Select(design => design.Geometry));
-        candidatesWords = front.Count > MaxCandidates
-            ? FormattableString.Invariant($"the best {MaxCandidates} by rank of a front of {front.Count}")
+        candidates = ProductLineCandidates.Of(onHoles, front.Take(RunLimits.MaxCandidates).Select(design => design.Geometry));
+        candidatesWords = front.Count > RunLimits.MaxCandidates
+            ? FormattableString.Invariant($"the best {RunLimits.MaxCandidates} by rank of a front of {front.Count}")
             : "the front of the study's own customer";
     }
 

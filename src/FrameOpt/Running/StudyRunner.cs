@@ -10,9 +10,6 @@ namespace FrameOpt.Running;
 /// <summary>Runs a study: step through <see cref="Steps"/>, stop when you like, then take the <see cref="Result"/>.</summary>
 public sealed class StudyRunner
 {
-    /// <summary>Above this many designs the other yaw leverages are compared on the front only, not by a search of their own.</summary>
-    public const long MaxDesignsForScenarioSearch = 500_000_000;
-
     private static readonly double[] leverages = [YawLeverage.AssumedLowest, YawLeverage.AssumedHighest];
 
     private readonly Study study;
@@ -68,7 +65,7 @@ public sealed class StudyRunner
             yield break;
         foreach (var step in CertificateSteps())
             yield return step;
-        if (main.Planned > MaxDesignsForScenarioSearch)
+        if (main.Planned > RunLimits.MaxDesignsForScenarioSearch)
             yield break;
         foreach (var scenario in scenarios)
         {
@@ -108,7 +105,7 @@ public sealed class StudyRunner
                 chosen.Geometry, study.Band.WithinNewtonMetres),
             front.Count > 0 || main.Counts.NearestMiss < 0 ? null : Nearest())
         {
-            Plan = study.Plan is null ? null : PlanResult.Of(study, main.Mission, threads),
+            Plan = study.Plan is null ? null : PlanRunner.Run(study, main.Mission, threads),
             Certificate = certificate?.Of(main.Front()),
         };
     }

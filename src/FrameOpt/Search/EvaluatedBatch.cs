@@ -1,10 +1,10 @@
 namespace FrameOpt.Search;
 
-/// <summary>What came of a batch of designs. One array for each objective and each limit, a place for each design.
-/// A search may use the same memory for a later batch: take what you need before asking for the next.</summary>
+/// <summary>Results of a batch of designs: one array per objective and per constraint, one element per design. A search may reuse the
+/// memory for a later batch, so copy what you need before asking for the next one.</summary>
 public sealed class EvaluatedBatch
 {
-    /// <summary>Room for the evaluations of a batch.</summary>
+    /// <summary>Allocates the results of a batch.</summary>
     public EvaluatedBatch(Problem problem, DesignBatch designs)
     {
         Problem = problem;
@@ -21,22 +21,22 @@ public sealed class EvaluatedBatch
     /// <summary>The designs.</summary>
     public DesignBatch Designs { get; set; }
 
-    /// <summary>Each objective's values, turned so that less is better; meaningless where a design failed.</summary>
+    /// <summary>Each objective's values, oriented so that smaller is better; meaningless where a design failed.</summary>
     public double[][] Objectives { get; }
 
-    /// <summary>Each limit's values; meaningless where a design failed.</summary>
+    /// <summary>Values of each constraint; meaningless where a design failed.</summary>
     public double[][] ConstraintValues { get; }
 
     /// <summary>0 for a design that succeeded, else the problem's code for the reason.</summary>
     public ushort[] Failures { get; }
 
-    /// <summary>1 for a design that succeeded and keeps every limit.</summary>
+    /// <summary>1 for a design that succeeded and satisfies every constraint.</summary>
     public byte[] Feasible { get; }
 
     /// <summary>Counts of this batch, set by <see cref="CheckConstraints"/>.</summary>
     public EvaluationCounts Counts { get; private set; } = new(0);
 
-    /// <summary>Finds the usable designs and counts the others by reason.</summary>
+    /// <summary>Marks the feasible designs and counts the others by reason.</summary>
     public void CheckConstraints()
     {
         var counts = new EvaluationCounts(Problem.Constraints.Count) { Evaluated = Designs.Count };
@@ -81,5 +81,48 @@ public sealed class EvaluatedBatch
         for (var c = 0; c < columns; c++)
             all[c] = new double[count];
         return all;
+    }
+}
+
+/// <summary>Designs in rows: within a row only one factor, the row factor, changes.</summary>
+/// <param name="FirstNumber">Number of the first design; the rest follow it.</param>
+/// <param name="RowCount">Number of rows.</param>
+/// <param name="Rows">Row by row the value of every factor; the row factor's element is read only when each row is a single design.</param>
+/// <param name="SharedRowValues">The values of the row factor, the same in every row; empty when each row is a single design.</param>
+public sealed record DesignBatch(long FirstNumber, int RowCount, double[] Rows, double[] SharedRowValues)
+{
+    /// <summary>Number of designs in a row.</summary>
+    public int RowLength => Math.Max(1, SharedRowValues.Length);
+
+    /// <summary>Number of designs.</summary>
+    public int Count => RowCount * RowLength;
+
+    /// <summary>Designs that share nothing, each a row of its own.</summary>
+    /// <param name="firstNumber">Number of the first design; the rest follow it.</param>
+    /// <param name="count">Number of designs.</param>
+    /// <param name="designs">Design by design the value of every factor.</param>
+    public static DesignBatch Single(long firstNumber, int count, double[] designs) => new(firstNumber, count, designs, []);
+
+    /// <summary>The factors' values of one row.</summary>
+    /// <param name="row">From 0.</param>
+    /// <param name="factors">Number of factors of the problem.</param>
+    public ReadOnlySpan<double> Row(int row, int factors) => Rows.AsSpan(row * factors, factors);
+
+    /// <summary>The values the row factor takes along one row.</summary>
+    /// <param name="row">From 0.</param>
+    /// <param name="problem">The problem the designs are of.</param>
+    public ReadOnlySpan<double> RowValues(int row, Problem problem) => SharedRowValues.Length > 0
+        ? SharedRowValues
+        : Row(row, problem.Factors.Count).Slice(problem.RowFactor, 1);
+
+    /// <summary>Copies the values of every factor of one design.</summary>
+    /// <param name="index">From 0.</param>
+    /// <param name="problem">The problem the designs are of.</param>
+    /// <param name="values">One element per factor of the problem.</param>
+    public void CopyDesign(int index, Problem problem, Span<double> values)
+    {
+        var row = index / RowLength;
+        Row(row, problem.Factors.Count).CopyTo(values);
+        values[problem.RowFactor] = RowValues(row, problem)[index % RowLength];
     }
 }

@@ -1,7 +1,7 @@
 namespace FrameOpt.Search;
 
-/// <summary>Counts of designs by what became of them, and the nearest miss.</summary>
-/// <param name="bounds">How many limits the problem has.</param>
+/// <summary>Counts of feasible, infeasible and failed designs, and the nearest miss.</summary>
+/// <param name="bounds">Number of constraints of the problem.</param>
 public sealed class EvaluationCounts(int bounds)
 {
     private readonly SortedDictionary<ushort, long> failures = [];
@@ -12,22 +12,22 @@ public sealed class EvaluationCounts(int bounds)
     /// <summary>Designs that failed.</summary>
     public long Failed { get; private set; }
 
-    /// <summary>Designs that succeeded but break a limit.</summary>
+    /// <summary>Designs that succeeded but violate a constraint.</summary>
     public long Infeasible { get; private set; }
 
     /// <summary>Designs that succeeded and keep every limit.</summary>
     public long Feasible => Evaluated - Failed - Infeasible;
 
-    /// <summary>How many designs that succeeded break each limit.</summary>
+    /// <summary>Number of designs that succeeded and violate each constraint.</summary>
     public long[] ViolatedBy { get; } = new long[bounds];
 
-    /// <summary>How many designs failed for each reason code.</summary>
+    /// <summary>Number of failed designs for each reason code.</summary>
     public IReadOnlyDictionary<ushort, long> Failures => failures;
 
-    /// <summary>Number of the design outside its limits that misses them least (the first of equals), or -1.</summary>
+    /// <summary>Number of the design that violates its constraints least (the first in case of a tie), or -1.</summary>
     public long NearestMiss { get; private set; } = -1;
 
-    /// <summary>Its sum of shares missed.</summary>
+    /// <summary>Constraint violation of the nearest miss, without unit.</summary>
     public double NearestMissViolation { get; private set; } = double.PositiveInfinity;
 
     /// <summary>Counts one failed design.</summary>
@@ -37,7 +37,7 @@ public sealed class EvaluationCounts(int bounds)
         failures[code] = failures.GetValueOrDefault(code) + 1;
     }
 
-    /// <summary>Counts one design outside its limits.</summary>
+    /// <summary>Counts one infeasible design.</summary>
     public void AddInfeasible(long number, double miss)
     {
         Infeasible++;

@@ -1,21 +1,21 @@
 using FrameOpt.Model;
 using FrameOpt.ProductLine;
-using FrameOpt.Running;
 
 namespace FrameOpt.Studies;
 
-/// <summary>The answer of a line.</summary>
+/// <summary>The results of a product line.</summary>
 /// <param name="Study">As understood; its <see cref="Study.Line"/> with the number of geometries asked for.</param>
-/// <param name="CandidatesDescription">Out of what was chosen.</param>
-/// <param name="Candidates">How many.</param>
+/// <param name="CandidatesDescription">Description of the candidates.</param>
+/// <param name="Candidates">Number of candidates.</param>
 /// <param name="Solution">Value, bound and proof; its customers are <paramref name="Assignments"/> in order.</param>
-/// <param name="Aggregated">How representatives stood for very many customers, or null when every one entered the choice.</param>
-/// <param name="Curve">The best line of each number of geometries that was worked out, ascending.</param>
-/// <param name="Geometries">To make, A first; none when no candidate is allowed for any customer.</param>
-/// <param name="Assignments">Customers that nothing tells apart, by outfit and pilot mass.</param>
+/// <param name="Aggregated">The aggregation to representatives where there are very many customers; null when every customer entered the
+/// problem.</param>
+/// <param name="Curve">The best line of each number of geometries that was computed, ascending.</param>
+/// <param name="Geometries">The geometries to make, A first; none when no candidate is allowed for any customer.</param>
+/// <param name="Assignments">One per segment, by outfit and pilot mass.</param>
 /// <param name="Chart">Which geometry for which pilot mass and outfit.</param>
 /// <param name="UnservedMessages">Sentences on customers that the line leaves out; none when all are served.</param>
-/// <param name="IsComplete">False when it was told to stop before everything asked for was worked out.</param>
+/// <param name="IsComplete">False when it was told to stop before everything asked for was computed.</param>
 public sealed record ProductLineResult(
     Study Study,
     string CandidatesDescription,
@@ -29,14 +29,13 @@ public sealed record ProductLineResult(
     IReadOnlyList<string> UnservedMessages,
     bool IsComplete)
 {
-    /// <summary>What was asked.</summary>
+    /// <summary>What the study asks of the product line.</summary>
     public ProductLineSetting Setting => Study.Line!;
 
-    /// <summary>The line of one geometry more, or null when it was not worked out.</summary>
+    /// <summary>The line of one geometry more, or null when it was not computed.</summary>
     public ProductLineCurvePoint? OneMore => Curve.FirstOrDefault(point => point.Count == Setting.Count + 1);
 
-    /// <summary>The rows left with the largest cost, the worst first; those that no candidate at all is allowed for are not among
-    /// them.</summary>
+    /// <summary>The segments with the largest cost, worst first, without those that no candidate is allowed for.</summary>
     public IReadOnlyList<SegmentAssignment> WorstServed(int count) =>
         [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
 }
@@ -45,30 +44,30 @@ public sealed record ProductLineResult(
 /// <param name="Letter">A, B, C ..., from the one for the lightest pilots on.</param>
 /// <param name="Candidate">Its number among the candidates.</param>
 /// <param name="Design">As built on the study's own machine.</param>
-/// <param name="Customers">How many customers get it.</param>
-/// <param name="Share">Their part of all shares, 0 to 1.</param>
+/// <param name="Customers">Number of customers assigned to it.</param>
+/// <param name="Share">Their share of all shares, 0 to 1.</param>
 public sealed record ProductLineGeometry(char Letter, int Candidate, FrameGeometry Design, int Customers, double Share);
 
-/// <summary>What a row of customers gets, and what it would get made to measure.</summary>
-/// <param name="Row">Who.</param>
+/// <summary>Assignment of a customer segment and its own best candidate.</summary>
+/// <param name="Row">The segment.</param>
 /// <param name="Geometry">Index of the geometry they get; -1 when none is allowed for them.</param>
 /// <param name="Cost">In the response's unit; infinite when none is allowed.</param>
 /// <param name="EffortWorst">The largest effort of all phases with it; not a number when none is allowed.</param>
 /// <param name="BestDesign">The candidate that suits them best, as built on the study's own machine; null when no candidate is allowed for
 /// them.</param>
 /// <param name="BestCost">With that candidate; infinite when there is none.</param>
-/// <param name="Regret">Cost less own cost: 0 or more; infinite when only the line leaves them out.</param>
+/// <param name="Regret">Cost less own cost: at least 0; infinite when only the line leaves them out.</param>
 public sealed record SegmentAssignment(CustomerSegment Row, int Geometry, double Cost, double EffortWorst, FrameGeometry? BestDesign,
     double BestCost, double Regret);
 
-/// <summary>Customers that nothing tells apart: one outfit, one pilot mass.</summary>
-/// <param name="Configuration">Which.</param>
-/// <param name="PilotMassKilograms">Of each.</param>
-/// <param name="Share">Of all of them together.</param>
-/// <param name="Customers">Their numbers, ascending.</param>
+/// <summary>A customer segment: customers with the same outfit and pilot mass.</summary>
+/// <param name="Configuration">Index of the outfit.</param>
+/// <param name="PilotMassKilograms">Pilot mass of each customer.</param>
+/// <param name="Share">Total share.</param>
+/// <param name="Customers">Indices of the customers, ascending.</param>
 public sealed record CustomerSegment(int Configuration, double PilotMassKilograms, double Share, IReadOnlyList<int> Customers)
 {
-    /// <summary>All rows of some customers, by outfit and then by pilot mass.</summary>
+    /// <summary>The segments of some customers, by outfit and then by pilot mass.</summary>
     public static IReadOnlyList<CustomerSegment> Of(IReadOnlyList<ProductLineCustomer> customers) =>
     [
         .. Enumerable.Range(0, customers.Count)
@@ -76,5 +75,43 @@ public sealed record CustomerSegment(int Configuration, double PilotMassKilogram
             .OrderBy(alike => alike.Key)
             .Select(alike => new CustomerSegment(alike.Key.Configuration, alike.Key.PilotMassKilograms, alike.Sum(c => customers[c].Share),
                 [.. alike])),
+    ];
+}
+
+/// <summary>Which geometry suits which pilot mass and outfit, for every whole kilogram.</summary>
+/// <param name="ColumnOption">The option the columns are for; empty when there is none.</param>
+/// <param name="LightestKilograms">First mass of the chart, a multiple of <paramref name="BandKilograms"/>.</param>
+/// <param name="HeaviestKilograms">The last whole kilogram of the last band.</param>
+/// <param name="BandKilograms">Height of a row of the chart.</param>
+/// <param name="Blocks">One for each combination of the further options that makes a difference.</param>
+public sealed record FittingChart(string ColumnOption, int LightestKilograms, int HeaviestKilograms, int BandKilograms,
+    IReadOnlyList<FittingBlock> Blocks)
+{
+    /// <summary>First and last mass of each row, from the lightest on.</summary>
+    public IEnumerable<(int From, int To)> Bands => Enumerable.Range(0, (HeaviestKilograms - LightestKilograms + 1) / BandKilograms)
+        .Select(band => (LightestKilograms + band * BandKilograms, LightestKilograms + (band + 1) * BandKilograms - 1));
+}
+
+/// <summary>Columns of the fitting chart with the same further choices.</summary>
+/// <param name="Title">Those choices; empty when the geometry depends on none.</param>
+/// <param name="Columns">One for each choice of the first option.</param>
+public sealed record FittingBlock(string Title, IReadOnlyList<FittingColumn> Columns);
+
+/// <summary>A column of the fitting chart.</summary>
+/// <param name="Name">The choice it is for.</param>
+/// <param name="Spans">From the lightest pilot to the heaviest, without gaps.</param>
+public sealed record FittingColumn(string Name, IReadOnlyList<FittingSpan> Spans);
+
+/// <summary>Pilot masses, in whole kilograms, that one geometry suits best.</summary>
+/// <param name="FromKilograms">The first.</param>
+/// <param name="ToKilograms">The last.</param>
+/// <param name="Geometry">Index of the geometry; -1 when none is allowed.</param>
+public sealed record FittingSpan(int FromKilograms, int ToKilograms, int Geometry)
+{
+    /// <summary>The part of a column between two masses.</summary>
+    public static IReadOnlyList<FittingSpan> Between(IReadOnlyList<FittingSpan> spans, int from, int to) =>
+    [
+        .. spans.Where(span => span.FromKilograms <= to && span.ToKilograms >= from)
+            .Select(span => span with { FromKilograms = Math.Max(from, span.FromKilograms), ToKilograms = Math.Min(to, span.ToKilograms) }),
     ];
 }

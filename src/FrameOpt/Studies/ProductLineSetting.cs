@@ -5,9 +5,9 @@ namespace FrameOpt.Studies;
 
 /// <summary>What a study asks of a product line: how many fixed geometries, for whom, out of which.</summary>
 /// <param name="Count">How many geometries to make, 1 to <see cref="MaxGeometries"/>.</param>
-/// <param name="Objective">What to make small of the customers' costs.</param>
-/// <param name="CostResponse">The response that is a customer's cost; one to be high costs its shortfall from the best any candidate gives
-/// that customer.</param>
+/// <param name="Objective">Objective to minimise.</param>
+/// <param name="CostResponse">The response that is a customer's cost; the cost of one to maximise is its shortfall from the best any
+/// candidate gives that customer.</param>
 /// <param name="Options">What customers choose; may be none.</param>
 /// <param name="Configurations">Every combination of choices, the last option changing first; one when there are no options.</param>
 /// <param name="Customers">One or more.</param>
@@ -15,29 +15,29 @@ public sealed record ProductLineSetting(
     int Count, ProductLineObjective Objective, StudyObjective CostResponse, IReadOnlyList<ProductLineOption> Options,
         IReadOnlyList<ProductLineConfiguration> Configurations, IReadOnlyList<ProductLineCustomer> Customers)
 {
-    /// <summary>A letter for each.</summary>
+    /// <summary>Largest number of geometries: each has a letter.</summary>
     public const int MaxGeometries = 26;
 
-    /// <summary>Up to how many geometries the gain of each further one is worked out.</summary>
+    /// <summary>Largest number of geometries for which the gain of each further one is computed.</summary>
     public int UpTo { get; init; } = Count;
 
     /// <summary>True when every design of the grid may be chosen, false for the front of the study's own customer.</summary>
     public bool FromGrid { get; init; }
 
-    /// <summary>What all geometries have alike.</summary>
+    /// <summary>What all geometries have in common.</summary>
     public ProductLineCommon Common { get; init; }
 
     /// <summary>Lateral offsets are multiples of this, in m; null when any level may be taken.</summary>
     public double? HolePitchMetres { get; init; }
 
-    /// <summary>For each number of geometries; null for as long as a proof takes.</summary>
+    /// <summary>Time limit for each number of geometries; null for none.</summary>
     public TimeSpan? Time { get; init; }
 
     /// <summary>Where the customers are from, in words.</summary>
     public string CustomersDescription { get; init; } = "";
 }
 
-/// <summary>What all geometries of a line must have alike.</summary>
+/// <summary>What all geometries of a line must have in common.</summary>
 public enum ProductLineCommon
 {
     /// <summary>Nothing: any may go together.</summary>
@@ -82,9 +82,45 @@ public sealed record ProductLineConfiguration(IReadOnlyList<string> Choices, Stu
     }
 }
 
-/// <summary>One customer of a line, or several alike.</summary>
-/// <param name="Name">To know it by.</param>
+/// <summary>One customer of a line, or several identical ones.</summary>
+/// <param name="Name">Name of the customer.</param>
 /// <param name="PilotMassKilograms">Of the pilot's body, above 0.</param>
-/// <param name="Configuration">Which of the outfits of <see cref="ProductLineSetting"/>.</param>
-/// <param name="Share">How much it counts, above 0: a share or a number of pieces.</param>
+/// <param name="Configuration">Index of the outfit in <see cref="ProductLineSetting"/>.</param>
+/// <param name="Share">Weight, above 0: a share or a number of pieces.</param>
 public sealed record ProductLineCustomer(string Name, double PilotMassKilograms, int Configuration, double Share);
+
+/// <summary>A study whose lateral offsets all fall on one hole pattern.</summary>
+public static class HolePattern
+{
+    private const double Rounding = 1e-6;
+
+    /// <summary>The study with only the offsets that are multiples of a pitch.</summary>
+    /// <param name="study">Unchanged when there is no pitch.</param>
+    /// <param name="pitchMetres">Above 0, or null.</param>
+    /// <returns>Null when no offset within the factor's range is a multiple.</returns>
+    public static Study? On(Study study, double? pitchMetres)
+    {
+        if (pitchMetres is not { } pitch)
+            return study;
+        var factor = study.Factor(GeometryInput.LateralOffset);
+        var levels = factor.IsContinuous ? Between(factor.LevelsSi[0], factor.LevelsSi[^1], pitch)
+            : [.. factor.LevelsSi.Where(level => IsMultiple(level, pitch))];
+        if (levels.Count == 0)
+            return null;
+        return study with
+        {
+            Factors = [.. study.Factors.Select(f => f == factor ? f with { LevelsSi = levels, IsContinuous = false } : f)],
+            // Designs to start from need not lie on the pattern.
+            Search = study.Search is SearchSetting.Evolutionary search ? search with { Start = null } : study.Search,
+        };
+    }
+
+    private static bool IsMultiple(double level, double pitch) => Math.Abs(level / pitch - Math.Round(level / pitch)) < Rounding;
+
+    private static List<double> Between(double from, double to, double pitch)
+    {
+        var first = (int)Math.Ceiling(from / pitch - Rounding);
+        var last = (int)Math.Floor(to / pitch + Rounding);
+        return [.. Enumerable.Range(first, Math.Max(0, last - first + 1)).Select(multiple => multiple * pitch)];
+    }
+}

@@ -1,8 +1,9 @@
+using FrameOpt.Search.Fronts;
 using FrameOpt.Search.Stopping;
 
 namespace FrameOpt.Studies;
 
-/// <summary>How a study wants its designs chosen.</summary>
+/// <summary>How the designs of a study are chosen.</summary>
 public abstract record SearchSetting
 {
     private SearchSetting()
@@ -13,21 +14,17 @@ public abstract record SearchSetting
     public sealed record Exhaustive : SearchSetting;
 
     /// <summary>An evolutionary search, for spaces too large for a grid.</summary>
-    /// <param name="Method">Which.</param>
-    /// <param name="Population">2 or more.</param>
+    /// <param name="Method">The search algorithm.</param>
+    /// <param name="Population">Population size, at least 2.</param>
     /// <param name="Seed">The same seed gives the same run.</param>
-    /// <param name="Stop">When to end.</param>
+    /// <param name="Stop">Stop rules.</param>
     public sealed record Evolutionary(SearchMethod Method, int Population, ulong Seed, StopRules Stop) : SearchSetting
     {
-        /// <summary>True to end with a local polish of the front, a tenth of the evaluations being kept for it.</summary>
+        /// <summary>True to end with a local search from the front, which takes a tenth of the evaluations.</summary>
         public bool LocalSearch { get; init; }
 
-        /// <summary>Designs to begin from, each a value in m or rad for every factor of the study in its order; empty to begin at
-        /// random.</summary>
-        public IReadOnlyList<IReadOnlyList<double>> Start { get; init; } = [];
-
-        /// <summary>Where they are from, in words; empty when there are none.</summary>
-        public string StartDescription { get; init; } = "";
+        /// <summary>Designs to start from, or null to start at random.</summary>
+        public SearchStart? Start { get; init; }
     }
 }
 
@@ -37,6 +34,57 @@ public enum SearchMethod
     /// <summary>Non-dominated sorting with crowding, for two objectives, good enough for three.</summary>
     NsgaII,
 
-    /// <summary>By reference directions, for three objectives and more.</summary>
+    /// <summary>By reference points, for three objectives and more.</summary>
     NsgaIII,
 }
+
+/// <summary>The designs an evolutionary search starts from.</summary>
+public abstract record SearchStart
+{
+    private SearchStart()
+    {
+    }
+
+    /// <summary>Number of designs.</summary>
+    public abstract int Count { get; }
+
+    /// <summary>The source of the designs, as the study writes it.</summary>
+    public abstract string Description { get; }
+
+    /// <summary>The runs of the study's own plan.</summary>
+    /// <param name="Runs">Number of runs of the plan.</param>
+    public sealed record FromPlan(int Runs) : SearchStart
+    {
+        /// <summary>How a study asks for the runs of its plan.</summary>
+        public const string Keyword = "plan";
+
+        /// <inheritdoc/>
+        public override int Count => Runs;
+
+        /// <inheritdoc/>
+        public override string Description => Keyword;
+    }
+
+    /// <summary>Designs read from a file.</summary>
+    /// <param name="Name">Name of the file, as the study writes it.</param>
+    /// <param name="Designs">Each a value in m or rad for every factor of the study, in its order.</param>
+    public sealed record FromFile(string Name, IReadOnlyList<IReadOnlyList<double>> Designs) : SearchStart
+    {
+        /// <inheritdoc/>
+        public override int Count => Designs.Count;
+
+        /// <inheritdoc/>
+        public override string Description => Name;
+    }
+}
+
+/// <summary>Quality of an evolutionary search's front, compared with the exact front of a grid.</summary>
+/// <param name="GridDesigns">Number of designs of the grid.</param>
+/// <param name="IsEstimate">True when the grid is only a part of what the search could choose from.</param>
+/// <param name="GridDescription">Description of the grid.</param>
+/// <param name="ExactFront">Number of non-dominated designs of the grid.</param>
+/// <param name="Hypervolume">Hypervolume of the front found relative to that of the exact front.</param>
+/// <param name="Regrets">For each objective in the study's order and unit: the largest shortfall of the front found against the exact
+/// one.</param>
+public sealed record Certificate(
+    long GridDesigns, bool IsEstimate, string GridDescription, int ExactFront, HypervolumeRatio Hypervolume, IReadOnlyList<double> Regrets);

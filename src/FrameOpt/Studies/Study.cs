@@ -35,7 +35,7 @@ public sealed record Study(
     IReadOnlyList<string> Warnings,
     string Hash)
 {
-    /// <summary>A plan to learn which factors matter, or null.</summary>
+    /// <summary>A plan to find out which factors matter, or null.</summary>
     public PlanSetting? Plan { get; init; }
 
     /// <summary>The product line asked for, or null.</summary>
@@ -56,10 +56,10 @@ public sealed record Study(
     /// <summary>How the designs are chosen.</summary>
     public SearchSetting Search { get; init; } = new SearchSetting.Exhaustive();
 
-    /// <summary>Other files the study reads, with what was in them.</summary>
+    /// <summary>Other files the study reads, with the hashes of their contents.</summary>
     public IReadOnlyList<StudyInputFile> Files { get; init; } = [];
 
-    /// <summary>How many designs the grid of all levels holds; null when a factor is continuous or they are past counting (2⁶³).</summary>
+    /// <summary>Number of designs of the grid of all levels; null when a factor is continuous or there are more than 2⁶³.</summary>
     public long? GridSize
     {
         get
@@ -75,7 +75,7 @@ public sealed record Study(
     public StudyFactor Factor(GeometryInput input) => Factors.First(factor => factor.Input == input);
 }
 
-/// <summary>Something the answer rests on that the study did not state.</summary>
+/// <summary>An assumption: a value the study did not state.</summary>
 /// <param name="What">In words.</param>
 /// <param name="Value">With its unit.</param>
 /// <param name="Source">A published source, or the word assumption with its range.</param>
@@ -87,11 +87,11 @@ public sealed record Assumption(string What, string Value, string Source);
 public sealed record StudyInputFile(string Name, string Hash);
 
 /// <summary>The band of propeller speed in which a design is called balanced.</summary>
-/// <param name="PhaseIndex">The phase whose airspeed it is reckoned at.</param>
+/// <param name="PhaseIndex">Index of the phase whose airspeed is used.</param>
 /// <param name="WithinNewtonMetres">Largest residual torque called balanced.</param>
 public sealed record BandSetting(int PhaseIndex, double WithinNewtonMetres);
 
-/// <summary>What the hang-point load and arm moment are reckoned for. Figures only: strength is for certified tests.</summary>
-/// <param name="LimitLoadFactor">Times the steady load.</param>
+/// <summary>Load case of the hang-point load and arm moment. Figures only: strength is for certified tests.</summary>
+/// <param name="LimitLoadFactor">Multiple of the steady load.</param>
 /// <param name="OverhangMetres">From the frame to the hang point.</param>
 public sealed record StrengthSetting(double LimitLoadFactor, double OverhangMetres);

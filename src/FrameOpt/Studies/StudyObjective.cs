@@ -1,11 +1,57 @@
 using FrameOpt.Model.Mission;
+using FrameOpt.Search;
+using static System.FormattableString;
 
 namespace FrameOpt.Studies;
 
-/// <summary>A response with a goal.</summary>
-/// <param name="Response">What is sought.</param>
+/// <summary>A response to minimise or maximise.</summary>
+/// <param name="Response">The response.</param>
 /// <param name="Maximise">True when more is better.</param>
-/// <param name="Magnitude">True when the size counts whatever the sign: residuals, leans and other signed quantities of a phase are ranked
-/// so.</param>
-/// <param name="Resolution">Differences below this are not worth a row (in the response's unit); 0 for none.</param>
+/// <param name="Magnitude">True when the magnitude (absolute value) is used, as for residuals, leans and other signed quantities of a
+/// phase.</param>
+/// <param name="Resolution">Smaller differences are not shown as separate rows, in the response's unit; 0 for none.</param>
 public sealed record StudyObjective(Response Response, bool Maximise, bool Magnitude, double Resolution);
+
+/// <summary>A response with a bound.</summary>
+/// <param name="Response">The response.</param>
+/// <param name="Magnitude">True when the magnitude (absolute value) is bounded.</param>
+/// <param name="AtLeast">Smallest value allowed, or null; in the response's unit.</param>
+/// <param name="AtMost">Largest value allowed, or null; in the response's unit.</param>
+public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLeast, double? AtMost)
+{
+    /// <summary>The limit in words: "twist_margin_worst at least 3".</summary>
+    public string Text
+    {
+        get
+        {
+            var parts = new List<string>();
+            if (AtLeast is { } least)
+                parts.Add(Invariant($"at least {least:0.######} {Response.Unit}").TrimEnd());
+            if (AtMost is { } most)
+                parts.Add(Invariant($"at most {most:0.######} {Response.Unit}").TrimEnd());
+            return $"{Response.Name} {string.Join(" and ", parts)}{(Magnitude ? ", either way" : "")}";
+        }
+    }
+
+    /// <summary>The limit as a constraint of a search.</summary>
+    public Constraint AsConstraint => new(Response.Name, AtLeast ?? double.NegativeInfinity, AtMost ?? double.PositiveInfinity);
+
+    /// <summary>Value of a design that flies, in the response's unit; the magnitude where the magnitude is bounded.</summary>
+    public double ValueOf(DesignEvaluation evaluation) =>
+        Magnitude ? Math.Abs(evaluation[Response]) : evaluation[Response];
+}
+
+/// <summary>How the front is ranked.</summary>
+/// <param name="Method">Distance to the ideal, or TOPSIS.</param>
+/// <param name="Weights">One for each objective, in their order, none negative, not all zero.</param>
+public sealed record RankingSetting(RankingMethod Method, IReadOnlyList<double> Weights);
+
+/// <summary>Ranking methods.</summary>
+public enum RankingMethod
+{
+    /// <summary>Weighted Euclidean distance to the best of every objective, each scaled 0 to 1 on the feasible front.</summary>
+    DistanceToIdeal,
+
+    /// <summary>TOPSIS: closeness to the best and distance from the worst (Hwang and Yoon 1981).</summary>
+    Topsis,
+}

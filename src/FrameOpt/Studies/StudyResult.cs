@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Running;
 
 namespace FrameOpt.Studies;
 

@@ -11,7 +11,7 @@ public static class DesignReader
     /// <summary>The design of a study's baseline and fixed factors with the settings put over them.</summary>
     /// <param name="study">Names the factors.</param>
     /// <param name="settings">Each a factor's name, =, and a value with its unit.</param>
-    /// <param name="source">What the mistakes call the place, for example --set.</param>
+    /// <param name="source">What the errors call the place, for example --set.</param>
     public static DesignReadResult Read(Study study, IReadOnlyList<string> settings, string source)
     {
         var diagnostics = new DiagnosticBag(source);
@@ -68,9 +68,9 @@ public static class DesignReader
     }
 }
 
-/// <summary>What came of reading the settings of one design.</summary>
-/// <param name="Geometry">The design, or null when there are mistakes.</param>
-/// <param name="Values">Its inputs: the factors of the study, then any other that was set; of use only with a geometry.</param>
+/// <summary>Result of reading the settings of one design.</summary>
+/// <param name="Geometry">The design, or null when there are errors.</param>
+/// <param name="Values">Its inputs: the factors of the study, then any other that was set; valid only with a geometry.</param>
 /// <param name="Diagnostics">All of them.</param>
 public sealed record DesignReadResult(FrameGeometry? Geometry, IReadOnlyList<DesignValue> Values, IReadOnlyList<Diagnostic> Diagnostics);
 

@@ -21,7 +21,7 @@ internal sealed class ProductLineCustomerTable
         massUnit = mass < 0 ? null : Dimension.Mass.FindUnit(Unit(table.Headers[mass]));
     }
 
-    /// <summary>The customers; of use only when no mistake was found.</summary>
+    /// <summary>The customers; valid only if there are no errors.</summary>
     public static IReadOnlyList<ProductLineCustomer> Read(
         Node.Scalar file, DiagnosticBag diagnostics, IReadOnlyList<ProductLineOption> options)
     {

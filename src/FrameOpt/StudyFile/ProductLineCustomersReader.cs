@@ -11,11 +11,10 @@ internal static class ProductLineCustomersReader
     /// <summary>Largest number of customers.</summary>
     public const int MaxCustomers = 200_000;
 
-    /// <summary>Decimals of a kilogram to which pilot masses are taken, as a scale reads: many customers are then alike, and those need be
-    /// worked out once only.</summary>
+    /// <summary>Decimals of pilot masses in kg, as a scale reads: many customers are then identical and are computed only once.</summary>
     public const int MassDecimals = 1;
 
-    /// <summary>Pilots lighter or heavier are slips of a unit.</summary>
+    /// <summary>Allowed pilot masses; others indicate a wrong unit.</summary>
     public static readonly AllowedRange Mass = AllowedRange.Between(20, 250, "20 kg", "250 kg");
 
     /// <summary>The customers and where they are from, in words.</summary>
@@ -42,7 +41,7 @@ internal static class ProductLineCustomersReader
         Func<ProductLineOption, string> example) =>
         always with { Keys = [.. always.Keys, .. options.Select(option => Key.Required(option.Name, example(option)))] };
 
-    /// <summary>The number of a choice, or -1 after a mistake.</summary>
+    /// <summary>The number of a choice, or -1 after an error.</summary>
     public static int Choice(ProductLineOption option, string text, Node at, string where, DiagnosticBag diagnostics)
     {
         for (var choice = 0; choice < option.Choices.Count; choice++)

@@ -5,10 +5,10 @@ using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile;
 
-/// <summary>Reads what customers of a line choose, and tries out every choice.</summary>
+/// <summary>Reads what customers of a line choose, and checks every choice.</summary>
 internal static class ProductLineOptionsReader
 {
-    /// <summary>Most combinations of choices: each is a study to check.</summary>
+    /// <summary>Largest number of combinations of choices; each is a study to check.</summary>
     public const int MaxConfigurations = 60;
 
     private const string Example =
@@ -37,7 +37,7 @@ internal static class ProductLineOptionsReader
                     choices.Entries));
         }
 
-        // A wrong choice is a choice all the same: the customers who have it make no second mistake.
+        // A wrong choice still counts as a choice, so that customers who have it are not reported again.
         foreach (var option in read)
         {
             foreach (var choice in option.Changes)
@@ -50,7 +50,7 @@ internal static class ProductLineOptionsReader
         return read;
     }
 
-    /// <summary>Every combination of choices, or null after a mistake.</summary>
+    /// <summary>Every combination of choices, or null after an error.</summary>
     public static IReadOnlyList<ProductLineConfiguration>? Configurations(
         Section line, Node.Map root, Study study, IReadOnlyList<OptionChanges> options, string? pilot)
     {

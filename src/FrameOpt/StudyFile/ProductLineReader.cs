@@ -1,6 +1,5 @@
 using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Syntax;
@@ -11,9 +10,6 @@ namespace FrameOpt.StudyFile;
 /// <summary>Reads what is asked of a product line.</summary>
 internal static class ProductLineReader
 {
-    /// <summary>Most candidates a line is chosen from.</summary>
-    public const int MaxCandidates = ProductLineRun.MaxCandidates;
-
     private const string Objectives = "`mean`, `worst`, `percentile 90 %` or `blend 30 %`";
     private const double AssumedSeconds = 60;
 
@@ -27,7 +23,7 @@ internal static class ProductLineReader
     /// <summary>The line a study asks for, or null.</summary>
     /// <param name="study">The section of the whole file.</param>
     /// <param name="root">The file, to change by the options.</param>
-    /// <param name="read">The study itself; null after mistakes, and then the options are not tried out.</param>
+    /// <param name="read">The study itself; null after errors, and then the options are not checked.</param>
     /// <param name="responses">Finds responses by name.</param>
     /// <param name="needs">Says what they need.</param>
     public static ProductLineSetting? Read(Section study, Node.Map root, Study? read, ResponseReader responses, Prerequisites needs)
@@ -142,11 +138,11 @@ internal static class ProductLineReader
         if (study.Factors.FirstOrDefault(factor => factor.IsContinuous) is { } endless)
             line.DiagnosticBag.Add(at, $"{endless.Name} has no step, so there is no grid to choose from.",
                 "Write `candidates: front`, or give it a step.");
-        else if (study.GridSize is not { } size || size > MaxCandidates)
+        else if (study.GridSize is not { } size || size > RunLimits.MaxCandidates)
             line.DiagnosticBag.Add(
                 at, FormattableString.Invariant(
-                $"The grid has {study.GridSize ?? long.MaxValue} designs; {MaxCandidates} is the most a line is chosen from."),
-                FormattableString.Invariant(
-                    $"Take coarser steps, first of {longest!.Name} with its {longest.LevelsSi.Count} levels, give `hole_pitch`, or write `candidates: front`."));
+                    $"The grid has {study.GridSize ?? long.MaxValue} designs; {RunLimits.MaxCandidates} is the most a line is chosen from."),
+                FormattableString.Invariant($"Take coarser steps, first of {longest!.Name} with its {longest.LevelsSi.Count} levels, ")
+                    + "give `hole_pitch`, or write `candidates: front`.");
     }
 }

@@ -25,7 +25,8 @@ internal static class ProductLineSampleReader
             return ([], "");
         var draw = new ProductLineSample(count, (ulong)seed, mean, deviation, from, to, shares);
         return (draw.Draw(),
-            Invariant($"{count} sampled with seed {seed}: pilot mass {mean:0.#} kg, standard deviation {deviation:0.#} kg, {from:0.#} to {to:0.#} kg"));
+            Invariant($"{count} sampled with seed {seed}: pilot mass {mean:0.#} kg, standard deviation {deviation:0.#} kg, ")
+                + Invariant($"{from:0.#} to {to:0.#} kg"));
     }
 
     /// <summary>Shares as they may be written.</summary>
@@ -68,21 +69,21 @@ internal static class ProductLineSampleReader
     }
 }
 
-/// <summary>Customers drawn at random: pilot mass from a normal distribution cut off at two ends, options by their shares.</summary>
-/// <param name="Count">How many.</param>
+/// <summary>Customers drawn at random: pilot mass from a normal distribution truncated at two ends, options by their shares.</summary>
+/// <param name="Count">Number of customers.</param>
 /// <param name="Seed">The same seed gives the same customers.</param>
-/// <param name="MeanKilograms">Of the distribution before it is cut off.</param>
+/// <param name="MeanKilograms">Mean of the distribution before truncation.</param>
 /// <param name="DeviationKilograms">Its standard deviation, above 0.</param>
-/// <param name="FromKilograms">No lighter; at most the mean.</param>
-/// <param name="ToKilograms">No heavier; at least the mean.</param>
-/// <param name="Shares">For each option the share of each choice, 0 or more, not all 0.</param>
+/// <param name="FromKilograms">Smallest mass; at most the mean.</param>
+/// <param name="ToKilograms">Largest mass; at least the mean.</param>
+/// <param name="Shares">For each option the share of each choice, at least 0, not all 0.</param>
 public sealed record ProductLineSample(
     int Count, ulong Seed, double MeanKilograms, double DeviationKilograms, double FromKilograms, double ToKilograms,
         IReadOnlyList<IReadOnlyList<double>> Shares)
 {
     private const double ScaleKilograms = 0.1;
 
-    /// <summary>The customers. Masses are to a tenth of a kilogram, as a scale reads, so that many customers are alike.</summary>
+    /// <summary>The customers. Masses are to a tenth of a kilogram, as a scale reads, so that many customers are identical.</summary>
     public IReadOnlyList<ProductLineCustomer> Draw()
     {
         var random = new Pcg32(Seed);
@@ -99,7 +100,7 @@ public sealed record ProductLineSample(
         return customers;
     }
 
-    /// <summary>A normal deviate, drawn again until it lies between the ends.</summary>
+    /// <summary>A normal deviate, redrawn until it lies between the ends.</summary>
     /// <remarks>Source: G. E. P. Box and M. E. Muller 1958, Annals of Mathematical Statistics 29, 610-611 (from memory).</remarks>
     private double Mass(Pcg32 random)
     {

@@ -4,8 +4,7 @@ using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.StudyFile;
 
-/// <summary>Reads a study file (format 1). What a user wrote wrongly comes back as mistakes, all in one go, never as an
-/// exception.</summary>
+/// <summary>Reads a study file (format 1). User errors are returned all at once as diagnostics, never as an exception.</summary>
 public static class StudyReader
 {
     /// <summary>Reads a file.</summary>
@@ -20,7 +19,7 @@ public static class StudyReader
 
     /// <summary>Reads the content of a file.</summary>
     /// <param name="bytes">UTF-8 text, with or without a byte order mark.</param>
-    /// <param name="fileName">For the mistakes to name.</param>
+    /// <param name="fileName">For the errors to name.</param>
     /// <param name="variant">As for <see cref="Read"/>.</param>
     public static StudyReadResult Parse(byte[] bytes, string fileName, string variant = "") =>
         Parse(bytes, variant, new DiagnosticBag(fileName));
@@ -51,7 +50,7 @@ public static class StudyReader
     }
 }
 
-/// <summary>What came of reading a study file.</summary>
-/// <param name="Study">The study, or null when there are mistakes.</param>
-/// <param name="Diagnostics">Every mistake found, in the order of the file's lines; empty when the study can be run.</param>
+/// <summary>Result of reading a study file: the study, or diagnostics.</summary>
+/// <param name="Study">The study, or null when there are errors.</param>
+/// <param name="Diagnostics">Every error found, in the order of the file's lines; empty when the study can be run.</param>
 public sealed record StudyReadResult(Study? Study, IReadOnlyList<Diagnostic> Diagnostics);

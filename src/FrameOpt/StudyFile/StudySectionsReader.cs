@@ -9,7 +9,7 @@ namespace FrameOpt.StudyFile;
 /// <summary>Reads all sections of a study and checks them against each other.</summary>
 internal static class StudySectionsReader
 {
-    /// <summary>The study; of use only when no mistake was found.</summary>
+    /// <summary>The study; valid only if there are no errors.</summary>
     public static Study? Read(Node root, string hash, DiagnosticBag diagnostics)
     {
         if (root is not Node.Map)
@@ -54,11 +54,11 @@ internal static class StudySectionsReader
             Search = search!,
             Files = diagnostics.Files,
         };
-        if (plan is not null)
-            PlanReader.CheckExists(read, study);
+        var runs = plan is null ? 0 : PlanReader.CountRuns(plan, factors, study);
         if (diagnostics.HasErrors)
             return null;
-        read = read with { Search = SearchReader.WithPlan(read) };
+        if (search is SearchSetting.Evolutionary { Start: SearchStart.FromPlan } fromPlan)
+            read = read with { Search = fromPlan with { Start = new SearchStart.FromPlan(runs) } };
         var line = ProductLineReader.Read(study, (Node.Map)root, read, responses, needs);
         return diagnostics.HasErrors ? null : read with { Line = line };
     }

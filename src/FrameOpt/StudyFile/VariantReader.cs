@@ -5,7 +5,7 @@ namespace FrameOpt.StudyFile;
 /// <summary>Reads the variants of a study: the same file with some values written over.</summary>
 internal static class VariantReader
 {
-    /// <summary>Most variants one file may have: each is a study to check.</summary>
+    /// <summary>Largest number of variants of a file; each is a study to check.</summary>
     public const int MaxVariants = 50;
 
     private const string Variants = "variants";
@@ -81,7 +81,8 @@ internal static class VariantReader
         (under.Value, over.Value) switch
         {
             (Node.Map below, Node.Map above) => under with { Value = Merge(below, above, path, diagnostics) },
-            (Node.List below, Node.Map above) when path == "machine.masses" => under with { Value = MergeMasses(below, above, diagnostics) },
+            (Node.List below, Node.Map above) when path == "machine.masses" =>
+                under with { Value = MergeMasses(below, above, diagnostics) },
             _ => over,
         };
 

@@ -1,7 +1,5 @@
 using FrameOpt.Cli;
-using FrameOpt.Running;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

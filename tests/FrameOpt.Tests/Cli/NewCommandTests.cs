@@ -1,5 +1,4 @@
 using FrameOpt.Cli;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

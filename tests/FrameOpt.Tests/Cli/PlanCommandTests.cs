@@ -1,6 +1,5 @@
 using FrameOpt.Cli;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

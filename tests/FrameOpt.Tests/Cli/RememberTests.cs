@@ -1,6 +1,5 @@
 using FrameOpt.Cli;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.Tests.Reports;
 using FrameOpt.Tests.Running;
 using FrameOpt.Tests.StudyFile;

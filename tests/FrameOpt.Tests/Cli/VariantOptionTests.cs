@@ -3,7 +3,6 @@ using ClosedXML.Excel;
 using FrameOpt.Cli;
 using FrameOpt.Reports.Files;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

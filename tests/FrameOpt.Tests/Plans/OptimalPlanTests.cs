@@ -1,7 +1,5 @@
 using FrameOpt.Numerics;
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
-using FrameOpt.Plans.Optimal;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Tests.Plans;

@@ -1,6 +1,5 @@
 using FrameOpt.Numerics;
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 
 namespace FrameOpt.Tests.Plans;
 

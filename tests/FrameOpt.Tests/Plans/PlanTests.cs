@@ -1,5 +1,4 @@
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 
 namespace FrameOpt.Tests.Plans;
 

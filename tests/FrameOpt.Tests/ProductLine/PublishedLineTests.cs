@@ -1,8 +1,6 @@
 using System.Globalization;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.ProductLine;
 

@@ -1,7 +1,5 @@
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.ProductLine;
 
@@ -55,13 +53,14 @@ public class UnservedTests
     }
 
     [Fact]
-    public void Regret_is_cost_over_made_to_measure_and_the_worst_served_come_first()
+    public void Regret_is_cost_over_made_to_measure()
     {
         var problem = new ProductLineProblem([[4, 9, 1], [5, 6, 7], [No, 3, No]], [1, 1, 1], 1, new ProductLineObjective.Mean());
         var solution = ProductLineSolver.Solve(problem, new ProductLineSolverSettings());
         Assert.Equal([1], solution.Chosen);
-        Assert.Equal([8, 1, 0], CustomerRegret.Of(problem, solution).Select(regret => regret.Regret));
-        Assert.Equal([2, 0, 1], CustomerRegret.Of(problem, solution).Select(regret => regret.BestCandidate));
-        Assert.Equal([0, 1], CustomerRegret.WorstServed(problem, solution, 2).Select(regret => regret.Customer));
+        CustomerRegret[] regrets =
+            [.. problem.Costs.Select((row, customer) => CustomerRegret.Of(customer, row, solution.CustomerCosts[customer]))];
+        Assert.Equal([8, 1, 0], regrets.Select(regret => regret.Regret));
+        Assert.Equal([2, 0, 1], regrets.Select(regret => regret.BestCandidate));
     }
 }

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
 using FrameOpt.Reports.Files.Json;
@@ -14,7 +13,7 @@ namespace FrameOpt.Tests.Reports;
 public class PlanReportTests
 {
     private const int Runs = 25; // central composite of 4 factors: 16 + 2 x 4 + 1
-    private static readonly Lazy<RunReport> composite = new(() => Report(new PlanSetting.CentralComposite(AxialRule.FaceCentred, 1)));
+    private static readonly Lazy<RunReport> composite = new(() => Report(new PlanRequest.CentralComposite(AxialRule.FaceCentred, 1)));
     private static readonly Lazy<WorkbookReader> book = new(() => new WorkbookReader(composite.Value));
 
     private static PlanResult Answer => composite.Value.Result.Plan!;
@@ -40,18 +39,18 @@ public class PlanReportTests
 
     [Theory]
     [MemberData(nameof(OtherPlans))]
-    public void A_workbook_with_any_plan_is_valid(PlanSetting setting)
+    public void A_workbook_with_any_plan_is_valid(PlanRequest request)
     {
-        var other = new WorkbookReader(Report(setting));
+        var other = new WorkbookReader(Report(request));
         Assert.Empty(other.SchemaErrors());
         Assert.Contains("Surface", other.Sheets.Keys);
-        Assert.Equal(setting is PlanSetting.FractionWithGenerators,
+        Assert.Equal(request is PlanRequest.FractionWithGenerators,
             other.AllTexts.Any(text => text.Contains("part of a share may be theirs", StringComparison.Ordinal)));
-        Assert.Equal(setting is PlanSetting.FractionWithGenerators, other.AllTexts.Contains("AB = CD")); // I = ABCD
+        Assert.Equal(request is PlanRequest.FractionWithGenerators, other.AllTexts.Contains("AB = CD")); // I = ABCD
     }
 
-    public static TheoryData<PlanSetting> OtherPlans =>
-        [new PlanSetting.FractionWithGenerators(["D=ABC"]), new PlanSetting.DefinitiveScreening()];
+    public static TheoryData<PlanRequest> OtherPlans =>
+        [new PlanRequest.FractionWithGenerators(["D=ABC"]), new PlanRequest.DefinitiveScreening()];
 
     [Fact]
     public void The_sheet_Plan_has_every_run_with_what_model_and_surface_give()
@@ -160,20 +159,19 @@ public class PlanReportTests
         }
     }
 
-    private static RunReport Report(PlanSetting setting)
+    private static RunReport Report(PlanRequest request)
     {
         var report = ReportFixture.Report(3);
         var study = report.Result.Study with
         {
-            Plan =
-            setting with { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] }
+            Plan = new PlanSetting(request, [.. report.Result.Study.Objectives.Select(objective => objective.Response)]),
         };
         return report with
         {
             Result = report.Result with
             {
                 Study = study,
-                Plan = PlanResult.Of(study, report.Result.Mission, Environment.ProcessorCount)
+                Plan = PlanRunner.Run(study, report.Result.Mission, Environment.ProcessorCount)
             }
         };
     }

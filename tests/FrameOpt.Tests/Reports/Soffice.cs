@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
-using FrameOpt.Reports.Workbook;
 
 namespace FrameOpt.Tests.Reports;
 

@@ -45,7 +45,7 @@ public class CertificateTests
         };
         var certificate = Finish(study).Certificate!;
         Assert.True(certificate.IsEstimate);
-        Assert.InRange(certificate.GridDesigns, CertificateRun.MaxPartialGrid / 2, CertificateRun.MaxPartialGrid);
+        Assert.InRange(certificate.GridDesigns, RunLimits.MaxPartialGrid / 2, RunLimits.MaxPartialGrid);
         Assert.Contains("lateral_offset", certificate.GridDescription);
     }
 

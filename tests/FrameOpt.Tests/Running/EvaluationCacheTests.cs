@@ -1,5 +1,4 @@
 using FrameOpt.Running;
-using FrameOpt.Search;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Search;

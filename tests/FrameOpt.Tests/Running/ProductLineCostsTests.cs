@@ -1,7 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Running;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Tests.Running;

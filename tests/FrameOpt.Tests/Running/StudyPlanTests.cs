@@ -1,7 +1,6 @@
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Running;
 using FrameOpt.Studies;
@@ -118,7 +117,7 @@ public class StudyPlanTests
     {
         var (study, first) = Answer("kind: central composite");
         var turned = study with { Factors = [.. study.Factors.Reverse()] };
-        var other = PlanResult.Of(turned, StudyProblem.Model(turned), Environment.ProcessorCount);
+        var other = PlanRunner.Run(turned, StudyProblem.Model(turned), Environment.ProcessorCount);
         Assert.Equal(first.Plan.Factors.Reverse(), other.Plan.Factors);
         Compare(first, other, (a, b) =>
         {
@@ -174,7 +173,7 @@ public class StudyPlanTests
     private static (Study Study, PlanResult Answer) Answer(string plan, Func<string, string>? change = null)
     {
         var study = File.Right((change?.Invoke(File.Text) ?? File.Text) + $"plan: {{ {plan} }}\n");
-        return (study, PlanResult.Of(study, StudyProblem.Model(study), Environment.ProcessorCount));
+        return (study, PlanRunner.Run(study, StudyProblem.Model(study), Environment.ProcessorCount));
     }
 
     private static void Compare(PlanResult first, PlanResult other, Action<(double Coefficient, double? Share),

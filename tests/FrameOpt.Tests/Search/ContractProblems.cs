@@ -1,5 +1,4 @@
 using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 using FrameOpt.Tests.Analysis;
 
 namespace FrameOpt.Tests.Search;
@@ -10,12 +9,12 @@ internal static class ContractProblems
     private static readonly Factor[] mixedFactors =
     [
         new Factor.Continuous("length", -0.5, 2), new Factor.Discrete("holes", [1, 2, 3, 5, 8, 13, 21]),
-            new Factor.Categorical("tube", [30, 10, 20]), new Factor.Discrete("fixed", [4]),
+            new Factor.Discrete("tube", [10, 20, 30]), new Factor.Discrete("fixed", [4]),
     ];
 
     private static readonly Factor[] smallFactors =
     [
-        new Factor.Discrete("a", [1, 2, 4, 8]), new Factor.Categorical("b", [7, 5, 6]), new Factor.Discrete("c", [0, 0.1, 0.2, 0.3, 0.4]),
+        new Factor.Discrete("a", [1, 2, 4, 8]), new Factor.Discrete("b", [5, 6, 7]), new Factor.Discrete("c", [0, 0.1, 0.2, 0.3, 0.4]),
     ];
 
     private static readonly Dictionary<string, Problem> problems = new()
@@ -27,7 +26,7 @@ internal static class ContractProblems
         ["small grid"] = TestProblem.Of(smallFactors, 2, [new Constraint("sum", 8, 14)], Spread),
         ["one continuous factor"] = TestProblem.Of(TestProblem.Continuous(1, 0, 1), 2, [], Spread),
         ["one stepped factor"] = TestProblem.Of([new Factor.Discrete("a", [1, 2, 3, 4, 5, 6, 7, 8, 9])], 2, [], Spread),
-        ["two designs"] = TestProblem.Of([new Factor.Categorical("a", [1, 2])], 2, [], Spread),
+        ["two designs"] = TestProblem.Of([new Factor.Discrete("a", [1, 2])], 2, [], Spread),
         ["one design"] = TestProblem.Of([new Factor.Discrete("a", [1])], 2, [], Spread),
         ["all outside"] = TestProblem.Of(TestProblem.Continuous(3, 0, 1), 2, [new Constraint("sum", 4, 5)], Spread),
         ["limits that are not numbers"] = TestProblem.Of(TestProblem.Continuous(3, 0, 1), 2, [new Constraint("sum", 4, 5)], (x, f, g) =>

@@ -9,7 +9,7 @@ public sealed class EvolutionTests
     [Fact]
     public void Designs_to_begin_with_come_first_moved_to_what_their_factors_allow()
     {
-        Factor[] factors = [new Factor.Continuous("a", 0, 1), new Factor.Discrete("b", [1, 2, 4]), new Factor.Categorical("c", [9, 7])];
+        Factor[] factors = [new Factor.Continuous("a", 0, 1), new Factor.Discrete("b", [1, 2, 4]), new Factor.Discrete("c", [7, 9])];
         var problem = TestProblem.Of(factors, 2, [], (x, f, _) => (f[0], f[1]) = (x[0], -x[0] - x[1]));
         var settings = new EvolutionSettings(6, 1) { Start = [[0.5, 3.4, 7], [-1, 1, 9], [0.5, 4, 7]] };
         var designs = EvaluatedRun.Of(new Nsga2Search(settings), problem, 6).Designs;

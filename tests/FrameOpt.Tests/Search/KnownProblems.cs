@@ -1,5 +1,4 @@
 using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 using static System.Math;
 
 namespace FrameOpt.Tests.Search;

@@ -1,7 +1,6 @@
 using FrameOpt.Search;
 using FrameOpt.Search.Evolution;
 using FrameOpt.Search.Local;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Search;
 
@@ -63,9 +62,9 @@ public sealed class LocalSearchTests
     }
 
     [Fact]
-    public void Steps_of_a_stepped_factor_are_single_levels_and_options_stay()
+    public void Steps_of_a_stepped_factor_are_single_levels()
     {
-        Factor[] factors = [new Factor.Discrete("level", [0, 1, 2, 5, 9]), new Factor.Categorical("option", [3, 1, 2])];
+        Factor[] factors = [new Factor.Discrete("level", [0, 1, 2, 5, 9]), new Factor.Discrete("fixed", [1])];
         var problem = TestProblem.Of(factors, 2, [], (x, f, _) => (f[0], f[1]) = (x[0] + x[1], x[0] - x[1]));
         var run = EvaluatedRun.Of(new LocalSearch(new LocalSearchSettings([[5, 1]])), problem, int.MaxValue);
         Assert.Equal([[5, 1], [2, 1], [9, 1], [1, 1], [0, 1]], run.Designs);

@@ -1,6 +1,4 @@
-using FrameOpt.Reports.Answer;
 using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Search;
 

@@ -101,8 +101,9 @@ public class SearchReadingTests
     public void A_search_begins_from_the_designs_of_a_file(string csv, int designs)
     {
         var search = (SearchSetting.Evolutionary)Beside(csv).Study!.Search;
-        Assert.Equal(designs, search.Start.Count);
-        Check.Close(0.025, search.Start[0][1], relative: 1e-12, because: "25 mm in metres");
+        var start = Assert.IsType<SearchStart.FromFile>(search.Start);
+        Assert.Equal(designs, start.Count);
+        Check.Close(0.025, start.Designs[0][1], relative: 1e-12, because: "25 mm in metres");
     }
 
     [Theory]

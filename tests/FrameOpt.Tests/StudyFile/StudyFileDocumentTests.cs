@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Graphics;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Values;
 

@@ -3,7 +3,6 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Graphics;
 using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;

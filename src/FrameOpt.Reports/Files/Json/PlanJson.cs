@@ -1,7 +1,7 @@
 using System.Text.Json;
 using FrameOpt.Analysis;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Running;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Files.Json;
 

@@ -1,11 +1,9 @@
 namespace FrameOpt.ProductLine.PMedian;
 
 /// <summary>Finds the best choice of columns and proves it.</summary>
-/// <remarks>Branch and bound: of the columns that may still matter, the one of most worth is chosen or struck out, and so on, each part
-/// bounded by
-/// <see cref="LagrangianBound"/>. Questions of yes or no, where a row is served or not and that bound says little, go to
-/// <see cref="CpSatModel"/> (CP-SAT) after
-/// the first bound. docs/speed.md has the measurements behind this division.</remarks>
+/// <remarks>Branch and bound: branch on the column with the largest reduced-cost saving, taken or excluded, each subproblem bounded by
+/// <see cref="LagrangianBound"/>. Feasibility questions, for which that bound is weak, go to <see cref="CpSatModel"/> (CP-SAT) after the
+/// first bound. docs/speed.md has the measurements behind this division.</remarks>
 internal sealed class BranchAndBound
 {
     private const int RootSteps = 500;
@@ -20,7 +18,7 @@ internal sealed class BranchAndBound
     private bool Over => incumbent.TargetMet || clock.Stopped;
 
     /// <summary>The choice of least value.</summary>
-    /// <param name="problem">What to solve.</param>
+    /// <param name="problem">The problem.</param>
     /// <param name="start">A first choice, from <see cref="VertexSubstitution"/>.</param>
     /// <param name="clock">When to stop.</param>
     /// <param name="cutoff">Only choices below this matter.</param>
@@ -30,8 +28,8 @@ internal sealed class BranchAndBound
         return new BranchAndBound(problem, incumbent, clock).Answer();
     }
 
-    /// <summary>Whether some choice has a value of at most <paramref name="enough"/>. The answer's value is that small when yes; its bound
-    /// is above when no.</summary>
+    /// <summary>Whether some choice has a value of at most <paramref name="enough"/>. If there is one, the value of the result is at most
+    /// that; if not, its bound is above.</summary>
     public static PMedianResult FindAtMost(PMedianProblem problem, int[] start, double enough, SolverClock clock)
     {
         var incumbent = new Incumbent(problem, start, double.PositiveInfinity, enough);
@@ -54,7 +52,7 @@ internal sealed class BranchAndBound
         return Explore([], paid, [.. Enumerable.Range(0, problem.Columns)], multipliers, RootSteps);
     }
 
-    /// <summary>What is proven of all choices that hold the taken columns and otherwise only free ones.</summary>
+    /// <summary>Proven lower bound for all choices of the taken columns and some of the free ones.</summary>
     private double Explore(int[] taken, double[] paid, int[] free, double[] multipliers, int steps)
     {
         var wanted = problem.Count - taken.Length;
@@ -72,7 +70,7 @@ internal sealed class BranchAndBound
             : Branch(taken, paid, bound);
     }
 
-    /// <summary>Takes one column after the other, each time without those taken before.</summary>
+    /// <summary>Branches on one column after another, excluding those branched on before.</summary>
     private double Branch(int[] taken, double[] paid, LagrangianBound bound)
     {
         var proven = double.PositiveInfinity;
@@ -110,7 +108,7 @@ internal sealed class BranchAndBound
         return fewest;
     }
 
-    /// <summary>No fewer columns can be better than all of them.</summary>
+    /// <summary>Takes all columns, since no subset of them is better.</summary>
     private double TakeAll(int[] taken, int[] free)
     {
         int[] all = [.. taken, .. free];
@@ -120,7 +118,7 @@ internal sealed class BranchAndBound
         return problem.Value(all);
     }
 
-    /// <summary>One more column may be chosen: each is tried.</summary>
+    /// <summary>Chooses the one remaining column by trying each.</summary>
     private double Last(int[] taken, double[] paid, int[] free)
     {
         var (least, best) = (double.PositiveInfinity, free[0]);
@@ -136,8 +134,8 @@ internal sealed class BranchAndBound
     }
 }
 
-/// <summary>The best columns found and what is proven of the rest.</summary>
+/// <summary>The best columns found and a proven lower bound.</summary>
 /// <param name="Chosen">Columns, ascending.</param>
-/// <param name="Value">Of the chosen.</param>
-/// <param name="Bound">No choice has a smaller value than this, or than the value asked to be beaten where that is less.</param>
+/// <param name="Value">Value of the chosen columns.</param>
+/// <param name="Bound">Lower bound on the value of all choices, or the cutoff where that is smaller.</param>
 internal sealed record PMedianResult(int[] Chosen, double Value, double Bound);

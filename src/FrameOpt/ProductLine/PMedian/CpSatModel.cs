@@ -4,11 +4,10 @@ using Google.OrTools.Sat;
 namespace FrameOpt.ProductLine.PMedian;
 
 /// <summary>The choice among a few columns as a model for CP-SAT.</summary>
-/// <remarks>For every row its distinct costs in order, and for every step a 0-1 variable "this row pays at least this": it may be 0 only
-/// when a column
-/// at a lower cost is chosen. Source: S. García, M. Labbé and A. Marín 2011, INFORMS J. Computing 23, 546-556; G. Cornuéjols, G. L.
-/// Nemhauser and L. A. Wolsey
-/// 1980 (from memory). Costs are whole multiples of a unit so small that rounding moves a sum by no more than one part in 10^12.</remarks>
+/// <remarks>For every row its distinct costs in order, and for every step a 0-1 variable "this row costs at least this": it may be 0 only
+/// when a column at a lower cost is chosen. Source: S. García, M. Labbé and A. Marín 2011, INFORMS J. Computing 23, 546-556; G. Cornuéjols,
+/// G. L. Nemhauser and L. A. Wolsey 1980 (from memory). Costs are whole multiples of a unit so small that rounding moves a sum by no more
+/// than one part in 10^12.</remarks>
 internal static class CpSatModel
 {
     private const long Resolution = 1L << 45;
@@ -17,7 +16,7 @@ internal static class CpSatModel
     /// <param name="columns">Those that may be chosen.</param>
     /// <param name="incumbent">The best choice so far, given to the solver as a hint; a better one is offered to it.</param>
     /// <param name="clock">When to stop.</param>
-    /// <returns>What is proven of all choices among the columns.</returns>
+    /// <returns>Proven lower bound for all choices among the columns.</returns>
     public static double Solve(PMedianProblem problem, int[] columns, Incumbent incumbent, SolverClock clock)
     {
         var unit = incumbent.Target / Resolution;
@@ -47,7 +46,7 @@ internal static class CpSatModel
 
     private static long Units(double cost, double unit) => (long)Math.Min(Math.Round(cost / unit), Resolution + 1L);
 
-    /// <summary>The steps of one row, and what it pays in any case.</summary>
+    /// <summary>The steps of one row, and the cost it has in any case.</summary>
     private static long AddRow(CpModel model, long[] costs, BoolVar[] takes, List<BoolVar> steps, List<long> lengths)
     {
         long? lower = null;

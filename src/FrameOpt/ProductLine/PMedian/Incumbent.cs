@@ -1,20 +1,20 @@
 namespace FrameOpt.ProductLine.PMedian;
 
-/// <summary>The best choice of columns so far, and what a choice must stay below to be of use.</summary>
+/// <summary>The incumbent: the best choice of columns so far, and the cutoff for further choices.</summary>
 internal sealed class Incumbent
 {
-    /// <summary>What a better choice must gain at least, as a part of the value; well below what counts as proven.</summary>
+    /// <summary>Smallest relative improvement of a better choice; well below the optimality gap.</summary>
     private const double Tolerance = 1e-10;
 
     private readonly PMedianProblem problem;
     private readonly double cutoff;
     private readonly double enough;
 
-    /// <param name="problem">What is being solved.</param>
+    /// <param name="problem">The problem.</param>
     /// <param name="start">A first choice.</param>
     /// <param name="cutoff">Only choices below this matter.</param>
-    /// <param name="enough">When finite, only choices at or below this matter and the first one ends the search: a question of yes or
-    /// no.</param>
+    /// <param name="enough">When finite, the problem is a feasibility question: the first choice with a value of at most this ends the
+    /// search.</param>
     public Incumbent(PMedianProblem problem, int[] start, double cutoff, double enough)
     {
         (this.problem, this.cutoff, this.enough) = (problem, cutoff, enough);
@@ -25,16 +25,16 @@ internal sealed class Incumbent
 
     public double Value { get; private set; }
 
-    /// <summary>What bounds are driven towards.</summary>
+    /// <summary>The value that bounds are driven towards.</summary>
     public double Target => Math.Min(Value, cutoff);
 
-    /// <summary>A choice not below this is of no use.</summary>
+    /// <summary>Cutoff value: subproblems whose bound reaches it are pruned.</summary>
     public double Cutoff => Math.Min(Target * (1 - Tolerance), Math.BitIncrement(enough));
 
-    /// <summary>Whether it is a question of yes or no.</summary>
+    /// <summary>True for a feasibility question.</summary>
     public bool IsFeasibilityQuestion => double.IsFinite(enough);
 
-    /// <summary>Whether the question of yes or no is answered with yes.</summary>
+    /// <summary>True when the feasibility question is answered with yes.</summary>
     public bool TargetMet => IsFeasibilityQuestion && Value <= enough;
 
     public void TryImprove(int[] columns)

@@ -1,12 +1,10 @@
 namespace FrameOpt.ProductLine.PMedian;
 
-/// <summary>How small the sum can be at least when some columns are chosen already and the rest must come from a list. Each row
-/// offers a price for being served; a column's worth is what it saves against the prices of all rows; no choice can beat the prices plus
-/// the
-/// worth of the best columns. Prices are improved step by step.</summary>
+/// <summary>Lagrangian lower bound when some columns are chosen already and the rest must come from a list. Each row has a multiplier; the
+/// reduced cost of a column is what it saves against the multipliers of all rows; the sum of the multipliers and of the smallest reduced
+/// costs bounds every choice from below. The multipliers are improved by subgradient steps.</summary>
 /// <remarks>Source: Lagrangean relaxation of the assignment constraints with subgradient steps; M. L. Fisher 1981, Management Science 27,
-/// 1-18;
-/// J. E. Beasley 1993, European J. Operational Research 65, 383-399 (from memory).</remarks>
+/// 1-18; J. E. Beasley 1993, European J. Operational Research 65, 383-399 (from memory).</remarks>
 internal sealed class LagrangianBound
 {
     private readonly PMedianProblem problem;
@@ -17,12 +15,11 @@ internal sealed class LagrangianBound
     private double[] reducedCosts = [];
 
     /// <param name="problem">All rows and columns.</param>
-    /// <param name="incumbent">The best choice so far; the best columns of every step are offered to it, for they may make a better
-    /// one.</param>
+    /// <param name="incumbent">The best choice so far; the best columns of every step are tried as a new incumbent.</param>
     /// <param name="taken">Columns chosen already.</param>
-    /// <param name="currentCosts">What each row pays with those.</param>
-    /// <param name="columns">What may be chosen still.</param>
-    /// <param name="multipliers">To start from.</param>
+    /// <param name="currentCosts">Cost of each row with the open columns.</param>
+    /// <param name="columns">Columns that may still be chosen.</param>
+    /// <param name="multipliers">Multipliers to start from.</param>
     public LagrangianBound(PMedianProblem problem, Incumbent incumbent, int[] taken, double[] currentCosts, int[] columns,
         double[] multipliers)
     {
@@ -32,19 +29,19 @@ internal sealed class LagrangianBound
         PMedianProblem.Lower(Multipliers, currentCosts);
     }
 
-    /// <summary>What may still belong to a better choice, the most worth first.</summary>
+    /// <summary>Columns that may still belong to a better choice, smallest reduced cost first.</summary>
     public int[] Columns { get; private set; }
 
-    /// <summary>The worth of each of <see cref="Columns"/> at the best prices: 0 or less.</summary>
+    /// <summary>Reduced cost of each of <see cref="Columns"/> at the best multipliers: 0 or less.</summary>
     public IReadOnlyList<double> ReducedCosts => reducedCosts;
 
-    /// <summary>Best prices so far.</summary>
+    /// <summary>Best multipliers so far.</summary>
     public double[] Multipliers { get; private set; }
 
     /// <summary>Best bound so far.</summary>
     public double Value { get; private set; } = double.NegativeInfinity;
 
-    /// <summary>Improves the prices and strikes out columns that cannot belong to a better choice.</summary>
+    /// <summary>Improves the multipliers and removes columns that cannot belong to a better choice.</summary>
     public void Improve(int steps, SolverClock clock)
     {
         var multipliers = (double[])Multipliers.Clone();
@@ -74,7 +71,7 @@ internal sealed class LagrangianBound
         Array.Sort(reducedCosts);
     }
 
-    /// <summary>The sum of prices and the worth (0 or less) of the best columns; leaves the worth of all.</summary>
+    /// <summary>The sum of the multipliers and of the reduced costs of the best columns; stores the reduced costs of all.</summary>
     private (double Bound, int[] Best) Bound(double[] multipliers)
     {
         var all = PMedianProblem.Sum(multipliers);
@@ -85,7 +82,7 @@ internal sealed class LagrangianBound
         return (all + best.Sum(place => reducedCosts[place]), best);
     }
 
-    /// <summary>Places of the wanted columns of most worth, best first.</summary>
+    /// <summary>Indices of the columns with the smallest reduced costs, best first.</summary>
     private int[] BestPlaces()
     {
         var best = new List<int>(wanted + 1);
@@ -104,7 +101,8 @@ internal sealed class LagrangianBound
         return [.. best];
     }
 
-    /// <summary>A column outside the best can enter only in place of the last of them: struck out when even that reaches the cut.</summary>
+    /// <summary>Reduced-cost fixing: a column outside the best can enter only in place of the last of them, and is removed when even that
+    /// reaches the cutoff.</summary>
     private void FixByReducedCost(int[] best)
     {
         var last = reducedCosts[best[^1]];
@@ -118,7 +116,7 @@ internal sealed class LagrangianBound
         reducedCosts = [.. kept.Select(place => reducedCosts[place])];
     }
 
-    /// <summary>Raises the prices of rows that no best column serves, lowers those of rows served more than once.</summary>
+    /// <summary>Raises the multipliers of rows that no best column serves and lowers those of rows served more than once.</summary>
     private bool SubgradientStep(double[] multipliers, int[] best, double distance)
     {
         var subgradient = new double[multipliers.Length];

@@ -3,10 +3,9 @@ using System.Runtime.InteropServices;
 
 namespace FrameOpt.ProductLine.PMedian;
 
-/// <summary>The one problem behind every objective: choose at most <see cref="Count"/> columns so that the sum over rows of the least cost
-/// chosen is
-/// small. Costs hold their weights already. Where a column is not allowed for a row its cost is <see cref="UnservedCost"/>, which is more
-/// than any choice that serves all rows can sum to.</summary>
+/// <summary>The p-median problem behind every objective: choose at most <see cref="Count"/> columns that minimise the sum over rows of the
+/// smallest chosen cost. Costs include the weights. Where a column is not allowed for a row its cost is <see cref="UnservedCost"/>, larger
+/// than the sum of any choice that serves all rows.</summary>
 internal sealed class PMedianProblem
 {
     private readonly double[] costs;
@@ -46,7 +45,7 @@ internal sealed class PMedianProblem
         return new PMedianProblem(costs, rows, columns, Math.Min(count, columns), unserved);
     }
 
-    /// <summary>Some of the columns, with rows that put them in the same order added up.</summary>
+    /// <summary>Some of the columns, with rows that rank them equally summed.</summary>
     public PMedianProblem Part(int[][] alike, int[] columns)
     {
         var part = new double[alike.Length * columns.Length];
@@ -107,5 +106,53 @@ internal sealed class PMedianProblem
         for (var rest = first.Length * Vector<double>.Count; rest < a.Length; rest++)
             sum += Math.Min(a[rest], b[rest]);
         return sum;
+    }
+}
+
+/// <summary>A smaller problem with the same optimum: rows that rank the columns equally are summed (the same chosen column is the cheapest
+/// in all of them), and dominated columns are removed.</summary>
+internal static class PMedianReduction
+{
+    /// <param name="problem">The whole problem.</param>
+    /// <returns>The smaller problem and the column of the whole that each of its columns is. Of equal columns the lowest stays.</returns>
+    public static (PMedianProblem Problem, int[] Columns) Of(PMedianProblem problem)
+    {
+        var columns = Undominated(problem);
+        var rows = Enumerable.Range(0, problem.Rows).GroupBy(row => Ranks(problem, columns, row)).Select(alike => alike.ToArray())
+            .ToArray();
+        return (problem.Part(rows, columns), columns);
+    }
+
+    /// <summary>Cheap columns first, each compared with those kept: a dominated column is dominated by a kept one.</summary>
+    private static int[] Undominated(PMedianProblem problem)
+    {
+        var sums = Enumerable.Range(0, problem.Columns).Select(column => PMedianProblem.Sum(problem.Column(column))).ToArray();
+        var kept = new List<int>();
+        foreach (var column in Enumerable.Range(0, problem.Columns).OrderBy(column => sums[column]).ThenBy(column => column))
+        {
+            if (!kept.Exists(other => NeverAbove(problem.Column(other), problem.Column(column))))
+                kept.Add(column);
+        }
+
+        return [.. kept.Order()];
+    }
+
+    private static bool NeverAbove(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
+    {
+        for (var row = 0; row < one.Length; row++)
+        {
+            if (one[row] > other[row])
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>The rank of each column in a row, equal costs having equal ranks.</summary>
+    private static string Ranks(PMedianProblem problem, int[] columns, int row)
+    {
+        double[] costs = [.. columns.Select(column => problem.Column(column)[row])];
+        double[] levels = [.. costs.Distinct().Order()];
+        return string.Concat(costs.Select(cost => (char)Array.BinarySearch(levels, cost)));
     }
 }

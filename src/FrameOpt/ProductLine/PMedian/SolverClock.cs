@@ -2,12 +2,12 @@ using System.Diagnostics;
 
 namespace FrameOpt.ProductLine.PMedian;
 
-/// <summary>Says when to stop, and remembers why.</summary>
+/// <summary>Time limit and cancellation of a solver, with the reason it stopped.</summary>
 internal sealed class SolverClock(ProductLineSolverSettings settings)
 {
     private readonly long start = Stopwatch.GetTimestamp();
 
-    /// <summary>Null while the search may go on.</summary>
+    /// <summary>The reason to stop, or null while the solver may continue.</summary>
     public ProductLineStopReason? Stop { get; private set; }
 
     public bool Stopped
@@ -28,23 +28,23 @@ internal sealed class SolverClock(ProductLineSolverSettings settings)
     public CancellationToken Cancel => settings.Cancel;
 }
 
-/// <summary>How long a search for a line may take. What it finds without being stopped never depends on the clock.</summary>
-/// <param name="TimeLimit">Null: until the best is proven.</param>
-/// <param name="Cancel">Asked every few milliseconds.</param>
+/// <summary>Limits of a solver. A result found without being stopped does not depend on the clock.</summary>
+/// <param name="TimeLimit">Time limit; null to continue until optimality is proven.</param>
+/// <param name="Cancel">Checked every few milliseconds.</param>
 public sealed record ProductLineSolverSettings(TimeSpan? TimeLimit = null, CancellationToken Cancel = default);
 
-/// <summary>Why a search for a line ended.</summary>
+/// <summary>Why a solver ended.</summary>
 public enum ProductLineStopReason
 {
-    /// <summary>No choice is better by more than one part in a thousand million.</summary>
+    /// <summary>Optimal within a relative gap of 1e-9.</summary>
     Proven,
 
-    /// <summary>Proven best for the representatives of very many customers; the gap is what they leave open.</summary>
+    /// <summary>Proven best for the representatives of very many customers; the gap is the aggregation error.</summary>
     Representatives,
 
-    /// <summary>The time was up: the best so far, with the bound so far.</summary>
+    /// <summary>Time limit reached: the best solution and bound so far.</summary>
     TimeLimit,
 
-    /// <summary>It was told to stop: the best so far, with the bound so far.</summary>
+    /// <summary>Cancelled: the best solution and bound so far.</summary>
     Cancelled,
 }

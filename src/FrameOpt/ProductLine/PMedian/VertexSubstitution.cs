@@ -1,11 +1,9 @@
 namespace FrameOpt.ProductLine.PMedian;
 
-/// <summary>A good choice quickly: add the column that helps most until enough are chosen, then swap one for another while that
-/// helps.</summary>
+/// <summary>Greedy construction followed by vertex substitution: swaps one column for another while that lowers the sum.</summary>
 /// <remarks>Source: M. B. Teitz and P. Bart 1968, Operations Research 16, 955-961; the gains and losses of all swaps in one pass after R.
-/// A. Whitaker
-/// 1983, INFOR 21, 95-108, as told in M. G. C. Resende and R. F. Werneck 2007, European J. Operational Research 174, 54-68 (all from
-/// memory).</remarks>
+/// A. Whitaker 1983, INFOR 21, 95-108, as described in M. G. C. Resende and R. F. Werneck 2007, European J. Operational Research 174, 54-68
+/// (all from memory).</remarks>
 internal static class VertexSubstitution
 {
     /// <summary>Ties go to the lowest column.</summary>
@@ -60,7 +58,7 @@ internal static class VertexSubstitution
         return best;
     }
 
-    /// <summary>What each row pays now, at which place of the chosen, and what it would pay without it.</summary>
+    /// <summary>For each row its cost, the index of the chosen column that serves it, and the cost without that column.</summary>
     private sealed record Nearest(double[] First, int[] Place, double[] Second)
     {
         public static Nearest Of(PMedianProblem problem, List<int> chosen)
@@ -85,8 +83,8 @@ internal static class VertexSubstitution
             return new Nearest(first, place, second);
         }
 
-        /// <summary>By how much the sum changes when the column comes; in <paramref name="leaving"/> by how much more when the one at a
-        /// place goes.</summary>
+        /// <summary>Change of the sum when the column enters; in <paramref name="leaving"/> the further change when each chosen column
+        /// leaves.</summary>
         public double Change(ReadOnlySpan<double> column, double[] leaving)
         {
             Array.Clear(leaving);

@@ -3,7 +3,7 @@ using FrameOpt.Plans;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>The course of an evolutionary search: a first generation spread over the space, then children of the survivors for as long as
+/// <summary>The loop of an evolutionary search: an initial population spread over the space, then offspring of the survivors as long as
 /// there are new designs.</summary>
 internal sealed class EvolutionLoop
 {
@@ -44,7 +44,7 @@ internal sealed class EvolutionLoop
         }
     }
 
-    /// <summary>The designs to begin with, and others spread evenly along every factor.</summary>
+    /// <summary>The designs to start with, and others spread evenly along every factor.</summary>
     private void InitialisePopulation()
     {
         foreach (var design in settings.Start)
@@ -81,7 +81,7 @@ internal sealed class EvolutionLoop
         }
     }
 
-    /// <summary>Makes a design the next member, changed until it is a new one; leaves it out when all designs were seen.</summary>
+    /// <summary>Adds a design to the population, mutated until it is new; leaves it out when all designs were visited.</summary>
     private void AddUnique(Span<double> genes)
     {
         var isNew = memory.TryAdd(genes);
@@ -97,4 +97,14 @@ internal sealed class EvolutionLoop
             population.Count++;
         }
     }
+}
+
+/// <summary>Survival and parent selection, in which evolutionary searches differ.</summary>
+internal interface ISelection
+{
+    /// <summary>Leaves at most <paramref name="keep"/> members, in their previous order.</summary>
+    void SelectSurvivors(Population population, int keep);
+
+    /// <summary>Draws a survivor to be a parent.</summary>
+    int SelectParent(Population population);
 }

@@ -1,9 +1,9 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>
-/// How a search writes designs: a gene for each factor, which is the value of a continuous factor and else the place of its value among the
-/// values it may take.
-/// </summary>
+/// <summary>Encodes designs as genes, one per factor: the value of a continuous factor, or the index of the level of a discrete
+/// one.</summary>
 internal sealed class GeneSpace
 {
     private const ulong MaxCounted = 1UL << 62;
@@ -12,7 +12,6 @@ internal sealed class GeneSpace
     public GeneSpace(IReadOnlyList<Factor> factors)
     {
         values = [.. factors.Select(factor => factor.Values?.ToArray())];
-        Kinds = [.. factors.Select(KindOf)];
         Low = [.. factors.Select(factor => factor is Factor.Continuous range ? range.From : 0)];
         High = [.. factors.Select((factor, f) => factor is Factor.Continuous range ? range.To : values[f]!.Length - 1)];
         Designs = CountDesigns();
@@ -20,18 +19,19 @@ internal sealed class GeneSpace
 
     public int Genes => values.Length;
 
-    public GeneKind[] Kinds { get; }
-
-    /// <summary>Each gene's least value.</summary>
+    /// <summary>Smallest value of each gene.</summary>
     public double[] Low { get; }
 
-    /// <summary>Each gene's greatest value.</summary>
+    /// <summary>Largest value of each gene.</summary>
     public double[] High { get; }
 
-    /// <summary>How many designs there are; null for infinitely many, or more than anyone evaluates.</summary>
+    /// <summary>Number of designs; null when there are infinitely many or too many to number.</summary>
     public ulong? Designs { get; }
 
-    /// <summary>What tells a design from others: its number where designs are counted, else a hash of its genes.</summary>
+    /// <summary>True for the index of a level, false for the value of a continuous factor.</summary>
+    public bool IsDiscrete(int gene) => values[gene] is not null;
+
+    /// <summary>Identifies a design: its number where designs can be numbered, otherwise a hash of its genes.</summary>
     public ulong Key(ReadOnlySpan<double> genes)
     {
         ulong key = 0;
@@ -51,7 +51,7 @@ internal sealed class GeneSpace
         return key;
     }
 
-    /// <summary>The genes of the design of a number, where designs are counted.</summary>
+    /// <summary>The genes of the design with a given number, where designs can be numbered.</summary>
     public void Decode(ulong number, Span<double> genes)
     {
         for (var g = genes.Length - 1; g >= 0; g--)
@@ -74,7 +74,7 @@ internal sealed class GeneSpace
             genes[g] = values[g] is { } list ? Nearest(list, design[g]) : Math.Clamp(design[g], Low[g], High[g]);
     }
 
-    /// <summary>The gene at a share of its range, 0 up to but not including 1; every level has an equal part of the range.</summary>
+    /// <summary>The gene at a share of its range, 0 up to but not including 1; all levels have equal parts of the range.</summary>
     public double At(int gene, double share) => values[gene] is { } list
         ? Math.Min(Math.Floor(share * list.Length), list.Length - 1)
         : Math.Min(Low[gene] + share * (High[gene] - Low[gene]), High[gene]);
@@ -91,13 +91,6 @@ internal sealed class GeneSpace
         return best;
     }
 
-    private static GeneKind KindOf(Factor factor) => factor switch
-    {
-        Factor.Continuous => GeneKind.Continuous,
-        Factor.Discrete => GeneKind.Discrete,
-        _ => GeneKind.Categorical,
-    };
-
     private ulong? CountDesigns()
     {
         ulong count = 1;
@@ -112,15 +105,41 @@ internal sealed class GeneSpace
     }
 }
 
-/// <summary>How a gene may change.</summary>
-internal enum GeneKind
+/// <summary>Every design a search has chosen, so that none is evaluated twice.</summary>
+internal sealed class VisitedDesigns(GeneSpace space)
 {
-    /// <summary>To any value of its range.</summary>
-    Continuous,
+    private const int RandomTries = 20;
+    private readonly HashSet<ulong> seen = [];
+    private ulong? next;
 
-    /// <summary>To another place in an order.</summary>
-    Discrete,
+    /// <summary>True when the design is new.</summary>
+    public bool TryAdd(ReadOnlySpan<double> genes) => seen.Add(space.Key(genes));
 
-    /// <summary>To any other of some options.</summary>
-    Categorical,
+    /// <summary>Finds and records an unvisited design, at random while that succeeds quickly; false when none is left.</summary>
+    public bool TryFindUnvisited(Span<double> genes, Pcg32 random)
+    {
+        for (var i = 0; i < RandomTries; i++)
+        {
+            for (var g = 0; g < genes.Length; g++)
+                genes[g] = space.At(g, random.NextDouble());
+            if (TryAdd(genes))
+                return true;
+        }
+
+        return space.Designs is { } designs && (ulong)seen.Count < designs && NextUnseen(designs, genes, random);
+    }
+
+    /// <summary>Enumerates all designs once from a random start and continues there at the next call, since all before were
+    /// visited.</summary>
+    private bool NextUnseen(ulong designs, Span<double> genes, Pcg32 random)
+    {
+        next ??= (ulong)(random.NextDouble() * designs) % designs;
+        do
+        {
+            space.Decode(next.Value, genes);
+            next = (next + 1) % designs;
+        }
+        while (!TryAdd(genes));
+        return true;
+    }
 }

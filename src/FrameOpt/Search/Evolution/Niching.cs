@@ -2,7 +2,7 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>Directions and how many designs each has for its own: those to which no other direction is nearer.</summary>
+/// <summary>Reference points and their niche counts: the number of designs nearest to each.</summary>
 /// <remarks>Source: Deb and Jain 2014, algorithms 3 and 4 (from memory).</remarks>
 internal sealed class Niching(double[][] referencePoints, Pcg32 random)
 {
@@ -15,7 +15,7 @@ internal sealed class Niching(double[][] referencePoints, Pcg32 random)
     private int[] grouped = [];
     private double[] distance = [];
 
-    /// <summary>Begins anew, for members up to a number.</summary>
+    /// <summary>Resets the counts, for a number of members.</summary>
     public void Clear(int population)
     {
         Array.Clear(nicheCounts);
@@ -23,7 +23,7 @@ internal sealed class Niching(double[][] referencePoints, Pcg32 random)
             (niche, grouped, distance) = (new int[population], new int[population], new double[population]);
     }
 
-    /// <summary>Counts designs to their directions.</summary>
+    /// <summary>Counts designs to their nearest reference points.</summary>
     public void Count(Population population, ReadOnlySpan<int> designs, ObjectiveNormalisation normalisation)
     {
         foreach (var design in designs)
@@ -33,7 +33,7 @@ internal sealed class Niching(double[][] referencePoints, Pcg32 random)
         }
     }
 
-    /// <summary>Moves those candidates to the front that fill the emptiest directions.</summary>
+    /// <summary>Moves the candidates that fill the least crowded niches to the front.</summary>
     public void Choose(Population population, Span<int> candidates, int places, ObjectiveNormalisation normalisation)
     {
         Group(population, candidates, normalisation);
@@ -52,7 +52,7 @@ internal sealed class Niching(double[][] referencePoints, Pcg32 random)
         }
     }
 
-    /// <summary>Puts candidates of one direction next to each other.</summary>
+    /// <summary>Groups candidates by reference point.</summary>
     private void Group(Population population, ReadOnlySpan<int> candidates, ObjectiveNormalisation normalisation)
     {
         Array.Clear(remaining);
@@ -72,7 +72,7 @@ internal sealed class Niching(double[][] referencePoints, Pcg32 random)
         }
     }
 
-    /// <summary>Any of the directions with the fewest designs among those that have candidates.</summary>
+    /// <summary>A random reference point among those with candidates and the fewest designs.</summary>
     private int EmptiestWithCandidates()
     {
         var fewest = int.MaxValue;
@@ -93,7 +93,7 @@ internal sealed class Niching(double[][] referencePoints, Pcg32 random)
         }
     }
 
-    /// <summary>The nearest candidate of a direction that has no design yet, else any.</summary>
+    /// <summary>The nearest candidate of a reference point without a design, otherwise a random one.</summary>
     private int Take(int referencePoint)
     {
         var group = grouped.AsSpan(first[referencePoint], remaining[referencePoint]);

@@ -1,6 +1,6 @@
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>The scales of the objectives: from the best value met to where the plane through the extreme designs meets each axis.</summary>
+/// <summary>Normalisation of the objectives: from the ideal point to the intercepts of the hyperplane through the extreme points.</summary>
 /// <remarks>Source: Deb and Jain 2014, section IV-C (from memory). Where there is no such plane, to the worst value of the front.</remarks>
 internal sealed class ObjectiveNormalisation
 {
@@ -22,7 +22,7 @@ internal sealed class ObjectiveNormalisation
         scale = new double[objectives];
     }
 
-    /// <summary>Takes the front of a generation into account.</summary>
+    /// <summary>Updates the ideal and extreme points with the front of a generation.</summary>
     public void Update(Population population, ReadOnlySpan<int> front)
     {
         Array.Fill(worst, double.NegativeInfinity);
@@ -51,7 +51,7 @@ internal sealed class ObjectiveNormalisation
             scale[j] = plane is null ? Math.Max(worst[j] - ideal[j], MinScale) : Math.Max(1 / plane[j], MinScale);
     }
 
-    /// <summary>A design's objectives on these scales.</summary>
+    /// <summary>The normalised objectives of a design.</summary>
     public void Normalise(ReadOnlySpan<double> values, Span<double> point)
     {
         for (var j = 0; j < objectives; j++)
@@ -66,8 +66,8 @@ internal sealed class ObjectiveNormalisation
         return most;
     }
 
-    /// <summary>Solves sum of coefficient x (extreme - ideal) = 1 for all extremes by elimination; null when they lie in no such plane, or
-    /// one falling the wrong way.</summary>
+    /// <summary>Solves sum of coefficient x (extreme - ideal) = 1 for all extremes by elimination; null when the extreme points define no
+    /// hyperplane with positive intercepts.</summary>
     private double[]? HyperplaneCoefficients()
     {
         var n = objectives;

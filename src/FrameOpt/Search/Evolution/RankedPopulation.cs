@@ -2,10 +2,8 @@ using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>
-/// The members in ranks by constrained domination: the fronts of the usable designs first, then designs outside their limits by how much
-/// they miss them, then those that failed.
-/// </summary>
+/// <summary>The members in ranks by constrained domination: the fronts of the feasible designs first, then infeasible designs by their
+/// violation, then those that failed.</summary>
 /// <remarks>Source: Deb et al. 2002, section VI (from memory).</remarks>
 internal sealed class RankedPopulation
 {
@@ -17,7 +15,7 @@ internal sealed class RankedPopulation
     private int[] feasibleRanks = [];
     private double[] workspace = [];
 
-    /// <summary>How many ranks.</summary>
+    /// <summary>Number of ranks.</summary>
     public int Ranks => starts.Count - 1;
 
     /// <summary>The members of a rank.</summary>
@@ -51,8 +49,8 @@ internal sealed class RankedPopulation
         }
     }
 
-    /// <summary>Leaves the first <paramref name="count"/> of the ranked members in the order they stood in, and gives the places they
-    /// had.</summary>
+    /// <summary>Leaves the first <paramref name="count"/> of the ranked members in their previous order, and gives their previous
+    /// indices.</summary>
     public ReadOnlySpan<int> Keep(Population population, int count)
     {
         var kept = order.AsSpan(0, count);

@@ -2,16 +2,11 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Search.Evolution;
 
-/// <summary>Makes children of parents, gene by gene.</summary>
-/// <remarks>
-/// Sources (from memory): simulated binary crossover, K. Deb and R. B. Agrawal 1995, Simulated binary crossover for continuous search
-/// space, Complex Systems
-/// 9:115-148, with children moved to the range they leave; polynomial mutation, K. Deb and M. Goyal 1996, A combined genetic adaptive
-/// search (GeneAS) for
-/// engineering design, Computer Science and Informatics 26(4):30-45, in its form for bounded variables. Places of levels are treated as
-/// numbers and
-/// rounded. Options are exchanged as they are (uniform crossover) and drawn anew.
-/// </remarks>
+/// <summary>Crossover and mutation, gene by gene.</summary>
+/// <remarks>Sources (from memory): simulated binary crossover, K. Deb and R. B. Agrawal 1995, Simulated binary crossover for continuous
+/// search space, Complex Systems 9:115-148, with children moved to the range they leave; polynomial mutation, K. Deb and M. Goyal 1996, A
+/// combined genetic adaptive search (GeneAS) for engineering design, Computer Science and Informatics 26(4):30-45, in its form for bounded
+/// variables. Indices of levels are treated as numbers and rounded.</remarks>
 internal sealed class Variation
 {
     private readonly GeneSpace space;
@@ -46,15 +41,14 @@ internal sealed class Variation
             var mix = (randomBits & 1) != 0;
             var exchange = (randomBits & 2) != 0;
             randomBits >>= 2;
-            var isChoice = space.Kinds[g] == GeneKind.Categorical;
-            if (mix && !isChoice && parent1[g] != parent2[g])
+            if (mix && parent1[g] != parent2[g])
                 SimulatedBinaryCrossover(g, parent1[g], parent2[g], ref child1[g], ref child2[g]);
-            if (exchange && (mix || isChoice))
+            if (exchange && mix)
                 (child1[g], child2[g]) = (child2[g], child1[g]);
         }
     }
 
-    /// <summary>Changes each gene by chance.</summary>
+    /// <summary>Mutates each gene with the mutation probability.</summary>
     public void Mutate(Span<double> genes)
     {
         for (var g = 0; g < genes.Length; g++)
@@ -64,7 +58,7 @@ internal sealed class Variation
         }
     }
 
-    /// <summary>Changes one gene, whichever.</summary>
+    /// <summary>Mutates one gene chosen at random.</summary>
     public void MutateOne(Span<double> genes) => MutateGene(genes, random.Next(genes.Length));
 
     private void SimulatedBinaryCrossover(int g, double one, double other, ref double near, ref double far)
@@ -82,25 +76,18 @@ internal sealed class Variation
         var (low, high) = (space.Low[g], space.High[g]);
         if (high <= low)
             return;
-        if (space.Kinds[g] == GeneKind.Categorical)
-        {
-            var other = random.Next((int)high);
-            genes[g] = other < genes[g] ? other : other + 1;
-            return;
-        }
-
         var before = genes[g];
         genes[g] = Allowed(g, before + Step(random.NextDouble(), (before - low) / (high - low), (high - before) / (high - low)) * (
             high - low));
-        if (genes[g] == before && space.Kinds[g] == GeneKind.Discrete)
+        if (genes[g] == before && space.IsDiscrete(g))
             genes[g] += before == low || (before < high && random.Next(2) == 0) ? 1 : -1;
     }
 
-    /// <summary>A step as a share of the range, for a value that stands at given shares from its ends.</summary>
+    /// <summary>A step as a share of the range, for a value at the given relative distances from its ends.</summary>
     private double Step(double u, double below, double above) => u < 0.5
         ? Math.Pow(2 * u + (1 - 2 * u) * Math.Pow(1 - below, mutationIndex + 1), 1 / (mutationIndex + 1)) - 1
         : 1 - Math.Pow(2 * (1 - u) + (2 * u - 1) * Math.Pow(1 - above, mutationIndex + 1), 1 / (mutationIndex + 1));
 
     private double Allowed(int g, double gene) =>
-        Math.Clamp(space.Kinds[g] == GeneKind.Discrete ? Math.Round(gene) : gene, space.Low[g], space.High[g]);
+        Math.Clamp(space.IsDiscrete(g) ? Math.Round(gene) : gene, space.Low[g], space.High[g]);
 }

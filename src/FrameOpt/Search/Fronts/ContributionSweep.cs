@@ -3,15 +3,11 @@ using System.Runtime.Intrinsics;
 
 namespace FrameOpt.Search.Fronts;
 
-/// <summary>What each point of two or three objectives alone dominates.</summary>
-/// <remarks>
-/// A plane moves up the first objective past one point after the other. Along the second objective it is cut into strips at the points'
-/// values. Over each strip the lowest and the second lowest value of the third objective among the points passed say who dominates
-/// something there
-/// alone, and how much; it is booked when either changes. Sums of positive terms only. Own construction; n points take at most n^2 steps,
-/// most
-/// of them eight at a time.
-/// </remarks>
+/// <summary>Exclusive hypervolume contribution of each point with two or three objectives.</summary>
+/// <remarks>A plane sweeps along the first objective. Along the second objective it is cut into strips at the points' values. Over each
+/// strip the lowest and second lowest value of the third objective among the points passed determine which point dominates alone there, and
+/// how much; it is added when either changes. Sums of positive terms only. Own construction; n points take at most n^2 steps, most of them
+/// eight at a time.</remarks>
 internal sealed class ContributionSweep
 {
     private readonly double[] widths;
@@ -31,7 +27,7 @@ internal sealed class ContributionSweep
         since = new double[strips];
         owners = new int[strips];
         lowest = new double[strips];
-        // What lies beyond the strips must never look improved.
+        // Elements beyond the strips must never count as improved.
         second = new double[(strips + lanes - 1) / lanes * lanes];
         second.AsSpan(strips).Fill(double.NegativeInfinity);
         lowest.AsSpan().Fill(top);
@@ -41,9 +37,9 @@ internal sealed class ContributionSweep
 
     /// <summary>The volume that each point alone dominates.</summary>
     /// <param name="first">First objective, ascending.</param>
-    /// <param name="middle">Second of three objectives; all equal if there are but two.</param>
+    /// <param name="middle">Second of three objectives; a constant for two-objective fronts.</param>
     /// <param name="final">Last objective.</param>
-    /// <param name="reference">Above all points in these three.</param>
+    /// <param name="reference">Reference point, above all points in these objectives.</param>
     public static double[] Of(double[] first, double[] middle, double[] final, (double First, double Middle, double Final) reference)
     {
         double[] marks = [.. middle];

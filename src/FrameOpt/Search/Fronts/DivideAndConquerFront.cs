@@ -1,12 +1,10 @@
 namespace FrameOpt.Search.Fronts;
 
 /// <summary>The exact front of rows in lexicographic order, by divide and conquer on one objective after the other.</summary>
-/// <remarks>
-/// Source: Kung, Luccio and Preparata, On finding the maxima of a set of vectors, J. ACM 22 (1975) 469-476, from memory; here the
-/// recursion ends in small sets compared directly, many rows at once. n rows of d objectives take at most O(n (log n)^(d-1)) steps.
-/// Rows are distinct and in lexicographic order, so that an earlier row dominates a later one exactly when none of its other ranks is
-/// higher: ties need no care beyond "not higher".
-/// </remarks>
+/// <remarks>Source: Kung, Luccio and Preparata, On finding the maxima of a set of vectors, J. ACM 22 (1975) 469-476, from memory; here the
+/// recursion ends in small sets compared directly, many rows at once. n rows of d objectives take at most O(n (log n)^(d-1)) steps. Rows
+/// are distinct and in lexicographic order, so that an earlier row dominates a later one exactly when none of its other ranks is higher:
+/// ties need no care beyond "not higher".</remarks>
 internal sealed class DivideAndConquerFront(int ranks)
 {
     private const int SmallFront = 64;
@@ -18,7 +16,7 @@ internal sealed class DivideAndConquerFront(int ranks)
     /// <summary>Moves the front of <paramref name="rows"/> to their beginning, in any order, and gives its size.</summary>
     /// <param name="rows">Distinct rows in lexicographic order.</param>
     /// <param name="ranks">How many ranks a row has: the number of objectives less one.</param>
-    /// <param name="threads">How many threads may share the work.</param>
+    /// <param name="threads">Worker threads, at least 1.</param>
     public static int Keep(Memory<RankRow> rows, int ranks, int threads)
     {
         if (ranks == 1)
@@ -34,8 +32,8 @@ internal sealed class DivideAndConquerFront(int ranks)
         return first.Length + kept;
     }
 
-    /// <summary>As the other filter, the later rows shared out among the threads. The division reorders its rows, so each has its own copy
-    /// of the earlier.</summary>
+    /// <summary>As the other filter, with the later rows divided among the threads. The division reorders its rows, so each thread has its
+    /// own copy of the earlier rows.</summary>
     private static int Filter(ReadOnlySpan<RankRow> earlier, Memory<RankRow> later, int ranks, int threads)
     {
         var copies = new RankRow[threads][];

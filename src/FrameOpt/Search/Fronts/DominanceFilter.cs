@@ -2,12 +2,10 @@ using System.Runtime.Intrinsics;
 
 namespace FrameOpt.Search.Fronts;
 
-/// <summary>A table that recognises most dominated points at the cost of one look-up each, and never condemns any other.</summary>
-/// <remarks>
-/// A lattice is laid over all objectives but one, the judge. Each lattice corner holds the lowest judge value among the points it was
-/// built from that are nowhere above the corner. A point is looked up at the highest corner that is nowhere above the point: if the
-/// value there is below the point's own judge value, one of those points dominates it. Own construction.
-/// </remarks>
+/// <summary>Lookup table that rejects most dominated points in constant time. It never rejects a non-dominated point.</summary>
+/// <remarks>A lattice covers all objectives but one, the test objective. Each lattice corner holds the lowest value of the test objective
+/// among the points it was built from that are nowhere above the corner. A point is looked up at the highest corner that is nowhere above
+/// the point: if the value there is below the point's own value, one of those points dominates it. Own construction.</remarks>
 internal sealed class DominanceFilter
 {
     private const int Block = 512;
@@ -30,7 +28,7 @@ internal sealed class DominanceFilter
 
     public int Corners { get; }
 
-    /// <summary>Makes the table anew from the first <paramref name="count"/> points.</summary>
+    /// <summary>Rebuilds the table from the first <paramref name="count"/> points.</summary>
     public void Rebuild(double[][] columns, int count)
     {
         LayLattice(columns, count);
@@ -49,8 +47,8 @@ internal sealed class DominanceFilter
         Propagate();
     }
 
-    /// <summary>Writes the positions from <paramref name="start"/> to <paramref name="end"/> that are usable and not recognised as
-    /// dominated; gives their number.</summary>
+    /// <summary>Writes the positions from <paramref name="start"/> to <paramref name="end"/> that are feasible and not rejected; gives
+    /// their number.</summary>
     public int Survivors(double[][] columns, byte[] feasible, int start, int end, int[] positions, int threads)
     {
         var share = (end - start) / threads + 1;
@@ -109,13 +107,13 @@ internal sealed class DominanceFilter
         var axes = new LatticeAxis[objectives];
         for (var j = 0; j < objectives; j++)
             axes[j] = new LatticeAxis(columns[j].AsSpan(0, count), stride - 2);
-        // The judge must differ between points, or it condemns none.
+        // The test objective must differ between points, or it rejects none.
         pivot = Math.Max(0, Array.FindLastIndex(axes, axis => axis.Divides));
         binnedAxes = [.. axes.Where((_, j) => j != pivot)];
         binned = [.. Enumerable.Range(0, objectives).Where(j => j != pivot)];
     }
 
-    /// <summary>Carries each corner's value on to the corners above it, along one axis after the other.</summary>
+    /// <summary>Propagates each corner's value to the corners above it, one axis after another.</summary>
     private void Propagate()
     {
         for (var step = 1; step < lowestPivot.Length; step *= stride)

@@ -4,14 +4,10 @@ using System.Runtime.Intrinsics;
 
 namespace FrameOpt.Search.Fronts;
 
-/// <summary>
-/// Of each of many fronts the rows that decide whether the front covers a row still to come. A row covers another if it is nowhere above
-/// it. A row that a later one of its front covers is needless and forgotten: what it covers, the later covers too.
-/// </summary>
-/// <remarks>
-/// Rows lie in blocks of eight, column by column, the blocks of a front in a chain with the latest, which alone may have room, at its
-/// head. Vacant places hold what is not a number, which covers nothing.
-/// </remarks>
+/// <summary>For each of many fronts, the rows needed to decide whether the front covers a later row. A row covers another if it is nowhere
+/// above it. A row covered by a later row of its front is dropped: the later row covers everything it covers.</summary>
+/// <remarks>Rows lie in blocks of eight, column by column, the blocks of a front in a chain with the latest, which alone may have room, at
+/// its head. Empty slots hold NaN, which covers nothing.</remarks>
 internal sealed class FrontArchives
 {
     private const int Lanes = 8;
@@ -25,10 +21,10 @@ internal sealed class FrontArchives
     private int[] heads = [];
     private int[] rowsInHead = [];
 
-    /// <summary>How many fronts there are.</summary>
+    /// <summary>Number of fronts.</summary>
     public int Fronts { get; private set; }
 
-    /// <summary>Forgets all fronts; rows to come have <paramref name="values"/> values.</summary>
+    /// <summary>Clears all fronts; later rows have <paramref name="values"/> values.</summary>
     public void Clear(int values)
     {
         width = values;
@@ -88,7 +84,7 @@ internal sealed class FrontArchives
             var covered = Vector512.GreaterThanOrEqual(Vector512.Create<double>(Column(block, 0)), Vector512.Create(row[0]));
             for (var k = 1; k < row.Length; k++)
                 covered &= Vector512.GreaterThanOrEqual(Vector512.Create<double>(Column(block, k)), Vector512.Create(row[k]));
-            // From the last to the first, so that the row which fills a gap has been looked at.
+            // From the last to the first, so that the row that fills a gap has been checked.
             for (var bits = covered.ExtractMostSignificantBits(); bits != 0;)
             {
                 var lane = BitOperations.Log2(bits);
@@ -98,7 +94,7 @@ internal sealed class FrontArchives
         }
     }
 
-    /// <summary>Moves the last row of the head to a place that is to be freed.</summary>
+    /// <summary>Moves the last row of the head block to a slot that becomes free.</summary>
     private void FillFromHead(int front, int block, int lane)
     {
         var head = heads[front];

@@ -1,12 +1,10 @@
 namespace FrameOpt.Search.Fronts;
 
 /// <summary>Finds the exact front of designs that arrive in batches, all objectives to be minimised.</summary>
-/// <remarks>
-/// Most designs are recognised as dominated on arrival and not kept; the rest are held until there are so many that their front is worth
-/// taking. Memory is that of the front and of some 260,000 designs, however many are added. The front is a property of the designs:
-/// neither the batches nor the threads change it. Designs equal in all objectives are all kept. Not to be called from several
-/// threads at once; it uses its own.
-/// </remarks>
+/// <remarks>Most designs are recognised as dominated on arrival and not kept; the rest are buffered and the front is recomputed when the
+/// buffer is full. Memory is that of the front and about 260,000 designs, however many are added. The front depends on the designs only,
+/// not on batches or threads. Designs equal in all objectives are all kept. Not to be called from several threads at once; it uses its
+/// own.</remarks>
 public sealed class FrontBuilder
 {
     private const int SlicePerThread = 1 << 15;
@@ -23,8 +21,8 @@ public sealed class FrontBuilder
     private int heldWhenFront;
 
     /// <summary>Begins with no designs.</summary>
-    /// <param name="objectives">How many objectives, 2 to 5.</param>
-    /// <param name="threads">How many threads share the work, 1 or more.</param>
+    /// <param name="objectives">Number of objectives, 2 to 5.</param>
+    /// <param name="threads">Worker threads, at least 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">Either number is out of range.</exception>
     public FrontBuilder(int objectives, int threads)
     {
@@ -40,9 +38,9 @@ public sealed class FrontBuilder
     /// <summary>Adds a batch of designs with the ids firstId, firstId + 1, ...</summary>
     /// <param name="columns">One array for each objective; the first <paramref name="count"/> values count.</param>
     /// <param name="feasible">For each design, 0 to leave it out (infeasible or failed).</param>
-    /// <param name="count">How many designs.</param>
+    /// <param name="count">Number of designs.</param>
     /// <param name="firstId">The first design's id, not negative. An id must be given to one design only.</param>
-    /// <exception cref="ArgumentException">The shapes do not agree, or an objective of a usable design is not a number.</exception>
+    /// <exception cref="ArgumentException">The shapes do not agree, or an objective of a feasible design is not a number.</exception>
     public void Add(double[][] columns, ReadOnlySpan<byte> feasible, int count, long firstId)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(count);
@@ -72,7 +70,7 @@ public sealed class FrontBuilder
         return held.ById();
     }
 
-    /// <summary>Makes the sieve anew from what is held, and passes what is held through it.</summary>
+    /// <summary>Rebuilds the filter from the buffered points and filters them.</summary>
     private void RebuildFilter()
     {
         filter.Rebuild(held.Columns, held.Count);
@@ -105,7 +103,7 @@ public sealed class FrontBuilder
     }
 }
 
-/// <summary>Designs none of which dominates another.</summary>
+/// <summary>A set of mutually non-dominated designs.</summary>
 /// <param name="Ids">The designs' ids, ascending.</param>
 /// <param name="Columns">One array for each objective, in the order of the ids.</param>
 public sealed record FrontPoints(long[] Ids, double[][] Columns);

@@ -2,21 +2,17 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Search.Fronts;
 
-/// <summary>
-/// The exact volume that points dominate, up to a reference point, all objectives to be minimised. A point that is not strictly below
-/// the reference in every objective dominates nothing.
-/// </summary>
+/// <summary>The exact hypervolume of points with respect to a reference point, all objectives to be minimised. A point that is not strictly
+/// below the reference in every objective dominates nothing.</summary>
 /// <remarks>Source: Zitzler and Thiele, Multiobjective optimization using evolutionary algorithms: a comparative case study, Parallel
-/// Problem
-/// Solving from Nature V (1998) 292-301 (from memory).</remarks>
+/// Problem Solving from Nature V (1998) 292-301 (from memory).</remarks>
 public static class Hypervolume
 {
     /// <summary>The volume dominated by at least one point, in the product of the objectives' units.</summary>
     /// <param name="values">The points one after the other, each with all its objectives; they need not be a front.</param>
     /// <param name="reference">The reference, 2 to 6 objectives.</param>
-    /// <exception cref="ArgumentException">
-    /// The length is no multiple of the number of objectives, a value is not a number or minus infinity, or the reference is not finite.
-    /// </exception>
+    /// <exception cref="ArgumentException">The length is no multiple of the number of objectives, a value is not a number or minus
+    /// infinity, or the reference is not finite.</exception>
     public static double Of(ReadOnlySpan<double> values, ReadOnlySpan<double> reference)
     {
         var last = reference.Length - 1;
@@ -24,7 +20,7 @@ public static class Hypervolume
         return last == 1 ? Area(columns, reference) : new WfgHypervolume(reference, points.Length).Of(columns, points.Length);
     }
 
-    /// <summary>For every point the volume that it alone dominates: by how much the whole would shrink without it.</summary>
+    /// <summary>Exclusive contribution of every point: the decrease of the hypervolume without it.</summary>
     /// <param name="values">The points one after the other, each with all its objectives; they need not be a front.</param>
     /// <param name="reference">The reference, 2 to 6 objectives.</param>
     /// <exception cref="ArgumentException">As for the whole volume.</exception>
@@ -44,7 +40,7 @@ public static class Hypervolume
         return contributions;
     }
 
-    /// <summary>The index of the point that alone dominates least, the first of equals.</summary>
+    /// <summary>The index of the point with the smallest contribution, the first in case of a tie.</summary>
     /// <param name="values">One point or more, one after the other, each with all its objectives.</param>
     /// <param name="reference">The reference, 2 to 6 objectives.</param>
     /// <exception cref="ArgumentException">There are no points, or as for the whole volume.</exception>
@@ -119,5 +115,29 @@ public static class Hypervolume
             contributions[i] = volume.ExclusiveVolume(point, others, count - 1);
         }
         return contributions;
+    }
+}
+
+/// <summary>Checks points given one after the other, each with all its objectives.</summary>
+internal static class PointArguments
+{
+    public const int MaxObjectives = 6;
+
+    /// <summary>Number of points.</summary>
+    /// <exception cref="ArgumentException">There are fewer than at least 2 than 6 objectives, part of a point, or a value that is not a
+    /// number.</exception>
+    public static int Count(ReadOnlySpan<double> values, int objectives)
+    {
+        if (objectives is < 2 or > MaxObjectives)
+            throw new ArgumentException($"expected 2 to {MaxObjectives} objectives, not {objectives}", nameof(objectives));
+        if (values.Length % objectives != 0)
+            throw new ArgumentException($"{values.Length} values are no whole number of points with {objectives} objectives",
+                nameof(values));
+        var allNumbers = true;
+        foreach (var value in values)
+            allNumbers &= !double.IsNaN(value);
+        if (!allNumbers)
+            throw new ArgumentException("an objective is not a number", nameof(values));
+        return values.Length / objectives;
     }
 }

@@ -2,23 +2,22 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Search.Fronts;
 
-/// <summary>How much of what one front dominates another dominates too.</summary>
-/// <param name="Ratio">Hypervolume of the part as a share of that of the whole; above 1 when it is the better of the two.</param>
-/// <param name="SamplePoints">0 when exact; else so many points of the objectives' box were looked at, and the share is an
-/// estimate.</param>
-/// <param name="StandardError">Of the share; 0 when exact.</param>
+/// <summary>Hypervolume of one front relative to another.</summary>
+/// <param name="Ratio">Hypervolume of the first front divided by that of the second; above 1 when the first is better.</param>
+/// <param name="SamplePoints">Number of sample points; 0 when the ratio is exact, otherwise it is an estimate.</param>
+/// <param name="StandardError">Standard error of the ratio; 0 when exact.</param>
 public sealed record HypervolumeRatio(double Ratio, int SamplePoints, double StandardError)
 {
-    /// <summary>Exact up to so many objectives; with more, large fronts would take too long.</summary>
+    /// <summary>Largest number of objectives for the exact ratio; with more, large fronts would take too long.</summary>
     private const int MaxExactObjectives = 3;
 
     private const double ReferenceOffset = 0.1;
 
     /// <summary>Compares two fronts of the same objectives, all to be minimised.</summary>
-    /// <param name="part">No points give 0.</param>
-    /// <param name="whole">One point or more. Its worst value of each objective, a tenth of its range beyond, is the corner the volumes are
-    /// measured from.</param>
-    /// <param name="samples">How many points to look at where the exact volume would take too long.</param>
+    /// <param name="part">The first front; an empty one gives 0.</param>
+    /// <param name="whole">The second front, at least one point. The reference point is its worst value of each objective plus a tenth of
+    /// its range.</param>
+    /// <param name="samples">Number of sample points where the exact volume would take too long.</param>
     public static HypervolumeRatio Of(FrontPoints part, FrontPoints whole, int samples = 1 << 14)
     {
         var corner = Array.ConvertAll(whole.Columns, Corner);
@@ -57,7 +56,7 @@ public sealed record HypervolumeRatio(double Ratio, int SamplePoints, double Sta
             inOne += dominatedByPart != dominatedByWhole ? 1 : 0;
         }
 
-        // As of a plain random sample: evenly spread points err less.
+        // That of a plain random sample, an upper bound for evenly spread points.
         return new HypervolumeRatio((double)inPart / Math.Max(1, inWhole), samples, Math.Sqrt(Math.Max(1, inOne)) / Math.Max(1, inWhole));
     }
 
@@ -73,5 +72,48 @@ public sealed record HypervolumeRatio(double Ratio, int SamplePoints, double Sta
         }
 
         return false;
+    }
+}
+
+/// <summary>Largest shortfall of one front against another in each objective.</summary>
+public static class FrontRegret
+{
+    /// <summary>For every point of the reference front the nearest substitute is the found point whose largest shortfall, each objective in
+    /// units of the reference front's range, is smallest (the point of the additive epsilon indicator). The regret of an objective is the
+    /// largest shortfall in it over all reference points.</summary>
+    /// <param name="found">One point or more, objectives to be minimised.</param>
+    /// <param name="reference">One point or more.</param>
+    /// <returns>One value for each objective, in its unit, at least 0.</returns>
+    /// <remarks>Source: Zitzler, Thiele, Laumanns, Fonseca and Grunert da Fonseca 2003, Performance assessment of multiobjective
+    /// optimizers, IEEE Transactions on Evolutionary Computation 7, the additive epsilon indicator (from memory); here by
+    /// objective.</remarks>
+    public static double[] Of(FrontPoints found, FrontPoints reference)
+    {
+        var ranges = Array.ConvertAll(reference.Columns, column => column.Max() - column.Min() is > 0 and var range ? range : 1);
+        var regrets = new double[ranges.Length];
+        for (var p = 0; p < reference.Ids.Length; p++)
+        {
+            var substitute = Substitute(found, reference, p, ranges);
+            for (var j = 0; j < ranges.Length; j++)
+                regrets[j] = Math.Max(regrets[j], found.Columns[j][substitute] - reference.Columns[j][p]);
+        }
+
+        return regrets;
+    }
+
+    private static int Substitute(FrontPoints found, FrontPoints reference, int p, double[] ranges)
+    {
+        var best = 0;
+        var least = double.PositiveInfinity;
+        for (var q = 0; q < found.Ids.Length; q++)
+        {
+            var shortfall = double.NegativeInfinity;
+            for (var j = 0; j < ranges.Length && shortfall < least; j++)
+                shortfall = Math.Max(shortfall, (found.Columns[j][q] - reference.Columns[j][p]) / ranges[j]);
+            if (shortfall < least)
+                (least, best) = (shortfall, q);
+        }
+
+        return best;
     }
 }

@@ -2,10 +2,8 @@ using System.Runtime.Intrinsics;
 
 namespace FrameOpt.Search.Fronts;
 
-/// <summary>
-/// Equally spaced marks along one objective, numbered from 1 to <see cref="last"/>; 0 stands for below the first mark and
-/// the number after the last for above it. Numbers given are exact, however a division rounds: each is checked against its mark.
-/// </summary>
+/// <summary>Equally spaced marks along one objective, numbered from 1 to <see cref="last"/>; index 0 means below the first mark and the
+/// index after the last means above it. Indices are exact in spite of rounding: each is checked against its mark.</summary>
 internal sealed class LatticeAxis
 {
     private readonly double first;
@@ -29,17 +27,17 @@ internal sealed class LatticeAxis
         first = low;
         var spacing = (high - low) / (marks - 1);
         var largest = Math.Max(Math.Abs(low), Math.Abs(high));
-        // A spacing of several roundings: the number before the check is then at most one off.
+        // The spacing is several rounding errors wide, so the index before the check is at most one off.
         if (!(spacing > 8 * (Math.BitIncrement(largest) - largest)) || !double.IsFinite(1 / spacing) || !double.IsFinite(spacing))
             return;
         markSpacing = spacing;
         perUnit = 1 / spacing;
     }
 
-    /// <summary>Whether the marks differ.</summary>
+    /// <summary>True when the marks differ.</summary>
     public bool Divides => markSpacing > 0;
 
-    /// <summary>Makes each corner number n into n x stride + the number of the lowest mark not below the value.</summary>
+    /// <summary>Replaces each corner index n by n x stride + the index of the lowest mark not below the value.</summary>
     public void NumberAbove(ReadOnlySpan<double> values, Span<double> corners, double stride)
     {
         for (var i = 0; i < values.Length; i += Vector512<double>.Count)
@@ -51,7 +49,7 @@ internal sealed class LatticeAxis
         }
     }
 
-    /// <summary>Makes each corner number n into n x stride + the number of the highest mark not above the value.</summary>
+    /// <summary>Replaces each corner index n by n x stride + the index of the highest mark not above the value.</summary>
     public void NumberBelow(ReadOnlySpan<double> values, Span<double> corners, double stride)
     {
         for (var i = 0; i < values.Length; i += Vector512<double>.Count)

@@ -2,19 +2,14 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Search.Fronts;
 
-/// <summary>
-/// Sorts points into fronts, all objectives to be minimised: rank 0 is the front of all points, rank 1 the front of those without rank 0,
-/// and so on. Equal points share a rank. Infinities are ordinary values.
-/// </summary>
-/// <remarks>
-/// The points are taken in lexicographic order, so that nothing is dominated by what follows, and each finds its front by binary search
-/// over the fronts so far. Source: Zhang, Tian, Cheng and Jin, An efficient approach to nondominated sorting for evolutionary
-/// multiobjective
-/// optimization, IEEE Transactions on Evolutionary Computation 19 (2015) 201-213, from memory; that a front forgets the points a later
-/// one makes needless, and is compared eight points at a time, is our own. Worst case, with nearly all points on one front of five or six
-/// objectives: the square of their number. An instance keeps its working memory, for searches that sort thousands of times; not to be
-/// used from several threads at once.
-/// </remarks>
+/// <summary>Sorts points into fronts, all objectives to be minimised: rank 0 is the front of all points, rank 1 the front of those without
+/// rank 0, and so on. Equal points share a rank. Infinities are ordinary values.</summary>
+/// <remarks>The points are taken in lexicographic order, so that nothing is dominated by what follows, and each finds its front by binary
+/// search over the fronts so far. Source: Zhang, Tian, Cheng and Jin, An efficient approach to nondominated sorting for evolutionary
+/// multiobjective optimization, IEEE Transactions on Evolutionary Computation 19 (2015) 201-213, from memory; dropping points covered by
+/// later ones and comparing eight points at a time are our own additions. Worst case, with nearly all points on one front of five or six
+/// objectives: the square of their number. An instance keeps its working memory, for searches that sort thousands of times; not to be used
+/// from several threads at once.</remarks>
 public sealed class NonDominatedSort
 {
     private readonly FrontArchives covers = new();
@@ -23,7 +18,7 @@ public sealed class NonDominatedSort
 
     /// <summary>The rank of every point.</summary>
     /// <param name="values">The points one after the other, each with all its objectives.</param>
-    /// <param name="objectives">How many objectives, 2 to 6.</param>
+    /// <param name="objectives">Number of objectives, 2 to 6.</param>
     /// <exception cref="ArgumentException">The length is no multiple of the number of objectives, or a value is not a number.</exception>
     public static int[] Ranks(ReadOnlySpan<double> values, int objectives)
     {
@@ -35,7 +30,7 @@ public sealed class NonDominatedSort
     /// <summary>Writes the rank of every point and gives the number of fronts, allocating nothing once it has seen as many
     /// points.</summary>
     /// <param name="values">The points one after the other, each with all its objectives.</param>
-    /// <param name="objectives">How many objectives, 2 to 6.</param>
+    /// <param name="objectives">Number of objectives, 2 to 6.</param>
     /// <param name="ranks">Room for as many ranks as there are points.</param>
     /// <exception cref="ArgumentException">The lengths do not agree, or a value is not a number.</exception>
     public int Rank(ReadOnlySpan<double> values, int objectives, Span<int> ranks)

@@ -3,8 +3,8 @@ using System.Runtime.Intrinsics;
 
 namespace FrameOpt.Search.Fronts;
 
-/// <summary>The area below and left of a corner that points cover upwards and rightwards, as the steps of its edge.</summary>
-/// <param name="capacity">The most points it will be given.</param>
+/// <summary>The area dominated by two-objective points up to a reference corner, stored as the steps of its boundary.</summary>
+/// <param name="capacity">Largest number of points.</param>
 internal sealed class Staircase(int capacity)
 {
     private const int FewSteps = 32;
@@ -15,7 +15,7 @@ internal sealed class Staircase(int capacity)
     private double top;
     private int count;
 
-    /// <summary>Begins with no points below and left of the corner.</summary>
+    /// <summary>Resets it to no points and a new corner.</summary>
     public void Clear(double cornerX, double cornerY)
     {
         (rightEnd, top) = (cornerX, cornerY);

@@ -3,14 +3,12 @@ using System.Runtime.Intrinsics;
 namespace FrameOpt.Search.Fronts;
 
 /// <summary>Volumes between points and a reference, slice by slice along the last objective.</summary>
-/// <remarks>
-/// Taken in order of the last objective, each point adds what it alone dominates in the other objectives, times its distance from the
-/// reference in the last. What it alone dominates is its box less the volume of the earlier points, each moved up to the point where it
-/// is below: the same task with an objective less. With three objectives the earlier points are a staircase.
-/// Source: While, Bradstreet and Barone, A fast way of calculating exact hypervolumes, IEEE Transactions on Evolutionary Computation 16
-/// (2012) 86-95, from memory; for three objectives Beume, Fonseca, Lopez-Ibanez, Paquete and Vahrenhold, On the complexity of computing
-/// the hypervolume indicator, the same journal 13 (2009) 1075-1082, from memory.
-/// </remarks>
+/// <remarks>Taken in order of the last objective, each point adds its exclusive volume in the other objectives, times its distance from the
+/// reference in the last. Its exclusive volume is its box less the volume of the earlier points, each clipped to the point's box: the same
+/// problem with one objective fewer. With three objectives the earlier points form a staircase. Source: While, Bradstreet and Barone, A
+/// fast way of calculating exact hypervolumes, IEEE Transactions on Evolutionary Computation 16 (2012) 86-95, from memory; for three
+/// objectives Beume, Fonseca, Lopez-Ibanez, Paquete and Vahrenhold, On the complexity of computing the hypervolume indicator, the same
+/// journal 13 (2009) 1075-1082, from memory.</remarks>
 internal sealed class WfgHypervolume
 {
     private readonly double[] reference;
@@ -42,7 +40,7 @@ internal sealed class WfgHypervolume
 
     /// <summary>The volume that the first points dominate.</summary>
     /// <param name="columns">One array for each objective, all below the reference, in ascending order of the last objective.</param>
-    /// <param name="count">How many points.</param>
+    /// <param name="count">Number of points.</param>
     public double Of(double[][] columns, int count)
     {
         staircase.Clear(reference[0], reference[1]);
@@ -70,7 +68,7 @@ internal sealed class WfgHypervolume
     /// <summary>The volume that a point dominates and others do not; exactly 0 if one of them is nowhere above the point.</summary>
     /// <param name="point">Below the reference.</param>
     /// <param name="others">One array for each objective, all below the reference, in ascending order of the last objective.</param>
-    /// <param name="count">How many others.</param>
+    /// <param name="count">Number of other points.</param>
     public double ExclusiveVolume(ReadOnlySpan<double> point, double[][] others, int count)
     {
         var box = 1.0;
@@ -129,7 +127,7 @@ internal sealed class WfgHypervolume
             if (covering != 0)
                 return count;
         }
-        // They come in order of the last value: only while it stays the same can a later cover an earlier.
+        // Points come in order of the last value: a later point can cover an earlier one only if that value is equal.
         var kept = count > 0 && limitSet[last][0] == point[last] ? Drop(limitSet, last + 1, point, 0, count) : count;
         for (var k = 0; k <= last; k++)
             limitSet[k][kept] = point[k];

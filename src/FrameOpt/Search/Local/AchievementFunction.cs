@@ -2,19 +2,18 @@ using FrameOpt.Search.Evolution;
 
 namespace FrameOpt.Search.Local;
 
-/// <summary>How far designs have come from given ones, as one number: the objective that gained least counts, the others a
-/// little.</summary>
+/// <summary>Augmented achievement scalarising function: the improvement of a design over its reference design as one number, decided by the
+/// objective that improved least.</summary>
 /// <remarks>Source: A. P. Wierzbicki 1980, The use of reference objectives in multiobjective optimization, Lecture Notes in Economics and
-/// Mathematical Systems 177:468-486
-/// (from memory), with the given design's objectives as the reference point.</remarks>
+/// Mathematical Systems 177:468-486 (from memory), with the given design's objectives as the reference point.</remarks>
 internal sealed class AchievementFunction
 {
     private const double AugmentationWeight = 1e-3;
     private readonly double[] references;
     private readonly double[] scales;
 
-    /// <summary>Takes the first <paramref name="designs"/> members as references. An objective is measured in its range over those that are
-    /// usable; in ones where there is no range.</summary>
+    /// <summary>Takes the first <paramref name="designs"/> members as references. Each objective is scaled by its range over the feasible
+    /// designs, or by 1 where it has no range.</summary>
     public AchievementFunction(Population members, int designs)
     {
         references = members.Values[..(designs * members.Objectives)];
@@ -34,8 +33,8 @@ internal sealed class AchievementFunction
         }
     }
 
-    /// <summary>True when a member is better than another as the successor of a reference: it misses limits by less, or is usable as well
-    /// and has come further.</summary>
+    /// <summary>True when a member is better than another as the successor of a reference: its violation is smaller, or both are feasible
+    /// and it improved more.</summary>
     public bool IsBetter(Population members, int member, int other, int reference) => members.Violation[member] != members.Violation[other]
         ? members.Violation[member] < members.Violation[other]
         : members.Violation[member] == 0 && Of(members, member, reference) < Of(members, other, reference);
@@ -44,7 +43,7 @@ internal sealed class AchievementFunction
     public void SetReference(Population members, int member, int reference) =>
         members.ValuesOf(member).CopyTo(references.AsSpan(reference * scales.Length));
 
-    /// <summary>Below zero when every objective gained; less is better.</summary>
+    /// <summary>Negative when every objective improved; smaller is better.</summary>
     private double Of(Population members, int member, int reference)
     {
         var values = members.ValuesOf(member);

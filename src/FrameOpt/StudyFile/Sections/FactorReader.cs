@@ -19,7 +19,7 @@ internal static class FactorReader
         return [.. FactorCatalogue.All.Select(input => ReadOne(factors, input)).OfType<StudyFactor>()];
     }
 
-    /// <summary>A factor fixed at one value given outside a file, or null after a mistake.</summary>
+    /// <summary>A factor fixed at one value given outside a file, or null after an error.</summary>
     public static StudyFactor? ReadFixed(string name, string value, DiagnosticBag diagnostics)
     {
         if (FactorCatalogue.Find(name) is not { } input)

@@ -16,7 +16,7 @@ internal static class MissionReader
         ("pitch_rate", "pitch rate", "0 rad/s", "assumption: steady attitude; range 0 to 0.5 rad/s"),
     ];
 
-    /// <summary>The phases, a power-off one among them; empty after a mistake that leaves none.</summary>
+    /// <summary>The phases, a power-off one among them; empty after an error that leaves none.</summary>
     public static IReadOnlyList<Phase> Read(Section study)
     {
         var entries = study.Entries("mission");

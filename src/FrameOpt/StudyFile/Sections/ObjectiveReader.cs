@@ -46,3 +46,104 @@ internal static class ObjectiveReader
         return new StudyObjective(response, goal == "maximise", ResponseReader.IsSigned(response), resolution);
     }
 }
+
+/// <summary>Reads the limits.</summary>
+internal static class LimitReader
+{
+    public static IReadOnlyList<StudyLimit> Read(Section study, ResponseReader responses, Prerequisites needs) =>
+    [
+        .. study.List("limits")
+            .Select((node, index) => Section.Open(node, node, $"limits[{index + 1}]", StudyKeys.Limit, study.DiagnosticBag))
+            .OfType<Section>()
+            .Select(section => ReadOne(section, responses, needs))
+            .OfType<StudyLimit>(),
+    ];
+
+    private static StudyLimit? ReadOne(Section section, ResponseReader responses, Prerequisites needs)
+    {
+        if (!section.Has("at_least") && !section.Has("at_most"))
+            section.DiagnosticBag.Add(section.Owner, "This limit has no bound.", "Add `at_least: ...`, `at_most: ...`, or both.");
+        if (section.Text("response") is not { } name || responses.Read(name, section.At("response")) is not { } response)
+            return null;
+        needs.Check(response, section.At("response"));
+        var atLeast = ResponseAmount.Read(section, "at_least", response, AllowedRange.None);
+        // An upper bound alone on a signed response bounds its magnitude.
+        var magnitude = ResponseReader.IsSigned(response) && !section.Has("at_least");
+        var atMost = ResponseAmount.Read(section, "at_most", response, magnitude ? AllowedRange.NonNegative : AllowedRange.None);
+        if (atLeast > atMost)
+            section.DiagnosticBag.Add(section.At("at_least"), "at_least is above at_most: nothing can pass.", "Exchange the two.");
+        return new StudyLimit(response, magnitude, atLeast, atMost);
+    }
+}
+
+/// <summary>Reads how the front is ranked.</summary>
+internal static class RankingReader
+{
+    private const string Distance = "distance to ideal";
+
+    public static RankingSetting Read(Section study, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    {
+        var ranking = study.Child("ranking", StudyKeys.Ranking);
+        return new RankingSetting(Method(study, ranking), Weights(study, ranking, objectives, responses));
+    }
+
+    private static RankingMethod Method(Section study, Section? ranking)
+    {
+        if (ranking is null || !ranking.Has("method"))
+            study.DiagnosticBag.AddAssumption("ranking method", Distance,
+                "assumption: weighted Euclidean distance to the best of every objective; the other choice is TOPSIS");
+        switch (ranking?.Text("method"))
+        {
+            case null or Distance:
+                return RankingMethod.DistanceToIdeal;
+            case "topsis":
+                return RankingMethod.Topsis;
+            case var other:
+                ranking!.DiagnosticBag.Add(ranking.At("method"), "This is not a ranking method the tool knows.",
+                    NearestName.Of(other, [Distance, "topsis"]) is { } near ? $"Did you mean `{near}`?"
+                        : $"Write `{Distance}` or `topsis`.");
+                return RankingMethod.DistanceToIdeal;
+        }
+    }
+
+    private static double[] Weights(Section study, Section? ranking, IReadOnlyList<StudyObjective> objectives, ResponseReader responses)
+    {
+        if (ranking is null || !ranking.Has("weights"))
+        {
+            study.DiagnosticBag.AddAssumption("ranking weights", "1 for each objective", "assumption: all objectives count alike");
+            return [.. objectives.Select(_ => 1.0)];
+        }
+
+        var entries = ranking.Entries("weights");
+        // Weights of objectives that could not be read would be reported as unknown.
+        if (objectives.Count < study.List("objectives").Count)
+            return [];
+        var weights = objectives.Select(_ => double.NaN).ToArray();
+        foreach (var entry in entries)
+            TakeWeight(ranking, entry, objectives, responses, weights);
+        for (var i = 0; i < weights.Length; i++)
+        {
+            if (double.IsNaN(weights[i]) && !entries.Any(entry => entry.Key.Text == objectives[i].Response.Name))
+                ranking.DiagnosticBag.Add(ranking.KeyAt("weights"), $"ranking.weights has no weight for {objectives[i].Response.Name}.",
+                    $"Add `{objectives[i].Response.Name}: 1`.");
+        }
+
+        if (weights.Length > 0 && weights.All(weight => weight == 0))
+            ranking.DiagnosticBag.Add(ranking.KeyAt("weights"), "Every weight is 0.", "Give at least one objective a weight above 0.");
+        return weights;
+    }
+
+    private static void TakeWeight(Section ranking, Node.Entry entry, IReadOnlyList<StudyObjective> objectives, ResponseReader responses,
+        double[] weights)
+    {
+        if (responses.Read(entry.Key.Text, entry.Key) is not { } response)
+            return;
+        var index = objectives.ToList().FindIndex(objective => objective.Response == response);
+        if (index < 0)
+            ranking.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it has no weight.",
+                "Remove it, or make it an objective.");
+        else
+            weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", $"{response.Name}: 1", Dimension.Number,
+                AllowedRange.NonNegative, ranking.DiagnosticBag)?.Base ?? double.NaN;
+    }
+}

@@ -1,7 +1,5 @@
 using FrameOpt.Model.Mission;
-using FrameOpt.Plans.Classical;
-using FrameOpt.Plans.Optimal;
-using FrameOpt.Running;
+using FrameOpt.Plans;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
@@ -52,33 +50,34 @@ internal static class PlanReader
                     $"Remove it; it belongs to {string.Join(", ", kinds.Where(k => k.Value.Contains(key)).Select(k => k.Key))}.");
         }
 
-        return Setting(plan, kind) is { } setting ? setting with { Responses = Responses(plan, responses, needs, objectives) } : null;
+        return Request(plan, kind) is { } request ? new PlanSetting(request, Responses(plan, responses, needs, objectives)) : null;
     }
 
-    /// <summary>Reports a plan that does not exist for so many factors or runs.</summary>
-    public static void CheckExists(Study study, Section file)
+    /// <summary>Number of runs of a study's plan; reports a plan that does not exist for its factors and gives 0.</summary>
+    public static int CountRuns(PlanSetting plan, IReadOnlyList<StudyFactor> factors, Section file)
     {
         try
         {
-            StudyPlan.Of(study);
+            return plan.Request.Build([.. factors.Where(factor => factor.IsSwept).Select(factor => factor.Name)]).Plan.Runs.Count;
         }
         catch (ArgumentException problem)
         {
             file.DiagnosticBag.Add(file.KeyAt("plan"), $"This plan cannot be made: {problem.Message}.",
                 "docs/plans.md says what each kind of plan takes.");
+            return 0;
         }
     }
 
-    private static PlanSetting? Setting(Section plan, string kind) => kind switch
+    private static PlanRequest? Request(Section plan, string kind) => kind switch
     {
-        "full factorial" => new PlanSetting.FullFactorial(plan.Integer("levels", 2, 2, 21)),
+        "full factorial" => new PlanRequest.FullFactorial(plan.Integer("levels", 2, 2, 21)),
         "fractional factorial" => Fraction(plan),
-        "Plackett-Burman" => new PlanSetting.PlackettBurman(plan.Has("runs") ? plan.Integer("runs", 12, 4, MaxRuns) : null),
-        "central composite" => new PlanSetting.CentralComposite(
+        "Plackett-Burman" => new PlanRequest.PlackettBurman(plan.Has("runs") ? plan.Integer("runs", 12, 4, MaxRuns) : null),
+        "central composite" => new PlanRequest.CentralComposite(
             plan.Has("axial") && plan.Choice("axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan),
                 plan.Integer("centre_runs", 1, 0, 100)),
-        "Box-Behnken" => new PlanSetting.BoxBehnken(plan.Integer("centre_runs", 1, 0, 100)),
-        "definitive screening" => new PlanSetting.DefinitiveScreening(),
+        "Box-Behnken" => new PlanRequest.BoxBehnken(plan.Integer("centre_runs", 1, 0, 100)),
+        "definitive screening" => new PlanRequest.DefinitiveScreening(),
         _ => Optimal(plan, kind == "D-optimal" ? OptimalCriterion.D : OptimalCriterion.I),
     };
 
@@ -90,7 +89,7 @@ internal static class PlanReader
         return AxialRule.FaceCentred;
     }
 
-    private static PlanSetting? Fraction(Section plan)
+    private static PlanRequest? Fraction(Section plan)
     {
         if (plan.Has("generators") == plan.Has("most_runs"))
         {
@@ -100,12 +99,12 @@ internal static class PlanReader
         }
 
         if (plan.Has("most_runs"))
-            return new PlanSetting.FractionWithMaxRuns(plan.Integer("most_runs", 8, 4, MaxRuns));
-        return new PlanSetting.FractionWithGenerators(
+            return new PlanRequest.FractionWithMaxRuns(plan.Integer("most_runs", 8, 4, MaxRuns));
+        return new PlanRequest.FractionWithGenerators(
             [.. plan.List("generators").OfType<Node.Scalar>().Select(generator => generator.Text)]);
     }
 
-    private static PlanSetting? Optimal(Section plan, OptimalCriterion criterion)
+    private static PlanRequest? Optimal(Section plan, OptimalCriterion criterion)
     {
         if (!plan.Has("runs"))
         {
@@ -116,7 +115,7 @@ internal static class PlanReader
         var model = plan.Has("model") && plan.Choice("model", [.. models.Keys]) is { } name ? models[name] : SurfaceModel.Quadratic;
         if (!plan.Has("model"))
             plan.DiagnosticBag.AddAssumption("model of the plan", "quadratic", "assumption; other choices linear, interactions");
-        return new PlanSetting.Optimal(criterion, model, plan.Integer("runs", 20, 2, 500), (ulong)plan.Integer("seed", 1, 0, int.MaxValue));
+        return new PlanRequest.Optimal(criterion, model, plan.Integer("runs", 20, 2, 500), (ulong)plan.Integer("seed", 1, 0, int.MaxValue));
     }
 
     private static IReadOnlyList<Response> Responses(

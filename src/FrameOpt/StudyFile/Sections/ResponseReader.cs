@@ -12,9 +12,9 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
     /// <summary>True for what goes to either side, so that its magnitude is ranked.</summary>
     public static bool IsSigned(Response response) => response.Entry.Sign == ResponseSign.Side;
 
-    /// <summary>The response named, or null after a mistake.</summary>
+    /// <summary>The response named, or null after an error.</summary>
     /// <param name="text">Of the node, or a key.</param>
-    /// <param name="at">Where it stands.</param>
+    /// <param name="at">The node.</param>
     public Response? Read(string text, Node at)
     {
         var name = Name().Match(text.Trim());
@@ -94,7 +94,7 @@ internal static class ResponseAmount
             section.DiagnosticBag, key) ?? double.NaN : double.NaN;
     }
 
-    /// <summary>The amount in a node, or null after a mistake.</summary>
+    /// <summary>The amount in a node, or null after an error.</summary>
     public static double? Of(Node node, string name, Response response, AllowedRange bound, DiagnosticBag diagnostics, string? key = null)
     {
         var dimension = Dimension.OfUnit(response.Unit);

@@ -1,4 +1,3 @@
-using FrameOpt.Running;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Values;
@@ -19,7 +18,7 @@ internal static class SearchReader
         ["NSGA-III"] = SearchMethod.NsgaIII,
     };
 
-    /// <summary>The search, or null after a mistake in its method.</summary>
+    /// <summary>The search, or null after an error in its method.</summary>
     public static SearchSetting? Read(Section study, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives,
         ResponseReader responses)
     {
@@ -41,37 +40,27 @@ internal static class SearchReader
         return new SearchSetting.Exhaustive();
     }
 
-    /// <summary>The search with the designs of the study's plan to begin from, when it asks for them.</summary>
-    public static SearchSetting WithPlan(Study study) =>
-        study.Search is SearchSetting.Evolutionary { StartDescription: StartReader.Plan } evolutionary
-        ? evolutionary with
-        {
-            Start = [.. StudyPlan.Of(study).Designs
-            .Select(design => (IReadOnlyList<double>)[.. study.Factors.Select(factor => design[factor.Input])])]
-        }
-        : study.Search;
-
     private static SearchSetting.Evolutionary Evolutionary(
         Section study, Section search, SearchMethod method, IReadOnlyList<StudyFactor> factors, IReadOnlyList<StudyObjective> objectives,
             ResponseReader responses)
     {
         AddAssumption(search, "population", "100", "assumption");
         AddAssumption(search, "seed", "1", "assumption: any other does as well");
-        var (start, words) = StartReader.Read(search, factors);
-        if (words == StartReader.Plan && !study.Has("plan"))
+        var start = StartReader.Read(search, factors);
+        if (start is SearchStart.FromPlan && !study.Has("plan"))
             search.DiagnosticBag.Add(search.At("start"), "The study has no plan to begin from.",
                 "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
         var stop = Stop(search, objectives, responses);
-        if (start.Count > stop.Evaluations / 2)
+        if (start?.Count > stop.Evaluations / 2)
             search.DiagnosticBag.AddWarning(
                 search.At("start"),
-                    $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: raise search.stop.evaluations, or begin from fewer.");
+                $"Beginning from {start.Count} designs leaves little of {stop.Evaluations} evaluations to search with: "
+                + "raise search.stop.evaluations, or begin from fewer.");
         return new SearchSetting.Evolutionary(method, search.Integer("population", 100, 2, MaxPopulation),
             (ulong)search.Integer("seed", 1, 0, int.MaxValue), stop)
         {
             LocalSearch = search.Has("polish") && search.Boolean("polish"),
             Start = start,
-            StartDescription = words,
         };
     }
 

@@ -8,30 +8,26 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads the designs a search begins from: those of the study's plan, or of a file an earlier run wrote.</summary>
 internal static class StartReader
 {
-    /// <summary>The word for the study's own plan.</summary>
-    public const string Plan = "plan";
-
     private const int MaxDesigns = 100_000;
 
-    /// <summary>m or rad: what the rounding of a table may put beside the end of a range.</summary>
+    /// <summary>Rounding tolerance at the ends of a range, in m or rad.</summary>
     private const double Tolerance = 1e-9;
 
-    /// <summary>Designs with a value for every factor in its order, and where they are from; those of a plan are filled in later.</summary>
-    public static (IReadOnlyList<IReadOnlyList<double>> Designs, string Description) Read(
-        Section search, IReadOnlyList<StudyFactor> factors)
+    /// <summary>The start, or null when the search starts at random or after an error; the runs of a plan are counted later.</summary>
+    public static SearchStart? Read(Section search, IReadOnlyList<StudyFactor> factors)
     {
-        if (search.Text("start") is not { } start)
-            return ([], "");
-        if (start.Trim() == Plan)
-            return ([], Plan);
-        if (CsvTable.Read(search.At("start"), start.Trim(), search.DiagnosticBag) is not { } table)
-            return ([], start);
+        if (search.Text("start")?.Trim() is not { } start)
+            return null;
+        if (start == SearchStart.FromPlan.Keyword)
+            return new SearchStart.FromPlan(0);
+        if (CsvTable.Read(search.At("start"), start, search.DiagnosticBag) is not { } table)
+            return null;
         var designs = Designs(search, table, factors);
         AddWarning(search, table, factors, designs);
-        return (designs, start.Trim());
+        return new SearchStart.FromFile(start, designs);
     }
 
-    /// <summary>Says what of the file is not used as it stands.</summary>
+    /// <summary>Warns of values of the file that are not used as they stand.</summary>
     private static void AddWarning(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors,
         IReadOnlyList<IReadOnlyList<double>> designs)
     {
@@ -41,13 +37,15 @@ internal static class StartReader
         if (others.Count > 0)
             search.DiagnosticBag.AddWarning(
                 search.At("start"),
-                    $"{table.Name} has columns of {string.Join(", ", others)}, which are no factors here: they are not used, so its designs are others in this study.");
+                $"{table.Name} has columns of {string.Join(", ", others)}, which are no factors here: "
+                + "they are not used, so its designs are others in this study.");
         var outside = designs.Count(design => design.Zip(factors).Any(
             pair => pair.First < pair.Second.LevelsSi[0] - Tolerance || pair.First > pair.Second.LevelsSi[^1] + Tolerance));
         if (outside > 0)
             search.DiagnosticBag.AddWarning(
                 search.At("start"),
-                    $"{outside} of the {designs.Count} designs of {table.Name} lie outside the factors' ranges; they are moved to the nearest end.");
+                $"{outside} of the {designs.Count} designs of {table.Name} lie outside the factors' ranges; "
+                + "they are moved to the nearest end.");
     }
 
     private static IReadOnlyList<IReadOnlyList<double>> Designs(Section search, CsvTable table, IReadOnlyList<StudyFactor> factors)

@@ -10,13 +10,13 @@ internal sealed record CsvTable(string Name, IReadOnlyList<string> Headers, IRea
 {
     private const long MaxBytes = 50_000_000;
 
-    /// <summary>Lines of a wrong length that are told one by one.</summary>
+    /// <summary>Largest number of uneven lines that are reported one by one.</summary>
     private const int MaxReportedRows = 3;
 
-    /// <summary>The table in a file, or null after a mistake.</summary>
+    /// <summary>The table in a file, or null after an error.</summary>
     /// <param name="at">Where the study names it.</param>
     /// <param name="name">As written, relative to the study's folder.</param>
-    /// <param name="diagnostics">Takes the mistakes.</param>
+    /// <param name="diagnostics">Takes the errors.</param>
     public static CsvTable? Read(Node at, string name, DiagnosticBag diagnostics)
     {
         if (ReferencedFile.Bytes(at, name, MaxBytes, diagnostics) is not { } bytes)

@@ -2,7 +2,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.StudyFile.Syntax;
 
-/// <summary>Collects all that reading a study brings up: mistakes, defaults taken, oddities.</summary>
+/// <summary>Collects the errors, assumed defaults and warnings of reading a study.</summary>
 internal sealed class DiagnosticBag(string file, string? folder = null)
 {
     private const int MaxShown = 200;
@@ -23,14 +23,14 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
 
     public bool HasErrors => diagnostics.Count > 0;
 
-    /// <summary>How many mistakes so far.</summary>
+    /// <summary>How many errors so far.</summary>
     public int Count => diagnostics.Count;
 
     public IReadOnlyList<Assumption> Assumptions => assumptions;
 
     public IReadOnlyList<string> Warnings => warnings;
 
-    /// <summary>The mistakes in the order of the file; of a file that is wrong throughout, the first ones.</summary>
+    /// <summary>The errors in the order of the file; only the first ones when there are very many.</summary>
     public IReadOnlyList<Diagnostic> Diagnostics()
     {
         Diagnostic[] sorted = [.. diagnostics.OrderBy(m => m.Line).ThenBy(m => m.Column)];
@@ -45,7 +45,7 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
     public void Add(int line, int column, string excerpt, string what, string fix) =>
         diagnostics.Add(new Diagnostic(file, line, column, excerpt, what, fix));
 
-    /// <summary>Takes over the mistakes found elsewhere that are not known yet, saying where they come from.</summary>
+    /// <summary>Adds the errors of another bag that are not present yet, prefixed with their origin.</summary>
     public void AddNew(DiagnosticBag other, string prefix)
     {
         var known = diagnostics.ToHashSet();
@@ -53,7 +53,7 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
             .Select(diagnostic => diagnostic with { Message = prefix + diagnostic.Message }));
     }
 
-    /// <summary>Takes over the defaults taken elsewhere that are not known yet, saying where.</summary>
+    /// <summary>Adds the assumptions of another bag that are not present yet, with their origin.</summary>
     public void AddNewAssumptions(DiagnosticBag other, string where)
     {
         foreach (var assumption in other.assumptions
@@ -62,7 +62,7 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
             assumptions.Add(assumption with { What = $"{assumption.What} (with {where})" });
     }
 
-    /// <summary>A mistake of the file as a whole.</summary>
+    /// <summary>A error of the file as a whole.</summary>
     public void AddForFile(string what, string fix) => Add(0, 0, "", what, fix);
 
     public void AddAssumption(string what, string value, string source) => assumptions.Add(new Assumption(what, value, source));
@@ -76,16 +76,16 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
     public void AddWarning(Node at, string text) => warnings.Add(FormattableString.Invariant($"{file} line {at.Line}: {text}"));
 }
 
-/// <summary>Something a user has to mend in a file: where, what, and how.</summary>
+/// <summary>An error in a file: position, message and how to fix it.</summary>
 /// <param name="File">Name of the file, without its folder.</param>
 /// <param name="Line">From 1; 0 when the whole file is meant.</param>
 /// <param name="Column">From 1; 0 when the whole file is meant.</param>
 /// <param name="Excerpt">What stands there, shortened; may be empty.</param>
-/// <param name="Message">What is wrong with it: a sentence.</param>
-/// <param name="Fix">What to write or do: a sentence.</param>
+/// <param name="Message">The message: a sentence.</param>
+/// <param name="Fix">How to fix it: a sentence.</param>
 public sealed record Diagnostic(string File, int Line, int Column, string Excerpt, string Message, string Fix)
 {
-    /// <summary>All of it in one paragraph.</summary>
+    /// <summary>The whole diagnostic in one paragraph.</summary>
     public string Text
     {
         get

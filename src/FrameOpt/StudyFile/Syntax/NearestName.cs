@@ -16,10 +16,10 @@ internal static class NearestName
             .FirstOrDefault();
     }
 
-    /// <summary>How many letters may be wrong: a third of the name, two at least.</summary>
+    /// <summary>Largest edit distance: a third of the name, at least 2.</summary>
     private static int Allowed(string name) => Math.Max(2, name.Length / 3);
 
-    /// <summary>Letters to insert, remove or replace to make one word of the other.</summary>
+    /// <summary>Edit distance: letters to insert, remove or replace to turn one word into the other.</summary>
     /// <remarks>Source: R. A. Wagner, M. J. Fischer, "The String-to-String Correction Problem", J. ACM 21(1), 1974 (from memory).</remarks>
     private static int Distance(string a, string b)
     {

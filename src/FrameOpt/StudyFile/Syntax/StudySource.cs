@@ -1,8 +1,9 @@
+using System.Security.Cryptography;
 using System.Text;
 
 namespace FrameOpt.StudyFile.Syntax;
 
-/// <summary>From a path to text, refusing what cannot be a study file before anything looks inside.</summary>
+/// <summary>Reads a path to text and refuses what cannot be a study file before parsing.</summary>
 internal static class StudySource
 {
     /// <summary>Largest study file, in bytes.</summary>
@@ -12,7 +13,7 @@ internal static class StudySource
 
     public static string NameOf(string path) => Path.GetFileName(path) is { Length: > 0 } name ? name : path;
 
-    /// <summary>The bytes of a file, or null after a mistake.</summary>
+    /// <summary>The bytes of a file, or null after an error.</summary>
     public static byte[]? Bytes(string path, DiagnosticBag diagnostics)
     {
         if (Directory.Exists(path))
@@ -42,7 +43,7 @@ internal static class StudySource
         }
     }
 
-    /// <summary>The text of a file without its byte order mark, or null after a mistake.</summary>
+    /// <summary>The text of a file without its byte order mark, or null after an error.</summary>
     public static string? Text(byte[] bytes, DiagnosticBag diagnostics)
     {
         if (bytes.Length > MaxBytes)
@@ -69,6 +70,51 @@ internal static class StudySource
         {
             var line = 1 + bytes.AsSpan(0, Math.Clamp(problem.Index, 0, bytes.Length)).Count((byte)'\n');
             diagnostics.Add(line, 1, "", "A character here is not in UTF-8.", "Save the study as plain text, encoding UTF-8.");
+            return null;
+        }
+    }
+}
+
+/// <summary>Reads a file that a study names, from the study's own folder on.</summary>
+internal static class ReferencedFile
+{
+    /// <summary>The bytes of the file, or null after an error.</summary>
+    /// <param name="at">Where the study names it.</param>
+    /// <param name="name">As written, relative to the study's folder.</param>
+    /// <param name="largestBytes">A larger file is refused before it is read.</param>
+    /// <param name="diagnostics">Takes the errors, and the file's hash.</param>
+    public static byte[]? Bytes(Node at, string name, long largestBytes, DiagnosticBag diagnostics)
+    {
+        if (diagnostics.Folder is not { } folder)
+        {
+            diagnostics.Add(at, $"The file `{name}` cannot be looked for: this study was not read from a folder.",
+                "Save the study as a file and name it.");
+            return null;
+        }
+
+        try
+        {
+            var file = new FileInfo(Path.Combine(folder, name));
+            if (!file.Exists)
+            {
+                diagnostics.Add(at, $"There is no file `{name}` beside the study.", $"It is looked for as {file.FullName}.");
+                return null;
+            }
+
+            if (file.Length > largestBytes)
+            {
+                diagnostics.Add(at, FormattableString.Invariant($"The file `{name}` is larger than {largestBytes / 1_000_000} MB."),
+                    "Check that it is the right one, or split it.");
+                return null;
+            }
+
+            var bytes = File.ReadAllBytes(file.FullName);
+            diagnostics.AddFile(name, Convert.ToHexStringLower(SHA256.HashData(bytes)));
+            return bytes;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            diagnostics.Add(at, $"The file `{name}` cannot be read.", "Check the name, and that you may read it.");
             return null;
         }
     }

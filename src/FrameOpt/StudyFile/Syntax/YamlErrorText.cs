@@ -3,14 +3,14 @@ using YamlDotNet.Core;
 
 namespace FrameOpt.StudyFile.Syntax;
 
-/// <summary>Says in plain words what the YAML parser stumbled over.</summary>
+/// <summary>Explains an error of the YAML parser.</summary>
 internal static partial class YamlErrorText
 {
     public static (int Line, int Column, string What, string Fix) Of(YamlException problem, string text)
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
         var line = Math.Clamp((int)problem.Start.Line, 1, lines.Length);
-        // The parser notices some slips a line late or early, a tab any number of lines early.
+        // The parser reports some errors a line late or early, a tab any number of lines early.
         var last = Has(problem.Message, "tab ") ? lines.Length : Math.Min(lines.Length, line + 1);
         for (var near = Math.Max(1, line - 1); near <= last; near++)
         {
@@ -49,7 +49,8 @@ internal static partial class YamlErrorText
         _ when Has(message, "cannot start any token", "anchor or alias", "scanning a tag") =>
             ("This character cannot begin a value.", "Put the text in quotes, or remove the character."),
         _ => ("The file is not laid out as it should be here.",
-            "Check that lines begin as far in as their neighbours, that brackets and quotes are closed, and that keys are written `key: value`."),
+            "Check that lines begin as far in as their neighbours, that brackets and quotes are closed, "
+                + "and that keys are written `key: value`."),
     };
 
     private static bool Has(string message, params ReadOnlySpan<string> words)

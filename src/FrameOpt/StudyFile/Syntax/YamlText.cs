@@ -4,7 +4,7 @@ using YamlDotNet.Core.Events;
 
 namespace FrameOpt.StudyFile.Syntax;
 
-/// <summary>From text to nodes: the events are scanned for what a study never needs before anything is built from them.</summary>
+/// <summary>Parses text to nodes; features of YAML that a study does not use are refused before anything is built.</summary>
 internal static partial class YamlText
 {
     /// <summary>Deepest nesting of lists and groups.</summary>
@@ -16,7 +16,7 @@ internal static partial class YamlText
     private const char EscapedClose = '\uE001';
     private const char EscapedComma = '\uE002';
 
-    /// <summary>The one document's root, or null after a mistake.</summary>
+    /// <summary>The one document's root, or null after an error.</summary>
     public static Node? Read(string text, DiagnosticBag diagnostics)
     {
         var events = Scan(text, diagnostics);

@@ -17,14 +17,14 @@ internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitS
         return null;
     }
 
-    /// <summary>How many steps lie between from and to; not whole when the step does not fit.</summary>
+    /// <summary>Number of steps between from and to; not an integer when the step does not fit.</summary>
     public double Steps => (double)(To - From) / (double)Step;
 
     private long WholeSteps => (long)Math.Round(Steps);
 
     public bool Fits => WholeSteps >= 1 && Math.Abs(From + WholeSteps * Step - To) <= Tolerance * (To - From);
 
-    /// <summary>Every level in SI, each exactly what its own decimal would be read as.</summary>
+    /// <summary>Every level in SI, each exactly as its decimal text would be read.</summary>
     public double[] LevelsSi() => [.. Enumerable.Range(0, (int)WholeSteps + 1)
         .Select(i => Unit.ToBase(ToDouble(i == WholeSteps ? To : From + i * Step)))];
 

@@ -7,11 +7,11 @@ namespace FrameOpt.StudyFile.Values;
 internal static partial class NumberText
 {
     /// <summary>A number and the unit text after it, or what is wrong with it.</summary>
-    /// <param name="Value">The number; NaN when there is a mistake.</param>
+    /// <param name="Value">The number; NaN when there is an error.</param>
     /// <param name="Digits">The number as typed.</param>
     /// <param name="Unit">What stands after it, not yet looked up.</param>
     /// <param name="Message">What is wrong, or null.</param>
-    /// <param name="Fix">How to mend it; empty when only an example helps.</param>
+    /// <param name="Fix">How to fix it; empty when only an example helps.</param>
     internal readonly record struct Parsed(double Value, string Digits, string Unit, string? Message = null, string Fix = "");
 
     public static Parsed Parse(string text)
@@ -76,7 +76,8 @@ internal static partial class NumberText
     private static partial Regex NonFinite();
 
     [GeneratedRegex(
-        @"^(?<sign>[+-]?)(?<first>[0-9]{1,3})(?<group>(?<more>(?<separator>[,'’_\s.])[0-9]{3})(?<more>\k<separator>[0-9]{3})*)(?<rest>([.][0-9]+)?(?![0-9.,]).*)$")]
+        @"^(?<sign>[+-]?)(?<first>[0-9]{1,3})(?<group>(?<more>(?<separator>[,'’_\s.])[0-9]{3})(?<more>\k<separator>[0-9]{3})*)"
+        + @"(?<rest>([.][0-9]+)?(?![0-9.,]).*)$")]
     private static partial Regex Grouped();
 
     [GeneratedRegex(@"^([+-]?[0-9]+),([0-9]+)((?![0-9.,]).*)$")]

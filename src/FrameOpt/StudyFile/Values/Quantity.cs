@@ -3,7 +3,7 @@ using FrameOpt.StudyFile.Syntax;
 namespace FrameOpt.StudyFile.Values;
 
 /// <summary>A number with its unit as typed.</summary>
-/// <param name="Value">In the typed unit; NaN stands for one already reported as a mistake.</param>
+/// <param name="Value">In the typed unit; NaN stands for one already reported as an error.</param>
 /// <param name="Digits">The number as typed.</param>
 /// <param name="Unit">The typed unit.</param>
 internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
@@ -12,12 +12,12 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
     public double Base => Unit.ToBase(Value);
 
     /// <summary>Reads one value, or reports why not and gives null.</summary>
-    /// <param name="node">Where it stands.</param>
-    /// <param name="name">What it is, for the message: machine.propeller.diameter.</param>
+    /// <param name="node">The node.</param>
+    /// <param name="name">Its path, for the message: machine.propeller.diameter.</param>
     /// <param name="example">A line that would be right.</param>
     /// <param name="dimension">Its dimension.</param>
-    /// <param name="bound">Where it makes sense.</param>
-    /// <param name="diagnostics">Takes the mistake.</param>
+    /// <param name="bound">Allowed range.</param>
+    /// <param name="diagnostics">Takes the error.</param>
     public static Quantity? Read(Node node, string name, string example, Dimension dimension, AllowedRange bound, DiagnosticBag diagnostics)
     {
         var forExample = $"Write for example `{example}`.";
@@ -63,4 +63,40 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
     private static string UnitMend(NumberText.Parsed parsed, Dimension dimension, string forExample) => dimension.SpellingList.Length == 0
         ? $"Write {parsed.Digits}."
         : $"Its units are written {dimension.SpellingList}. {forExample}";
+}
+
+/// <summary>Allowed range of a quantity, in the base unit of its dimension; values outside it indicate a wrong sign or unit.</summary>
+/// <param name="Low">Lower end.</param>
+/// <param name="LowAllowed">True when the lower end itself is allowed.</param>
+/// <param name="High">Upper end, allowed.</param>
+/// <param name="Description">What must hold: "above 0 and at most 3 m".</param>
+internal sealed record AllowedRange(double Low, bool LowAllowed, double High, string Description)
+{
+    /// <summary>Any number.</summary>
+    public static readonly AllowedRange None = new(double.NegativeInfinity, true, double.PositiveInfinity, "any number");
+
+    /// <summary>At least 0.</summary>
+    public static readonly AllowedRange NonNegative = new(0, true, double.PositiveInfinity, "0 or more");
+
+    /// <summary>Greater than 0.</summary>
+    public static AllowedRange PositiveUpTo(double high, string highText) => new(0, false, high, $"above 0 and at most {highText}");
+
+    /// <summary>At least 0.</summary>
+    public static AllowedRange NonNegativeUpTo(double high, string highText) => new(0, true, high, $"from 0 to {highText}");
+
+    /// <summary>Symmetric about 0.</summary>
+    public static AllowedRange Within(double high, string highText) => new(-high, true, high, $"between -{highText} and {highText}");
+
+    /// <summary>Between two ends.</summary>
+    public static AllowedRange Between(double low, double high, string lowText, string highText) =>
+        new(low, true, high, $"between {lowText} and {highText}");
+
+    public bool Contains(double value) => (LowAllowed ? value >= Low : value > Low) && value <= High;
+}
+
+/// <summary>Allowed air densities.</summary>
+internal static class AirDensity
+{
+    /// <summary>From about 11 km of the standard atmosphere to a very cold day at sea level.</summary>
+    public static readonly AllowedRange AllowedRange = Values.AllowedRange.Between(0.3, 1.6, "0.3 kg/m³", "1.6 kg/m³");
 }

@@ -8,11 +8,12 @@ internal static class Row
     /// <summary>What one column of a table holds.</summary>
     internal sealed record Column(string Name, string Example, Dimension Dimension, AllowedRange AllowedRange);
 
-    /// <summary>The rows of a table in base units, or null after a mistake; two or more, the columns named rising strictly so.</summary>
-    /// <param name="section">That has the table.</param>
-    /// <param name="key">Of the table.</param>
+    /// <summary>The rows of a table in base units, or null after an error; at least two rows, the first columns strictly
+    /// increasing.</summary>
+    /// <param name="section">Section that has the table.</param>
+    /// <param name="key">Key of the table.</param>
     /// <param name="columns">From left to right.</param>
-    /// <param name="rising">How many columns, from the left, must increase from row to row.</param>
+    /// <param name="rising">Number of columns, from the left, that must increase from row to row.</param>
     public static double[][]? Table(Section section, string key, Column[] columns, int rising)
     {
         var before = section.List(key);

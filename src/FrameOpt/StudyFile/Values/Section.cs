@@ -3,10 +3,8 @@ using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.StudyFile.Values;
 
-/// <summary>
-/// A group of keys being read. Every accessor reports what is wrong with its key and then gives NaN or null, which stand for
-/// "already reported": a study with mistakes is never used, so reading goes on to find the next one.
-/// </summary>
+/// <summary>A group of keys being read. Every accessor reports what is wrong with its key and then gives NaN or null, which stand for
+/// "already reported": a study with errors is never used, so reading goes on to find the next one.</summary>
 internal sealed class Section
 {
     private readonly Dictionary<string, Node.Entry> entries = [];
@@ -30,14 +28,14 @@ internal sealed class Section
     /// <summary>The key the section stands under, or the section itself.</summary>
     public Node Owner { get; }
 
-    /// <summary>Where it stands, for messages: machine.propeller.</summary>
+    /// <summary>Its path, for messages: machine.propeller.</summary>
     public string Path { get; }
 
     public DiagnosticBag DiagnosticBag { get; }
 
     private string Under => Path.Length > 0 ? $"under {Path}" : "at the left edge";
 
-    /// <summary>The section in a node, or null after a mistake; null without one when there is no node.</summary>
+    /// <summary>The section in a node, or null after an error; null without one when there is no node.</summary>
     public static Section? Open(Node? node, Node owner, string path, SectionKeys keys, DiagnosticBag diagnostics)
     {
         if (node is Node.Map map)
@@ -175,7 +173,7 @@ internal sealed class Section
             DiagnosticBag.Add(entry.Key, $"{PathOf(name)} has no value.", $"Write for example `{Example(name)}`.");
     }
 
-    /// <summary>Reports an unknown key; where it is plain which one was meant and that is absent, reads on as if it stood there.</summary>
+    /// <summary>Reports an unknown key; where the intended key is clear and absent, reads on as if it were written.</summary>
     private void TakeMisspelt(Node.Entry entry)
     {
         var name = entry.Key.Text;

@@ -2,7 +2,7 @@ using CsCheck;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Model.Propulsion;
-using FrameOpt.Plans.Classical;
+using FrameOpt.Plans;
 
 namespace FrameOpt.Tests.Model.Propulsion;
 

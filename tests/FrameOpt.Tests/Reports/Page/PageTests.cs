@@ -4,7 +4,6 @@ using System.Xml.Linq;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Page;
 using FrameOpt.Running;
@@ -184,16 +183,15 @@ public class PageTests
         var report = ReportFixture.Report(3);
         var study = report.Result.Study with
         {
-            Plan = new PlanSetting.CentralComposite(
-            AxialRule.FaceCentred, 1)
-            { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] }
+            Plan = new PlanSetting(new PlanRequest.CentralComposite(AxialRule.FaceCentred, 1),
+                [.. report.Result.Study.Objectives.Select(objective => objective.Response)]),
         };
         var read = new PageText(report with
         {
             Result = report.Result with
             {
                 Study = study,
-                Plan = PlanResult.Of(study, report.Result.Mission, 1)
+                Plan = PlanRunner.Run(study, report.Result.Mission, 1)
             }
         });
         for (var response = 1; response <= 3; response++)

@@ -1,0 +1,109 @@
+namespace FrameOpt.Plans;
+
+/// <summary>A kind of plan with its settings, for any factors.</summary>
+public abstract record PlanRequest
+{
+    private PlanRequest()
+    {
+    }
+
+    /// <summary>Builds the plan.</summary>
+    /// <param name="factors">The names of the factors.</param>
+    /// <exception cref="ArgumentException">There is no such plan for this number of factors or runs; the message says why.</exception>
+    public abstract BuiltPlan Build(IReadOnlyList<string> factors);
+
+    /// <summary>Every combination of levels.</summary>
+    /// <param name="Levels">Number of levels of each factor, at least 2.</param>
+    public sealed record FullFactorial(int Levels) : PlanRequest
+    {
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => Levels == 2
+            ? new BuiltPlan(Plans.FullFactorial.TwoLevel(factors), SurfaceModel.Interactions)
+            : new BuiltPlan(Plans.FullFactorial.Build(factors, [.. factors.Select(_ => Levels)]), SurfaceModel.Quadratic);
+    }
+
+    /// <summary>A two-level fraction of given generators, such as D=ABC.</summary>
+    /// <param name="Generators">One for each factor beyond the basic ones.</param>
+    public sealed record FractionWithGenerators(IReadOnlyList<string> Generators) : PlanRequest
+    {
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => Fractional(FractionalFactorial.Build(factors, Generators));
+    }
+
+    /// <summary>The two-level fraction of minimum aberration in a limited number of runs.</summary>
+    /// <param name="Runs">Largest number of runs.</param>
+    public sealed record FractionWithMaxRuns(int Runs) : PlanRequest
+    {
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => Fractional(FractionalFactorial.WithMaxRuns(factors, Runs));
+    }
+
+    /// <summary>A Plackett-Burman plan.</summary>
+    /// <param name="Runs">Number of runs, or null for the smallest that holds the factors.</param>
+    public sealed record PlackettBurman(int? Runs) : PlanRequest
+    {
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(
+            Runs is { } runs ? Plans.PlackettBurman.Build(factors, runs) : Plans.PlackettBurman.Build(factors), SurfaceModel.Linear);
+    }
+
+    /// <summary>A central composite plan on a full cube.</summary>
+    /// <param name="Axial">Rule for the distance of the axial runs.</param>
+    /// <param name="CentrePoints">Number of centre points.</param>
+    public sealed record CentralComposite(AxialRule Axial, int CentrePoints) : PlanRequest
+    {
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(
+            Plans.CentralComposite.Build(factors, Axial, new CentrePoints(CentrePoints, 0)), SurfaceModel.Quadratic);
+    }
+
+    /// <summary>A Box-Behnken plan.</summary>
+    /// <param name="CentrePoints">Number of centre points.</param>
+    public sealed record BoxBehnken(int CentrePoints) : PlanRequest
+    {
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) =>
+            new(Plans.BoxBehnken.Build(factors, CentrePoints), SurfaceModel.Quadratic);
+    }
+
+    /// <summary>A definitive screening plan.</summary>
+    public sealed record DefinitiveScreening : PlanRequest
+    {
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) =>
+            new(Plans.DefinitiveScreening.Build(factors), SurfaceModel.LinearAndSquares);
+    }
+
+    /// <summary>A D- or I-optimal plan on five levels of each factor.</summary>
+    /// <param name="Criterion">The criterion to optimise.</param>
+    /// <param name="Model">Linear, interactions or quadratic.</param>
+    /// <param name="Runs">Number of runs.</param>
+    /// <param name="Seed">The same seed gives the same plan.</param>
+    public sealed record Optimal(OptimalCriterion Criterion, SurfaceModel Model, int Runs, ulong Seed) : PlanRequest
+    {
+        private const int Levels = 5;
+
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(
+            OptimalPlan.Build(new OptimalRequest
+            {
+                Factors = factors,
+                Model = new PlanModel(ModelTerms.Of(Model, factors.Count)),
+                Runs = Runs,
+                Levels = [.. factors.Select(_ => CodedLevels.EvenlySpaced(Levels))],
+                Criterion = Criterion,
+                Seed = Seed,
+            }),
+            Model);
+    }
+
+    /// <summary>Interactions are fitted only where the fraction does not confound them with each other (resolution V or more).</summary>
+    private static BuiltPlan Fractional(FractionalPlan built) =>
+        new(built.Plan, built.Fraction.Resolution is < 5 ? SurfaceModel.Linear : SurfaceModel.Interactions, built.Fraction);
+}
+
+/// <summary>A plan with the surface that can be fitted to it.</summary>
+/// <param name="Plan">The runs.</param>
+/// <param name="Model">The terms of the surface.</param>
+/// <param name="Fraction">What a two-level fraction confounds; null for other plans.</param>
+public sealed record BuiltPlan(Plan Plan, SurfaceModel Model, Fraction? Fraction = null);
