@@ -1,4 +1,5 @@
 using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using static System.FormattableString;
@@ -48,4 +49,25 @@ internal static class FittingChartText
         "Only for the outfits as in the study: check the propeller's rotation first, then the hang check, then a tied-down run, then fly with margin.",
         $"{Cautions.Danger} {Cautions.NotValidated}",
     ];
+}
+
+/// <summary>Colours of the geometries on the fitting chart; a letter stands in every one, so that colour is
+/// never needed. Black text is readable on all.</summary>
+internal static class FittingChartColours
+{
+    /// <summary>Where no geometry is allowed.</summary>
+    public const string Grey = "D9D9D9";
+
+    private static readonly string[] colours = [
+        Palette.SkyBlue, Palette.Orange, Palette.Green, Palette.Yellow, Palette.Purple, Palette.Vermillion];
+
+    /// <summary>Of a geometry by its index; grey for -1.</summary>
+    public static string Colour(int geometry) => geometry < 0 ? Grey : colours[geometry % colours.Length];
+
+    /// <summary>The class of a drawn cell.</summary>
+    public static string Class(int geometry) => geometry < 0 ? "fit-none" : FormattableString.Invariant($"fit-{geometry % colours.Length}");
+
+    /// <summary>The rules of those classes.</summary>
+    public static string Rules => string.Concat(Enumerable.Range(-1, colours.Length + 1)
+        .Select(geometry => $".{Class(geometry)} {{ fill: #{Colour(geometry)}; }}\n"));
 }

@@ -4,7 +4,6 @@ using FrameOpt.Plans;
 using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
-using FrameOpt.Reports.Files.Json;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 

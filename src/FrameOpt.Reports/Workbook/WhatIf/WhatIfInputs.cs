@@ -14,7 +14,7 @@ internal static class WhatIfInputs
     private static readonly GeometryInput[] inputs =
         [GeometryInput.HangPointSpacing, GeometryInput.LateralOffset, GeometryInput.SuspensionHeight, GeometryInput.ThrustLineAngle];
 
-    public static void Add(IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout, DeferredParts deferred)
+    public static void Add(Spreadsheet book, IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout)
     {
         string[] headers = ["the design", "value", "unit", "from", "to", "level below", "level above", "part of the way"];
         for (var c = 0; c < headers.Length; c++)
@@ -28,9 +28,9 @@ internal static class WhatIfInputs
             Row(sheet, report.Result.Study.Factors.First(factor => factor.Input == inputs[i]), geometry, WhatIfLayout.FirstInputRow + i);
         var levels = WhatIfDataSheet.Levels(table);
         for (var f = 0; f < levels.Count; f++)
-            Place(sheet, levels[f], geometry, layout, f, deferred);
-        State(sheet, levels, deferred);
-        Drilling(sheet, report.Result.Study, geometry, deferred);
+            Place(book, sheet, levels[f], geometry, layout, f);
+        State(book, sheet, levels);
+        Drilling(book, sheet, report.Result.Study, geometry);
         Constants(sheet, report.Result.Study);
     }
 
@@ -53,8 +53,8 @@ internal static class WhatIfInputs
         sheet.Workbook.NamedRanges.Add($"what_if_{factor.Name}", cell.AsRange());
     }
 
-    private static void Place(IXLWorksheet sheet, WhatIfLevels levels, FrameGeometry geometry, WhatIfLayout layout, int factor,
-        DeferredParts deferred)
+    private static void Place(
+        Spreadsheet book, IXLWorksheet sheet, WhatIfLevels levels, FrameGeometry geometry, WhatIfLayout layout, int factor)
     {
         var row = WhatIfLayout.InputRow(factor);
         var (lower, upper, fraction) = levels.Bracket(geometry[levels.Factor.Input]);
@@ -62,11 +62,8 @@ internal static class WhatIfInputs
         var all = CellAddress.Row(WhatIfLayout.Sheet, layout.LevelsRow(factor), 2, 1 + levels.Si.Count);
         string Level(int column) => $"INDEX({all},{CellAddress.Absolute(row, column)})";
         var isOne = levels.Si.Count == 1;
-        void Cell(int column, string formula, double cached, string format)
-        {
-            SheetStyle.Output(sheet.Cell(row, column), format);
-            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(formula, cached)));
-        }
+        void Cell(int column, string formula, double cached, string format) =>
+            book.AddFormula(sheet.Cell(row, column), new Formula(formula, cached), format);
 
         Cell(WhatIfLayout.LowerColumn, isOne ? "1" : FormattableString.Invariant(
             $"MAX(1,MIN({levels.Si.Count - 1},IFERROR(MATCH({typed},{all},1),1)))"), lower + 1, "0");
@@ -78,7 +75,7 @@ internal static class WhatIfInputs
             "0.000");
     }
 
-    private static void State(IXLWorksheet sheet, IReadOnlyList<WhatIfLevels> levels, DeferredParts deferred)
+    private static void State(Spreadsheet book, IXLWorksheet sheet, IReadOnlyList<WhatIfLevels> levels)
     {
         SheetStyle.Text(sheet.Cell(WhatIfLayout.StateRow, 1), "Can the table say?");
         var outside = string.Join(',', levels.SelectMany((_, factor) =>
@@ -89,12 +86,12 @@ internal static class WhatIfInputs
         }));
         var cannotFly =
             $"SUMPRODUCT(({WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn)}>0)*({WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn)}=0))>0";
-        deferred.Formulas.Add(new(WhatIfLayout.Sheet, WhatIfLayout.StateRow, WhatIfLayout.InputColumn, new Formula(
-            $"IF(OR({outside}),\"outside the range of the study: no figures\",IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))", "yes")));
+        book.AddFormula(sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn), new Formula(
+            $"IF(OR({outside}),\"outside the range of the study: no figures\",IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))", "yes"));
         sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn).Style.Font.SetBold();
     }
 
-    private static void Drilling(IXLWorksheet sheet, Study study, FrameGeometry geometry, DeferredParts deferred)
+    private static void Drilling(Spreadsheet book, IXLWorksheet sheet, Study study, FrameGeometry geometry)
     {
         var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
         var offset = study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset).Unit;
@@ -110,10 +107,9 @@ internal static class WhatIfInputs
         {
             var row = WhatIfLayout.DrillRow + i;
             SheetStyle.Text(sheet.Cell(row, 1), sides[i].Text);
-            SheetStyle.Output(sheet.Cell(row, WhatIfLayout.InputColumn), "0.0###");
-            sheet.Cell(row, WhatIfLayout.InputColumn).Style.Font.SetBold();
-            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, WhatIfLayout.InputColumn,
-                new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value))));
+            var cell = sheet.Cell(row, WhatIfLayout.InputColumn);
+            book.AddFormula(cell, new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value)), "0.0###");
+            cell.Style.Font.SetBold();
         }
 
         SheetStyle.UnitText(

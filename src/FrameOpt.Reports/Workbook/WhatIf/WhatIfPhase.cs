@@ -7,7 +7,7 @@ using FrameOpt.Reports.Workbook.Cells;
 namespace FrameOpt.Reports.Workbook.WhatIf;
 
 /// <summary>One phase's row on the sheet What if.</summary>
-internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, DeferredParts deferred, int phase, PhaseCoefficients coefficients)
+internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunReport report, int phase, PhaseCoefficients coefficients)
 {
     private const int Settings = 3;
     private readonly int row = WhatIfLayout.FirstPhaseRow + phase;
@@ -98,9 +98,6 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
 
     private string At(int column) => CellAddress.Absolute(row, column);
 
-    private void Cell(int column, string formula, object cached, string format)
-    {
-        SheetStyle.Output(sheet.Cell(row, column), format);
-        deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(IfValid(formula), cached)));
-    }
+    private void Cell(int column, string formula, object cached, string format) =>
+        book.AddFormula(sheet.Cell(row, column), new Formula(IfValid(formula), cached), format);
 }

@@ -12,20 +12,24 @@ internal static class WhatIfSheet
     private const double FirstWidth = 46;
     private const double OtherWidth = 11;
 
-    public static void Add(XLWorkbook book, RunReport report, WhatIfTable table, WhatIfLayout layout, DeferredParts deferred)
+    /// <summary>Adds the sheet, and at the end of the workbook the table behind it.</summary>
+    public static void Add(Spreadsheet book, RunReport report)
     {
-        var sheet = book.AddWorksheet(WhatIfLayout.Sheet);
+        var table = new WhatIfTable(report.Result);
+        var layout = new WhatIfLayout(table, report.Result.Study.Mission.Count);
+        var sheet = book.AddSheet(WhatIfLayout.Sheet);
         sheet.ShowGridLines = false;
         sheet.Column(1).Width = FirstWidth;
         sheet.Columns(2, WhatIfLayout.VerdictColumn - 1).Width = OtherWidth;
         sheet.Column(WhatIfLayout.VerdictColumn).Width = 26;
         Notes(sheet, report, table);
-        WhatIfInputs.Add(sheet, report, table, layout, deferred);
-        WhatIfPhases.Add(sheet, report, table, layout, deferred);
+        WhatIfInputs.Add(book, sheet, report, table, layout);
+        WhatIfPhases.Add(book, sheet, report, table, layout);
         Levels(sheet, table, layout);
         sheet.SheetView.FreezeColumns(1);
-        SheetStyle.Print(sheet, report, pagesWide: 1);
+        book.Print(sheet, pagesWide: 1);
         sheet.PageSetup.PrintAreas.Add(1, 1, layout.LevelsRow(2), WhatIfLayout.VerdictColumn);
+        book.AddLast(() => WhatIfDataSheet.Add(book, report, table, layout));
     }
 
     private static void Notes(IXLWorksheet sheet, RunReport report, WhatIfTable table)
