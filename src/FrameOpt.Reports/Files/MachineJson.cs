@@ -47,8 +47,11 @@ internal static class MachineJson
             case PropellerTable table:
                 json.WriteStartArray("coefficients");
                 foreach (var row in table.Rows)
-                    json.WriteRawValue(
-                        $"[{PlainNumber.Text(row.AdvanceRatio)},{PlainNumber.Text(row.ThrustCoefficient)},{PlainNumber.Text(row.PowerCoefficient)}]");
+                {
+                    double[] numbers = [row.AdvanceRatio, row.ThrustCoefficient, row.PowerCoefficient];
+                    json.WriteRawValue($"[{string.Join(',', numbers.Select(PlainNumber.Text))}]");
+                }
+
                 json.WriteEndArray();
                 break;
             case BenchPropeller bench:

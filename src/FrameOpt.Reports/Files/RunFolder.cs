@@ -28,7 +28,8 @@ public static class RunFolder
             $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}{(name.Length > 0 ? "-" : "")}{name}");
     }
 
-    /// <summary>The path if nothing stands there, else the first free one of path-2, path-3 ...: two runs may begin in one second.</summary>
+    /// <summary>The path if nothing stands there, else the first free one of path-2, path-3 ...: two runs may begin in one
+    /// second.</summary>
     /// <param name="path">Where results would go.</param>
     public static string FirstFreePath(string path)
     {

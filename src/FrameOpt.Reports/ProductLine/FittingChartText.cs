@@ -11,7 +11,9 @@ internal static class FittingChartText
 {
     /// <summary>How to use it.</summary>
     public const string HowToRead =
-        "Find the pilot's own mass, without clothing and equipment, in whole kilograms, and the column of the outfit: the letter is the geometry to take, beside it how far both holes are moved, seen from behind. None (grey): no geometry is allowed; measure the pilot and make one.";
+        "Find the pilot's own mass, without clothing and equipment, in whole kilograms, and the column of the outfit: the letter is the "
+            + "geometry to take, beside it how far both holes are moved, seen from behind. None (grey): no geometry is allowed; measure "
+            + "the pilot and make one.";
 
     /// <summary>"75–79 kg".</summary>
     public static string Band(int from, int to) => Invariant($"{from}–{to} kg");
@@ -40,13 +42,15 @@ internal static class FittingChartText
     public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>
     {
         var (left, right) = ProductLineText.DrillingPositions(result.Study, geometry.Design);
-        return $"{geometry.Letter}: LEFT hang point {left}, RIGHT {right} from the plane of symmetry, seen from behind; {ProductLineText.Design(result.Study, geometry.Design)}.";
+        return $"{geometry.Letter}: LEFT hang point {left}, RIGHT {right} from the plane of symmetry, seen from behind; "
+            + $"{ProductLineText.Design(result.Study, geometry.Design)}.";
     });
 
     /// <summary>What must not be missing beside it.</summary>
     public static IReadOnlyList<string> Warnings { get; } =
     [
-        "Only for the outfits as in the study: check the propeller's rotation first, then the hang check, then a tied-down run, then fly with margin.",
+        "Only for the outfits as in the study: check the propeller's rotation first, then the hang check, then a tied-down run, then fly "
+            + "with margin.",
         $"{Cautions.Danger} {Cautions.NotValidated}",
     ];
 }

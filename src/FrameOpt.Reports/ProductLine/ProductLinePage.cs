@@ -92,8 +92,10 @@ public static class ProductLinePage
     private static string Worst(ProductLineResult result)
     {
         double[] regrets = [.. result.Assignments.Select(served => served.Regret).Where(double.IsFinite).DefaultIfEmpty(0).Order()];
-        return $"Regret is what a customer gives up against a frame made to measure for it, out of the same candidates. The largest is {ProductLineText.Amount(result.Setting, regrets[^1])}, "
-        + $"half of those unlike each other give up at most {ProductLineText.Amount(result.Setting, regrets[(regrets.Length - 1) / 2])}. Every customer is in customers.csv.";
+        return "Regret is what a customer gives up against a frame made to measure for it, out of the same candidates. The largest is "
+            + $"{ProductLineText.Amount(result.Setting, regrets[^1])}, "
+            + "half of those unlike each other give up at most "
+            + $"{ProductLineText.Amount(result.Setting, regrets[(regrets.Length - 1) / 2])}. Every customer is in customers.csv.";
     }
 
     private static IEnumerable<XElement> Frames(ProductLineResult result)
@@ -108,7 +110,8 @@ public static class ProductLinePage
                 .Where(attribute => attribute.Name.LocalName is "id" or "aria-labelledby"))
                 attribute.Value = attribute.Value.Replace("frame-front", id, StringComparison.Ordinal);
             yield return Html.Figure(
-                frame, $"Geometry {geometry.Letter}, drawn on the study's own machine. {string.Join(" ", DrillingSection.Of(result.Study, geometry.Design).Lines.Take(1))}");
+                frame, $"Geometry {geometry.Letter}, drawn on the study's own machine. "
+                    + $"{string.Join(" ", DrillingSection.Of(result.Study, geometry.Design).Lines.Take(1))}");
         }
     }
 
@@ -121,13 +124,15 @@ public static class ProductLinePage
             .. report.Result.Study.Files.Select(file => ($"{file.Name}, SHA-256", file.Hash)),
             ("version", $"FrameOpt {report.Info.ToolVersion}"),
             ("in the same folder",
-                "line.xlsx (all figures), customers.csv (who gets which), fitting-chart.svg (for the wall), line.json (everything, for programs)"),
+                "line.xlsx (all figures), customers.csv (who gets which), fitting-chart.svg (for the wall), line.json (everything, for "
+                    + "programs)"),
         ];
         return Html.Section(
             "reproduce",
             "How to reproduce it",
             Html.Paragraph(
-                $"frameopt line on the same study file, with the same version, gives the same figures{(report.Result.IsComplete ? "" : "; this one was stopped early")}."),
+                "frameopt line on the same study file, with the same version, gives the same "
+                    + $"figures{(report.Result.IsComplete ? "" : "; this one was stopped early")}."),
             new XElement("dl", new XAttribute("class", "facts"), facts.Select(
                 fact => new XElement("div", new XElement("dt", fact.What), new XElement("dd", fact.Value)))));
     }

@@ -61,9 +61,11 @@ public static class ProductLineWorkbook
     private static void AddCustomers(Spreadsheet book, ProductLineResult result)
     {
         var all = result.Setting.Customers.Count;
-        var note = "Regret: what a customer gives up against a frame made to measure, whose geometry stands under own. Offsets and angles: right +.";
+        var note = "Regret: what a customer gives up against a frame made to measure, whose geometry stands under own. Offsets and angles: "
+            + "right +.";
         if (all > MaxCustomers)
-            note = $"The {NumberFormat.Count(MaxCustomers)} customers left with most; customers.csv holds all {NumberFormat.Count(all)}. {note}";
+            note = $"The {NumberFormat.Count(MaxCustomers)} customers left with most; "
+                + $"customers.csv holds all {NumberFormat.Count(all)}. {note}";
         DataSheet.Add(book, "Customers", note, CustomerTable.WorstServed(result, MaxCustomers));
     }
 

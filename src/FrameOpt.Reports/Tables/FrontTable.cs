@@ -31,7 +31,9 @@ public static class FrontTable
         var table = Of(study, front, evaluations);
         var phases = study.Mission.SelectMany((phase, p) =>
             ((PhaseQuantity[])[PhaseQuantity.Residual, PhaseQuantity.Lean, PhaseQuantity.Effort]).Select(quantity => ResponseColumn(
-                $"{ResponseCatalogue.Of(quantity).Name}[{phase.Name}]", ResponseCatalogue.Of(quantity), row => evaluations[row].Phases[p][quantity])));
+                $"{ResponseCatalogue.Of(quantity).Name}[{phase.Name}]",
+                ResponseCatalogue.Of(quantity),
+                row => evaluations[row].Phases[p][quantity])));
         return table with
         {
             Columns = [.. table.Columns, .. phases.Where(phase => table.Columns.All(column => column.Name != phase.Name))],
@@ -66,9 +68,9 @@ public static class FrontTable
             row => front[row].Score),
     ];
 
-    private static IEnumerable<Column> Objectives(Study study, IReadOnlyList<FrontDesign> front) => study.Objectives.Select((objective, i) =>
-        Column.OfNumbers(StudyText.Name(objective.Response, objective.Magnitude), objective.Response.Unit,
-            NumberFormat.FormatCode(objective.Response.Unit), row => front[row].Objectives[i]));
+    private static IEnumerable<Column> Objectives(Study study, IReadOnlyList<FrontDesign> front) =>
+        study.Objectives.Select((objective, i) => ResponseColumn(
+            StudyText.Name(objective.Response, objective.Magnitude), objective.Response.Entry, row => front[row].Objectives[i]));
 
     private static IEnumerable<Column> Responses(Study study, IReadOnlyList<DesignEvaluation> evaluations) =>
         Enum.GetValues<MissionQuantity>()

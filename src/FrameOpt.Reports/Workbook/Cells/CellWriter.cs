@@ -61,10 +61,10 @@ internal static partial class CellWriter
         writer.Write(xml.AsSpan(0, end));
         for (var row = 0; row < table.Table.RowCount; row++)
         {
-            writer.Write(string.Create(CultureInfo.InvariantCulture, $"<x:row r=\"{table.FirstRow + row}\">"));
+            var number = (table.FirstRow + row).ToString(CultureInfo.InvariantCulture);
+            writer.Write($"<x:row r=\"{number}\">");
             for (var c = 0; c < openings.Length; c++)
-                Write(writer, string.Create(CultureInfo.InvariantCulture,
-                    $"<x:c r=\"{openings[c].Letters}{table.FirstRow + row}\" s=\"{openings[c].Style}\""), table.Table.Columns[c].Value(row));
+                Write(writer, $"<x:c r=\"{openings[c].Letters}{number}\" s=\"{openings[c].Style}\"", table.Table.Columns[c].Value(row));
             writer.Write("</x:row>");
         }
 

@@ -3,8 +3,7 @@ using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 
-/// <summary>How every sheet of the workbook looks, and the one way text gets into a cell: titles and headers blue, warnings yellow, never told
-/// by colour alone.</summary>
+/// <summary>How every sheet of the workbook looks, and the one way text gets into a cell. Colour is never the only sign.</summary>
 internal static class SheetStyle
 {
     /// <summary>Behind a cell to type in: a tint of sky blue.</summary>

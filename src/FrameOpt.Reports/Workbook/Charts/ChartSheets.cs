@@ -26,7 +26,11 @@ internal static class ChartSheets
         var (result, compared) = (report.Result, ComparedDesign.Of(report));
         Table[] tables =
         [
-            FrontCharts.Table(report), Phases(result.Study, compared), RpmChart.Curve(result), RpmChart.Band(result), RpmChart.Marks(result),
+            FrontCharts.Table(report),
+            Phases(result.Study, compared),
+            RpmChart.Curve(result),
+            RpmChart.Band(result),
+            RpmChart.Marks(result),
         ];
         var placed = SideBySide(tables);
         var sheet = book.AddSheet(SheetName);
@@ -35,7 +39,8 @@ internal static class ChartSheets
         SheetStyle.Title(sheet.Cell(1, 1), "Charts");
         SheetStyle.Text(
             sheet.Cell(2, 1),
-            $"Drawn from the sheet {DataSheetName}, as the run found it; they do not follow the weights typed on the sheet {RankingLayout.Sheet}.");
+            $"Drawn from the sheet {DataSheetName}, as the run found it; they do not follow the weights typed on the sheet "
+                + $"{RankingLayout.Sheet}.");
         (string Name, XElement Xml)[] charts =
         [
             .. FrontCharts.Of(report, placed[0]),

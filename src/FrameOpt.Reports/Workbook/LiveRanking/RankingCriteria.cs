@@ -73,17 +73,18 @@ internal static class RankingCriteria
     {
         var criterion = ranked.Criteria[c];
         var row = RankingLayout.FirstCriterionRow + c;
-        string Choose(string ofOthers, int whole) =>
-            $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({layout.Data(layout.ValueColumn(c, 0))}),{CellAddress.Absolute(row, whole)},{ofOthers}({layout.Data(layout.ValueColumn(c, 2))}))";
-        var (best, worst) = (CellAddress.Absolute(row, RankingLayout.BestColumn), CellAddress.Absolute(row, RankingLayout.WorstColumn));
+        string At(int column) => CellAddress.Absolute(row, column);
+        string Values(int leverage) => layout.Data(layout.ValueColumn(c, leverage));
+        string Choose(string ofOthers, string whole) =>
+            $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({Values(0)}),{whole},{ofOthers}({Values(2)}))";
+        var (best, worst, weights) = (At(RankingLayout.BestColumn), At(RankingLayout.WorstColumn), layout.Weights);
         book.AddFormula(sheet.Cell(row, RankingLayout.BestColumn),
-            new(Choose(criterion.Maximise ? "MAX" : "MIN", RankingLayout.WholeBestColumn), ranked.Best[c]), criterion.FormatCode);
+            new(Choose(criterion.Maximise ? "MAX" : "MIN", At(RankingLayout.WholeBestColumn)), ranked.Best[c]), criterion.FormatCode);
         book.AddFormula(sheet.Cell(row, RankingLayout.WorstColumn),
-            new(Choose(criterion.Maximise ? "MIN" : "MAX", RankingLayout.WholeWorstColumn), ranked.Worst[c]), criterion.FormatCode);
+            new(Choose(criterion.Maximise ? "MIN" : "MAX", At(RankingLayout.WholeWorstColumn)), ranked.Worst[c]), criterion.FormatCode);
         book.AddFormula(sheet.Cell(row, RankingLayout.ShareColumn), new(
-            $"IF(OR(SUM({layout.Weights})<=0,{best}={worst}),0,{CellAddress.Absolute(row, RankingLayout.WeightColumn)}/SUM({layout.Weights}))", ranked.WeightShare[c]), "0.000");
-        var divisor = ranked.IsTopsis
-            ? $"SQRT({Choose("SUMSQ", RankingLayout.WholeNormColumn).Replace(CellAddress.Absolute(row, RankingLayout.WholeNormColumn), $"{CellAddress.Absolute(row, RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
+            $"IF(OR(SUM({weights})<=0,{best}={worst}),0,{At(RankingLayout.WeightColumn)}/SUM({weights}))", ranked.WeightShare[c]), "0.000");
+        var divisor = ranked.IsTopsis ? $"SQRT({Choose("SUMSQ", $"{At(RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
         var size = ranked.IsTopsis ? ranked.Norm[c] : ranked.Worst[c] - ranked.Best[c];
         book.AddFormula(sheet.Cell(row, RankingLayout.DivisorColumn),
             new($"IF({best}={worst},1,{divisor})", ranked.Best[c] == ranked.Worst[c] ? 1.0 : size), "0.000");

@@ -7,7 +7,8 @@ namespace FrameOpt.Reports.Workbook.LiveRanking;
 internal static class RankingDataSheet
 {
     private const string Note =
-        "What the sheet Ranking is reckoned from. Formulas on the right: the values at the leverage chosen there, whether the design keeps its limits, score, rank, place. Nothing to type here.";
+        "What the sheet Ranking is reckoned from. Formulas on the right: the values at the leverage chosen there, whether the design keeps "
+            + "its limits, score, rank, place. Nothing to type here.";
 
     public static void Add(Spreadsheet book, RankedDesigns ranked, RankingLayout layout)
     {
@@ -56,12 +57,12 @@ internal static class RankingFormulas
     /// <summary>1 when the design flies, keeps every limit typed, and there is a weight to rank by.</summary>
     public static string IsWithinLimits(RankingLayout layout, int row)
     {
-        var objectives =
-            $"{CellAddress.Relative(row, layout.SelectedColumn(0))}:{CellAddress.Relative(row, layout.SelectedColumn(layout.Objectives - 1))}";
+        string Selected(int criterion) => CellAddress.Relative(row, layout.SelectedColumn(criterion));
+        var objectives = $"{Selected(0)}:{Selected(layout.Objectives - 1)}";
         List<string> conditions = [$"SUM({layout.Weights})>0", FormattableString.Invariant($"COUNT({objectives})={layout.Objectives}")];
         for (var c = 0; c < layout.Criteria; c++)
         {
-            var value = CellAddress.Relative(row, layout.SelectedColumn(c));
+            var value = Selected(c);
             var least = RankingLayout.Input(RankingLayout.FirstCriterionRow + c, RankingLayout.AtLeastColumn);
             var most = RankingLayout.Input(RankingLayout.FirstCriterionRow + c, RankingLayout.AtMostColumn);
             conditions.Add($"OR({least}=\"\",{value}>={least})");
@@ -90,8 +91,8 @@ internal static class RankingFormulas
     public static string Rank(RankedDesigns ranked, RankingLayout layout, int row)
     {
         var score = CellAddress.Relative(row, layout.ScoreColumn);
-        var scores =
-            $"{CellAddress.Absolute(RankingLayout.FirstDataRow, layout.ScoreColumn)}:{CellAddress.Absolute(layout.LastDataRow, layout.ScoreColumn)}";
+        string Score(int dataRow) => CellAddress.Absolute(dataRow, layout.ScoreColumn);
+        var scores = $"{Score(RankingLayout.FirstDataRow)}:{Score(layout.LastDataRow)}";
         return $"IF({score}=\"\",\"\",RANK({score},{scores},{(ranked.IsTopsis ? 0 : 1)}))";
     }
 
@@ -106,6 +107,7 @@ internal static class RankingFormulas
     private static string Part(RankingLayout layout, int row, int objective, int from)
     {
         string Of(int column) => RankingLayout.Input(RankingLayout.FirstCriterionRow + objective, column);
-        return $"({Of(RankingLayout.ShareColumn)}*(({CellAddress.Relative(row, layout.SelectedColumn(objective))}-{Of(from)})/{Of(RankingLayout.DivisorColumn)}))^2";
+        var value = CellAddress.Relative(row, layout.SelectedColumn(objective));
+        return $"({Of(RankingLayout.ShareColumn)}*(({value}-{Of(from)})/{Of(RankingLayout.DivisorColumn)}))^2";
     }
 }

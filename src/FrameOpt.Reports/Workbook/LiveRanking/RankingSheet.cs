@@ -41,17 +41,19 @@ internal static class RankingSheet
         const int across = 16;
         const double characters = NameColumns * NarrowWidth + (across - NameColumns) * ColumnWidth;
         var held = report.Result.Front.Count > ranked.Designs.Count
-            ? $"the best {NumberFormat.Count(ranked.Designs.Count)} of the {NumberFormat.Count(report.Result.Front.Count)} designs on the front"
+            ? $"the best {NumberFormat.Count(ranked.Designs.Count)} of the {NumberFormat.Count(report.Result.Front.Count)} "
+                + "designs on the front"
             : $"all {NumberFormat.Count(ranked.Designs.Count)} designs on the front";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, across),
-            $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order recompute. "
-                + "A design outside a limit you type gets no rank. Equal scores share a rank.",
+            $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order "
+                + "recompute. A design outside a limit you type gets no rank. Equal scores share a rank.",
             characters);
         SheetStyle.Paragraph(
             sheet.Range(2, 1, 2, across),
-            $"Score: {(ranked.IsTopsis ? "TOPSIS closeness, more is better" : "distance to the ideal, less is better")} (docs/ranking.md). As in the study, best and worst are those of the whole front, so the ranks are the run's; "
-                + "at another leverage they are those of the designs held here, which are not the best designs for that leverage: another front would be.",
+            $"Score: {(ranked.IsTopsis ? "TOPSIS closeness, more is better" : "distance to the ideal, less is better")} (docs/ranking.md). "
+                + "As in the study, best and worst are those of the whole front, so the ranks are the run's; at another leverage they are "
+                + "those of the designs held here, which are not the best designs for that leverage: another front would be.",
             characters);
     }
 
@@ -66,9 +68,10 @@ internal static class RankingSheet
         SheetStyle.Input(leverage);
         leverage.FirstCell().DataValidation.List($"\"{string.Join(',', labels)}\"");
         SheetStyle.UnitText(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.AtLeastColumn), "setting no.");
-        book.AddFormula(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn), new Formula(
-            $"MATCH({CellAddress.Absolute(RankingLayout.LeverageRow, RankingLayout.InputColumn)},{{{string.Join(',', labels.Select(label => $"\"{label}\""))}}},0)",
-            LeverageSettings.AsInStudy + 1.0), "0");
+        var choice = CellAddress.Absolute(RankingLayout.LeverageRow, RankingLayout.InputColumn);
+        var list = string.Join(',', labels.Select(label => $"\"{label}\""));
+        book.AddFormula(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn),
+            new Formula($"MATCH({choice},{{{list}}},0)", LeverageSettings.AsInStudy + 1.0), "0");
 
         Label(sheet, RankingLayout.BaselineRow, "Baseline: number of a design");
         var baseline = sheet.Range(RankingLayout.BaselineRow, RankingLayout.InputColumn, RankingLayout.BaselineRow,
@@ -83,7 +86,8 @@ internal static class RankingSheet
         var ranks = layout.Data(layout.RankColumn);
         var all = NumberFormat.Count(ranked.Designs.Count);
         book.AddFormula(sheet.Cell(RankingLayout.MessageRow, 1), new Formula(
-            $"IF(SUM({layout.Weights})<=0,\"Give at least one weight above 0: no design has a rank.\",COUNT({ranks})&\" of {all} designs keep the limits; the rest have no rank.\")",
+            $"IF(SUM({layout.Weights})<=0,\"Give at least one weight above 0: no design has a rank.\","
+                + $"COUNT({ranks})&\" of {all} designs keep the limits; the rest have no rank.\")",
             $"{ranked.Designs.Count} of {all} designs keep the limits; the rest have no rank."));
         sheet.Cell(RankingLayout.MessageRow, 1).Style.Font.SetBold();
         sheet.Workbook.NamedRanges.Add("ranking_yaw_leverage", leverage.FirstCell().AsRange());

@@ -27,7 +27,8 @@ internal static class EffectsSheet
             [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)]);
         page.Paragraphs([
             "Coefficients are in coded units: what the response gains by that term when its factors go from the middle to the high end. "
-                + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose terms are uncorrelated (variance inflation 1).",
+                + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose "
+                    + "terms are uncorrelated (variance inflation 1).",
             .. PlanSections.OmittedTermsWarning(plan),
         ]);
         for (var r = 0; r < answer.Surfaces.Count; r++)
@@ -75,7 +76,8 @@ internal static class EffectsSheet
     {
         var format = NumberFormat.FormatCode(surface.Response.Unit);
         page.Paragraphs(
-            [$"What the surface gives for {PlanLabels.WithUnit(surface.Response)} when one factor moves and all others are at their middle:"]);
+            [$"What the surface gives for {PlanLabels.WithUnit(surface.Response)} when one factor moves and all others are at their "
+                + "middle:"]);
         return page.Table(new Table(
             [
                 Column.OfNumbers("coded value", "0.0", row => levels[row]),

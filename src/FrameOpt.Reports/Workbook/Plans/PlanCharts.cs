@@ -64,7 +64,9 @@ internal static class PlanCharts
         ChartAxis.Spanning(PlanLabels.WithUnit(plan.Factors[grid.RowFactor]), "General", table.Column(0).Numbers),
         ChartAxis.Spanning(PlanLabels.WithUnit(response), "General", table.NumbersAfterFirst()),
         [.. Enumerable.Range(0, 5).Select(line => new ChartSeries(
-            $"{PlanLabels.Name(plan.Factors[grid.ColumnFactor])} {PlainNumber.Text(PlanLabels.Natural(plan, grid.ColumnFactor, SurfaceGrid.Levels[line * 5]))} {plan.Factors[grid.ColumnFactor].Unit.Symbol}",
+            $"{PlanLabels.Name(plan.Factors[grid.ColumnFactor])} "
+                + $"{PlainNumber.Text(PlanLabels.Natural(plan, grid.ColumnFactor, SurfaceGrid.Levels[line * 5]))} "
+                + $"{plan.Factors[grid.ColumnFactor].Unit.Symbol}",
             table.Column(0),
             table.Column(1 + line * 5),
             styles[line] with { MarkerPoints = 5 }))]);

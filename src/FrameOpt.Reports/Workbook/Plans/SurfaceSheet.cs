@@ -86,7 +86,8 @@ internal static class SurfaceSheet
     private static PlacedTable Grid(SheetBuilder page, StudyPlan plan, FittedSurface surface, SurfaceGrid grid)
     {
         page.Paragraphs(
-            [$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: lowest blue, highest orange."]);
+            [$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: "
+                + "lowest blue, highest orange."]);
         var format = NumberFormat.FormatCode(surface.Response.Unit);
         var table = page.Table(
             new Table(

@@ -12,7 +12,8 @@ namespace FrameOpt.Reports.Workbook.WhatIf;
 internal sealed class WhatIfDataSheet
 {
     private const string Note =
-        "What the sheet What if reads. The first eight rows are the levels around the design typed there, with their weights; below stands the table. Roll and yaw parts are straight lines in the lateral offset. Nothing to type here.";
+        "What the sheet What if reads. The first eight rows are the levels around the design typed there, with their weights; below stands "
+            + "the table. Roll and yaw parts are straight lines in the lateral offset. Nothing to type here.";
 
     private readonly Study study;
     private readonly WhatIfTable table;
@@ -44,7 +45,8 @@ internal sealed class WhatIfDataSheet
         foreach (var (f, levels) in Levels(table).Index())
         {
             var below = nodesPerLevel;
-            yield return Read($"{levels.Factor.Name} [{levels.Factor.Unit.Symbol}]", Column.GeneralFormat, WhatIfLayout.NumberColumn + 1 + f,
+            yield return Read(
+                $"{levels.Factor.Name} [{levels.Factor.Unit.Symbol}]", Column.GeneralFormat, WhatIfLayout.NumberColumn + 1 + f,
                 node => levels.Factor.Unit.FromSi(levels.Si[node / below % levels.Si.Count]));
             nodesPerLevel *= levels.Si.Count;
         }

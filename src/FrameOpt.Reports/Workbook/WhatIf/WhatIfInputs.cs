@@ -61,6 +61,7 @@ internal static class WhatIfInputs
         var typed = CellAddress.Absolute(row, WhatIfLayout.InputColumn);
         var all = CellAddress.Row(WhatIfLayout.Sheet, layout.LevelsRow(factor), 2, 1 + levels.Si.Count);
         string Level(int column) => $"INDEX({all},{CellAddress.Absolute(row, column)})";
+        var (below, above) = (Level(WhatIfLayout.LowerColumn), Level(WhatIfLayout.UpperColumn));
         var isOne = levels.Si.Count == 1;
         void Cell(int column, string formula, double cached, string format) =>
             book.AddFormula(sheet.Cell(row, column), new Formula(formula, cached), format);
@@ -68,11 +69,7 @@ internal static class WhatIfInputs
         Cell(WhatIfLayout.LowerColumn, isOne ? "1" : FormattableString.Invariant(
             $"MAX(1,MIN({levels.Si.Count - 1},IFERROR(MATCH({typed},{all},1),1)))"), lower + 1, "0");
         Cell(WhatIfLayout.UpperColumn, isOne ? "1" : $"{CellAddress.Absolute(row, WhatIfLayout.LowerColumn)}+1", upper + 1, "0");
-        Cell(
-            WhatIfLayout.FractionColumn,
-            isOne ? "0" : $"({typed}-{Level(WhatIfLayout.LowerColumn)})/({Level(WhatIfLayout.UpperColumn)}-{Level(WhatIfLayout.LowerColumn)})",
-            fraction,
-            "0.000");
+        Cell(WhatIfLayout.FractionColumn, isOne ? "0" : $"({typed}-{below})/({above}-{below})", fraction, "0.000");
     }
 
     private static void State(Spreadsheet book, IXLWorksheet sheet, IReadOnlyList<WhatIfLevels> levels)
@@ -84,10 +81,12 @@ internal static class WhatIfInputs
             var typed = CellAddress.Absolute(row, WhatIfLayout.InputColumn);
             return (string[])[$"{typed}<{CellAddress.Absolute(row, 4)}", $"{typed}>{CellAddress.Absolute(row, 5)}"];
         }));
-        var cannotFly =
-            $"SUMPRODUCT(({WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn)}>0)*({WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn)}=0))>0";
+        var (weights, flies) = (WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn), WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn));
+        var cannotFly = $"SUMPRODUCT(({weights}>0)*({flies}=0))>0";
         book.AddFormula(sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn), new Formula(
-            $"IF(OR({outside}),\"outside the range of the study: no figures\",IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))", "yes"));
+            $"IF(OR({outside}),\"outside the range of the study: no figures\","
+                + $"IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))",
+            "yes"));
         sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn).Style.Font.SetBold();
     }
 

@@ -17,6 +17,8 @@ internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunRepor
     public static string IfValid(string formula) =>
         $"IF({CellAddress.Absolute(WhatIfLayout.StateRow, WhatIfLayout.InputColumn)}<>\"yes\",\"\",{formula})";
 
+    private static string TypedSpacing => CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn);
+
     public void Write()
     {
         var typedOffset = CellAddress.Absolute(WhatIfLayout.OffsetRow, WhatIfLayout.InputColumn);
@@ -56,8 +58,7 @@ internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunRepor
     private void TwistMargin()
     {
         var yaw = At(WhatIfLayout.YawColumn);
-        var stiffness =
-            $"{WhatIfLayout.Interpolate(phase, 6)}*{CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{CellAddress.Absolute(WhatIfLayout.YawRow, 2)}";
+        var stiffness = $"{WhatIfLayout.Interpolate(phase, 6)}*{TypedSpacing}*{CellAddress.Absolute(WhatIfLayout.YawRow, 2)}";
         var margin = report.Result.Chosen!.Phases[phase][PhaseQuantity.TwistMargin];
         Cell(WhatIfLayout.TwistColumn, $"IF({yaw}=0,\"no bound\",{stiffness}/ABS({yaw}))", double.IsFinite(margin) ? margin : "no bound",
             "0.00");
@@ -67,8 +68,7 @@ internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunRepor
     {
         var twist = At(WhatIfLayout.TwistColumn);
         var spacing = report.Result.Study.Factors.First(factor => factor.Input == Model.GeometryInput.HangPointSpacing).Unit.SiPerUnit;
-        var perMetre =
-            $"ABS({At(WhatIfLayout.RollColumn)})/({CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{PlainNumber.Text(spacing)})";
+        var perMetre = $"ABS({At(WhatIfLayout.RollColumn)})/({TypedSpacing}*{PlainNumber.Text(spacing)})";
         var worstEffort = $"MAX({At(WhatIfLayout.FirstEffortColumn)}:{At(WhatIfLayout.FirstEffortColumn + 2)})";
         var warns = PlainNumber.Text(Cautions.SuddenTorqueTwistMargin);
         var margin = report.Result.Chosen!.Phases[phase][PhaseQuantity.TwistMargin];
@@ -77,17 +77,19 @@ internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunRepor
             : Math.Max(Effort(0), Effort(2)) > 1 ? "not held at each leverage" : "can be held";
         Cell(
             WhatIfLayout.VerdictColumn,
-            $"IF(AND(ISNUMBER({twist}),{twist}<1),\"CANNOT FLY: risers twist\",IF({WhatIfLayout.Interpolate(phase, 6)}/2<{perMetre},\"CANNOT FLY: slack riser\","
+            $"IF(AND(ISNUMBER({twist}),{twist}<1),\"CANNOT FLY: risers twist\","
+                + $"IF({WhatIfLayout.Interpolate(phase, 6)}/2<{perMetre},\"CANNOT FLY: slack riser\","
                 + $"IF(AND(ISNUMBER({twist}),{twist}<{warns}),\"sudden torque can twist risers\","
-                + $"IF({At(WhatIfLayout.FirstEffortColumn + 1)}>1,\"cannot be held\",IF({worstEffort}>1,\"not held at each leverage\",\"can be held\")))))",
+                + $"IF({At(WhatIfLayout.FirstEffortColumn + 1)}>1,\"cannot be held\","
+                + $"IF({worstEffort}>1,\"not held at each leverage\",\"can be held\")))))",
             cached,
             "General");
     }
 
     private double Leverage(int setting) => WhatIfPhases.LeverageOf(report, setting, phase);
 
-    private double Effort(int setting) => Math.Abs(coefficients.Residual(offset, Leverage(setting))) / coefficients.Authority(
-        Leverage(setting));
+    private double Effort(int setting) =>
+        Math.Abs(coefficients.Residual(offset, Leverage(setting))) / coefficients.Authority(Leverage(setting));
 
     private string LeverageCell(int setting) => setting == 1
         ? At(WhatIfLayout.StudyLeverageColumn)
