@@ -1,7 +1,7 @@
 using System.CommandLine;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Files;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using Spectre.Console;
@@ -56,7 +56,7 @@ internal static class PlanCommand
         try
         {
             using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write);
-            PlanTable.Write(answer, stream);
+            CsvTable.Write(PlanTable.Of(answer), stream);
             return true;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)

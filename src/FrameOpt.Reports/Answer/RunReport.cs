@@ -7,22 +7,9 @@ namespace FrameOpt.Reports.Answer;
 /// <param name="Result">The answer.</param>
 /// <param name="Info">Where and with what it was made.</param>
 /// <param name="FrontEvaluations">Every design of the front, fully evaluated, in the order of <see cref="StudyResult.Front"/>.</param>
-public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<DesignEvaluation> FrontEvaluations) : IReportSource
+public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<DesignEvaluation> FrontEvaluations)
 {
-    /// <summary>As understood.</summary>
-    public Study Study => Result.Study;
-
     /// <summary>Evaluates the whole front.</summary>
     public static RunReport Of(StudyResult result, RunInfo info) =>
         new(result, info, [.. result.Front.Select(design => result.Mission.Evaluate(design.Geometry))]);
-}
-
-/// <summary>What files are written from: names them in headers and says what they rest on.</summary>
-internal interface IReportSource
-{
-    /// <summary>As understood.</summary>
-    Study Study { get; }
-
-    /// <summary>Where and with what it was made.</summary>
-    RunInfo Info { get; }
 }

@@ -1,6 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Numerics;
-using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Files;
 
 namespace FrameOpt.Reports.Compare;
 

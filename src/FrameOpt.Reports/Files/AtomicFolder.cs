@@ -1,12 +1,12 @@
 namespace FrameOpt.Reports.Files;
 
-/// <summary>Fills a folder out of sight and moves it into place when it is whole.</summary>
+/// <summary>Fills a folder under a temporary name and moves it into place when it is complete: all files or none.</summary>
 public static class AtomicFolder
 {
     /// <summary>Why a folder may not be written there, in words, or null when it may.</summary>
-    /// <param name="path">Where it should stand.</param>
+    /// <param name="path">Where it should go.</param>
     /// <param name="replace">True when an older one there may be lost.</param>
-    /// <param name="markerFile">The file that every folder of the kind holds: nothing else is replaced.</param>
+    /// <param name="markerFile">The file that every folder of this kind holds: no other folder is replaced.</param>
     public static string? WriteObstacle(string path, bool replace, string markerFile)
     {
         if (File.Exists(path))
@@ -23,9 +23,8 @@ public static class AtomicFolder
 
     /// <summary>Fills a temporary sibling of the target, then gives it the target's name.</summary>
     /// <param name="target">Must not exist, unless it is to be replaced.</param>
-    /// <param name="replace">True to put the new folder in the old one's place; the old one is deleted only when the new one
-    /// stands.</param>
-    /// <param name="write">Writes into the folder it is given. When it throws, the target is as it was and nothing is left beside
+    /// <param name="replace">True to replace an older folder, which is deleted once the new one is in place.</param>
+    /// <param name="write">Writes into the folder it is given. When it throws, the target is unchanged and nothing is left beside
     /// it.</param>
     /// <exception cref="IOException">The target exists and is not to be replaced, or the disk refuses.</exception>
     public static void Write(string target, bool replace, Action<string> write)
@@ -46,6 +45,13 @@ public static class AtomicFolder
                 Directory.Delete(temporary, recursive: true);
             throw;
         }
+    }
+
+    /// <summary>Writes one file of a folder.</summary>
+    internal static void WriteFile(string folder, string name, Action<Stream> write)
+    {
+        using var stream = File.Create(Path.Combine(folder, name));
+        write(stream);
     }
 
     private static void MoveIntoPlace(string temporary, string target, bool replace)

@@ -1,7 +1,7 @@
 using System.Globalization;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Files.Json;
 using FrameOpt.Reports.Page;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Workbook;
 using FrameOpt.Studies;
 
@@ -25,12 +25,12 @@ public static class RunFolder
         var name = string.Concat(variant.Take(40).Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
         return Path.Combine(
             beside, "results",
-                $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}{(name.Length > 0 ? "-" : "")}{name}");
+            $"{utc.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}-{studyHash[..8]}{(name.Length > 0 ? "-" : "")}{name}");
     }
 
-    /// <summary>The path, or where something stands there the first of path-2, path-3 ... where nothing does: two runs may begin in one
+    /// <summary>The path if nothing stands there, else the first free one of path-2, path-3 ...: two runs may begin in one
     /// second.</summary>
-    /// <param name="path">Where results would go by themselves.</param>
+    /// <param name="path">Where results would go.</param>
     public static string FirstFreePath(string path)
     {
         var unused = path;
@@ -39,7 +39,7 @@ public static class RunFolder
         return unused;
     }
 
-    /// <summary>Why results may not go there, in words, or null when they may. To be asked before the run, not after it.</summary>
+    /// <summary>Why results may not go there, in words, or null when they may. Ask before the run, not after it.</summary>
     /// <param name="path">Where they should go.</param>
     /// <param name="replace">True when an older result there may be lost.</param>
     public static string? WriteObstacle(string path, bool replace) => AtomicFolder.WriteObstacle(path, replace, RunJsonName);
@@ -60,33 +60,27 @@ public static class RunFolder
             throw new IOException(reason);
         AtomicFolder.Write(path, replace, folder =>
         {
-            // The page and the workbook take longest and need nothing of each other.
-            var page = Task.Run(() => WriteFile(folder, "report.html", stream => ReportPage.Write(report, stream)));
+            // The page and the workbook take longest and are independent of each other.
+            var page = Task.Run(() => AtomicFolder.WriteFile(folder, "report.html", stream => ReportPage.Write(report, stream)));
             try
             {
-                WriteFile(folder, RunJsonName, stream => RunJson.Write(report, stream));
-                WriteFile(folder, "designs.csv", stream => DesignTable.Write(report, stream));
+                AtomicFolder.WriteFile(folder, RunJsonName, stream => RunJson.Write(report, stream));
+                AtomicFolder.WriteFile(folder, "designs.csv", stream => CsvTable.Write(
+                    FrontTable.Of(report.Result.Study, report.Result.Front, report.FrontEvaluations), stream));
                 if (report.Result.Plan is { } plan)
-                    WriteFile(folder, "plan.csv", stream => PlanTable.Write(plan, stream));
-                WriteFile(folder, "results.xlsx", stream => RunWorkbook.Write(report, stream));
+                    AtomicFolder.WriteFile(folder, "plan.csv", stream => CsvTable.Write(PlanTable.Of(plan), stream));
+                AtomicFolder.WriteFile(folder, "results.xlsx", stream => RunWorkbook.Write(report, stream));
             }
             finally
             {
-                // Whatever became of the others, nothing may write into the folder after this.
+                // Even when another file failed, nothing may write into the folder after this.
                 Task.WaitAny(page);
             }
 
             page.GetAwaiter().GetResult();
-            WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
+            AtomicFolder.WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
             if (evaluations is not null)
                 File.Move(evaluations, Path.Combine(folder, "evaluations.csv"));
         });
-    }
-
-    /// <summary>Writes one file of a folder.</summary>
-    internal static void WriteFile(string folder, string name, Action<Stream> write)
-    {
-        using var stream = File.Create(Path.Combine(folder, name));
-        write(stream);
     }
 }

@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
-using FrameOpt.Reports.Workbook.Charts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Graphics;
@@ -51,7 +50,7 @@ internal sealed class FrontPlot
         }
     }
 
-    private static string Header(Study study, int objective) => ChartBlocks.Header(study.Objectives[objective]);
+    private static string Header(Study study, int objective) => PlanLabels.WithUnit(study.Objectives[objective]);
 
     private string Header(int objective) => Header(Study, objective);
 

@@ -26,18 +26,13 @@ internal static class FittingChartDrawing
         XNamespace space = "http://www.w3.org/2000/svg";
         foreach (var element in drawing.DescendantsAndSelf())
             element.Name = space + element.Name.LocalName;
-        using var writer = XmlWriter.Create(stream, new XmlWriterSettings
-        {
-            Encoding = new UTF8Encoding(
-            encoderShouldEmitUTF8Identifier: false),
-            Indent = true,
-            NewLineChars = "\n"
-        });
+        var encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        using var writer = XmlWriter.Create(stream, new XmlWriterSettings { Encoding = encoding, Indent = true, NewLineChars = "\n" });
         drawing.Save(writer);
     }
 
     /// <summary>Looks of the drawing; colours are the same in light and dark because black text stands on them.</summary>
-    public static string Rules => FittingChartStyle.Rules + """
+    public static string Rules => FittingChartColours.Rules + """
         .fit-cell { stroke: #000; stroke-width: .8; }
         svg .fit-letter { font-size: 22px; font-weight: bold; fill: #000; stroke: none; }
         svg .fit-hole { font-size: 14px; fill: #000; stroke: none; }
@@ -119,7 +114,7 @@ internal static class FittingChartDrawing
         for (var s = 0; s < spans.Count; s++)
         {
             var (span, top) = (spans[s], y + s * each);
-            yield return Svg.Rectangle($"{FittingChartStyle.Class(span.Geometry)} fit-cell", x, top, width, each);
+            yield return Svg.Rectangle($"{FittingChartColours.Class(span.Geometry)} fit-cell", x, top, width, each);
             if (spans.Count > 1)
             {
                 yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingChartText.Masses(span));
@@ -142,7 +137,7 @@ internal static class FittingChartDrawing
         }
     }
 
-    /// <summary>Text broken into lines; gives the base line of the next.</summary>
+    /// <summary>Breaks text into lines; returns the base line of the next.</summary>
     private static double Lines(List<XElement> content, string cssClass, string text, double width, double size, double lineHeight,
         double y)
     {

@@ -12,18 +12,18 @@ internal static class FittingChartSheet
     private const int MinColumns = 5;
     private const int RowPoints = 40;
 
-    public static void Add(XLWorkbook book, ProductLineReport report)
+    public static void Add(Spreadsheet book, ProductLineResult result)
     {
-        var (result, chart) = (report.Result, report.Result.Chart);
+        var chart = result.Chart;
         var columns = chart.Blocks.SelectMany(block => block.Columns, (block, column) => (block, column)).ToList();
-        var sheet = book.AddWorksheet("Fitting chart");
+        var sheet = book.AddSheet("Fitting chart");
         sheet.ShowGridLines = false;
         var across = Math.Max(columns.Count + 1, MinColumns);
         var width = FirstWidth + (across - 1) * ColumnWidth;
         sheet.Column(1).Width = FirstWidth;
         sheet.Columns(2, across).Width = ColumnWidth;
-        SheetStyle.Paragraph(sheet.Range(1, 1, 1, across), report.Study.FullTitle, width / 1.6);
-        SheetStyle.Title(sheet.Cell(1, 1), report.Study.FullTitle);
+        SheetStyle.Paragraph(sheet.Range(1, 1, 1, across), result.Study.FullTitle, width / 1.6);
+        SheetStyle.Title(sheet.Cell(1, 1), result.Study.FullTitle);
         sheet.Row(1).Height *= 1.5;
         SheetStyle.Paragraph(sheet.Range(2, 1, 2, across), FittingChartText.HowToRead, width);
         var row = Header(sheet, chart, columns, 4);
@@ -32,7 +32,7 @@ internal static class FittingChartSheet
         row++;
         foreach (var line in FittingChartText.Notes(result))
             SheetStyle.Paragraph(sheet.Range(row, 1, row++, across), line, width);
-        SheetStyle.Print(sheet, report, pagesWide: 1);
+        book.Print(sheet, pagesWide: 1);
         sheet.PageSetup.FitToPages(1, 1);
         sheet.PageSetup.PageOrientation = columns.Count > 6 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait;
     }
@@ -67,13 +67,14 @@ internal static class FittingChartSheet
             var cell = sheet.Cell(row, c + 2);
             SheetStyle.Text(cell, string.Join("\n", spans.Select(span => FittingChartText.Cell(result, span, spans.Count > 1))));
             if (spans.Count == 1)
-                cell.Style.Fill.SetBackgroundColor(XLColor.FromHtml("#" + FittingChartStyle.Colour(spans[0].Geometry)));
+                cell.Style.Fill.SetBackgroundColor(XLColor.FromHtml("#" + FittingChartColours.Colour(spans[0].Geometry)));
             cell.Style.Font.SetFontSize(spans is [{ Geometry: >= 0 }] ? 16 : SheetStyle.TextPoints);
         }
 
         var range = sheet.Range(row, 1, row, columns.Count + 1);
-        range.Style.Font.SetBold().Alignment.SetWrapText().Alignment.SetVertical(XLAlignmentVerticalValues.Center).Alignment.SetHorizontal(
-            XLAlignmentHorizontalValues.Center)
+        range.Style.Font.SetBold()
+            .Alignment.SetWrapText().Alignment.SetVertical(XLAlignmentVerticalValues.Center)
+            .Alignment.SetHorizontal(XLAlignmentHorizontalValues.Center)
             .Border.SetOutsideBorder(XLBorderStyleValues.Thin).Border.SetInsideBorder(XLBorderStyleValues.Thin);
         sheet.Row(row).Height = RowPoints * Math.Max(
             1, columns.Max(column => FittingSpan.Between(column.Column.Spans, from, to).Count) / 2.0);

@@ -1,4 +1,5 @@
 using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
 using static System.FormattableString;
 
@@ -9,7 +10,9 @@ internal static class FittingChartText
 {
     /// <summary>How to use it.</summary>
     public const string HowToRead =
-        "Find the pilot's own mass, without clothing and equipment, in whole kilograms, and the column of the outfit: the letter is the geometry to take, beside it how far both holes are moved, seen from behind. None (grey): no geometry is allowed; measure the pilot and make one.";
+        "Find the pilot's own mass, without clothing and equipment, in whole kilograms, and the column of the outfit: the letter is the "
+            + "geometry to take, beside it how far both holes are moved, seen from behind. None (grey): no geometry is allowed; measure "
+            + "the pilot and make one.";
 
     /// <summary>"75–79 kg".</summary>
     public static string Band(int from, int to) => Invariant($"{from}–{to} kg");
@@ -38,13 +41,36 @@ internal static class FittingChartText
     public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>
     {
         var (left, right) = ProductLineText.DrillingPositions(result.Study, geometry.Design);
-        return $"{geometry.Letter}: LEFT hang point {left}, RIGHT {right} from the plane of symmetry, seen from behind; {ProductLineText.Design(result.Study, geometry.Design)}.";
+        return $"{geometry.Letter}: LEFT hang point {left}, RIGHT {right} from the plane of symmetry, seen from behind; "
+            + $"{ProductLineText.Design(result.Study, geometry.Design)}.";
     });
 
     /// <summary>What must not be missing beside it.</summary>
     public static IReadOnlyList<string> Warnings { get; } =
     [
-        "Only for the outfits as in the study: check the propeller's rotation first, then the hang check, then a tied-down run, then fly with margin.",
+        "Only for the outfits as in the study: check the propeller's rotation first, then the hang check, then a tied-down run, then fly "
+            + "with margin.",
         $"{Cautions.Danger} {Cautions.NotValidated}",
     ];
+}
+
+/// <summary>Colours of the geometries on the fitting chart; a letter stands in every one, so that colour is
+/// never needed. Black text is readable on all.</summary>
+internal static class FittingChartColours
+{
+    /// <summary>Where no geometry is allowed.</summary>
+    public const string Grey = "D9D9D9";
+
+    private static readonly string[] colours = [
+        Palette.SkyBlue, Palette.Orange, Palette.Green, Palette.Yellow, Palette.Purple, Palette.Vermillion];
+
+    /// <summary>Of a geometry by its index; grey for -1.</summary>
+    public static string Colour(int geometry) => geometry < 0 ? Grey : colours[geometry % colours.Length];
+
+    /// <summary>The class of a drawn cell.</summary>
+    public static string Class(int geometry) => geometry < 0 ? "fit-none" : FormattableString.Invariant($"fit-{geometry % colours.Length}");
+
+    /// <summary>The rules of those classes.</summary>
+    public static string Rules => string.Concat(Enumerable.Range(-1, colours.Length + 1)
+        .Select(geometry => $".{Class(geometry)} {{ fill: #{Colour(geometry)}; }}\n"));
 }

@@ -22,9 +22,13 @@ public static class ProductLineAnswer
             Gain(result),
             new AnswerSection("How sure this is", [.. ProductLineOptimality.Of(result)]),
             new AnswerSection(
-                "Cautions", [
-                .. result.Study.Warnings,
-                        "Every geometry is a compromise for most who get it: each customer's own hang check and first flights come as for any frame.", .. Cautions.FirstPage]),
+                "Cautions",
+                [
+                    .. result.Study.Warnings,
+                    "Every geometry is a compromise for most who get it: each customer's own hang check and first flights come as for "
+                        + "any frame.",
+                    .. Cautions.FirstPage,
+                ]),
         ]);
     }
 
@@ -36,7 +40,8 @@ public static class ProductLineAnswer
         return new AnswerSection(
             "The geometries to make, seen from behind (the pilot's right is on your right)",
             [
-                $"Hang points are measured from the plane of symmetry. Propeller {StudyText.RotationText(study.Machine.Propeller.Rotation)} seen from behind.",
+                "Hang points are measured from the plane of symmetry. Propeller "
+                    + $"{StudyText.RotationText(study.Machine.Propeller.Rotation)} seen from behind.",
                 .. result.Geometries.Count < result.Setting.Count && result.Solution is { Feasible: true, Proven: true }
                     ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would gain nothing."] : Array.Empty<string>(),
             ],
@@ -92,10 +97,12 @@ public static class ProductLineAnswer
             {
                 { Solution.Feasible: false } => "One more geometry would still leave customers out.",
                 { Gain: null } =>
-                    $"With one more geometry every customer would be served: {ProductLineText.Value(setting)} {ProductLineText.Amount(setting, more.Solution.Value)}.",
+                    $"With one more geometry every customer would be served: {ProductLineText.Value(setting)} "
+                        + $"{ProductLineText.Amount(setting, more.Solution.Value)}.",
                 { Gain: <= 0 } => "One more geometry would gain nothing.",
                 { Gain: { } gain } =>
-                    Invariant($"One more geometry would gain {ProductLineText.Amount(setting, gain)}, {100 * gain / result.Solution.Value:0.#} % of the {ProductLineText.Value(setting)}."),
+                    $"One more geometry would gain {ProductLineText.Amount(setting, gain)}, "
+                        + Invariant($"{100 * gain / result.Solution.Value:0.#} % of the {ProductLineText.Value(setting)}."),
             });
         }
 
@@ -117,12 +124,16 @@ public static class ProductLineAnswer
             return ($"{stopped}NO CANDIDATE IS ALLOWED FOR ANY CUSTOMER: there is no geometry to make.", true);
         var letters = string.Join(", ", result.Geometries.Select(geometry => geometry.Letter));
         if (!solution.Feasible)
-            return ($"{stopped}NO LINE OF {setting.Count} SERVES EVERY CUSTOMER. The nearest, {letters}, leaves out {NumberFormat.Count(solution.Unserved.Sum(row => result.Assignments[row].Row.Customers.Count))} of {NumberFormat.Count(setting.Customers.Count)}.", true);
+            return ($"{stopped}NO LINE OF {setting.Count} SERVES EVERY CUSTOMER. The nearest, {letters}, leaves out "
+                + $"{NumberFormat.Count(solution.Unserved.Sum(row => result.Assignments[row].Row.Customers.Count))} of "
+                + $"{NumberFormat.Count(setting.Customers.Count)}.", true);
         var worst = result.Assignments.Where(served => served.Geometry >= 0).Max(served => served.EffortWorst);
         var effort = worst > 1 ? Invariant($" CAUTION: effort up to {worst:0.00}: somebody cannot hold it; see customers.csv.") : "";
         var alone = solution.Unservable.Count > 0
-            ? $" Nothing serves {NumberFormat.Count(solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count))} customers: measure and make." : "";
-        return ($"{stopped}Make {ProductLineText.Geometries(result.Geometries.Count)}, {letters}: {ProductLineText.Value(setting)} {ProductLineText.Amount(setting, solution.Value)}, "
+            ? $" Nothing serves {NumberFormat.Count(solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count))} "
+                + "customers: measure and make." : "";
+        return ($"{stopped}Make {ProductLineText.Geometries(result.Geometries.Count)}, {letters}: {ProductLineText.Value(setting)} "
+            + $"{ProductLineText.Amount(setting, solution.Value)}, "
             + $"{ProductLineOptimality.Status(solution)}.{alone}{effort}", effort.Length > 0 || alone.Length > 0 || !result.IsComplete);
     }
 }

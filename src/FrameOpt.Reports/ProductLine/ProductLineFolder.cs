@@ -1,4 +1,6 @@
 using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Tables;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.ProductLine;
 
@@ -26,12 +28,28 @@ public static class ProductLineFolder
             throw new IOException(reason);
         AtomicFolder.Write(path, replace, folder =>
         {
-            RunFolder.WriteFile(folder, MarkerFile, stream => ProductLineJson.Write(report, stream));
-            RunFolder.WriteFile(folder, "customers.csv", stream => CustomerTable.Write(report.Result, stream));
-            RunFolder.WriteFile(folder, "fitting-chart.svg", stream => FittingChartDrawing.Write(report.Result, stream));
-            RunFolder.WriteFile(folder, "line.xlsx", stream => ProductLineWorkbook.Write(report, stream));
-            RunFolder.WriteFile(folder, "line.html", stream => ProductLinePage.Write(report, stream));
-            RunFolder.WriteFile(folder, "timings.json", timings.Write);
+            AtomicFolder.WriteFile(folder, MarkerFile, stream => ProductLineJson.Write(report, stream));
+            AtomicFolder.WriteFile(folder, "customers.csv", stream => CsvTable.Write(CustomerTable.Of(report.Result), stream));
+            AtomicFolder.WriteFile(folder, "fitting-chart.svg", stream => FittingChartDrawing.Write(report.Result, stream));
+            AtomicFolder.WriteFile(folder, "line.xlsx", stream => ProductLineWorkbook.Write(report, stream));
+            AtomicFolder.WriteFile(folder, "line.html", stream => ProductLinePage.Write(report, stream));
+            AtomicFolder.WriteFile(folder, "timings.json", stream => TimingsJson.Write(
+                timings.StartedUtc, timings.Threads,
+                [("candidates", timings.Stages.Candidates), ("costs", timings.Stages.Costs), ("choice", timings.Stages.Choice),
+                    ("telling", timings.Stages.Results)],
+                timings.Machine, stream));
         });
     }
 }
+
+/// <summary>All that the files of a product line are written from.</summary>
+/// <param name="Result">The answer.</param>
+/// <param name="Info">Where and with what it was made.</param>
+public sealed record ProductLineReport(ProductLineResult Result, RunInfo Info);
+
+/// <summary>When a line was worked out and how long it took.</summary>
+/// <param name="StartedUtc">When the work began.</param>
+/// <param name="Threads">Worker threads.</param>
+/// <param name="Stages">How long each took.</param>
+/// <param name="Machine">Operating system, architecture, processors.</param>
+public sealed record ProductLineTimings(DateTime StartedUtc, int Threads, ProductLineStepTimings Stages, string Machine);

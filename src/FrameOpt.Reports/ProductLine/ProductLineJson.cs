@@ -1,7 +1,7 @@
 using System.Text.Json;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
-using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Files;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
@@ -30,7 +30,7 @@ public static class ProductLineJson
         Request(json, result);
         json.WriteStartObject("line");
         Solution(json, result.Setting, result.Solution);
-        json.WriteObjects("geometries", result.Geometries, geometry => Geometry(json, result.Study, geometry));
+        Geometries(json, result);
         json.WriteStrings("who_gets_which", ProductLineText.Boundaries(result));
         json.WriteStrings("unserved", result.UnservedMessages);
         json.WriteStrings("how_sure", ProductLineOptimality.Of(result));
@@ -89,16 +89,21 @@ public static class ProductLineJson
         json.WriteBoolean("serves_all", solution.Feasible);
     }
 
-    private static void Geometry(Utf8JsonWriter json, Study study, ProductLineGeometry geometry)
+    private static void Geometries(Utf8JsonWriter json, ProductLineResult result)
     {
-        json.WriteString("letter", geometry.Letter.ToString());
-        json.WriteNumber("candidate", geometry.Candidate);
-        json.WriteNumber("customers", geometry.Customers);
-        json.WriteDecimal("share", geometry.Share);
-        json.WriteStartObject("design");
-        foreach (var field in GeometryFields.Of(study))
-            json.WriteQuantity(field.Name, field.Value(geometry.Design), field.Unit);
-        json.WriteEndObject();
+        var dimensions = GeometryColumns.Of(result.Study, row => result.Geometries[row].Design);
+        json.WriteObjects("geometries", result.Geometries.Index(), item =>
+        {
+            var (row, geometry) = item;
+            json.WriteString("letter", geometry.Letter.ToString());
+            json.WriteNumber("candidate", geometry.Candidate);
+            json.WriteNumber("customers", geometry.Customers);
+            json.WriteDecimal("share", geometry.Share);
+            json.WriteStartObject("design");
+            foreach (var dimension in dimensions)
+                json.WriteQuantity(dimension.Name, (double)dimension.Value(row), dimension.Unit);
+            json.WriteEndObject();
+        });
     }
 
     private static void Chart(Utf8JsonWriter json, ProductLineResult result) =>

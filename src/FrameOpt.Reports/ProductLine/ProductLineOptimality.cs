@@ -21,19 +21,24 @@ internal static class ProductLineOptimality
     public static IEnumerable<string> Of(ProductLineResult result)
     {
         var (setting, solution) = (result.Setting, result.Solution);
-        yield return $"Chosen out of {NumberFormat.Count(result.Candidates)} candidates ({result.CandidatesDescription}) for {NumberFormat.Count(setting.Customers.Count)} customers ({setting.CustomersDescription}), "
-            + $"{NumberFormat.Count(result.Assignments.Count)} of them unlike each other. {ProductLineText.CommonalityText(setting)}".TrimEnd();
+        var segments = NumberFormat.Count(result.Assignments.Count);
+        yield return $"Chosen out of {NumberFormat.Count(result.Candidates)} candidates ({result.CandidatesDescription}) for "
+            + $"{NumberFormat.Count(setting.Customers.Count)} customers ({setting.CustomersDescription}), "
+            + $"{segments} of them unlike each other. {ProductLineText.CommonalityText(setting)}".TrimEnd();
         if (solution.Feasible)
         {
             yield return solution.Proven
-                ? $"Proven best: no other choice of {ProductLineText.Geometries(setting.Count)} out of these candidates has a smaller {ProductLineText.Value(setting)}. Gap 0."
+                ? $"Proven best: no other choice of {ProductLineText.Geometries(setting.Count)} out of these candidates has a smaller "
+                    + $"{ProductLineText.Value(setting)}. Gap 0."
                 : $"NOT PROVEN BEST: {Why(solution.Stop)}. No choice can be below {Fine(setting, solution.Bound)}: "
-                    + $"the gap is {Fine(setting, solution.Gap)}, {NumberFormat.SignificantDigits(100 * solution.Gap / solution.Value, 2)} % of the value.";
+                    + $"the gap is {Fine(setting, solution.Gap)}, "
+                    + $"{NumberFormat.SignificantDigits(100 * solution.Gap / solution.Value, 2)} % of the value.";
         }
 
         if (result.Aggregated is { } line)
         {
-            yield return $"Chosen for {NumberFormat.Count(line.Aggregation.Representatives.Count)} customers that stand for all, then worked out for every one: "
+            yield return $"Chosen for {NumberFormat.Count(line.Aggregation.Representatives.Count)} customers that stand for all, then "
+                + "worked out for every one: "
                 + $"for no choice do the two differ by more than {Fine(setting, line.ErrorBound)}.";
         }
     }

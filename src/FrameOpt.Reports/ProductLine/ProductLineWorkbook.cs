@@ -1,8 +1,9 @@
-using ClosedXML.Excel;
-using DocumentFormat.OpenXml.Packaging;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook;
 using FrameOpt.Reports.Workbook.Cells;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.ProductLine;
 
@@ -12,65 +13,81 @@ public static class ProductLineWorkbook
     /// <summary>How many customers the workbook holds; customers.csv holds all.</summary>
     public const int MaxCustomers = 10_000;
 
+    private const double GeometryWidth = 16;
+
     /// <summary>Writes the workbook; the same bytes for the same line.</summary>
     /// <param name="report">The line.</param>
     /// <param name="stream">Left open.</param>
     public static void Write(ProductLineReport report, Stream stream)
     {
-        using var memory = new MemoryStream();
-        var customers = WriteSheets(report, memory);
-        using (var document = SpreadsheetDocument.Open(memory, isEditable: true))
-        {
-            var book = document.WorkbookPart!;
-            RowWriter.Append(book, [customers]);
-            PrintTitles.MakeAbsolute(book);
-            NamedStyles.Add(book);
-            CoreProperties.Write(document, report);
-        }
-
-        ZipTimestamps.Write(memory);
-        memory.Position = 0;
-        memory.CopyTo(stream);
-    }
-
-    private static DataRows WriteSheets(ProductLineReport report, Stream stream)
-    {
-        using var book = new XLWorkbook();
         var result = report.Result;
-        SummarySheet.Add(book, report, ProductLineAnswer.Of(result));
-        GeometriesSheet.Add(book, report);
-        FittingChartSheet.Add(book, report);
-        var customers = Customers(book, report);
-        GainSheet.Add(book, report);
-        AssumptionsSheet.Add(book, report);
-        CautionsSheet.Add(book, report);
-        book.SaveAs(stream, new SaveOptions
+        Spreadsheet.Write(result.Study, report.Info, book =>
         {
-            ValidatePackage = false,
-            EvaluateFormulasBeforeSaving = false,
-            GenerateCalculationChain = false
-        });
-        return customers;
+            SummarySheet.Add(book, ProductLineAnswer.Of(result));
+            AddGeometries(book, result);
+            FittingChartSheet.Add(book, result);
+            AddCustomers(book, result);
+            AddGain(book, result);
+            ReferenceSheets.AddAssumptions(book, result.Study);
+            ReferenceSheets.AddCautions(book, result.Study);
+        }, stream);
     }
 
-    private static DataRows Customers(XLWorkbook book, ProductLineReport report)
+    /// <summary>The geometries to make, every dimension as a number.</summary>
+    private static void AddGeometries(Spreadsheet book, ProductLineResult result)
     {
-        var columns = CustomerColumns.Of(report.Result);
-        var lines = CustomerAssignment.Of(report.Result);
-        var note = "Regret: what a customer gives up against a frame made to measure, whose geometry stands under own. Offsets and angles: right +.";
-        if (lines.Count > MaxCustomers)
+        var geometries = result.Geometries;
+        var dimensions = GeometryColumns.Of(result.Study, row => geometries[row].Design);
+        var page = new SheetBuilder(book, "Geometries", [11, .. dimensions.Select(_ => GeometryWidth), 12, 12]);
+        page.Heading("What to drill and build");
+        page.Paragraphs(ProductLineAnswer.Geometries(result).Lines);
+        page.Paragraphs([ProductLineText.CommonalityText(result.Setting) is { Length: > 0 } common ? common
+            : "Any geometries may go together.", "Offsets and angles: to the pilot's right is +."]);
+        page.Table(new Table(
+            [
+                Column.OfTexts("geometry", row => geometries[row].Letter.ToString()),
+                .. dimensions.Select(column => column with { Name = column.Name.Replace('_', ' ') }),
+                Column.OfNumbers("customers", "0", row => geometries[row].Customers),
+                Column.OfNumbers("share", "0 %", row => geometries[row].Share),
+            ],
+            geometries.Count));
+        foreach (var geometry in geometries)
         {
-            lines = [.. lines.OrderByDescending(line => line.Assignments.Cost).Take(MaxCustomers)];
-            note = $"The {NumberFormat.Count(MaxCustomers)} customers left with most; customers.csv holds all {NumberFormat.Count(report.Result.Setting.Customers.Count)}. {note}";
+            page.Heading($"Geometry {geometry.Letter}");
+            page.Paragraphs(DrillingSection.Of(result.Study, geometry.Design).Lines);
         }
+    }
 
-        return DataSheet.Add(
-            book,
-            report,
-            "Customers",
-            note,
-            [.. columns.Select(column => column.FormatCode == DataColumn.TextFormat ? new DataColumn(column.Header, column.FormatCode, 16)
-                : DataColumn.OfNumbers(column.Header, column.FormatCode))],
-            [.. lines.Select(line => (object[])[.. columns.Select(column => column.Value(line))])]);
+    private static void AddCustomers(Spreadsheet book, ProductLineResult result)
+    {
+        var all = result.Setting.Customers.Count;
+        var note = "Regret: what a customer gives up against a frame made to measure, whose geometry stands under own. Offsets and angles: "
+            + "right +.";
+        if (all > MaxCustomers)
+            note = $"The {NumberFormat.Count(MaxCustomers)} customers left with most; "
+                + $"customers.csv holds all {NumberFormat.Count(all)}. {note}";
+        DataSheet.Add(book, "Customers", note, CustomerTable.WorstServed(result, MaxCustomers));
+    }
+
+    /// <summary>What each further geometry buys.</summary>
+    private static void AddGain(Spreadsheet book, ProductLineResult result)
+    {
+        var (setting, curve) = (result.Setting, result.Curve);
+        var unit = setting.CostResponse.Response.Unit;
+        var format = NumberFormat.FormatCode(unit);
+        var page = new SheetBuilder(book, "Gain", [14, 26, 22, 22, 40]);
+        page.Heading("What each further geometry buys");
+        page.Paragraphs(
+            [.. ProductLineAnswer.Gain(result).Lines,
+            $"Value: {ProductLineText.Value(setting)}. No choice of so many geometries is below the proven bound."]);
+        page.Table(new Table(
+            [
+                Column.OfNumbers("geometries", "0", row => curve[row].Count),
+                Column.OfNumbers("value", unit, format, row => curve[row].Solution.Value),
+                Column.OfNumbers("gain of the last", unit, format, row => curve[row].Gain ?? double.NaN),
+                Column.OfNumbers("proven bound", unit, format, row => curve[row].Solution.Bound),
+                Column.OfTexts("how sure", row => ProductLineOptimality.Status(curve[row].Solution)),
+            ],
+            curve.Count));
     }
 }

@@ -3,7 +3,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Text;
 
-/// <summary>Names on the sheets of a plan.</summary>
+/// <summary>Names of factors, responses and objectives in headers and on axes.</summary>
 internal static class PlanLabels
 {
     private const int MaxNameLength = 40;
@@ -15,11 +15,11 @@ internal static class PlanLabels
     public static string WithUnit(StudyFactor factor) => $"{Name(factor)} [{factor.Unit.Symbol}]";
 
     /// <summary>A response with its unit, short enough for an axis.</summary>
-    public static string WithUnit(Response response)
-    {
-        var name = TextTruncation.Truncate(response.Name.Replace('_', ' '), MaxNameLength);
-        return response.Unit.Length == 0 ? name : $"{name} [{response.Unit}]";
-    }
+    public static string WithUnit(Response response) => WithUnit(Short(response.Name), response);
+
+    /// <summary>An objective with its unit, short enough for an axis.</summary>
+    public static string WithUnit(StudyObjective objective) =>
+        WithUnit(Short(StudyText.Name(objective.Response, objective.Magnitude)), objective.Response);
 
     /// <summary>A label with the response's unit.</summary>
     public static string WithUnit(string label, Response response) => response.Unit.Length == 0 ? label : $"{label} [{response.Unit}]";
@@ -27,4 +27,6 @@ internal static class PlanLabels
     /// <summary>A coded value as the factor's own, in its unit.</summary>
     public static double Natural(StudyPlan plan, int factor, double coded) =>
         Math.Round(plan.Factors[factor].Unit.FromSi(plan.Scales[factor].Natural(coded)), 4);
+
+    private static string Short(string name) => TextTruncation.Truncate(name.Replace('_', ' '), MaxNameLength);
 }

@@ -1,4 +1,3 @@
-using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
@@ -14,25 +13,28 @@ internal static class ReadMeSheet
 {
     public const string Name = "Read me";
 
-    public static void Add(XLWorkbook book, RunReport report) =>
-        TextSheet.Add(book, Name, report, [("what", 26), ("in plain words", 120)], Rows(report));
+    public static void Add(Spreadsheet book, RunReport report) =>
+        TextSheet.Add(book, Name, [("what", 26), ("in plain words", 120)], Rows(report));
 
     private static IEnumerable<string[]> Rows(RunReport report)
     {
         var result = report.Result;
         yield return [
             "this workbook",
-                $"{result.Study.FullTitle}. Written by FrameOpt {report.Info.ToolVersion} from {report.Info.StudyFileName}, SHA-256 {result.Study.Hash}. The same study gives the same workbook."];
+            $"{result.Study.FullTitle}. Written by FrameOpt {report.Info.ToolVersion} from {report.Info.StudyFileName}, SHA-256 "
+                + $"{result.Study.Hash}. The same study gives the same workbook."];
         yield return [
             "before you build", $"{Cautions.Danger} {Cautions.GroundTestFirst} Read the sheets Summary, Assumptions and Cautions first."];
         if (result.Front.Count > 0)
         {
             yield return [
                 "to change the weights",
-                    "Go to the sheet Ranking and type into the framed blue cells of the column weight. Only their proportions matter. Score, rank and order recompute at once."];
+                "Go to the sheet Ranking and type into the framed blue cells of the column weight. Only their proportions matter. Score, "
+                    + "rank and order recompute at once."];
             yield return [
                 "to tighten a limit",
-                    "On the sheet Ranking type into the columns at least and at most; empty a cell to have no limit. A limit looser than the study's brings back no design: the run kept only those within it. Run the study again for that."];
+                "On the sheet Ranking type into the columns at least and at most; empty a cell to have no limit. A limit looser than the "
+                    + "study's brings back no design: the run kept only those within it. Run the study again for that."];
             yield return [
                 "to try another yaw leverage",
                 "On the sheet Ranking choose it from the list. It is the least certain number of the model: see whether the choice holds."];
@@ -44,7 +46,8 @@ internal static class ReadMeSheet
             yield return [$"sheet {sheet}", words];
         yield return [
             "signs and units",
-                "The unit stands in every header; dimensions are in the units of the study file. Offsets, angles, moments and residuals: to the pilot's right is +. Left and right are the pilot's, seen from behind."];
+            "The unit stands in every header; dimensions are in the units of the study file. Offsets, angles, moments and residuals: to "
+                + "the pilot's right is +. Left and right are the pilot's, seen from behind."];
         yield return ["how much it holds", Limits(report)];
         yield return [
             "if figures stay as they are",
@@ -63,7 +66,8 @@ internal static class ReadMeSheet
             yield return (WhatIfLayout.Sheet, "live: any one design to type, and what it leaves in every phase.");
             yield return (
                 ChartSheets.SheetName,
-                    "the front from two sides, the residual torque of each phase, torque and residual against propeller speed. Native charts: click and change them.");
+                "the front from two sides, the residual torque of each phase, torque and residual against propeller speed. Native charts: "
+                    + "click and change them.");
             yield return ("Front", "the designs that nothing else beats, ranked, to sort and filter.");
             yield return ("Phases", "every phase of each of those designs.");
         }
@@ -90,6 +94,8 @@ internal static class ReadMeSheet
     }
 
     private static string Limits(RunReport report) =>
-        $"At most the best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} designs by rank of a front of any size (this run: {NumberFormat.Count(report.Result.Front.Count)}; designs.csv holds all); "
-        + "tested with fronts up to 5,000 designs, 1 to 20 phases, 2 to 5 objectives, titles in any script and names of 300 characters. Charts show the first three objectives.";
+        $"At most the best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} designs by rank of a front of any size (this run: "
+        + $"{NumberFormat.Count(report.Result.Front.Count)}; designs.csv holds all); "
+        + "tested with fronts up to 5,000 designs, 1 to 20 phases, 2 to 5 objectives, titles in any script and names of 300 characters. "
+        + "Charts show the first three objectives.";
 }

@@ -1,5 +1,3 @@
-using ClosedXML.Excel;
-using DocumentFormat.OpenXml.Packaging;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Reports.Workbook.Charts;
@@ -15,55 +13,31 @@ public static class RunWorkbook
     /// <summary>Writes the workbook.</summary>
     /// <param name="report">The run.</param>
     /// <param name="stream">Left open.</param>
-    public static void Write(RunReport report, Stream stream)
+    public static void Write(RunReport report, Stream stream) =>
+        Spreadsheet.Write(report.Result.Study, report.Info, book => AddSheets(book, report), stream);
+
+    private static void AddSheets(Spreadsheet book, RunReport report)
     {
-        using var memory = new MemoryStream();
-        var deferred = new DeferredParts();
-        WriteSheets(report, memory, deferred);
-        using (var document = SpreadsheetDocument.Open(memory, isEditable: true))
+        var study = report.Result.Study;
+        ReadMeSheet.Add(book, report);
+        SummarySheet.Add(book, RunAnswer.Of(report.Result));
+        if (report.Result.Front.Count > 0)
         {
-            var book = document.WorkbookPart!;
-            FormulaWriter.Write(book, deferred.Formulas);
-            RowWriter.Append(book, deferred.Tables);
-            ChartWriter.Write(book, deferred.Charts);
-            PrintTitles.MakeAbsolute(book);
-            NamedStyles.Add(book);
-            CoreProperties.Write(document, report);
+            RankingSheet.Add(book, report);
+            WhatIfSheet.Add(book, report);
+            ChartSheets.Add(book, report);
+            FrontSheets.Add(book, report);
         }
 
-        ZipTimestamps.Write(memory);
-        memory.Position = 0;
-        memory.CopyTo(stream);
-    }
-
-    private static void WriteSheets(RunReport report, Stream stream, DeferredParts deferred)
-    {
-        using var book = new XLWorkbook();
-        ReadMeSheet.Add(book, report);
-        SummarySheet.Add(book, report, RunAnswer.Of(report.Result));
-        if (report.Result.Front.Count > 0)
-            AddFront(book, report, deferred);
-        PlanSheets.Add(book, report, deferred);
-        MachineSheet.Add(book, report);
-        AssumptionsSheet.Add(book, report);
-        CautionsSheet.Add(book, report);
-        foreach (var sheet in deferred.DataSheets)
-            deferred.Tables.Add(sheet(book));
-        book.SaveAs(stream, new SaveOptions
+        if (report.Result.Plan is { } plan)
         {
-            ValidatePackage = false,
-            EvaluateFormulasBeforeSaving = false,
-            GenerateCalculationChain = false
-        });
-    }
+            var runs = PlanSheet.Add(book, plan);
+            EffectsSheet.Add(book, plan);
+            SurfaceSheet.Add(book, plan, runs);
+        }
 
-    /// <summary>What is there only when some design is feasible; the data behind the live sheets come last in the workbook.</summary>
-    private static void AddFront(XLWorkbook book, RunReport report, DeferredParts deferred)
-    {
-        RankingSheets.Add(book, report, deferred);
-        WhatIfSheets.Add(book, report, deferred);
-        ChartSheets.Add(book, report, deferred);
-        deferred.Tables.Add(FrontSheet.Add(book, report));
-        deferred.Tables.Add(PhasesSheet.Add(book, report));
+        ReferenceSheets.AddMachine(book, study);
+        ReferenceSheets.AddAssumptions(book, study);
+        ReferenceSheets.AddCautions(book, study);
     }
 }

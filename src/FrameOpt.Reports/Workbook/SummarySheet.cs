@@ -14,9 +14,9 @@ internal static class SummarySheet
     private const double WrapAllowance = 3;
     private const double FullWidth = FirstWidth + (Columns - 1) * OtherWidth;
 
-    public static void Add(XLWorkbook book, IReportSource report, RunAnswer answer)
+    public static void Add(Spreadsheet book, RunAnswer answer)
     {
-        var sheet = book.AddWorksheet("Summary");
+        var sheet = book.AddSheet("Summary");
         sheet.ShowGridLines = false;
         sheet.Column(1).Width = FirstWidth;
         sheet.Columns(2, Columns).Width = OtherWidth;
@@ -29,7 +29,7 @@ internal static class SummarySheet
         row = Headline(sheet, answer, row + 1);
         foreach (var section in answer.Sections)
             row = Section(sheet, section, row + 1);
-        SheetStyle.Print(sheet, report, pagesWide: 1);
+        book.Print(sheet, pagesWide: 1);
     }
 
     private static int Headline(IXLWorksheet sheet, RunAnswer answer, int row)

@@ -26,11 +26,12 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.Reports.Tables"] = [.. Library, "FrameOpt.Reports.Text"],
         ["FrameOpt.Reports.Graphics"] = [.. Library, "FrameOpt.Reports.Text"],
         ["FrameOpt.Reports.Answer"] = [.. Library, .. Parts],
-        ["FrameOpt.Reports.Workbook"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer"],
+        ["FrameOpt.Reports.Workbook.Cells"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Tables"],
+        ["FrameOpt.Reports.Workbook"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer", "FrameOpt.Reports.Workbook.Cells"],
         ["FrameOpt.Reports.Page"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer"],
-        ["FrameOpt.Reports.Compare"] = [.. Library, .. Parts, .. Documents],
-        ["FrameOpt.Reports.ProductLine"] = [.. Library, .. Parts, .. Documents],
-        ["FrameOpt.Reports.Files"] = [.. Library, .. Parts, .. Documents, "FrameOpt.Reports.Compare", "FrameOpt.Reports.ProductLine"],
+        ["FrameOpt.Reports.Files"] = [.. Library, .. Parts, .. Documents],
+        ["FrameOpt.Reports.Compare"] = [.. Library, .. Parts, .. Documents, "FrameOpt.Reports.Files"],
+        ["FrameOpt.Reports.ProductLine"] = [.. Library, .. Parts, .. Documents, "FrameOpt.Reports.Files"],
 
         ["FrameOpt.Cli"] = [.. Library, "FrameOpt.Reports*"],
     };
@@ -42,7 +43,7 @@ public class DependencyTests(ITestOutputHelper output)
 
     private static string[] Parts => ["FrameOpt.Reports.Text", "FrameOpt.Reports.Tables", "FrameOpt.Reports.Graphics"];
 
-    private static string[] Documents => ["FrameOpt.Reports.Answer", "FrameOpt.Reports.Workbook", "FrameOpt.Reports.Page"];
+    private static string[] Documents => ["FrameOpt.Reports.Answer", "FrameOpt.Reports.Workbook*", "FrameOpt.Reports.Page"];
 
     public static TheoryData<string> Areas => [.. mayUse.Keys];
 

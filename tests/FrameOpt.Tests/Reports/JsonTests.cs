@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Files;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 

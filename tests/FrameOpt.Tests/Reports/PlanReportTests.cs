@@ -3,7 +3,6 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
-using FrameOpt.Reports.Files.Json;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Compare;
-using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Files;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Reports;

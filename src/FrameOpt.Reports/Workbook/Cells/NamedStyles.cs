@@ -3,19 +3,19 @@ using DocumentFormat.OpenXml.Spreadsheet;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 
-/// <summary>Names for the workbook's looks, so that a user changes one in one place. ClosedXML 0.95 writes none.</summary>
+/// <summary>Named cell styles, so that a user can change a look in one place. ClosedXML 0.95 writes none.</summary>
 internal static class NamedStyles
 {
     private static readonly (string Name, Func<Font, Fill, bool> Fits)[] styles =
     [
-        ("FrameOpt title", (font, _) => IsColoured(font, SheetStyle.Blue) && font.FontSize?.Val?.Value > SheetStyle.TextPoints),
-        ("FrameOpt heading", (font, _) => IsColoured(font, SheetStyle.Blue) && font.FontSize?.Val?.Value <= SheetStyle.TextPoints),
-        ("FrameOpt table header", (_, fill) => IsFilled(fill, SheetStyle.Blue)),
+        ("FrameOpt title", (font, _) => IsColoured(font, Palette.Blue) && font.FontSize?.Val?.Value > SheetStyle.TextPoints),
+        ("FrameOpt heading", (font, _) => IsColoured(font, Palette.Blue) && font.FontSize?.Val?.Value <= SheetStyle.TextPoints),
+        ("FrameOpt table header", (_, fill) => IsFilled(fill, Palette.Blue)),
         ("FrameOpt input", (_, fill) => IsFilled(fill, SheetStyle.InputBlue)),
-        ("FrameOpt warning", (_, fill) => IsFilled(fill, SheetStyle.Yellow)),
+        ("FrameOpt warning", (_, fill) => IsFilled(fill, Palette.Yellow)),
     ];
 
-    /// <summary>Adds the names and hangs every cell of that look on its name.</summary>
+    /// <summary>Adds the styles and gives each to every cell that looks so.</summary>
     public static void Add(WorkbookPart book)
     {
         var sheet = book.WorkbookStylesPart!.Stylesheet;

@@ -1,6 +1,5 @@
 using ClosedXML.Excel;
-using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Workbook.Charts;
+using FrameOpt.Reports.Tables;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 
@@ -12,18 +11,17 @@ internal sealed class SheetBuilder
 
     /// <summary>Adds the sheet with its title.</summary>
     /// <param name="book">To this workbook.</param>
-    /// <param name="report">The run, for the page header.</param>
     /// <param name="name">Of the sheet, and its title.</param>
     /// <param name="widths">Of the columns, in characters.</param>
-    public SheetBuilder(XLWorkbook book, IReportSource report, string name, IReadOnlyList<double> widths)
+    public SheetBuilder(Spreadsheet book, string name, IReadOnlyList<double> widths)
     {
-        sheet = book.AddWorksheet(name);
+        sheet = book.AddSheet(name);
         this.widths = widths;
         sheet.ShowGridLines = false;
         for (var c = 0; c < widths.Count; c++)
             sheet.Column(c + 1).Width = widths[c];
         SheetStyle.Title(sheet.Cell(1, 1), name);
-        SheetStyle.Print(sheet, report, pagesWide: 1);
+        book.Print(sheet, pagesWide: 1);
     }
 
     /// <summary>The next row to be written.</summary>
@@ -45,28 +43,28 @@ internal sealed class SheetBuilder
             SheetStyle.Paragraph(Across(Row++), line, widths.Sum());
     }
 
-    /// <summary>A table from the first column on.</summary>
-    /// <param name="columns">Header and number format of each; widths are the sheet's.</param>
-    /// <param name="rows">Texts and numbers; a number that is not finite leaves its cell blank.</param>
-    public PlacedTable Table(IReadOnlyList<(object Header, string FormatCode)> columns, IReadOnlyList<IReadOnlyList<object>> rows)
+    /// <summary>A table from the first column on; the columns are as wide as the sheet's.</summary>
+    /// <param name="table">Texts and numbers.</param>
+    /// <param name="headers">Texts and numbers in place of the columns' headers, or null.</param>
+    public PlacedTable Table(Table table, IReadOnlyList<object>? headers = null)
     {
-        var header = Cells([.. columns.Select(column => column.Header)], [.. columns.Select(_ => "General")]);
-        SheetStyle.TableHeader(header);
+        SheetStyle.TableHeader(Cells(headers ?? [.. table.Columns.Select(column => column.Header)],
+            [.. table.Columns.Select(_ => Column.GeneralFormat)]));
         var first = Row;
-        foreach (var row in rows)
-            SheetStyle.TableRow(Cells(row, [.. columns.Select(column => column.FormatCode)]));
-        return new PlacedTable(sheet.Name, first, rows);
+        for (var row = 0; row < table.RowCount; row++)
+            SheetStyle.TableRow(Cells([.. table.Columns.Select(column => column.Value(row))],
+                [.. table.Columns.Select(column => column.FormatCode)]));
+        return new PlacedTable(table, sheet.Name, first);
     }
 
-    /// <summary>Shades numbers from blue (lowest) through white to orange (highest); the numbers stay to be read.</summary>
-    public void Shade(PlacedTable table, int firstColumn)
-    {
-        sheet.Range(table.FirstRow, firstColumn, table.FirstRow + table.Rows.Count - 1,
-            table.Rows[0].Count).AddConditionalFormat().ColorScale()
-            .LowestValue(XLColor.FromHtml("#" + SeriesStyle.SkyBlue))
+    /// <summary>Shades the numbers right of a table's first column from blue (lowest) through white to orange (highest); they stay
+    /// readable.</summary>
+    public void Shade(PlacedTable table) =>
+        sheet.Range(table.FirstRow, 2, table.FirstRow + table.Table.RowCount - 1, table.Table.Columns.Count)
+            .AddConditionalFormat().ColorScale()
+            .LowestValue(XLColor.FromHtml("#" + Palette.SkyBlue))
             .Midpoint(XLCFContentType.Percentile, 50, XLColor.White)
-            .HighestValue(XLColor.FromHtml("#" + SeriesStyle.Orange));
-    }
+            .HighestValue(XLColor.FromHtml("#" + Palette.Orange));
 
     private IXLRange Across(int row) => sheet.Range(row, 1, row, widths.Count);
 
@@ -86,18 +84,4 @@ internal sealed class SheetBuilder
         sheet.Row(Row).Height = SheetStyle.HeightPoints([.. values.Select((value, c) => (value as string ?? "", widths[c] - 1))]);
         return sheet.Range(Row, 1, Row++, values.Count);
     }
-}
-
-/// <summary>A table that stands on a sheet from its first column on, for charts to draw.</summary>
-/// <param name="SheetName">Of the sheet.</param>
-/// <param name="FirstRow">Below the header, from 1.</param>
-/// <param name="Rows">As written.</param>
-internal sealed record PlacedTable(string SheetName, int FirstRow, IReadOnlyList<IReadOnlyList<object>> Rows)
-{
-    /// <summary>The first cells of one column, from 0.</summary>
-    public ChartColumn Column(int column, int count) => new(
-        CellAddress.Column(SheetName, column + 1, FirstRow, FirstRow + count - 1), [.. Rows.Take(count).Select(row => row[column])]);
-
-    /// <summary>All cells of one column, from 0.</summary>
-    public ChartColumn Column(int column) => Column(column, Rows.Count);
 }

@@ -1,33 +1,24 @@
 using ClosedXML.Excel;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 
-/// <summary>How every sheet of the workbook looks, and the one way text gets into a cell.</summary>
-/// <remarks>Colours: M. Okabe, K. Ito, Color Universal Design, 2008 (blue #0072B2, yellow #F0E442); never colour alone.</remarks>
+/// <summary>How every sheet of the workbook looks, and the one way text gets into a cell. Colour is never the only sign.</summary>
 internal static class SheetStyle
 {
-    /// <summary>Titles, headings and table headers.</summary>
-    public const string Blue = "0072B2";
-
-    /// <summary>Behind a warning.</summary>
-    public const string Yellow = "F0E442";
-
-    /// <summary>Behind a cell to type in: a tint of sky blue #56B4E9.</summary>
+    /// <summary>Behind a cell to type in: a tint of sky blue.</summary>
     public const string InputBlue = "DDF0FB";
 
     /// <summary>Size of running text.</summary>
     public const double TextPoints = 11;
 
     private const int MaxCellTextLength = 32_000;
-    private const int MaxHeaderTextLength = 80;
     /// <summary>Widths count digits; running text has narrower letters among them.</summary>
     private const double CharactersPerDigit = 1.17;
     private const double LineHeightPoints = 15;
     private const double MaxRowHeightPoints = 400;
-    private static readonly XLColor blue = XLColor.FromHtml("#" + Blue);
-    private static readonly XLColor yellow = XLColor.FromHtml("#" + Yellow);
+    private static readonly XLColor blue = XLColor.FromHtml("#" + Palette.Blue);
+    private static readonly XLColor yellow = XLColor.FromHtml("#" + Palette.Yellow);
     private static readonly XLColor inputBlue = XLColor.FromHtml("#" + InputBlue);
     private static readonly XLColor hairline = XLColor.FromHtml("#BFBFBF");
 
@@ -68,7 +59,7 @@ internal static class SheetStyle
         cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left).Alignment.SetIndent(1);
     }
 
-    /// <summary>A cell whose formula follows with its value.</summary>
+    /// <summary>A cell of a formula.</summary>
     public static void Output(IXLCell cell, string formatCode)
     {
         cell.Style.NumberFormat.Format = formatCode;
@@ -102,28 +93,18 @@ internal static class SheetStyle
                 Math.Max(1, line.Sum(c => c < '\u1100' ? 1.0 : 1.9)) / (width * CharactersPerDigit))));
         return Math.Min(MaxRowHeightPoints, LineHeightPoints * most + 1);
     }
+}
 
-    /// <summary>A4 landscape, as many pages wide as said, numbered, named by study.</summary>
-    public static void Print(IXLWorksheet sheet, IReportSource report, int pagesWide)
-    {
-        var page = sheet.PageSetup;
-        page.PaperSize = XLPaperSize.A4Paper;
-        page.PageOrientation = XLPageOrientation.Landscape;
-        page.FitToPages(pagesWide, 0);
-        page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.7).SetBottom(0.7).SetHeader(0.3).SetFooter(0.3);
-        page.Header.Left.AddText(InHeader(report.Study.FullTitle));
-        page.Header.Right.AddText(XLHFPredefinedText.SheetName);
-        page.Footer.Left.AddText(InHeader($"FrameOpt {report.Info.ToolVersion}, {report.Info.StudyFileName}, {report.Study.Hash[..8]}"));
-        page.Footer.Right.AddText("page ");
-        page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
-        page.Footer.Right.AddText(" of ");
-        page.Footer.Right.AddText(XLHFPredefinedText.NumberOfPages);
-    }
-
-    /// <summary>In a page header an ampersand is a code unless doubled, and all of it must stay under 255 characters.</summary>
-    private static string InHeader(string text)
-    {
-        var line = TextSanitizer.Clean(text).ReplaceLineEndings(" ");
-        return TextSanitizer.Clean(line.Length <= MaxHeaderTextLength ? line : line[..MaxHeaderTextLength] + "…").Replace("&", "&&");
-    }
+/// <summary>Colours that the colour-blind can tell apart.</summary>
+/// <remarks>Source: M. Okabe, K. Ito, Color Universal Design, 2008.</remarks>
+internal static class Palette
+{
+    public const string Blue = "0072B2";
+    public const string SkyBlue = "56B4E9";
+    public const string Orange = "E69F00";
+    public const string Vermillion = "D55E00";
+    public const string Green = "009E73";
+    public const string Purple = "CC79A7";
+    public const string Yellow = "F0E442";
+    public const string Black = "000000";
 }

@@ -1,5 +1,4 @@
 using ClosedXML.Excel;
-using FrameOpt.Reports.Answer;
 
 namespace FrameOpt.Reports.Workbook.Cells;
 
@@ -8,10 +7,10 @@ internal static class TextSheet
 {
     /// <summary>Adds the sheet; the header stays in sight.</summary>
     public static void Add(
-        XLWorkbook book, string name, IReportSource report, IReadOnlyList<(string Header, double WidthCharacters)> columns,
-            IEnumerable<IReadOnlyList<string>> rows)
+        Spreadsheet book, string name, IReadOnlyList<(string Header, double WidthCharacters)> columns,
+        IEnumerable<IReadOnlyList<string>> rows)
     {
-        var sheet = book.AddWorksheet(name);
+        var sheet = book.AddSheet(name);
         sheet.ShowGridLines = false;
         for (var c = 0; c < columns.Count; c++)
             sheet.Column(c + 1).Width = columns[c].WidthCharacters;
@@ -21,7 +20,7 @@ internal static class TextSheet
             SheetStyle.TableRow(Row(sheet, row++, cells, columns));
         sheet.SheetView.FreezeRows(1);
         sheet.PageSetup.SetRowsToRepeatAtTop(1, 1);
-        SheetStyle.Print(sheet, report, pagesWide: 1);
+        book.Print(sheet, pagesWide: 1);
     }
 
     private static IXLRange Row(

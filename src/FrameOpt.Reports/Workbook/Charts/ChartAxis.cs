@@ -1,4 +1,4 @@
-using System.Xml.Linq;
+using FrameOpt.Reports.Workbook.Cells;
 
 namespace FrameOpt.Reports.Workbook.Charts;
 
@@ -21,49 +21,23 @@ internal sealed record ChartAxis(string Title, string FormatCode, (double From, 
     }
 }
 
-/// <summary>Cells of one column that a chart draws, with what they hold.</summary>
-/// <param name="Reference">With its sheet.</param>
-/// <param name="Values">Numbers and texts in order; a number that is not finite is a blank.</param>
-internal sealed record ChartColumn(string Reference, IReadOnlyList<object> Values)
-{
-    public bool IsText => Values.Any(value => value is string);
-}
-
 /// <summary>One series of a chart.</summary>
 /// <param name="Name">In the legend.</param>
 /// <param name="X">Across, or the categories of bars.</param>
 /// <param name="Y">Up.</param>
 /// <param name="Style">How it is drawn.</param>
-internal sealed record ChartSeries(string Name, ChartColumn X, ChartColumn Y, SeriesStyle Style)
+internal sealed record ChartSeries(string Name, CellRange X, CellRange Y, SeriesStyle Style)
 {
     /// <summary>A text beside each point, in order; empty for none.</summary>
     public IReadOnlyList<string> Labels { get; init; } = [];
 }
 
-/// <summary>A chart and where it stands.</summary>
-/// <param name="SheetName">On this sheet.</param>
-/// <param name="Row">Of its upper left corner, from 1.</param>
-/// <param name="Column">Of its upper left corner, from 1.</param>
-/// <param name="Name">What it shows, for programs that read aloud.</param>
-/// <param name="Xml">The chart part.</param>
-internal sealed record PlacedChart(string SheetName, int Row, int Column, string Name, XElement Xml);
-
 /// <summary>How a series is drawn; never told apart by colour alone.</summary>
-/// <param name="Colour">Of the published set that the colour-blind can tell apart.</param>
+/// <param name="Colour">Of <see cref="Palette"/>.</param>
 /// <param name="Marker">Shape: circle, square, diamond, triangle, x, or null for none.</param>
 /// <param name="MarkerPoints">Its size.</param>
 /// <param name="LinePoints">Width of the line between points; 0 for none.</param>
 /// <param name="Dash">solid, dash, sysDot.</param>
 /// <param name="Pattern">Of a bar: null for plain, else a hatch.</param>
-/// <remarks>Colours: M. Okabe, K. Ito, Color Universal Design, 2008.</remarks>
 internal sealed record SeriesStyle(string Colour, string? Marker = null, int MarkerPoints = 7, double LinePoints = 0,
-    string Dash = "solid", string? Pattern = null)
-{
-    public const string Blue = "0072B2";
-    public const string SkyBlue = "56B4E9";
-    public const string Orange = "E69F00";
-    public const string Vermillion = "D55E00";
-    public const string Green = "009E73";
-    public const string Purple = "CC79A7";
-    public const string Black = "000000";
-}
+    string Dash = "solid", string? Pattern = null);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using FrameOpt.Reports.Text;
+using FrameOpt.Reports.Workbook.Cells;
 
 namespace FrameOpt.Reports.Workbook.Charts;
 
@@ -100,12 +101,12 @@ internal static class ChartXml
 
     private static XElement Fill(string colour) => new(a + "solidFill", new XElement(a + "srgbClr", new XAttribute("val", colour)));
 
-    private static XElement Data(ChartColumn column) => column.IsText
+    private static XElement Data(CellRange column) => column.IsText
         ? new XElement(c + "strRef", new XElement(c + "f", column.Reference), new XElement(c + "strCache", Points(column)))
         : new XElement(c + "numRef", new XElement(c + "f", column.Reference),
             new XElement(c + "numCache", new XElement(c + "formatCode", "General"), Points(column)));
 
-    private static IEnumerable<XElement> Points(ChartColumn column) => column.Values
+    private static IEnumerable<XElement> Points(CellRange column) => column.Values
         .Select((value, i) => (Index: i, Text: value is double number ? double.IsFinite(number)
             ? number.ToString("R", CultureInfo.InvariantCulture) : null : (string)value))
         .Where(point => point.Text is not null)

@@ -12,11 +12,11 @@ internal static class RankingCriteria
 {
     private const int NameColumns = 4;
 
-    public static void Add(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred)
+    public static void Add(Spreadsheet book, IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout)
     {
         Header(sheet, ranked);
         for (var c = 0; c < ranked.Criteria.Count; c++)
-            Row(sheet, ranked, layout, deferred, c);
+            Row(book, sheet, ranked, layout, c);
         var names = sheet.Workbook.NamedRanges;
         int first = RankingLayout.FirstCriterionRow, last = layout.LastCriterionRow;
         names.Add("ranking_weights", sheet.Range(first, RankingLayout.WeightColumn, first + layout.Objectives - 1,
@@ -44,7 +44,7 @@ internal static class RankingCriteria
         sheet.Row(RankingLayout.CriteriaHeaderRow).Height = 48;
     }
 
-    private static void Row(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred, int c)
+    private static void Row(Spreadsheet book, IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, int c)
     {
         var criterion = ranked.Criteria[c];
         var row = RankingLayout.FirstCriterionRow + c;
@@ -56,36 +56,37 @@ internal static class RankingCriteria
         Bound(sheet.Cell(row, RankingLayout.AtMostColumn), criterion.AtMost);
         for (var l = 0; l < ranked.Baseline.Count; l++)
             Number(sheet.Cell(row, RankingLayout.StudyBaselineColumn + l), criterion.ValueOf(ranked.Baseline[l]), criterion.FormatCode);
-        Output(sheet, deferred, row, RankingLayout.BaselineColumn, Baseline(ranked, layout, c), criterion.FormatCode);
+        book.AddFormula(sheet.Cell(row, RankingLayout.BaselineColumn), Baseline(ranked, layout, c), criterion.FormatCode);
         if (criterion.Objective is null)
             return;
         sheet.Cell(row, RankingLayout.WeightColumn).SetValue(criterion.Weight);
-        sheet.Cell(row, RankingLayout.WeightColumn).Style.NumberFormat.Format = GeometryField.FormatCode;
+        sheet.Cell(row, RankingLayout.WeightColumn).Style.NumberFormat.Format = Column.GeneralFormat;
         SheetStyle.Input(sheet.Range(row, RankingLayout.WeightColumn, row, RankingLayout.WeightColumn));
         sheet.Cell(row, RankingLayout.WeightColumn).DataValidation.Decimal.EqualOrGreaterThan(0);
         Number(sheet.Cell(row, RankingLayout.WholeBestColumn), ranked.Best[c], criterion.FormatCode);
         Number(sheet.Cell(row, RankingLayout.WholeWorstColumn), ranked.Worst[c], criterion.FormatCode);
         Number(sheet.Cell(row, RankingLayout.WholeNormColumn), ranked.Norm[c], criterion.FormatCode);
-        Scale(sheet, ranked, layout, deferred, c);
+        Scale(book, sheet, ranked, layout, c);
     }
 
-    private static void Scale(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred, int c)
+    private static void Scale(Spreadsheet book, IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, int c)
     {
         var criterion = ranked.Criteria[c];
         var row = RankingLayout.FirstCriterionRow + c;
-        string Choose(string ofOthers, int whole) =>
-            $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({layout.Data(layout.ValueColumn(c, 0))}),{CellAddress.Absolute(row, whole)},{ofOthers}({layout.Data(layout.ValueColumn(c, 2))}))";
-        var (best, worst) = (CellAddress.Absolute(row, RankingLayout.BestColumn), CellAddress.Absolute(row, RankingLayout.WorstColumn));
-        Output(sheet, deferred, row, RankingLayout.BestColumn,
-            new(Choose(criterion.Maximise ? "MAX" : "MIN", RankingLayout.WholeBestColumn), ranked.Best[c]), criterion.FormatCode);
-        Output(sheet, deferred, row, RankingLayout.WorstColumn,
-            new(Choose(criterion.Maximise ? "MIN" : "MAX", RankingLayout.WholeWorstColumn), ranked.Worst[c]), criterion.FormatCode);
-        Output(sheet, deferred, row, RankingLayout.ShareColumn, new(
-            $"IF(OR(SUM({layout.Weights})<=0,{best}={worst}),0,{CellAddress.Absolute(row, RankingLayout.WeightColumn)}/SUM({layout.Weights}))", ranked.WeightShare[c]), "0.000");
-        var divisor = ranked.IsTopsis
-            ? $"SQRT({Choose("SUMSQ", RankingLayout.WholeNormColumn).Replace(CellAddress.Absolute(row, RankingLayout.WholeNormColumn), $"{CellAddress.Absolute(row, RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
+        string At(int column) => CellAddress.Absolute(row, column);
+        string Values(int leverage) => layout.Data(layout.ValueColumn(c, leverage));
+        string Choose(string ofOthers, string whole) =>
+            $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({Values(0)}),{whole},{ofOthers}({Values(2)}))";
+        var (best, worst, weights) = (At(RankingLayout.BestColumn), At(RankingLayout.WorstColumn), layout.Weights);
+        book.AddFormula(sheet.Cell(row, RankingLayout.BestColumn),
+            new(Choose(criterion.Maximise ? "MAX" : "MIN", At(RankingLayout.WholeBestColumn)), ranked.Best[c]), criterion.FormatCode);
+        book.AddFormula(sheet.Cell(row, RankingLayout.WorstColumn),
+            new(Choose(criterion.Maximise ? "MIN" : "MAX", At(RankingLayout.WholeWorstColumn)), ranked.Worst[c]), criterion.FormatCode);
+        book.AddFormula(sheet.Cell(row, RankingLayout.ShareColumn), new(
+            $"IF(OR(SUM({weights})<=0,{best}={worst}),0,{At(RankingLayout.WeightColumn)}/SUM({weights}))", ranked.WeightShare[c]), "0.000");
+        var divisor = ranked.IsTopsis ? $"SQRT({Choose("SUMSQ", $"{At(RankingLayout.WholeNormColumn)}^2")})" : $"{worst}-{best}";
         var size = ranked.IsTopsis ? ranked.Norm[c] : ranked.Worst[c] - ranked.Best[c];
-        Output(sheet, deferred, row, RankingLayout.DivisorColumn,
+        book.AddFormula(sheet.Cell(row, RankingLayout.DivisorColumn),
             new($"IF({best}={worst},1,{divisor})", ranked.Best[c] == ranked.Worst[c] ? 1.0 : size), "0.000");
     }
 
@@ -107,7 +108,7 @@ internal static class RankingCriteria
     {
         if (bound is { } value)
             cell.SetValue(value);
-        cell.Style.NumberFormat.Format = GeometryField.FormatCode;
+        cell.Style.NumberFormat.Format = Column.GeneralFormat;
         SheetStyle.Input(cell.AsRange());
     }
 
@@ -119,12 +120,6 @@ internal static class RankingCriteria
             SheetStyle.Text(cell, "cannot fly");
         cell.Style.NumberFormat.Format = format;
         cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
-    }
-
-    private static void Output(IXLWorksheet sheet, DeferredParts deferred, int row, int column, Formula formula, string format)
-    {
-        SheetStyle.Output(sheet.Cell(row, column), format);
-        deferred.Formulas.Add(new(RankingLayout.Sheet, row, column, formula));
     }
 }
 

@@ -1,5 +1,3 @@
-using ClosedXML.Excel;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Workbook.Cells;
 
@@ -9,53 +7,107 @@ namespace FrameOpt.Reports.Workbook.LiveRanking;
 internal static class RankingDataSheet
 {
     private const string Note =
-        "What the sheet Ranking is reckoned from. Formulas on the right: the values at the leverage chosen there, whether the design keeps its limits, score, rank, place. Nothing to type here.";
+        "What the sheet Ranking is reckoned from. Formulas on the right: the values at the leverage chosen there, whether the design keeps "
+            + "its limits, score, rank, place. Nothing to type here.";
 
-    public static DataRows Add(XLWorkbook book, RunReport report, RankedDesigns ranked, RankingLayout layout)
+    public static void Add(Spreadsheet book, RankedDesigns ranked, RankingLayout layout)
     {
-        List<DataColumn> columns = [DataColumn.OfNumbers("number", "0"), DataColumn.OfNumbers("rank in the run", "0"),
-            .. GeometryColumns(ranked)];
-        foreach (var criterion in ranked.Criteria)
-            columns.AddRange(LeverageSettings.Labels.Select(label => DataColumn.OfNumbers(
-                $"{criterion.Header}, {label}", criterion.FormatCode)));
-        columns.AddRange(ranked.Criteria.Select(criterion => DataColumn.OfNumbers(
-            $"{criterion.Header}, chosen leverage", criterion.FormatCode)));
-        columns.AddRange([
-            DataColumn.OfNumbers("keeps the limits (1 yes)", "0"),
-            DataColumn.OfNumbers("score", "0.0000"),
-            DataColumn.OfNumbers("rank", "0"),
-            DataColumn.OfNumbers("place", "0"),
-        ]);
-        return DataSheet.Add(book, report, RankingLayout.DataSheetName, Note, columns,
-            [.. ranked.Designs.Select((_, i) => Row(ranked, layout, i))]);
+        var (designs, criteria) = (ranked.Designs, ranked.Criteria);
+        DataSheet.Add(book, RankingLayout.DataSheetName, Note, new(
+            [
+                Column.OfNumbers("number", "0", row => designs[row].Number),
+                Column.OfNumbers("rank in the run", "0", row => designs[row].Rank),
+                .. GeometryColumns.Of(ranked.Study, row => designs[row].Geometry),
+                .. criteria.SelectMany(criterion => LeverageSettings.Labels.Select((label, l) => new Column(
+                    $"{criterion.Header}, {label}", "", criterion.FormatCode,
+                    row => Value(criterion.ValueOf(ranked.Evaluations[l][row]))))),
+                .. criteria.Select((criterion, c) => new Column(
+                    $"{criterion.Header}, chosen leverage", "", criterion.FormatCode,
+                    row => new Formula(
+                        RankingFormulas.Selected(layout, c, SheetRow(row)),
+                        Value(criterion.ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][row]))))),
+                Formulas("keeps the limits (1 yes)", "0", row => RankingFormulas.IsWithinLimits(layout, row), _ => 1),
+                Formulas("score", "0.0000", row => RankingFormulas.Score(ranked, layout, row), row => ranked.Scores[row]),
+                Formulas("rank", "0", row => RankingFormulas.Rank(ranked, layout, row), row => ranked.Ranks[row]),
+                Formulas("place", "0", row => RankingFormulas.Position(layout, row), row => ranked.Positions[row]),
+            ],
+            designs.Count));
     }
 
-    private static IEnumerable<DataColumn> GeometryColumns(RankedDesigns ranked) =>
-        GeometryFields.Of(ranked.Study).Select(field => DataColumn.OfNumbers(field.Header, GeometryField.FormatCode));
+    private static Column Formulas(string header, string formatCode, Func<int, string> onSheetRow, Func<int, double> cached) =>
+        new(header, "", formatCode, row => new Formula(onSheetRow(SheetRow(row)), cached(row)));
 
-    private static List<object> Row(RankedDesigns ranked, RankingLayout layout, int index)
-    {
-        var design = ranked.Designs[index];
-        var row = RankingLayout.FirstDataRow + index;
-        List<object> cells = [(double)design.Number, (double)design.Rank,
-            .. GeometryFields.Of(ranked.Study).Select(field => (object)field.Value(design.Geometry))];
-        foreach (var criterion in ranked.Criteria)
-            cells.AddRange(ranked.Evaluations.Select(evaluations => Value(criterion.ValueOf(evaluations[index]))));
-        for (var c = 0; c < ranked.Criteria.Count; c++)
-        {
-            var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count)
-                .Select(l => CellAddress.Relative(row, layout.ValueColumn(c, l))));
-            cells.Add(new Formula($"CHOOSE({RankingLayout.LeverageNumber},{ofEach})",
-                Value(ranked.Criteria[c].ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][index]))));
-        }
-
-        cells.Add(new Formula(RankingFormulas.IsWithinLimits(layout, row), 1.0));
-        cells.Add(new Formula(RankingFormulas.Score(ranked, layout, row), ranked.Scores[index]));
-        cells.Add(new Formula(RankingFormulas.Rank(ranked, layout, row), (double)ranked.Ranks[index]));
-        cells.Add(new Formula(RankingFormulas.Position(layout, row), (double)ranked.Positions[index]));
-        return cells;
-    }
+    private static int SheetRow(int row) => RankingLayout.FirstDataRow + row;
 
     /// <summary>A number, or a word that no formula takes for one.</summary>
     private static object Value(double value) => double.IsFinite(value) ? value : double.IsNaN(value) ? "cannot fly" : "no bound";
+}
+
+/// <summary>The ranking of docs/ranking.md as formulas of one row of the sheet Ranking data.</summary>
+internal static class RankingFormulas
+{
+    /// <summary>The value of a criterion at the leverage chosen.</summary>
+    public static string Selected(RankingLayout layout, int criterion, int row)
+    {
+        var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count)
+            .Select(l => CellAddress.Relative(row, layout.ValueColumn(criterion, l))));
+        return $"CHOOSE({RankingLayout.LeverageNumber},{ofEach})";
+    }
+
+    /// <summary>1 when the design flies, keeps every limit typed, and there is a weight to rank by.</summary>
+    public static string IsWithinLimits(RankingLayout layout, int row)
+    {
+        string Selected(int criterion) => CellAddress.Relative(row, layout.SelectedColumn(criterion));
+        var objectives = $"{Selected(0)}:{Selected(layout.Objectives - 1)}";
+        List<string> conditions = [$"SUM({layout.Weights})>0", FormattableString.Invariant($"COUNT({objectives})={layout.Objectives}")];
+        for (var c = 0; c < layout.Criteria; c++)
+        {
+            var value = Selected(c);
+            var least = RankingLayout.Input(RankingLayout.FirstCriterionRow + c, RankingLayout.AtLeastColumn);
+            var most = RankingLayout.Input(RankingLayout.FirstCriterionRow + c, RankingLayout.AtMostColumn);
+            conditions.Add($"OR({least}=\"\",{value}>={least})");
+            conditions.Add($"OR({most}=\"\",{value}<={most})");
+        }
+
+        return $"IF(AND({string.Join(',', conditions)}),1,0)";
+    }
+
+    /// <summary>Distance to the ideal, or TOPSIS closeness when the study says so; nothing for a design outside the limits.</summary>
+    public static string Score(RankedDesigns ranked, RankingLayout layout, int row)
+    {
+        var toBest = string.Join('+', Enumerable.Range(0, layout.Objectives).Select(o => Part(layout, row, o, RankingLayout.BestColumn)));
+        var score = $"SQRT({toBest})";
+        if (ranked.IsTopsis)
+        {
+            var toWorst = string.Join('+', Enumerable.Range(0, layout.Objectives)
+                .Select(o => Part(layout, row, o, RankingLayout.WorstColumn)));
+            score = $"IF(SQRT({toBest})+SQRT({toWorst})>0,SQRT({toWorst})/(SQRT({toBest})+SQRT({toWorst})),1)";
+        }
+
+        return $"IF({CellAddress.Relative(row, layout.WithinColumn)}=1,{score},\"\")";
+    }
+
+    /// <summary>Equal scores share a rank.</summary>
+    public static string Rank(RankedDesigns ranked, RankingLayout layout, int row)
+    {
+        var score = CellAddress.Relative(row, layout.ScoreColumn);
+        string Score(int dataRow) => CellAddress.Absolute(dataRow, layout.ScoreColumn);
+        var scores = $"{Score(RankingLayout.FirstDataRow)}:{Score(layout.LastDataRow)}";
+        return $"IF({score}=\"\",\"\",RANK({score},{scores},{(ranked.IsTopsis ? 0 : 1)}))";
+    }
+
+    /// <summary>The place in the table: of equal ranks the earlier design first.</summary>
+    public static string Position(RankingLayout layout, int row)
+    {
+        var rank = CellAddress.Relative(row, layout.RankColumn);
+        var above = $"{CellAddress.Absolute(DataSheet.HeaderRow, layout.RankColumn)}:{CellAddress.Relative(row - 1, layout.RankColumn)}";
+        return $"IF({rank}=\"\",\"\",{rank}+COUNTIF({above},{rank}))";
+    }
+
+    private static string Part(RankingLayout layout, int row, int objective, int from)
+    {
+        string Of(int column) => RankingLayout.Input(RankingLayout.FirstCriterionRow + objective, column);
+        var value = CellAddress.Relative(row, layout.SelectedColumn(objective));
+        return $"({Of(RankingLayout.ShareColumn)}*(({value}-{Of(from)})/{Of(RankingLayout.DivisorColumn)}))^2";
+    }
 }

@@ -13,23 +13,27 @@ internal static class RankingSheet
     private const double NarrowWidth = 8;
     private const double ColumnWidth = 13;
 
-    public static void Add(XLWorkbook book, RunReport report, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred)
+    /// <summary>Adds the sheet, and at the end of the workbook the figures behind it.</summary>
+    public static void Add(Spreadsheet book, RunReport report)
     {
-        var sheet = book.AddWorksheet(RankingLayout.Sheet);
-        var columns = RankingTable.Columns(ranked, layout);
-        var width = Math.Max(columns.Count + 1, RankingLayout.DivisorColumn);
+        var ranked = new RankedDesigns(report);
+        var layout = new RankingLayout(ranked);
+        var sheet = book.AddSheet(RankingLayout.Sheet);
+        var table = RankingTable.Of(ranked, layout);
+        var width = Math.Max(table.Columns.Count, RankingLayout.DivisorColumn);
         for (var c = 1; c <= width; c++)
             sheet.Column(c).Width = c <= NameColumns ? NarrowWidth : ColumnWidth;
-        for (var c = 0; c < columns.Count; c++)
-            sheet.Column(c + 2).Style.NumberFormat.Format = columns[c].FormatCode;
+        for (var c = 1; c < table.Columns.Count; c++)
+            sheet.Column(c + 1).Style.NumberFormat.Format = table.Columns[c].FormatCode;
         Notes(sheet, report, ranked);
-        Switches(sheet, ranked, layout, deferred);
-        RankingCriteria.Add(sheet, ranked, layout, deferred);
-        deferred.Tables.Add(RankingTable.Add(sheet, columns, ranked, layout));
+        Switches(book, sheet, ranked, layout);
+        RankingCriteria.Add(book, sheet, ranked, layout);
+        RankingTable.Add(book, sheet, table, layout);
         sheet.SheetView.Freeze(layout.TableHeaderRow <= MaxFrozenRows ? layout.TableHeaderRow : 0, NameColumns);
         sheet.PageSetup.SetRowsToRepeatAtTop(layout.TableHeaderRow, layout.TableHeaderRow);
-        SheetStyle.Print(sheet, report, pagesWide: 1);
+        book.Print(sheet, pagesWide: 1);
         sheet.PageSetup.PrintAreas.Add(1, 1, layout.TableHeaderRow + ranked.Designs.Count, width);
+        book.AddLast(() => RankingDataSheet.Add(book, ranked, layout));
     }
 
     private static void Notes(IXLWorksheet sheet, RunReport report, RankedDesigns ranked)
@@ -37,21 +41,23 @@ internal static class RankingSheet
         const int across = 16;
         const double characters = NameColumns * NarrowWidth + (across - NameColumns) * ColumnWidth;
         var held = report.Result.Front.Count > ranked.Designs.Count
-            ? $"the best {NumberFormat.Count(ranked.Designs.Count)} of the {NumberFormat.Count(report.Result.Front.Count)} designs on the front"
+            ? $"the best {NumberFormat.Count(ranked.Designs.Count)} of the {NumberFormat.Count(report.Result.Front.Count)} "
+                + "designs on the front"
             : $"all {NumberFormat.Count(ranked.Designs.Count)} designs on the front";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, across),
-            $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order recompute. "
-                + "A design outside a limit you type gets no rank. Equal scores share a rank.",
+            $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order "
+                + "recompute. A design outside a limit you type gets no rank. Equal scores share a rank.",
             characters);
         SheetStyle.Paragraph(
             sheet.Range(2, 1, 2, across),
-            $"Score: {(ranked.IsTopsis ? "TOPSIS closeness, more is better" : "distance to the ideal, less is better")} (docs/ranking.md). As in the study, best and worst are those of the whole front, so the ranks are the run's; "
-                + "at another leverage they are those of the designs held here, which are not the best designs for that leverage: another front would be.",
+            $"Score: {(ranked.IsTopsis ? "TOPSIS closeness, more is better" : "distance to the ideal, less is better")} (docs/ranking.md). "
+                + "As in the study, best and worst are those of the whole front, so the ranks are the run's; at another leverage they are "
+                + "those of the designs held here, which are not the best designs for that leverage: another front would be.",
             characters);
     }
 
-    private static void Switches(IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout, DeferredParts deferred)
+    private static void Switches(Spreadsheet book, IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout)
     {
         var labels = LeverageSettings.Labels;
         Label(sheet, RankingLayout.LeverageRow, "Yaw leverage");
@@ -62,10 +68,10 @@ internal static class RankingSheet
         SheetStyle.Input(leverage);
         leverage.FirstCell().DataValidation.List($"\"{string.Join(',', labels)}\"");
         SheetStyle.UnitText(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.AtLeastColumn), "setting no.");
-        deferred.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn, new Formula(
-            $"MATCH({CellAddress.Absolute(RankingLayout.LeverageRow, RankingLayout.InputColumn)},{{{string.Join(',', labels.Select(label => $"\"{label}\""))}}},0)",
-            LeverageSettings.AsInStudy + 1.0)));
-        SheetStyle.Output(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn), "0");
+        var choice = CellAddress.Absolute(RankingLayout.LeverageRow, RankingLayout.InputColumn);
+        var list = string.Join(',', labels.Select(label => $"\"{label}\""));
+        book.AddFormula(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn),
+            new Formula($"MATCH({choice},{{{list}}},0)", LeverageSettings.AsInStudy + 1.0), "0");
 
         Label(sheet, RankingLayout.BaselineRow, "Baseline: number of a design");
         var baseline = sheet.Range(RankingLayout.BaselineRow, RankingLayout.InputColumn, RankingLayout.BaselineRow,
@@ -79,9 +85,10 @@ internal static class RankingSheet
             ranked.Baseline.Count == 0 ? "a number of the table below" : "a number of the table below; empty: the study's baseline");
         var ranks = layout.Data(layout.RankColumn);
         var all = NumberFormat.Count(ranked.Designs.Count);
-        deferred.Formulas.Add(new(RankingLayout.Sheet, RankingLayout.MessageRow, 1, new Formula(
-            $"IF(SUM({layout.Weights})<=0,\"Give at least one weight above 0: no design has a rank.\",COUNT({ranks})&\" of {all} designs keep the limits; the rest have no rank.\")",
-            $"{ranked.Designs.Count} of {all} designs keep the limits; the rest have no rank.")));
+        book.AddFormula(sheet.Cell(RankingLayout.MessageRow, 1), new Formula(
+            $"IF(SUM({layout.Weights})<=0,\"Give at least one weight above 0: no design has a rank.\","
+                + $"COUNT({ranks})&\" of {all} designs keep the limits; the rest have no rank.\")",
+            $"{ranked.Designs.Count} of {all} designs keep the limits; the rest have no rank."));
         sheet.Cell(RankingLayout.MessageRow, 1).Style.Font.SetBold();
         sheet.Workbook.NamedRanges.Add("ranking_yaw_leverage", leverage.FirstCell().AsRange());
         sheet.Workbook.NamedRanges.Add("ranking_baseline_number", baseline.FirstCell().AsRange());

@@ -1,9 +1,8 @@
-using ClosedXML.Excel;
 using FrameOpt.Analysis;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Reports.Workbook.Charts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.Plans;
@@ -19,16 +18,17 @@ internal static class EffectsSheet
     private const int ColumnsPerChart = 7;
     private static readonly double[] levels = [-1, -0.5, 0, 0.5, 1];
 
-    public static void Add(XLWorkbook book, RunReport report, PlanResult answer, DeferredParts deferred)
+    public static void Add(Spreadsheet book, PlanResult answer)
     {
         var plan = answer.Plan;
         var tables = Math.Max(4, 1 + plan.Factors.Count);
         var page = new SheetBuilder(
-            book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3,
-                .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)]);
+            book, Name,
+            [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)]);
         page.Paragraphs([
             "Coefficients are in coded units: what the response gains by that term when its factors go from the middle to the high end. "
-                + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose terms are uncorrelated (variance inflation 1).",
+                + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose "
+                    + "terms are uncorrelated (variance inflation 1).",
             .. PlanSections.OmittedTermsWarning(plan),
         ]);
         for (var r = 0; r < answer.Surfaces.Count; r++)
@@ -48,8 +48,8 @@ internal static class EffectsSheet
             if (r >= MaxCharts)
                 continue;
             var (title, column) = (PlanLabels.WithUnit(surface.Response), tables + 2);
-            deferred.Charts.Add(new PlacedChart(Name, top, column, $"Shares of {title}", PlanCharts.Shares(surface.Response, terms)));
-            deferred.Charts.Add(new PlacedChart(Name, top + RowsPerChart, column, $"Main effects on {title}",
+            book.AddChart(new PlacedChart(Name, top, column, $"Shares of {title}", PlanCharts.Shares(surface.Response, terms)));
+            book.AddChart(new PlacedChart(Name, top + RowsPerChart, column, $"Main effects on {title}",
                 PlanCharts.MainEffects(plan, surface.Response, mainEffects)));
             page.Row = Math.Max(page.Row, top + 2 * RowsPerChart);
         }
@@ -60,27 +60,31 @@ internal static class EffectsSheet
     {
         var names = plan.Factors.Select(PlanLabels.Name).ToList();
         var inflations = fit.Coefficients.ToDictionary(coefficient => coefficient.Term.Name, coefficient => coefficient.VarianceInflation);
-        return page.Table(
-            [("term", "@"), (PlanLabels.WithUnit("coefficient, coded", surface.Response), "0.0000"), ("share of variation [%]", "0.00"),
-                ("variance inflation", "0.00")],
-            [.. PlanSections.Terms(fit).OrderBy(row => row.Term.Order == 0).Select(row => (IReadOnlyList<object>)
+        var terms = PlanSections.Terms(fit).OrderBy(row => row.Term.Order == 0).ToList();
+        return page.Table(new Table(
             [
-                row.Term.Order == 0 ? "constant: the middle of the cube" : row.Term.NamedWith(names),
-                row.Coefficient,
-                row.Share ?? double.NaN,
-                inflations[row.Term.Name] ?? double.NaN,
-            ])]);
+                Column.OfTexts("term", row => terms[row].Term.Order == 0
+                    ? "constant: the middle of the cube" : terms[row].Term.NamedWith(names)),
+                Column.OfNumbers(PlanLabels.WithUnit("coefficient, coded", surface.Response), "0.0000", row => terms[row].Coefficient),
+                Column.OfNumbers("share of variation [%]", "0.00", row => terms[row].Share ?? double.NaN),
+                Column.OfNumbers("variance inflation", "0.00", row => inflations[terms[row].Term.Name] ?? double.NaN),
+            ],
+            terms.Count));
     }
 
     private static PlacedTable MainEffects(SheetBuilder page, StudyPlan plan, FittedSurface surface, RegressionFit fit)
     {
         var format = NumberFormat.FormatCode(surface.Response.Unit);
         page.Paragraphs(
-            [$"What the surface gives for {PlanLabels.WithUnit(surface.Response)} when one factor moves and all others are at their middle:"]);
-        return page.Table(
-            [("coded value", "0.0"), .. plan.Factors.Select(factor => ((object)PlanLabels.Name(factor), format))],
-            [.. levels.Select(level => (IReadOnlyList<object>)[level, .. plan.Factors
-                .Select((_, f) => (object)MainEffectAt(plan, fit, f, level))])]);
+            [$"What the surface gives for {PlanLabels.WithUnit(surface.Response)} when one factor moves and all others are at their "
+                + "middle:"]);
+        return page.Table(new Table(
+            [
+                Column.OfNumbers("coded value", "0.0", row => levels[row]),
+                .. plan.Factors.Select((factor, f) => Column.OfNumbers(
+                    PlanLabels.Name(factor), format, row => MainEffectAt(plan, fit, f, levels[row]))),
+            ],
+            levels.Length));
     }
 
     private static double MainEffectAt(StudyPlan plan, RegressionFit fit, int factor, double level)

@@ -14,28 +14,31 @@ internal static class PlanCharts
     private const int MaxBars = 10;
     private static readonly SeriesStyle[] styles =
     [
-        Line(SeriesStyle.Blue, "circle", "solid"), Line(SeriesStyle.Vermillion, "square", "solid"),
-            Line(SeriesStyle.Green, "diamond", "solid"),
-        Line(SeriesStyle.Orange, "triangle", "dash"), Line(SeriesStyle.Purple, "x", "dash"), Line(SeriesStyle.SkyBlue, "circle", "sysDot"),
-            Line(SeriesStyle.Black, "square", "sysDot"),
+        Line(Palette.Blue, "circle", "solid"),
+        Line(Palette.Vermillion, "square", "solid"),
+        Line(Palette.Green, "diamond", "solid"),
+        Line(Palette.Orange, "triangle", "dash"),
+        Line(Palette.Purple, "x", "dash"),
+        Line(Palette.SkyBlue, "circle", "sysDot"),
+        Line(Palette.Black, "square", "sysDot"),
     ];
 
     /// <summary>The terms of largest share; the table has the constant last.</summary>
     public static XElement Shares(Response response, PlacedTable terms)
     {
-        var bars = Math.Min(MaxBars, terms.Rows.Count - 1);
+        var bars = Math.Min(MaxBars, terms.Table.RowCount - 1);
         return ChartXml.Bars(
             $"Which terms matter to {PlanLabels.WithUnit(response)}",
             "term",
             new ChartAxis("share of the variation over the runs [%]", "General"),
-            [new ChartSeries("share of variation", terms.Column(0, bars), terms.Column(2, bars), new SeriesStyle(SeriesStyle.Blue))]);
+            [new ChartSeries("share of variation", terms.Column(0, 0, bars), terms.Column(2, 0, bars), new SeriesStyle(Palette.Blue))]);
     }
 
     /// <summary>One line for each factor.</summary>
     public static XElement MainEffects(StudyPlan plan, Response response, PlacedTable mainEffects) => ChartXml.Scatter(
         $"{PlanLabels.WithUnit(response)} as one factor moves, others at their middle",
         new ChartAxis("coded value: -1 low end, +1 high end", "General", (-1, 1)),
-        ChartAxis.Spanning(PlanLabels.WithUnit(response), "General", mainEffects.Rows.SelectMany(row => row.Skip(1).OfType<double>())),
+        ChartAxis.Spanning(PlanLabels.WithUnit(response), "General", mainEffects.NumbersAfterFirst()),
         [.. plan.Factors.Select((factor, f) => new ChartSeries(PlanLabels.Name(factor), mainEffects.Column(0), mainEffects.Column(1 + f),
             styles[f % styles.Length]))]);
 
@@ -44,24 +47,26 @@ internal static class PlanCharts
     {
         var observed = runs.Column(PlanSheet.ObservedColumn(plan, index));
         var fitted = runs.Column(PlanSheet.ObservedColumn(plan, index) + 1);
-        var both = observed.Values.Concat(fitted.Values).OfType<double>().ToList();
+        var both = observed.Numbers.Concat(fitted.Numbers).ToList();
         return ChartXml.Scatter(
             $"{PlanLabels.WithUnit(response)}: the model against the surface, run by run",
             ChartAxis.Spanning(PlanLabels.WithUnit("the surface gives", response), "General", both),
             ChartAxis.Spanning(PlanLabels.WithUnit("the model gives", response), "General", both),
             [
-                new ChartSeries("equal", observed, observed, new SeriesStyle(SeriesStyle.Black, LinePoints: 1, Dash: "dash")),
-                new ChartSeries("runs", fitted, observed, new SeriesStyle(SeriesStyle.Vermillion, "diamond", 8)),
+                new ChartSeries("equal", observed, observed, new SeriesStyle(Palette.Black, LinePoints: 1, Dash: "dash")),
+                new ChartSeries("runs", fitted, observed, new SeriesStyle(Palette.Vermillion, "diamond", 8)),
             ]);
     }
 
     /// <summary>The response against one factor, a line for each of five levels of the other.</summary>
     public static XElement CurveFamily(StudyPlan plan, Response response, SurfaceGrid grid, PlacedTable table) => ChartXml.Scatter(
         $"{PlanLabels.WithUnit(response)} over the two factors of largest share, others at their middle",
-        ChartAxis.Spanning(PlanLabels.WithUnit(plan.Factors[grid.RowFactor]), "General", table.Column(0).Values.OfType<double>()),
-        ChartAxis.Spanning(PlanLabels.WithUnit(response), "General", table.Rows.SelectMany(row => row.Skip(1).OfType<double>())),
+        ChartAxis.Spanning(PlanLabels.WithUnit(plan.Factors[grid.RowFactor]), "General", table.Column(0).Numbers),
+        ChartAxis.Spanning(PlanLabels.WithUnit(response), "General", table.NumbersAfterFirst()),
         [.. Enumerable.Range(0, 5).Select(line => new ChartSeries(
-            $"{PlanLabels.Name(plan.Factors[grid.ColumnFactor])} {PlainNumber.Text(PlanLabels.Natural(plan, grid.ColumnFactor, SurfaceGrid.Levels[line * 5]))} {plan.Factors[grid.ColumnFactor].Unit.Symbol}",
+            $"{PlanLabels.Name(plan.Factors[grid.ColumnFactor])} "
+                + $"{PlainNumber.Text(PlanLabels.Natural(plan, grid.ColumnFactor, SurfaceGrid.Levels[line * 5]))} "
+                + $"{plan.Factors[grid.ColumnFactor].Unit.Symbol}",
             table.Column(0),
             table.Column(1 + line * 5),
             styles[line] with { MarkerPoints = 5 }))]);

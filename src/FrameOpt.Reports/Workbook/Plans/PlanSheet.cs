@@ -1,5 +1,5 @@
-using ClosedXML.Excel;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
@@ -13,21 +13,14 @@ internal static class PlanSheet
     private const double WidthCharacters = 13;
 
     /// <summary>Adds the sheet; the table of runs is given back.</summary>
-    public static PlacedTable Add(XLWorkbook book, RunReport report, PlanResult answer)
+    public static PlacedTable Add(Spreadsheet book, PlanResult answer)
     {
         var plan = answer.Plan;
         var page = new SheetBuilder(
-            book, report, Name, [6, 11, 7, .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))]);
+            book, Name, [6, 11, 7, .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))]);
         page.Paragraphs([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals: to the pilot's right is +."]);
         page.Row++;
-        var runs = page.Table(
-            [
-                ("run", "0"), ("kind", "@"), ("block", "0"),
-                .. plan.Factors.Select(factor => ((object)$"{PlanLabels.Name(factor)} coded", "General")),
-                .. plan.Factors.Select(factor => ((object)PlanLabels.WithUnit(factor), "General")),
-                .. answer.Surfaces.SelectMany(Columns),
-            ],
-            [.. Enumerable.Range(0, plan.Plan.Runs.Count).Select(i => Row(answer, i))]);
+        var runs = page.Table(Runs(answer));
         var aliasStructure = PlanSections.AliasStructure(plan);
         page.Heading(aliasStructure.Title);
         page.Paragraphs(aliasStructure.Lines);
@@ -46,26 +39,29 @@ internal static class PlanSheet
     /// <summary>The column, from 0, of what the model gives for a response; what the surface gives stands right of it.</summary>
     public static int ObservedColumn(StudyPlan plan, int response) => 3 + 2 * plan.Factors.Count + 2 * response;
 
-    private static IEnumerable<(object Header, string FormatCode)> Columns(FittedSurface surface)
+    private static Table Runs(PlanResult answer)
+    {
+        var (plan, runs) = (answer.Plan, answer.Plan.Plan.Runs);
+        return new(
+            [
+                Column.OfNumbers("run", "0", row => runs[row].Number),
+                Column.OfTexts("kind", row => runs[row].Kind.ToString().ToLowerInvariant()),
+                Column.OfNumbers("block", "0", row => runs[row].Block),
+                .. plan.Factors.Select((factor, f) => Column.OfNumbers(
+                    $"{PlanLabels.Name(factor)} coded", Column.GeneralFormat, row => runs[row].Coded[f])),
+                .. plan.Factors.Select(factor => Column.OfNumbers(PlanLabels.WithUnit(factor), Column.GeneralFormat,
+                    row => factor.Unit.FromSi(plan.Designs[row][factor.Input]))),
+                .. answer.Surfaces.SelectMany(surface => ObservedAndFitted(plan, surface)),
+            ],
+            runs.Count);
+    }
+
+    private static IEnumerable<Column> ObservedAndFitted(StudyPlan plan, FittedSurface surface)
     {
         var format = NumberFormat.FormatCode(surface.Response.Unit);
         var header = PlanLabels.WithUnit(surface.Response).Replace("[", " [").Replace("  ", " ");
-        yield return (header, format);
-        yield return ($"fitted {header}", format);
-    }
-
-    private static IReadOnlyList<object> Row(PlanResult answer, int index)
-    {
-        var plan = answer.Plan;
-        var run = plan.Plan.Runs[index];
-        return
-        [
-            (double)run.Number, run.Kind.ToString().ToLowerInvariant(), (double)run.Block,
-            .. run.Coded.Cast<object>(),
-            .. plan.Factors.Select(factor => (object)factor.Unit.FromSi(plan.Designs[index][factor.Input])),
-            .. answer.Surfaces.SelectMany(surface => (object[])
-                [surface.Values[index], double.IsFinite(surface.Values[index]) ? surface.Fit?.Predict(run.Coded) ?? double.NaN
-                    : double.NaN]),
-        ];
+        yield return Column.OfNumbers(header, format, row => surface.Values[row]);
+        yield return Column.OfNumbers($"fitted {header}", format, row => double.IsFinite(surface.Values[row])
+            ? surface.Fit?.Predict(plan.Plan.Runs[row].Coded) ?? double.NaN : double.NaN);
     }
 }

@@ -1,10 +1,9 @@
-using ClosedXML.Excel;
 using FrameOpt.Analysis;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
-using FrameOpt.Reports.Workbook.Charts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.Plans;
@@ -19,9 +18,9 @@ internal static class SurfaceSheet
     private const int FirstChart = 3;
     private const int SecondChart = 13;
 
-    public static void Add(XLWorkbook book, RunReport report, PlanResult answer, PlacedTable runs, DeferredParts deferred)
+    public static void Add(Spreadsheet book, PlanResult answer, PlacedTable runs)
     {
-        var page = new SheetBuilder(book, report, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, SurfaceGrid.Levels.Count)]);
+        var page = new SheetBuilder(book, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, SurfaceGrid.Levels.Count)]);
         for (var r = 0; r < answer.Surfaces.Count; r++)
         {
             var surface = answer.Surfaces[r];
@@ -32,17 +31,19 @@ internal static class SurfaceSheet
                 continue;
             page.Row++;
             var top = page.Row;
-            page.Table([("figure", "@"), ("value", "#,##0.####")],
-                [.. Statistics(answer.Plan, surface, fit).Select(fact => (IReadOnlyList<object>)[fact.What, fact.Value])]);
+            var facts = Statistics(answer.Plan, surface, fit).ToList();
+            page.Table(new Table(
+                [Column.OfTexts("figure", row => facts[row].What), Column.OfNumbers("value", "#,##0.####", row => facts[row].Value)],
+                facts.Count));
             page.Row = Math.Max(page.Row + 1, top + RowsPerChart);
-            deferred.Charts.Add(new PlacedChart(
+            book.AddChart(new PlacedChart(
                 Name, top, FirstChart, $"Model against surface, {response.Name}",
-                    PlanCharts.ObservedAgainstFitted(answer.Plan, response, r, runs)));
+                PlanCharts.ObservedAgainstFitted(answer.Plan, response, r, runs)));
             if (answer.Plan.Factors.Count < 2)
                 continue;
             var grid = SurfaceGrid.Of(answer.Plan, fit);
             var table = Grid(page, answer.Plan, surface, grid);
-            deferred.Charts.Add(new PlacedChart(Name, top, SecondChart, $"Surface of {response.Name}",
+            book.AddChart(new PlacedChart(Name, top, SecondChart, $"Surface of {response.Name}",
                 PlanCharts.CurveFamily(answer.Plan, response, grid, table)));
         }
     }
@@ -85,16 +86,21 @@ internal static class SurfaceSheet
     private static PlacedTable Grid(SheetBuilder page, StudyPlan plan, FittedSurface surface, SurfaceGrid grid)
     {
         page.Paragraphs(
-            [$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: lowest blue, highest orange."]);
+            [$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: "
+                + "lowest blue, highest orange."]);
         var format = NumberFormat.FormatCode(surface.Response.Unit);
         var table = page.Table(
+            new Table(
+                [
+                    Column.OfNumbers("", Column.GeneralFormat, row => PlanLabels.Natural(plan, grid.RowFactor, SurfaceGrid.Levels[row])),
+                    .. SurfaceGrid.Levels.Select((_, level) => Column.OfNumbers("", format, row => grid.Rows[row][level])),
+                ],
+                grid.Rows.Count),
             [
-                ($"{PlanLabels.WithUnit(plan.Factors[grid.RowFactor])} down, {PlanLabels.WithUnit(plan.Factors[grid.ColumnFactor])} across", "General"),
-                .. SurfaceGrid.Levels.Select(level => ((object)PlanLabels.Natural(plan, grid.ColumnFactor, level), format)),
-            ],
-            [.. grid.Rows.Select((row, i) => (IReadOnlyList<object>)[PlanLabels.Natural(plan, grid.RowFactor, SurfaceGrid.Levels[i]),
-                .. row.Cast<object>()])]);
-        page.Shade(table, 2);
+                $"{PlanLabels.WithUnit(plan.Factors[grid.RowFactor])} down, {PlanLabels.WithUnit(plan.Factors[grid.ColumnFactor])} across",
+                .. SurfaceGrid.Levels.Select(level => (object)PlanLabels.Natural(plan, grid.ColumnFactor, level)),
+            ]);
+        page.Shade(table);
         return table;
     }
 }

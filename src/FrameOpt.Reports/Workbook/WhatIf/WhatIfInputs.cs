@@ -13,7 +13,7 @@ internal static class WhatIfInputs
 {
     private static readonly GeometryInput[] inputs = [.. FactorCatalogue.All.Where(input => input.IsRequired)];
 
-    public static void Add(IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout, DeferredParts deferred)
+    public static void Add(Spreadsheet book, IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout)
     {
         string[] headers = ["the design", "value", "unit", "from", "to", "level below", "level above", "part of the way"];
         for (var c = 0; c < headers.Length; c++)
@@ -27,9 +27,9 @@ internal static class WhatIfInputs
             Row(sheet, report.Result.Study.Factor(inputs[i]), geometry, WhatIfLayout.FirstInputRow + i);
         var levels = WhatIfDataSheet.Levels(table);
         for (var f = 0; f < levels.Count; f++)
-            Place(sheet, levels[f], geometry, layout, f, deferred);
-        State(sheet, levels, deferred);
-        Drilling(sheet, report.Result.Study, geometry, deferred);
+            Place(book, sheet, levels[f], geometry, layout, f);
+        State(book, sheet, levels);
+        Drilling(book, sheet, report.Result.Study, geometry);
         Constants(sheet, report.Result.Study);
     }
 
@@ -51,32 +51,26 @@ internal static class WhatIfInputs
         sheet.Workbook.NamedRanges.Add($"what_if_{factor.Name}", cell.AsRange());
     }
 
-    private static void Place(IXLWorksheet sheet, WhatIfLevels levels, FrameGeometry geometry, WhatIfLayout layout, int factor,
-        DeferredParts deferred)
+    private static void Place(
+        Spreadsheet book, IXLWorksheet sheet, WhatIfLevels levels, FrameGeometry geometry, WhatIfLayout layout, int factor)
     {
         var row = WhatIfLayout.InputRow(factor);
         var (lower, upper, fraction) = levels.Bracket(geometry[levels.Factor.Input]);
         var typed = CellAddress.Absolute(row, WhatIfLayout.InputColumn);
         var all = CellAddress.Row(WhatIfLayout.Sheet, layout.LevelsRow(factor), 2, 1 + levels.Si.Count);
         string Level(int column) => $"INDEX({all},{CellAddress.Absolute(row, column)})";
+        var (below, above) = (Level(WhatIfLayout.LowerColumn), Level(WhatIfLayout.UpperColumn));
         var isOne = levels.Si.Count == 1;
-        void Cell(int column, string formula, double cached, string format)
-        {
-            SheetStyle.Output(sheet.Cell(row, column), format);
-            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(formula, cached)));
-        }
+        void Cell(int column, string formula, double cached, string format) =>
+            book.AddFormula(sheet.Cell(row, column), new Formula(formula, cached), format);
 
         Cell(WhatIfLayout.LowerColumn, isOne ? "1" : FormattableString.Invariant(
             $"MAX(1,MIN({levels.Si.Count - 1},IFERROR(MATCH({typed},{all},1),1)))"), lower + 1, "0");
         Cell(WhatIfLayout.UpperColumn, isOne ? "1" : $"{CellAddress.Absolute(row, WhatIfLayout.LowerColumn)}+1", upper + 1, "0");
-        Cell(
-            WhatIfLayout.FractionColumn,
-            isOne ? "0" : $"({typed}-{Level(WhatIfLayout.LowerColumn)})/({Level(WhatIfLayout.UpperColumn)}-{Level(WhatIfLayout.LowerColumn)})",
-            fraction,
-            "0.000");
+        Cell(WhatIfLayout.FractionColumn, isOne ? "0" : $"({typed}-{below})/({above}-{below})", fraction, "0.000");
     }
 
-    private static void State(IXLWorksheet sheet, IReadOnlyList<WhatIfLevels> levels, DeferredParts deferred)
+    private static void State(Spreadsheet book, IXLWorksheet sheet, IReadOnlyList<WhatIfLevels> levels)
     {
         SheetStyle.Text(sheet.Cell(WhatIfLayout.StateRow, 1), "Can the table say?");
         var outside = string.Join(',', levels.SelectMany((_, factor) =>
@@ -85,14 +79,16 @@ internal static class WhatIfInputs
             var typed = CellAddress.Absolute(row, WhatIfLayout.InputColumn);
             return (string[])[$"{typed}<{CellAddress.Absolute(row, 4)}", $"{typed}>{CellAddress.Absolute(row, 5)}"];
         }));
-        var cannotFly =
-            $"SUMPRODUCT(({WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn)}>0)*({WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn)}=0))>0";
-        deferred.Formulas.Add(new(WhatIfLayout.Sheet, WhatIfLayout.StateRow, WhatIfLayout.InputColumn, new Formula(
-            $"IF(OR({outside}),\"outside the range of the study: no figures\",IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))", "yes")));
+        var (weights, flies) = (WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn), WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn));
+        var cannotFly = $"SUMPRODUCT(({weights}>0)*({flies}=0))>0";
+        book.AddFormula(sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn), new Formula(
+            $"IF(OR({outside}),\"outside the range of the study: no figures\","
+                + $"IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))",
+            "yes"));
         sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn).Style.Font.SetBold();
     }
 
-    private static void Drilling(IXLWorksheet sheet, Study study, FrameGeometry geometry, DeferredParts deferred)
+    private static void Drilling(Spreadsheet book, IXLWorksheet sheet, Study study, FrameGeometry geometry)
     {
         var spacing = study.LengthUnit;
         var offset = study.Factor(GeometryInput.LateralOffset).Unit;
@@ -108,10 +104,9 @@ internal static class WhatIfInputs
         {
             var row = WhatIfLayout.DrillRow + i;
             SheetStyle.Text(sheet.Cell(row, 1), sides[i].Text);
-            SheetStyle.Output(sheet.Cell(row, WhatIfLayout.InputColumn), "0.0###");
-            sheet.Cell(row, WhatIfLayout.InputColumn).Style.Font.SetBold();
-            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, WhatIfLayout.InputColumn,
-                new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value))));
+            var cell = sheet.Cell(row, WhatIfLayout.InputColumn);
+            book.AddFormula(cell, new Formula(sides[i].Formula, spacing.FromSi(sides[i].Value)), "0.0###");
+            cell.Style.Font.SetBold();
         }
 
         SheetStyle.UnitText(

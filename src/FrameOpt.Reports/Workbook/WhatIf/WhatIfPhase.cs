@@ -7,7 +7,7 @@ using FrameOpt.Reports.Workbook.Cells;
 namespace FrameOpt.Reports.Workbook.WhatIf;
 
 /// <summary>One phase's row on the sheet What if.</summary>
-internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, DeferredParts deferred, int phase, PhaseCoefficients coefficients)
+internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunReport report, int phase, PhaseCoefficients coefficients)
 {
     private const int Settings = 3;
     private readonly int row = WhatIfLayout.FirstPhaseRow + phase;
@@ -16,6 +16,8 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
     /// <summary>A formula that gives nothing while the design typed is outside the table.</summary>
     public static string IfValid(string formula) =>
         $"IF({CellAddress.Absolute(WhatIfLayout.StateRow, WhatIfLayout.InputColumn)}<>\"yes\",\"\",{formula})";
+
+    private static string TypedSpacing => CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn);
 
     public void Write()
     {
@@ -56,8 +58,7 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
     private void TwistMargin()
     {
         var yaw = At(WhatIfLayout.YawColumn);
-        var stiffness =
-            $"{WhatIfLayout.Interpolate(phase, 6)}*{CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{CellAddress.Absolute(WhatIfLayout.YawRow, 2)}";
+        var stiffness = $"{WhatIfLayout.Interpolate(phase, 6)}*{TypedSpacing}*{CellAddress.Absolute(WhatIfLayout.YawRow, 2)}";
         var margin = report.Result.Chosen!.Phases[phase][PhaseQuantity.TwistMargin];
         Cell(WhatIfLayout.TwistColumn, $"IF({yaw}=0,\"no bound\",{stiffness}/ABS({yaw}))", double.IsFinite(margin) ? margin : "no bound",
             "0.00");
@@ -67,8 +68,7 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
     {
         var twist = At(WhatIfLayout.TwistColumn);
         var spacing = report.Result.Study.LengthUnit.SiPerUnit;
-        var perMetre =
-            $"ABS({At(WhatIfLayout.RollColumn)})/({CellAddress.Absolute(WhatIfLayout.FirstInputRow, WhatIfLayout.InputColumn)}*{PlainNumber.Text(spacing)})";
+        var perMetre = $"ABS({At(WhatIfLayout.RollColumn)})/({TypedSpacing}*{PlainNumber.Text(spacing)})";
         var worstEffort = $"MAX({At(WhatIfLayout.FirstEffortColumn)}:{At(WhatIfLayout.FirstEffortColumn + 2)})";
         var warns = PlainNumber.Text(Cautions.SuddenTorqueTwistMargin);
         var margin = report.Result.Chosen!.Phases[phase][PhaseQuantity.TwistMargin];
@@ -77,17 +77,19 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
             : Math.Max(Effort(0), Effort(2)) > 1 ? "not held at each leverage" : "can be held";
         Cell(
             WhatIfLayout.VerdictColumn,
-            $"IF(AND(ISNUMBER({twist}),{twist}<1),\"CANNOT FLY: risers twist\",IF({WhatIfLayout.Interpolate(phase, 6)}/2<{perMetre},\"CANNOT FLY: slack riser\","
+            $"IF(AND(ISNUMBER({twist}),{twist}<1),\"CANNOT FLY: risers twist\","
+                + $"IF({WhatIfLayout.Interpolate(phase, 6)}/2<{perMetre},\"CANNOT FLY: slack riser\","
                 + $"IF(AND(ISNUMBER({twist}),{twist}<{warns}),\"sudden torque can twist risers\","
-                + $"IF({At(WhatIfLayout.FirstEffortColumn + 1)}>1,\"cannot be held\",IF({worstEffort}>1,\"not held at each leverage\",\"can be held\")))))",
+                + $"IF({At(WhatIfLayout.FirstEffortColumn + 1)}>1,\"cannot be held\","
+                + $"IF({worstEffort}>1,\"not held at each leverage\",\"can be held\")))))",
             cached,
             "General");
     }
 
     private double Leverage(int setting) => WhatIfPhases.LeverageOf(report, setting, phase);
 
-    private double Effort(int setting) => Math.Abs(coefficients.Residual(offset, Leverage(setting))) / coefficients.Authority(
-        Leverage(setting));
+    private double Effort(int setting) =>
+        Math.Abs(coefficients.Residual(offset, Leverage(setting))) / coefficients.Authority(Leverage(setting));
 
     private string LeverageCell(int setting) => setting == 1
         ? At(WhatIfLayout.StudyLeverageColumn)
@@ -98,9 +100,6 @@ internal sealed class WhatIfPhase(IXLWorksheet sheet, RunReport report, Deferred
 
     private string At(int column) => CellAddress.Absolute(row, column);
 
-    private void Cell(int column, string formula, object cached, string format)
-    {
-        SheetStyle.Output(sheet.Cell(row, column), format);
-        deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(IfValid(formula), cached)));
-    }
+    private void Cell(int column, string formula, object cached, string format) =>
+        book.AddFormula(sheet.Cell(row, column), new Formula(IfValid(formula), cached), format);
 }

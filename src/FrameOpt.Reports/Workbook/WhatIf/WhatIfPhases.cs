@@ -10,7 +10,7 @@ internal static class WhatIfPhases
 {
     private const int Settings = 3;
 
-    public static void Add(IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout, DeferredParts deferred)
+    public static void Add(Spreadsheet book, IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout)
     {
         Leverages(sheet);
         string[] headers =
@@ -29,8 +29,8 @@ internal static class WhatIfPhases
         var coefficients = table.Interpolate(report.Result.Chosen!.Geometry)
             ?? throw new InvalidOperationException("the chosen design flies");
         for (var p = 0; p < coefficients.Length; p++)
-            new WhatIfPhase(sheet, report, deferred, p, coefficients[p]).Write();
-        Mission(sheet, report, layout, deferred, coefficients);
+            new WhatIfPhase(book, sheet, report, p, coefficients[p]).Write();
+        Mission(book, sheet, report, layout, coefficients);
     }
 
     private static void Leverages(IXLWorksheet sheet)
@@ -53,8 +53,8 @@ internal static class WhatIfPhases
     }
 
     /// <summary>The weighted root mean square of the residual, and the largest effort, at each leverage.</summary>
-    private static void Mission(IXLWorksheet sheet, RunReport report, WhatIfLayout layout, DeferredParts deferred,
-        PhaseCoefficients[] coefficients)
+    private static void Mission(
+        Spreadsheet book, IXLWorksheet sheet, RunReport report, WhatIfLayout layout, PhaseCoefficients[] coefficients)
     {
         var row = layout.LastPhaseRow + 1;
         SheetStyle.Text(sheet.Cell(row, 1), "mission: residual rms [N·m], effort worst");
@@ -81,11 +81,8 @@ internal static class WhatIfPhases
         SheetStyle.TableRow(sheet.Range(row, 1, row, WhatIfLayout.VerdictColumn));
         sheet.Range(row, 1, row, WhatIfLayout.VerdictColumn).Style.Font.SetBold();
 
-        void Cell(int column, string formula, double cached, string format)
-        {
-            SheetStyle.Output(sheet.Cell(row, column), format);
-            deferred.Formulas.Add(new(WhatIfLayout.Sheet, row, column, new Formula(WhatIfPhase.IfValid(formula), cached)));
-        }
+        void Cell(int column, string formula, double cached, string format) =>
+            book.AddFormula(sheet.Cell(row, column), new Formula(WhatIfPhase.IfValid(formula), cached), format);
     }
 
     /// <summary>The leverage of a phase at setting 0 (first), 1 (as in the study) or 2 (second), as written.</summary>

@@ -11,20 +11,24 @@ internal static class WhatIfSheet
     private const double FirstWidth = 46;
     private const double OtherWidth = 11;
 
-    public static void Add(XLWorkbook book, RunReport report, WhatIfTable table, WhatIfLayout layout, DeferredParts deferred)
+    /// <summary>Adds the sheet, and at the end of the workbook the table behind it.</summary>
+    public static void Add(Spreadsheet book, RunReport report)
     {
-        var sheet = book.AddWorksheet(WhatIfLayout.Sheet);
+        var table = new WhatIfTable(report.Result);
+        var layout = new WhatIfLayout(table, report.Result.Study.Mission.Count);
+        var sheet = book.AddSheet(WhatIfLayout.Sheet);
         sheet.ShowGridLines = false;
         sheet.Column(1).Width = FirstWidth;
         sheet.Columns(2, WhatIfLayout.VerdictColumn - 1).Width = OtherWidth;
         sheet.Column(WhatIfLayout.VerdictColumn).Width = 26;
         Notes(sheet, report, table);
-        WhatIfInputs.Add(sheet, report, table, layout, deferred);
-        WhatIfPhases.Add(sheet, report, table, layout, deferred);
+        WhatIfInputs.Add(book, sheet, report, table, layout);
+        WhatIfPhases.Add(book, sheet, report, table, layout);
         Levels(sheet, table, layout);
         sheet.SheetView.FreezeColumns(1);
-        SheetStyle.Print(sheet, report, pagesWide: 1);
+        book.Print(sheet, pagesWide: 1);
         sheet.PageSetup.PrintAreas.Add(1, 1, layout.LevelsRow(2), WhatIfLayout.VerdictColumn);
+        book.AddLast(() => WhatIfDataSheet.Add(book, report, table, layout));
     }
 
     private static void Notes(IXLWorksheet sheet, RunReport report, WhatIfTable table)
@@ -32,17 +36,21 @@ internal static class WhatIfSheet
         const double characters = FirstWidth + 13 * OtherWidth + 26;
         var others = report.Result.Study.Factors.Where(factor => !factor.Input.IsRequired).ToList();
         var held = others.Count == 0 ? ""
-            : $" Held as in the chosen design: {string.Join("; ", others.Select(factor => GeometryText.Of(factor, report.Result.Chosen!.Geometry[factor.Input])))}.";
+            : " Held as in the chosen design: "
+                + $"{string.Join("; ", others.Select(factor => GeometryText.Of(factor, report.Result.Chosen!.Geometry[factor.Input])))}.";
         var counts = $"{table.Spacings.Si.Count} x {table.Heights.Si.Count} x {table.Angles.Si.Count}";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, WhatIfLayout.VerdictColumn),
-            "What if I drill it otherwise? Type a design into the framed blue cells; every phase recomputes. It starts as the best compromise of the run." + held,
+            "What if I drill it otherwise? Type a design into the framed blue cells; every phase recomputes. It starts as the best "
+                + "compromise of the run." + held,
             characters);
         SheetStyle.Paragraph(
             sheet.Range(2, 1, 2, WhatIfLayout.VerdictColumn),
-            $"The lateral offset is exact, at any value. Spacing, suspension height and thrust-line angle are read from a table of {counts} levels (below; figures on the sheet {WhatIfLayout.DataSheetName}): "
+            "The lateral offset is exact, at any value. Spacing, suspension height and thrust-line angle are read from a table of "
+                + $"{counts} levels (below; figures on the sheet {WhatIfLayout.DataSheetName}): "
                 + "exact at its levels, straight lines between them. In the middle between levels the residual torque is off by at most "
-                + $"{table.LargestErrorNewtonMetres:0.###} N·m (checked in every cell of the table at the chosen offset). Before drilling, check the design with: frameopt evaluate.",
+                + $"{table.LargestErrorNewtonMetres:0.###} N·m (checked in every cell of the table at the chosen offset). Before drilling, "
+                    + "check the design with: frameopt evaluate.",
             characters);
     }
 

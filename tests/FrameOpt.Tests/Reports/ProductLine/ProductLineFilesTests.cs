@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Xml.Linq;
 using FrameOpt.Reports.ProductLine;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
@@ -40,7 +41,7 @@ public class ProductLineFilesTests
         var book = new WorkbookReader(Bytes(stream => ProductLineWorkbook.Write(report.Value, stream)));
         Assert.Equal(["Summary", "Geometries", "Fitting chart", "Customers", "Gain", "Assumptions", "Cautions"], book.Sheets.Keys);
         Assert.Empty(book.SchemaErrors());
-        var csv = CsvRows(Bytes(stream => CustomerTable.Write(report.Value.Result, stream)));
+        var csv = CsvRows(Bytes(stream => CsvTable.Write(CustomerTable.Of(report.Value.Result), stream)));
         var sheet = book.Sheets["Customers"].Skip(2).ToList();
         Assert.Equal(csv.Count - 1, sheet.Count);
         for (var r = 0; r < sheet.Count; r++)
@@ -70,7 +71,9 @@ public class ProductLineFilesTests
         var study = StudyReader.Read(Repository.Study("product-line")).Study!;
         var (one, three) = (Report(study, 1), Report(study, 3));
         Assert.Equal(Bytes(stream => ProductLineJson.Write(one, stream)), Bytes(stream => ProductLineJson.Write(three, stream)));
-        Assert.Equal(Bytes(stream => CustomerTable.Write(one.Result, stream)), Bytes(stream => CustomerTable.Write(three.Result, stream)));
+        Assert.Equal(
+            Bytes(stream => CsvTable.Write(CustomerTable.Of(one.Result), stream)),
+            Bytes(stream => CsvTable.Write(CustomerTable.Of(three.Result), stream)));
         Assert.Equal(Bytes(stream => ProductLineWorkbook.Write(one, stream)), Bytes(stream => ProductLineWorkbook.Write(three, stream)));
         Assert.Equal(Bytes(stream => FittingChartDrawing.Write(one.Result, stream)),
             Bytes(stream => FittingChartDrawing.Write(three.Result, stream)));
@@ -88,7 +91,7 @@ public class ProductLineFilesTests
         foreach (var geometry in report.Value.Result.Geometries)
         {
             Assert.Contains(geometry.Letter.ToString(), texts);
-            Assert.Contains(texts, text => text == ProductLineText.HoleOffset(report.Value.Study, geometry.Design));
+            Assert.Contains(texts, text => text == ProductLineText.HoleOffset(report.Value.Result.Study, geometry.Design));
         }
 
         Assert.Contains("measure and make", texts);
@@ -109,7 +112,7 @@ public class ProductLineFilesTests
         var book = new WorkbookReader(Bytes(stream => ProductLineWorkbook.Write(hostile.Value, stream)));
         Assert.Empty(book.Formulas());
         Assert.Contains("=" + HostileText, book.AllTexts);
-        Assert.All(CsvRows(Bytes(stream => CustomerTable.Write(hostile.Value.Result, stream))).Skip(1), row =>
+        Assert.All(CsvRows(Bytes(stream => CsvTable.Write(CustomerTable.Of(hostile.Value.Result), stream))).Skip(1), row =>
             Assert.StartsWith("'=", row[0]));
     }
 
@@ -119,8 +122,8 @@ public class ProductLineFilesTests
         var page = new PageText(ProductLinePage.Of(report.Value));
         Assert.Empty(page.Scripts);
         var policy = page.Tree.Descendants("meta").Single(meta => meta.Attribute("http-equiv") is not null).Attribute("content")!.Value;
-        Assert.Equal(
-            $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(page.Style)))}'; base-uri 'none'; form-action 'none'", policy);
+        var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(page.Style)));
+        Assert.Equal($"default-src 'none'; style-src 'sha256-{hash}'; base-uri 'none'; form-action 'none'", policy);
         Assert.All(page.Tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "href" or "src"), link =>
             Assert.StartsWith("#", link.Value));
         var ids = page.Tree.Descendants().Attributes("id").Select(id => id.Value).ToList();

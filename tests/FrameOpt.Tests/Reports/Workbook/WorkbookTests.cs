@@ -2,7 +2,7 @@ using System.Globalization;
 using CsvHelper;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
 
@@ -154,7 +154,7 @@ public class WorkbookTests
     private static List<string[]> Csv(RunReport report)
     {
         using var stream = new MemoryStream();
-        DesignTable.Write(report, stream);
+        CsvTable.Write(FrontTable.Of(report.Result.Study, report.Result.Front, report.FrontEvaluations), stream);
         stream.Position = 0;
         using var reader = CsvReader.Create(stream, CsvReaderOptions.Default with { HasHeader = false });
         var records = new List<string[]>();

@@ -3,7 +3,7 @@ using FrameOpt.Model;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
-namespace FrameOpt.Reports.Files.Json;
+namespace FrameOpt.Reports.Files;
 
 /// <summary>A study as understood, every default made explicit.</summary>
 internal static class StudyJson
@@ -14,8 +14,7 @@ internal static class StudyJson
         json.WriteString("title", study.Title);
         json.WriteString("variant", study.Variant);
         json.WriteString("question", study.Question);
-        MachineJson.Write(json, study.Machine);
-        WingJson.Write(json, study.Wing);
+        MachineJson.Write(json, study.Machine, study.Wing);
         json.WriteObjects("mission", study.Mission, phase => Phase(json, phase));
         json.WriteStartObject("factors");
         foreach (var factor in study.Factors)

@@ -3,7 +3,7 @@ using FrameOpt.Analysis;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Studies;
 
-namespace FrameOpt.Reports.Files.Json;
+namespace FrameOpt.Reports.Files;
 
 /// <summary>A study's plan and what it taught as JSON.</summary>
 internal static class PlanJson

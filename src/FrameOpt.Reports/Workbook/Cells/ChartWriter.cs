@@ -1,11 +1,10 @@
 using System.Xml.Linq;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
-using FrameOpt.Reports.Workbook.Cells;
 
-namespace FrameOpt.Reports.Workbook.Charts;
+namespace FrameOpt.Reports.Workbook.Cells;
 
-/// <summary>Adds charts to sheets of a saved workbook: ClosedXML writes none.</summary>
+/// <summary>Adds charts to the sheets of a package that ClosedXML made: it writes none itself.</summary>
 internal static class ChartWriter
 {
     private const int ColumnsWide = 10;
@@ -20,11 +19,13 @@ internal static class ChartWriter
     {
         foreach (var onSheet in charts.GroupBy(chart => chart.SheetName))
         {
-            var sheet = RowWriter.Sheet(book, onSheet.Key);
+            var sheet = CellWriter.Sheet(book, onSheet.Key);
             var drawing = sheet.AddNewPart<DrawingsPart>("drawing1");
             Save(drawing, new XElement(
-                xdr + "wsDr", new XAttribute(XNamespace.Xmlns + "xdr", xdr), new XAttribute(XNamespace.Xmlns + "a", a),
-                    onSheet.Select((chart, i) => Anchor(drawing, chart, i))));
+                xdr + "wsDr",
+                new XAttribute(XNamespace.Xmlns + "xdr", xdr),
+                new XAttribute(XNamespace.Xmlns + "a", a),
+                onSheet.Select((chart, i) => Anchor(drawing, chart, i))));
             sheet.Worksheet.AddChild(new Drawing { Id = sheet.GetIdOfPart(drawing) });
             sheet.Worksheet.Save();
         }
@@ -52,8 +53,10 @@ internal static class ChartWriter
                     new XElement(
                         a + "graphicData", new XAttribute("uri", c.NamespaceName),
                         new XElement(
-                            c + "chart", new XAttribute(XNamespace.Xmlns + "c", c), new XAttribute(XNamespace.Xmlns + "r", r),
-                                new XAttribute(r + "id", drawing.GetIdOfPart(part)))))),
+                            c + "chart",
+                            new XAttribute(XNamespace.Xmlns + "c", c),
+                            new XAttribute(XNamespace.Xmlns + "r", r),
+                            new XAttribute(r + "id", drawing.GetIdOfPart(part)))))),
             new XElement(xdr + "clientData"));
     }
 

@@ -2,12 +2,18 @@ using System.Text.Json;
 using FrameOpt.Model;
 using FrameOpt.Reports.Text;
 
-namespace FrameOpt.Reports.Files.Json;
+namespace FrameOpt.Reports.Files;
 
-/// <summary>The machine as understood, in SI.</summary>
+/// <summary>Machine and wing as understood, in SI.</summary>
 internal static class MachineJson
 {
-    public static void Write(Utf8JsonWriter json, Machine machine)
+    public static void Write(Utf8JsonWriter json, Machine machine, Wing wing)
+    {
+        Machine(json, machine);
+        Wing(json, wing);
+    }
+
+    private static void Machine(Utf8JsonWriter json, Machine machine)
     {
         json.WriteStartObject("machine");
         json.WriteObjects("masses", machine.Masses, item =>
@@ -41,8 +47,11 @@ internal static class MachineJson
             case PropellerTable table:
                 json.WriteStartArray("coefficients");
                 foreach (var row in table.Rows)
-                    json.WriteRawValue(
-                        $"[{PlainNumber.Text(row.AdvanceRatio)},{PlainNumber.Text(row.ThrustCoefficient)},{PlainNumber.Text(row.PowerCoefficient)}]");
+                {
+                    double[] numbers = [row.AdvanceRatio, row.ThrustCoefficient, row.PowerCoefficient];
+                    json.WriteRawValue($"[{string.Join(',', numbers.Select(PlainNumber.Text))}]");
+                }
+
                 json.WriteEndArray();
                 break;
             case BenchPropeller bench:
@@ -76,6 +85,60 @@ internal static class MachineJson
         json.WriteQuantity("forward", point.ForwardMetres, "m");
         json.WriteQuantity("right", point.RightMetres, "m");
         json.WriteQuantity("up", point.UpMetres, "m");
+        json.WriteEndObject();
+    }
+
+    private static void Wing(Utf8JsonWriter json, Wing wing)
+    {
+        json.WriteStartObject("wing");
+        json.WriteQuantity("mass", wing.MassKilograms, "kg");
+        json.WriteQuantity("area", wing.AreaSquareMetres, "m²");
+        json.WriteQuantity("span", wing.SpanMetres, "m");
+        json.WriteQuantity("lines", wing.LineLengthMetres, "m");
+        json.WriteQuantity("line_spread", wing.LineSpreadMetres, "m");
+        json.WriteStartObject("polar");
+        json.WriteQuantity("mass", wing.Polar.ReferenceMassKilograms, "kg");
+        json.WriteQuantity("density", wing.Polar.ReferenceDensity, "kg/m³");
+        json.WriteObjects("rows", wing.Polar.Points, point =>
+        {
+            json.WriteDecimal("fraction", point.Fraction);
+            json.WriteQuantity("airspeed", point.AirspeedMetresPerSecond, "m/s");
+            json.WriteDecimal("glide_ratio", point.GlideRatio);
+        });
+        json.WriteEndObject();
+        Coupling(json, wing.RiserCoupling);
+        json.WriteDecimal("roll_restoring", wing.RollRestoring);
+        Leverage(json, wing.YawLeverage);
+        json.WriteEndObject();
+    }
+
+    private static void Coupling(Utf8JsonWriter json, RiserCoupling coupling)
+    {
+        json.WriteStartObject("riser_coupling");
+        json.WriteString("from", coupling is RiserCoupling.Measured ? "measurement" : "lines");
+        if (coupling is RiserCoupling.Measured measured)
+        {
+            json.WriteQuantity("length", measured.LengthMetres, "m");
+            json.WriteQuantity("at_spacing", measured.AtSpacingMetres, "m");
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Leverage(Utf8JsonWriter json, YawLeverage leverage)
+    {
+        json.WriteStartObject("yaw_leverage");
+        switch (leverage)
+        {
+            case YawLeverage.Constant constant:
+                json.WriteDecimal("value", constant.Value);
+                break;
+            case YawLeverage.FromCoefficients from:
+                json.WriteDecimal("roll_restoring", from.RollRestoring);
+                json.WriteDecimal("yaw_damping", from.YawDamping);
+                break;
+        }
+
         json.WriteEndObject();
     }
 }

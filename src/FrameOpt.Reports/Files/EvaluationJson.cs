@@ -4,7 +4,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 
-namespace FrameOpt.Reports.Files.Json;
+namespace FrameOpt.Reports.Files;
 
 /// <summary>One evaluated design as JSON: {design: {factor: {value, unit}}, phases: {phase: {quantity: {value, unit}}}, mission: {response:
 /// {value, unit}}}.</summary>

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
@@ -6,7 +5,7 @@ using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
-namespace FrameOpt.Reports.Files.Json;
+namespace FrameOpt.Reports.Files;
 
 /// <summary>run.json: the study as understood and its answer, the same bytes for the same study, seed, version and CPU
 /// architecture.</summary>
@@ -43,7 +42,7 @@ public static class RunJson
             PlanJson.Write(json, plan);
         }
 
-        Front(json, report);
+        json.WriteTable("front", FrontTable.WithPhases(result.Study, result.Front, report.FrontEvaluations));
         json.WriteObjects("assumptions", result.Study.Assumptions.Concat(ModelAssumptions.All), assumption => Assumption(json, assumption));
         json.WriteStrings("warnings", result.Study.Warnings);
         json.WriteStrings("cautions", [.. Cautions.Safety, .. Cautions.ModelLimits, .. Cautions.Standards]);
@@ -113,34 +112,5 @@ public static class RunJson
         json.WriteString("what", assumption.What);
         json.WriteString("value", assumption.Value);
         json.WriteString("source", assumption.Source);
-    }
-
-    /// <summary>The front as columns and rows, one design on a line: thousands of designs would drown in repeated names and
-    /// units.</summary>
-    private static void Front(Utf8JsonWriter json, RunReport report)
-    {
-        var columns = FrontColumns.WithPhases(report.Result.Study);
-        json.WriteStartObject("front");
-        json.WriteObjects("columns", columns, column =>
-        {
-            json.WriteString("name", column.Name);
-            json.WriteString("unit", column.Unit);
-        });
-        json.WriteStartArray("rows");
-        var row = new StringBuilder();
-        for (var i = 0; i < report.Result.Front.Count; i++)
-        {
-            row.Clear().Append('[');
-            foreach (var column in columns)
-            {
-                var value = column.Value(report.Result.Front[i], report.FrontEvaluations[i]);
-                row.Append(row.Length > 1 ? "," : "").Append(double.IsFinite(value) ? PlainNumber.Text(value) : "null");
-            }
-
-            json.WriteRawValue(row.Append(']').ToString());
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
     }
 }

@@ -1,12 +1,13 @@
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 
-namespace FrameOpt.Reports.Files.Json;
+namespace FrameOpt.Reports.Files;
 
-/// <summary>Ways to write JSON that every file here shares: plain decimal numbers, null for what is not finite, units beside
-/// values.</summary>
+/// <summary>How every JSON file is written: plain decimal numbers, null for what is not finite, units beside values.</summary>
 internal static class JsonWriterExtensions
 {
     public static Utf8JsonWriter Writer(Stream stream) => new(stream, new JsonWriterOptions
@@ -16,13 +17,8 @@ internal static class JsonWriterExtensions
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
     });
 
-    public static void WriteDecimal(this Utf8JsonWriter json, double value)
-    {
-        if (double.IsFinite(value))
-            json.WriteRawValue(PlainNumber.Text(value));
-        else
-            json.WriteNullValue();
-    }
+    public static void WriteDecimal(this Utf8JsonWriter json, double value) =>
+        json.WriteRawValue(Number(value));
 
     public static void WriteDecimal(this Utf8JsonWriter json, string name, double value)
     {
@@ -71,4 +67,30 @@ internal static class JsonWriterExtensions
 
         json.WriteEndArray();
     }
+
+    /// <summary>A table of numbers: name and unit of each column, then the rows, one on a line, since thousands of rows would drown in
+    /// repeated names and units.</summary>
+    public static void WriteTable(this Utf8JsonWriter json, string name, Table table)
+    {
+        json.WriteStartObject(name);
+        json.WriteObjects("columns", table.Columns, column =>
+        {
+            json.WriteString("name", column.Name);
+            json.WriteString("unit", column.Unit);
+        });
+        json.WriteStartArray("rows");
+        var line = new StringBuilder();
+        for (var row = 0; row < table.RowCount; row++)
+        {
+            line.Clear().Append('[');
+            foreach (var column in table.Columns)
+                line.Append(line.Length > 1 ? "," : "").Append(Number((double)column.Value(row)));
+            json.WriteRawValue(line.Append(']').ToString());
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static string Number(double value) => double.IsFinite(value) ? PlainNumber.Text(value) : "null";
 }
