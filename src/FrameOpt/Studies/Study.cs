@@ -87,11 +87,11 @@ public sealed record Assumption(string What, string Value, string Source);
 public sealed record StudyInputFile(string Name, string Hash);
 
 /// <summary>The band of propeller speed in which a design is called balanced.</summary>
-/// <param name="PhaseIndex">The phase whose airspeed it is reckoned at.</param>
+/// <param name="PhaseIndex">The phase whose airspeed it is found at.</param>
 /// <param name="WithinNewtonMetres">Largest residual torque called balanced.</param>
 public sealed record BandSetting(int PhaseIndex, double WithinNewtonMetres);
 
-/// <summary>What the hang-point load and arm moment are reckoned for. Figures only: strength is for certified tests.</summary>
+/// <summary>What the hang-point load and arm moment are computed for. Figures only: strength is for certified tests.</summary>
 /// <param name="LimitLoadFactor">Times the steady load.</param>
 /// <param name="OverhangMetres">From the frame to the hang point.</param>
 public sealed record StrengthSetting(double LimitLoadFactor, double OverhangMetres);

@@ -27,7 +27,8 @@ public class MirrorTests
                 for (var p = 0; p < here.Phases.Count; p++)
                 {
                     foreach (var quantity in ResponseCatalogue.OfPhases)
-                        AssertMirrored(quantity, here.Phases[p][quantity], OtherSide(here.Phases[p], quantity), there.Phases[p][quantity]);
+                        AssertMirrored(
+                            quantity, here.Phases[p][quantity], OtherSide(here.Phases[p], quantity), there.Phases[p][quantity]);
                 }
             },
             iter: 500);
