@@ -76,7 +76,7 @@ public class EvaluateCommandTests
         var text = new StringWriter();
         App.Run(["evaluate", fine], new Terminal(Terminal.Console(text, isPipe: true, width: 80), Terminal.Console(text, isPipe: true),
             Stream.Null, () => false));
-        Assert.All(ResponseCatalogue.OfPhases.Concat(ResponseCatalogue.OfMissions), entry => Assert.Contains(entry.Name, text.ToString()));
+        Assert.All(ResponseCatalogue.All, entry => Assert.Contains(entry.Name, text.ToString()));
         Assert.All(text.ToString().Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
 

@@ -99,7 +99,7 @@ public static class ReportFixture
     {
         var phases = design.Phases.ToArray();
         var values = phases[phaseIndex].Values.ToArray();
-        values[(int)quantity] = value;
+        values[quantity.Index] = value;
         phases[phaseIndex] = phases[phaseIndex] with { Values = values };
         return design with { Phases = phases };
     }

@@ -30,7 +30,7 @@ public class StudyFileDocumentTests
     [Fact]
     public void Document_names_every_response_and_every_unit()
     {
-        foreach (var entry in ResponseCatalogue.OfPhases.Concat(ResponseCatalogue.OfMissions))
+        foreach (var entry in ResponseCatalogue.All)
             Assert.Matches($@"\b{entry.Name}\b", document);
         foreach (var spelling in Dimension.All.Where(dimension => dimension != Dimension.Time).SelectMany(dimension => dimension.Spellings))
             Assert.Contains(spelling.Text, document);

@@ -96,8 +96,8 @@ public static class MissionResponses
             values[i] = 1 / values[i];
     }
 
-    /// <summary>The smallest torque margin of the weighted phases. Full throttle is left out: there the engine gives just what the propeller
-    /// takes, whatever the design.</summary>
+    /// <summary>The smallest torque margin of the weighted phases. Full throttle is left out: there the engine gives just what the
+    /// propeller takes, whatever the design.</summary>
     internal static double TorqueMarginWorst(MissionRow row)
     {
         var smallest = double.PositiveInfinity;

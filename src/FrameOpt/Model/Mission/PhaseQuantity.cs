@@ -88,7 +88,8 @@ public sealed class PhaseQuantity : ResponseEntry
         "effort", "", "that shift over the largest the pilot can hold; above 1 it cannot be held", Magnitude(PhaseResponses.Effort));
 
     public static readonly PhaseQuantity WeightShiftAuthority = new(
-        "weight_shift_authority", "N·m", "residual torque the pilot's largest lean can cancel", Same(PhaseResponses.WeightShiftAuthority));
+        "weight_shift_authority", "N·m", "residual torque the pilot's largest lean can cancel",
+        Same(PhaseResponses.WeightShiftAuthority)) { Sign = ResponseSign.Either };
 
     public static readonly PhaseQuantity TurnRate = new(
         "turn_rate", "deg/s", "turn rate if nothing is done (indicative), to the right +",

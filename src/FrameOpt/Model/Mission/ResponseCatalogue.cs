@@ -8,6 +8,9 @@ public static class ResponseCatalogue
 
     /// <summary>All responses of a mission, each at its <see cref="ResponseEntry.Index"/>.</summary>
     public static IReadOnlyList<MissionQuantity> OfMissions => MissionQuantity.Rows;
+
+    /// <summary>Those of a mission, then those of a phase.</summary>
+    public static IEnumerable<ResponseEntry> All => [.. OfMissions, .. OfPhases];
 }
 
 /// <summary>One row of the catalogue of responses.</summary>

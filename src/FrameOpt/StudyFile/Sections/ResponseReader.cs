@@ -69,8 +69,7 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
 
     private static string Nearest(string word)
     {
-        IEnumerable<ResponseEntry> all = [.. ResponseCatalogue.OfMissions, .. ResponseCatalogue.OfPhases];
-        if (NearestName.Of(word, all.Select(entry => entry.Name)) is not { } near)
+        if (NearestName.Of(word, ResponseCatalogue.All.Select(entry => entry.Name)) is not { } near)
             return "All responses are listed in docs/study-file.md.";
         return Find(ResponseCatalogue.OfMissions, near) is not null ? $"Did you mean `{near}`?" : $"Did you mean `{near}[...]`, with a phase between the brackets?";
     }

@@ -139,8 +139,8 @@ internal static class StudyKeys
         Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];
 
-    private static Key[] OfInputs(Func<GeometryInput, string> example) =>
-        [.. FactorCatalogue.All.Select(input => input.IsRequired ? Required(input.Name, example(input)) : Optional(input.Name, example(input)))];
+    private static Key[] OfInputs(Func<GeometryInput, string> example) => [.. FactorCatalogue.All.Select(input =>
+        input.IsRequired ? Required(input.Name, example(input)) : Optional(input.Name, example(input)))];
 
     private static Key[] Position() => [Required("forward", "20 mm"), Required("right", "0 mm"), Required("up", "120 mm")];
 }

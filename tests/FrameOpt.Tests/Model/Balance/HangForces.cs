@@ -18,7 +18,7 @@ public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag
     public static HangForces Of(HangCase hang)
     {
         var (machine, geometry, point) = (hang.Machine, hang.Geometry, hang.Point);
-        var pitch = hang.Body.PitchRadians;
+        var pitch = hang.Body.Pitch.Radians;
         Vec Arm(FramePoint p) => new Vec(
             p.ForwardMetres - geometry.HangLineForwardMetres, p.RightMetres - geometry.OffsetMetres,
                 geometry.HeightMetres - p.UpMetres).AboutY(pitch);

@@ -4,7 +4,7 @@ namespace FrameOpt.Tests.Model.Mission;
 
 public class ResponseCatalogueTests
 {
-    private static readonly ResponseEntry[] all = [.. ResponseCatalogue.OfPhases, .. ResponseCatalogue.OfMissions];
+    private static readonly ResponseEntry[] all = [.. ResponseCatalogue.All];
 
     [Fact]
     public void Every_quantity_has_its_entry_under_its_own_name()
