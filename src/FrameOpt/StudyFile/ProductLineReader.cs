@@ -140,8 +140,9 @@ internal static class ProductLineReader
                 "Write `candidates: front`, or give it a step.");
         else if (study.GridSize is not { } size || size > RunLimits.MaxCandidates)
             line.DiagnosticBag.Add(
-                at, FormattableString.Invariant(
-                    $"The grid has {study.GridSize ?? long.MaxValue} designs; {RunLimits.MaxCandidates} is the most a line is chosen from."),
+                at,
+                FormattableString.Invariant($"The grid has {study.GridSize ?? long.MaxValue} designs; ")
+                    + FormattableString.Invariant($"{RunLimits.MaxCandidates} is the most a line is chosen from."),
                 FormattableString.Invariant($"Take coarser steps, first of {longest!.Name} with its {longest.LevelsSi.Count} levels, ")
                     + "give `hole_pitch`, or write `candidates: front`.");
     }
