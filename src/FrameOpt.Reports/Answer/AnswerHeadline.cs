@@ -11,7 +11,7 @@ internal static class AnswerHeadline
     {
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
-        var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best so far only ({result.StopReason}). ";
+        var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best so far only ({RunText.Of(result.StopReason)}). ";
         var warning = EffortWarning(chosen);
         var best = result.Front.Count == 1
             ? "The one design that no other beats"
@@ -36,11 +36,11 @@ internal static class AnswerHeadline
     {
         var cutShort = result.IsComplete ? "" : " so far";
         return result.NearestMiss is { } miss
-            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: {GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: {string.Join("; and ", miss.BrokenLimits)}."
-            : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequentFailure(result.Counts)}";
+            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: {GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: {string.Join("; and ", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss)))}."
+            : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequentFailure(result)}";
     }
 
-    private static string MostFrequentFailure(RunCounts counts) => counts.FailedBy.Count == 0
-        ? "No design was evaluated."
-        : $"Most frequent reason: {counts.FailedBy[0].Reason} ({NumberFormat.Count(counts.FailedBy[0].Count)} designs).";
+    private static string MostFrequentFailure(StudyResult result) => result.Counts.FailedBy is [var most, ..]
+        ? $"Most frequent reason: {FailureText.Kind(result.Study.Mission, most.Failure)} ({NumberFormat.Count(most.Count)} designs)."
+        : "No design was evaluated.";
 }

@@ -22,7 +22,7 @@ internal static class CostSection
         if (result.Baseline is { } baseline)
         {
             yield return $"Baseline: {GeometryText.Of(result.Study, baseline.Geometry)}"
-                + (baseline.Failure is { } reason ? $". It cannot fly the mission: {reason}." : ".");
+                + (baseline.Failure is { } failure ? $". It cannot fly the mission: {FailureText.Describe(failure)}." : ".");
         }
 
         if (result.DroppedObjectives.Count > 0)

@@ -15,9 +15,10 @@ internal static class CountsSection
         [
             $"{NumberFormat.Count(counts.Evaluated)} designs evaluated, {StudyText.DesignSpace(result.Study)}: {NumberFormat.Count(counts.Failed)} cannot fly, "
                 + $"{NumberFormat.Count(counts.Infeasible)} break a limit, {NumberFormat.Count(counts.Feasible)} are feasible, {NumberFormat.Count(result.Front.Count)} of them on the front.",
-            $"{(!result.IsComplete ? "NOT COMPLETE" : result.Study.Search is SearchSetting.Exhaustive ? "Complete" : "Ended")}: {result.StopReason}.",
+            $"{(!result.IsComplete ? "NOT COMPLETE" : result.Study.Search is SearchSetting.Exhaustive ? "Complete" : "Ended")}: {RunText.Of(result.StopReason)}.",
             .. counts.FailedBy.Take(MaxReasons)
-                .Select(reason => $"Cannot fly: {reason.Reason} ({NumberFormat.Count(reason.Count)} designs)."),
+                .Select(failed =>
+                $"Cannot fly: {FailureText.Kind(result.Study.Mission, failed.Failure)} ({NumberFormat.Count(failed.Count)} designs)."),
         ];
         return new AnswerSection("Counts", lines);
     }

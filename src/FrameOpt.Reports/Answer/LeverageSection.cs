@@ -41,7 +41,7 @@ internal static class LeverageSection
     {
         var used = scenario.Chosen.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
         var isVaried = used.Count > 0 && used.Max() - used.Min() > 0.005;
-        return isVaried ? $"leverage {Range(used)}, {scenario.Label}" : $"leverage {scenario.Label}";
+        return isVaried ? $"leverage {Range(used)}, {RunText.Leverage(scenario)}" : $"leverage {RunText.Leverage(scenario)}";
     }
 
     private static string Range(IReadOnlyList<double> used) => FormattableString.Invariant($"{used.Min():0.0#} to {used.Max():0.0#}");
@@ -65,7 +65,7 @@ internal static class LeverageSection
 
     private static IEnumerable<string> UnknownBestDesigns(StudyResult result)
     {
-        var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(scenario => scenario.Label).ToList();
+        var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(RunText.Leverage).ToList();
         if (labels.Count == 0)
             yield break;
         var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > StudyRunner.MaxDesignsForScenarioSearch and var designs }
@@ -81,7 +81,7 @@ internal static class LeverageSection
         {
             var phases = string.Join(", ", excessiveEffort.Select(phase =>
                 $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})"));
-            yield return $"At leverage {scenario.Label} the pilot cannot hold this design in {phases}.";
+            yield return $"At leverage {RunText.Leverage(scenario)} the pilot cannot hold this design in {phases}.";
         }
     }
 }

@@ -21,7 +21,7 @@ internal static class LimitsSection
         if (result.Study.Limits.Count == 0)
             return new AnswerSection("Limits", ["The study sets none.", .. ends]);
         string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs it excludes"];
-        var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.ViolatedBy[i].Count));
+        var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.ViolatedBy[i]));
         return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. rows]));
     }
 
@@ -43,7 +43,7 @@ internal static class LimitsSection
     private static string[] Row(StudyLimit limit, DesignEvaluation? design, long excluded)
     {
         var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
-        return [limit.Text, NumberFormat.Text(value, limit.Response.Entry), State(limit, value), NumberFormat.Count(excluded)];
+        return [StudyText.Limit(limit), NumberFormat.Text(value, limit.Response.Entry), State(limit, value), NumberFormat.Count(excluded)];
     }
 
     private static string State(StudyLimit limit, double value)

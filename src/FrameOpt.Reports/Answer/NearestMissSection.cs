@@ -15,10 +15,10 @@ internal static class NearestMissSection
             yield return PhasesSection.Of(result, miss.Evaluation) with { Title = "What the nearest miss leaves in each phase" };
             yield return LimitsSection.Of(result);
         }
-        else if (Example(result) is { Failure: { } reason } example)
+        else if (Example(result) is { Failure: { } failure } example)
         {
             yield return new AnswerSection("One design as an example", [
-                $"{GeometryText.Of(result.Study, example.Geometry)}. It cannot fly. {reason}."]);
+                $"{GeometryText.Of(result.Study, example.Geometry)}. It cannot fly. {FailureText.Describe(failure)}."]);
         }
     }
 

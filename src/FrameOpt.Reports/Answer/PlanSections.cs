@@ -29,7 +29,7 @@ public static class PlanSections
                     $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Low)} and {factor.Unit.Text(plan.Scales[f].High)}")) + ".",
         };
         lines.AddRange(answer.Failures.Select((failure, i) => (failure, i)).Where(run => run.failure is not null)
-            .Select(run => $"Run {run.i + 1} cannot fly and is left out of every fit. {run.failure}"));
+            .Select(run => $"Run {run.i + 1} cannot fly and is left out of every fit. {FailureText.Describe(run.failure!)}"));
         return new AnswerSection("Plan", lines, new AnswerTable(
             ["run", "kind", .. plan.Factors.Select(factor => $"{factor.Name} coded"),
                 .. plan.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")],

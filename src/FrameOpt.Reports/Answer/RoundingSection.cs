@@ -23,7 +23,7 @@ internal static class RoundingSection
             $"{GeometryText.Of(result.Study, rounded.Geometry)}: LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
                 + $"{Millimetres(DrillingDimensions.RightMetres(rounded.Geometry))} from the plane of symmetry.",
             rounded.Failure is { } failure
-                ? $"IT CANNOT FLY: {failure}. Build to the figures above, or choose another."
+                ? $"IT CANNOT FLY: {FailureText.Describe(failure)}. Build to the figures above, or choose another."
                 : $"It leaves {string.Join(", ", result.Study.Objectives.Select(objective => Change(objective, design, rounded)))}. {Limits(result.Study, rounded)}",
         ]);
     }
@@ -45,8 +45,8 @@ internal static class RoundingSection
 
     private static string Limits(Study study, DesignEvaluation rounded)
     {
-        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded))).Select(limit => limit.Text)
-            .ToList();
+        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded)))
+            .Select(StudyText.Limit).ToList();
         return broken.Count == 0 ? "It keeps every limit." : $"IT BREAKS {string.Join(" and ", broken)}.";
     }
 

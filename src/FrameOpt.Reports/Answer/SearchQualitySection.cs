@@ -31,7 +31,7 @@ internal static class SearchQualitySection
             .Select((objective, o) =>
                 $"{NumberFormat.Text(certificate.Regrets[o], objective.Response.Unit)} of {StudyText.Name(objective.Response, objective.Magnitude)}");
         yield return $"For every design of the exact front the search found one that is at most so much worse: {string.Join(", ", behind)}.";
-        yield return $"The exact front is that of {certificate.GridDescription}: {NumberFormat.Count(certificate.GridDesigns)} designs, all computed, {NumberFormat.Count(certificate.ExactFront)} of them on it.";
+        yield return $"The exact front is that of {RunText.Grid(certificate)}: {NumberFormat.Count(certificate.GridDesigns)} designs, all computed, {NumberFormat.Count(certificate.ExactFront)} of them on it.";
         yield return $"In one figure: the front found reaches {Share(certificate)} of it (the hypervolume both dominate, measured from a tenth of each objective's range beyond the exact front's worst)."
             + (certificate.Hypervolume.Ratio < SufficientShare ? " The search was too short: give it more evaluations." : "");
         if (certificate.Hypervolume.SamplePoints > 0)

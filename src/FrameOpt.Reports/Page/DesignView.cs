@@ -1,4 +1,4 @@
-using System.Globalization;
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Studies;
@@ -53,6 +53,6 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
     }
 
     private static MissionModel Model(StudyResult result, LeverageScenario scenario) =>
-        double.TryParse(scenario.Label, NumberStyles.Float, CultureInfo.InvariantCulture, out var leverage)
-            ? result.Mission.WithYawLeverage(leverage) : result.Mission;
+        scenario is { IsAsGiven: false, Leverage: YawLeverage.Constant leverage } ? result.Mission.WithYawLeverage(leverage.Value)
+            : result.Mission;
 }

@@ -105,6 +105,10 @@ internal static class ProductLineText
         result.Chart.Blocks.SelectMany(block => block.Columns.Select(column =>
         $"{column.Name}{(block.Title.Length > 0 ? $", {block.Title}" : "")}: {Spans(result, column.Spans)}."));
 
+    /// <summary>Sentences on the customers that a line leaves out; none when all are served.</summary>
+    public static IEnumerable<string> Unserved(ProductLineResult result) =>
+        [.. result.UnservedMessages, .. result.Infeasible.Select(reason => Infeasible(result.Setting, reason))];
+
     /// <summary>"3 geometries", "one geometry".</summary>
     public static string Geometries(int count) => count == 1 ? "one geometry" : $"{count} geometries";
 
@@ -119,6 +123,15 @@ internal static class ProductLineText
         },
         setting.HolePitchMetres is { } pitch ? Invariant($"Offsets are multiples of {1000 * pitch:0.###} mm.") : "",
     }.Where(words => words.Length > 0));
+
+    private static string Infeasible(ProductLineSetting setting, InfeasibilityReason reason)
+    {
+        var phases = setting.Configurations[reason.Customers.Configuration].Study.Mission;
+        var cause = reason.Failure is { } failure ? $"that it cannot fly ({FailureText.Kind(phases, failure)})"
+            : $"the limit {StudyText.Limit(reason.Limit!)}";
+        return Invariant(
+            $"{Name(setting, reason.Customers)}: {cause} rules out {reason.RuledOut} of {reason.Candidates} candidates.");
+    }
 
     private static StudyFactor Offset(Study study) => study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset);
 }

@@ -15,7 +15,7 @@ public static class StudyDescription
         .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(factor))),
         .. study.Objectives.Select((objective, i) => new DescriptionRow(
             "Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
-        .. study.Limits.Select(limit => new DescriptionRow("Limits", limit.Text, limit.Response.Entry.Meaning)),
+        .. study.Limits.Select(limit => new DescriptionRow("Limits", StudyText.Limit(limit), limit.Response.Entry.Meaning)),
         .. Settings(study),
         .. ProductLineDescription.Of(study),
     ];

@@ -27,7 +27,7 @@ public static class StudyOverview
         new(Group, "objectives", string.Join(", ", study.Objectives.Select(
             objective => $"{StudyText.Goal(objective)} {StudyText.Name(objective.Response, objective.Magnitude)}"))),
         new(Group, "limits", study.Limits.Count == 0 ? "none: nothing is ruled out but what cannot fly"
-            : string.Join("; ", study.Limits.Select(limit => limit.Text))),
+            : string.Join("; ", study.Limits.Select(StudyText.Limit))),
         new(Group, "assumed", study.Assumptions.Count == 0 ? "nothing"
             : $"{study.Assumptions.Count} values that the study does not give; they are listed below"),
         new(Group, "variants", Variants(study)),

@@ -1,6 +1,7 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
+using static System.FormattableString;
 
 namespace FrameOpt.Reports.Text;
 
@@ -10,8 +11,19 @@ public static class StudyText
     /// <summary>"minimise" or "maximise".</summary>
     public static string Goal(StudyObjective objective) => objective.Maximise ? "maximise" : "minimise";
 
-    /// <summary>The response's name, between bars where its size counts whatever the sign.</summary>
+    /// <summary>The response's name, between bars where its magnitude counts.</summary>
     public static string Name(Response response, bool magnitude) => magnitude ? $"|{response.Name}|" : response.Name;
+
+    /// <summary>"twist_margin_worst at least 3".</summary>
+    public static string Limit(StudyLimit limit)
+    {
+        var parts = new List<string>();
+        if (limit.AtLeast is { } least)
+            parts.Add(Invariant($"at least {least:0.######} {limit.Response.Unit}").TrimEnd());
+        if (limit.AtMost is { } most)
+            parts.Add(Invariant($"at most {most:0.######} {limit.Response.Unit}").TrimEnd());
+        return $"{limit.Response.Name} {string.Join(" and ", parts)}{(limit.Magnitude ? ", either way" : "")}";
+    }
 
     /// <summary>"distance to ideal" or "TOPSIS".</summary>
     public static string Method(RankingMethod method) => method == RankingMethod.Topsis ? "TOPSIS" : "distance to ideal";
@@ -51,16 +63,18 @@ public static class StudyText
         if (search.Stop.Target.Count > 0)
             words.Add("until the target is reached");
         if (search.Start.Count > 0)
-            words.Add($"begun from {NumberFormat.Count(search.Start.Count)} designs of {search.StartDescription}");
+            words.Add($"begun from {NumberFormat.Count(search.Start.Count)} designs of {StartText(search.StartsFrom)}");
         if (search.LocalSearch)
             words.Add("the last tenth of the designs polishes the front");
         return string.Join("; ", words);
     }
 
-    /// <summary>"NSGA-II" or its sister.</summary>
+    private static string StartText(SearchStart? start) => start is SearchStart.Table table ? table.Name : "plan";
+
+    /// <summary>"NSGA-II" or "NSGA-III".</summary>
     public static string Method(SearchMethod method) => method == SearchMethod.NsgaII ? "NSGA-II" : "NSGA-III";
 
-    /// <summary>Out of what the evaluated designs were taken.</summary>
+    /// <summary>The set of designs that the evaluated designs come from.</summary>
     public static string DesignSpace(Study study) => (study.Search, study.GridSize) switch
     {
         (SearchSetting.Evolutionary search, { } designs) =>

@@ -47,9 +47,7 @@ public sealed class CertificateRun
         var whole = exact.Front();
         if (whole.Ids.Length == 0 || found.Ids.Length == 0)
             return null;
-        var words = isEstimate ? $"a coarser grid inside the factors' ranges ({SubGrid.Description(study)})"
-            : "the whole grid of the study";
-        return new Certificate(Designs, isEstimate, words, whole.Ids.Length, HypervolumeRatio.Of(found, whole),
+        return new Certificate(Designs, isEstimate ? study.Factors : null, whole.Ids.Length, HypervolumeRatio.Of(found, whole),
             FrontRegret.Of(found, whole));
     }
 }

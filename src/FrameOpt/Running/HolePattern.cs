@@ -25,7 +25,7 @@ public static class HolePattern
         {
             Factors = [.. study.Factors.Select(f => f == factor ? f with { LevelsSi = levels, IsContinuous = false } : f)],
             // Designs to begin from need not lie on the pattern.
-            Search = study.Search is SearchSetting.Evolutionary search ? search with { Start = [], StartDescription = "" } : study.Search,
+            Search = study.Search is SearchSetting.Evolutionary search ? search with { Start = [], StartsFrom = null } : study.Search,
         };
     }
 

@@ -8,7 +8,7 @@ namespace FrameOpt.Running;
 /// <param name="Plan">The runs.</param>
 /// <param name="Failures">For each run, why its design cannot fly, or null.</param>
 /// <param name="Surfaces">One for each response analysed.</param>
-public sealed record PlanResult(StudyPlan Plan, IReadOnlyList<string?> Failures, IReadOnlyList<FittedSurface> Surfaces)
+public sealed record PlanResult(StudyPlan Plan, IReadOnlyList<DesignFailure?> Failures, IReadOnlyList<FittedSurface> Surfaces)
 {
     /// <summary>Runs the plan and fits its surfaces. The runs are computed, so nothing is tested: contributions and errors are given
     /// instead.</summary>

@@ -25,22 +25,24 @@ internal sealed class ProductLineChooser(
         {
             var problem = new ProductLineProblem(costs, shares, count, setting.Objective, groups);
             var solution = ProductLineSolver.Solve(problem, settings);
-            return new ProductLineChoice(solution, null, UnservedMessages(problem, solution));
+            return new ProductLineChoice(solution, null, UnservedMessages(problem, solution), Infeasible(solution));
         }
 
         ProductLineProblem? representatives = null;
         var line = AggregatedSolution.Solve(
             shares, candidates.Count, table.Row, (rowCosts, rowShares) =>
                 representatives = new ProductLineProblem(rowCosts, rowShares, count, setting.Objective, groups), Representatives, settings);
-        return new ProductLineChoice(line.Solution, line, UnservedMessages(representatives!, line.Solution));
+        return new ProductLineChoice(
+            line.Solution, line, UnservedMessages(representatives!, line.Solution), Infeasible(line.Solution));
     }
 
     private IReadOnlyList<string> UnservedMessages(ProductLineProblem problem, ProductLineSolution solution) =>
+        [.. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)])];
+
+    private IReadOnlyList<InfeasibilityReason> Infeasible(ProductLineSolution solution) =>
     [
-        .. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)]),
         .. solution.Unservable.Take(Explained)
-            .Select(row =>
-                $"{Name(rows[row])}: {InfeasibilityReason.Of(setting.Configurations[rows[row].Configuration], rows[row].PilotMassKilograms, candidates)}."),
+            .Select(row => InfeasibilityReason.Of(setting.Configurations[rows[row].Configuration], rows[row], candidates)),
     ];
 
     private string Name(CustomerSegment row)
@@ -54,5 +56,7 @@ internal sealed class ProductLineChooser(
 /// <param name="Solution">Over the rows of customers.</param>
 /// <param name="Aggregated">When representatives were chosen for, or null.</param>
 /// <param name="UnservedMessages">Sentences on customers left out.</param>
+/// <param name="Infeasible">What rules out every candidate, for the first few customers that none suits.</param>
 internal sealed record ProductLineChoice(
-    ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages);
+    ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages,
+    IReadOnlyList<InfeasibilityReason> Infeasible);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
@@ -18,10 +17,6 @@ public static class SubGrid
             cap++;
         return study with { Factors = [.. study.Factors.Select(factor => Coarser(factor, cap))], Search = new SearchSetting.Exhaustive() };
     }
-
-    /// <summary>The grid's levels in words: "hang_point_spacing 12 levels, lateral_offset 12 levels".</summary>
-    public static string Description(Study study) => string.Join(", ", study.Factors.Where(factor => factor.IsSwept).Select(factor =>
-        string.Create(CultureInfo.InvariantCulture, $"{factor.Name} {factor.LevelsSi.Count} levels")));
 
     private static double Designs(Study study, int cap) => study.Factors.Aggregate(1.0, (product, factor) => product * Count(factor, cap));
 

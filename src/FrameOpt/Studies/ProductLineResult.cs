@@ -15,6 +15,7 @@ namespace FrameOpt.Studies;
 /// <param name="Assignments">Customers that nothing tells apart, by outfit and pilot mass.</param>
 /// <param name="Chart">Which geometry for which pilot mass and outfit.</param>
 /// <param name="UnservedMessages">Sentences on customers that the line leaves out; none when all are served.</param>
+/// <param name="Infeasible">What rules out every candidate, for the first few customers that none suits.</param>
 /// <param name="IsComplete">False when it was told to stop before everything asked for was worked out.</param>
 public sealed record ProductLineResult(
     Study Study,
@@ -27,6 +28,7 @@ public sealed record ProductLineResult(
     IReadOnlyList<SegmentAssignment> Assignments,
     FittingChart Chart,
     IReadOnlyList<string> UnservedMessages,
+    IReadOnlyList<InfeasibilityReason> Infeasible,
     bool IsComplete)
 {
     /// <summary>What was asked.</summary>

@@ -19,16 +19,31 @@ public abstract record SearchSetting
     /// <param name="Stop">When to end.</param>
     public sealed record Evolutionary(SearchMethod Method, int Population, ulong Seed, StopRules Stop) : SearchSetting
     {
-        /// <summary>True to end with a local polish of the front, a tenth of the evaluations being kept for it.</summary>
+        /// <summary>True to end with a local search around the front, a tenth of the evaluations being kept for it.</summary>
         public bool LocalSearch { get; init; }
 
         /// <summary>Designs to begin from, each a value in m or rad for every factor of the study in its order; empty to begin at
         /// random.</summary>
         public IReadOnlyList<IReadOnlyList<double>> Start { get; init; } = [];
 
-        /// <summary>Where they are from, in words; empty when there are none.</summary>
-        public string StartDescription { get; init; } = "";
+        /// <summary>Where the designs to begin from come from; null when there are none.</summary>
+        public SearchStart? StartsFrom { get; init; }
     }
+}
+
+/// <summary>Where the designs that a search begins from come from.</summary>
+public abstract record SearchStart
+{
+    private SearchStart()
+    {
+    }
+
+    /// <summary>The runs of the study's own plan.</summary>
+    public sealed record Plan : SearchStart;
+
+    /// <summary>A table of designs.</summary>
+    /// <param name="Name">Of the file, as the study writes it.</param>
+    public sealed record Table(string Name) : SearchStart;
 }
 
 /// <summary>An evolutionary search a study may ask for.</summary>

@@ -1,6 +1,8 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
+using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 
@@ -49,8 +51,7 @@ public class AnswerTests
     public void A_run_cut_short_says_so_first() =>
         Assert.StartsWith("STOPPED EARLY", RunAnswer.Of(ReportFixture.Report().Result with
         {
-            IsComplete = false,
-            StopReason = "stopped by hand"
+            StopReason = new StopReason.StoppedEarly(3, 10)
         }).Headline);
 
     [Fact]
@@ -96,7 +97,7 @@ public class AnswerTests
     public void Residuals_at_three_yaw_leverages_stand_beside_their_roll_and_yaw_parts()
     {
         var table = Table(ReportFixture.Report().Result, "If the yaw leverage");
-        Assert.Equal(["phase", "roll part", "yaw part", "residual, leverage 0.2", "residual, leverage 0.97 to 2.66, as in the study",
+        Assert.Equal(["phase", "roll part", "yaw part", "residual, leverage 0.2", "residual, leverage 0.97 to 2.66, as in the study (from the wing's coefficients)",
             "residual, leverage 1.6"], table.Headers);
         // Worked balance: M_w -0.44725, N_w 2.64276; R = M_w + 0.2 N_w = 0.0813 and M_w + 1.6 N_w = 3.7812.
         Assert.Equal(["cruise", "0.4 N·m left", "2.6 N·m right", "0.1 N·m right", "3.7 N·m right", "3.8 N·m right"], table.Rows[2]);
@@ -176,13 +177,17 @@ public class AnswerTests
     [Fact]
     public void When_nothing_is_feasible_the_nearest_miss_and_its_limit_come_first()
     {
+        // Worked balance: effort_worst 67.45186 / 80 = 0.843, twist_margin_worst 3.47.
         var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0],
-            ["effort_worst 0.84 where at most 0.6 is allowed", "pitch_swing 9 deg where at most 8 deg is allowed"]);
+        [
+            new StudyLimit(new Response.OfMission(MissionQuantity.EffortWorst), false, null, 0.6),
+            new StudyLimit(new Response.OfMission(MissionQuantity.TwistMarginWorst), false, 4, null),
+        ]);
         var answer = RunAnswer.Of(ReportFixture.NothingFeasible(miss));
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
         Assert.Contains(
-            "What stops it: effort_worst 0.84 where at most 0.6 is allowed; and pitch_swing 9 deg where at most 8 deg is allowed.",
+            "What stops it: effort_worst at most 0.6; this design has 0.843; and twist_margin_worst at least 4; this design has 3.47",
             answer.Headline);
     }
 
@@ -194,8 +199,8 @@ public class AnswerTests
     public void A_baseline_that_cannot_fly_is_named_with_its_reason()
     {
         var result = ReportFixture.Report().Result;
-        var failing = result with { Baseline = new DesignEvaluation(ReportFixture.Baseline, [], [], "cruise: slack riser") };
-        Assert.Contains("It cannot fly the mission: cruise: slack riser", Description(failing, "What it costs"));
+        var failing = result with { Baseline = ReportFixture.Failing(ReportFixture.Baseline, FailureKind.SlackRiser, 2) };
+        Assert.Contains("It cannot fly the mission: cruise: a riser goes slack", Description(failing, "What it costs"));
         Assert.All(Table(failing, "What it costs").Rows, row => Assert.Equal("cannot fly", row[^1]));
     }
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FrameOpt.Analysis;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 
 namespace FrameOpt.Reports.Files.Json;
@@ -37,7 +38,7 @@ internal static class PlanJson
             json.WriteQuantity(surface.Response.Name, surface.Values[index], surface.Response.Unit);
         json.WriteEndObject();
         if (answer.Failures[index] is { } failure)
-            json.WriteString("failure", failure);
+            json.WriteString("failure", FailureText.Describe(failure));
     }
 
     private static void Surface(Utf8JsonWriter json, StudyPlan plan, FittedSurface surface)

@@ -1,15 +1,14 @@
-using System.Globalization;
 using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Search.Stopping;
 
-/// <summary>Watches a search and says when and why to stop it.</summary>
+/// <summary>Watches a search and tells when and why to stop it.</summary>
 public sealed class StopRuleEvaluator
 {
-    /// <summary>The front is looked at so many times in the span of a stall rule.</summary>
+    /// <summary>How often the front is looked at within the span of a stall rule.</summary>
     private const int ChecksPerStallWindow = 5;
 
-    /// <summary>Enough to see a growth of a thousandth: both fronts are held against the same points.</summary>
+    /// <summary>Sample points; enough to see a growth of a thousandth, because both fronts are compared on the same points.</summary>
     private const int Samples = 1 << 12;
 
     private readonly StopRules rules;
@@ -17,9 +16,8 @@ public sealed class StopRuleEvaluator
     private readonly Queue<FrontPoints> earlier = new();
     private long evaluated;
     private long nextCheck;
-    private bool isTargetReached;
 
-    /// <summary>A judge that has seen nothing yet.</summary>
+    /// <summary>An evaluator that has seen no batch yet.</summary>
     /// <param name="rules">When to stop.</param>
     /// <param name="front">Gives the front of everything seen so far; asked only by a stall rule.</param>
     /// <param name="evaluated">Designs evaluated before, which count towards the most.</param>
@@ -33,32 +31,20 @@ public sealed class StopRuleEvaluator
 
     private long CheckInterval => rules.Stall is { } stall ? Math.Max(1, stall.Evaluations / ChecksPerStallWindow) : long.MaxValue;
 
-    /// <summary>True once the search reached its target.</summary>
-    public bool IsTargetReached => isTargetReached;
-
-    /// <summary>Sees a batch.</summary>
-    /// <param name="batch">Judged.</param>
+    /// <summary>Takes account of a batch of evaluations.</summary>
+    /// <param name="batch">Evaluated, its constraints checked.</param>
     /// <param name="elapsed">Time since the search began.</param>
-    /// <returns>The reason to stop now, in words, or null.</returns>
-    public string? ReasonAfter(EvaluatedBatch batch, TimeSpan elapsed)
+    /// <returns>The reason to stop now, or null to go on.</returns>
+    public StopReason? ReasonAfter(EvaluatedBatch batch, TimeSpan elapsed)
     {
         evaluated += batch.Designs.Count;
         if (ReachesTarget(batch))
-        {
-            isTargetReached = true;
-            return "a design reached the target";
-        }
-
+            return new StopReason.TargetReached();
         if (HasStalled())
-        {
-            return string.Create(CultureInfo.InvariantCulture,
-                $"stalled: the last {rules.Stall!.Evaluations:N0} designs made the front's hypervolume grow by less than {100 * rules.Stall.Growth:0.###} %");
-        }
-
+            return new StopReason.Stalled(rules.Stall!);
         if (evaluated >= rules.Evaluations)
-            return string.Create(CultureInfo.InvariantCulture, $"{evaluated:N0} designs were evaluated, as many as were to be");
-        return elapsed >= rules.Time ? string.Create(CultureInfo.InvariantCulture,
-            $"the time of {rules.Time.Value.TotalSeconds:0.###} s was over") : null;
+            return new StopReason.EvaluationsUsed(evaluated);
+        return elapsed >= rules.Time ? new StopReason.TimeUsed(rules.Time.Value) : null;
     }
 
     private bool ReachesTarget(EvaluatedBatch batch)

@@ -43,7 +43,7 @@ internal static class SearchReader
 
     /// <summary>The search with the designs of the study's plan to begin from, when it asks for them.</summary>
     public static SearchSetting WithPlan(Study study) =>
-        study.Search is SearchSetting.Evolutionary { StartDescription: StartReader.Plan } evolutionary
+        study.Search is SearchSetting.Evolutionary { StartsFrom: SearchStart.Plan } evolutionary
         ? evolutionary with
         {
             Start = [.. StudyPlan.Of(study).Designs
@@ -57,8 +57,8 @@ internal static class SearchReader
     {
         AddAssumption(search, "population", "100", "assumption");
         AddAssumption(search, "seed", "1", "assumption: any other does as well");
-        var (start, words) = StartReader.Read(search, factors);
-        if (words == StartReader.Plan && !study.Has("plan"))
+        var (start, from) = StartReader.Read(search, factors);
+        if (from is SearchStart.Plan && !study.Has("plan"))
             search.DiagnosticBag.Add(search.At("start"), "The study has no plan to begin from.",
                 "Add a `plan`, for example `plan: { kind: central composite }`, or leave `start` out.");
         var stop = Stop(search, objectives, responses);
@@ -71,7 +71,7 @@ internal static class SearchReader
         {
             LocalSearch = search.Has("polish") && search.Boolean("polish"),
             Start = start,
-            StartDescription = words,
+            StartsFrom = from,
         };
     }
 

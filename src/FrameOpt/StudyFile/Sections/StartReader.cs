@@ -7,8 +7,7 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads the designs a search begins from: those of the study's plan, or of a file an earlier run wrote.</summary>
 internal static class StartReader
 {
-    /// <summary>The word for the study's own plan.</summary>
-    public const string Plan = "plan";
+    private const string Plan = "plan";
 
     private const int MaxDesigns = 100_000;
 
@@ -16,18 +15,18 @@ internal static class StartReader
     private const double Tolerance = 1e-9;
 
     /// <summary>Designs with a value for every factor in its order, and where they are from; those of a plan are filled in later.</summary>
-    public static (IReadOnlyList<IReadOnlyList<double>> Designs, string Description) Read(
+    public static (IReadOnlyList<IReadOnlyList<double>> Designs, SearchStart? From) Read(
         Section search, IReadOnlyList<StudyFactor> factors)
     {
         if (search.Text("start") is not { } start)
-            return ([], "");
+            return ([], null);
         if (start.Trim() == Plan)
-            return ([], Plan);
+            return ([], new SearchStart.Plan());
         if (CsvTable.Read(search.At("start"), start.Trim(), search.DiagnosticBag) is not { } table)
-            return ([], start);
+            return ([], new SearchStart.Table(start));
         var designs = Designs(search, table, factors);
         AddWarning(search, table, factors, designs);
-        return (designs, start.Trim());
+        return (designs, new SearchStart.Table(start.Trim()));
     }
 
     /// <summary>Says what of the file is not used as it stands.</summary>

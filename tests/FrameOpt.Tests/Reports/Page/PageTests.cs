@@ -31,7 +31,7 @@ public class PageTests
     public void Nothing_feasible_is_an_answer_too_without_drilling_and_without_a_test_card()
     {
         var run = ReportFixture.Report(3);
-        foreach (var miss in (NearestMiss?[])[new NearestMiss(7, run.FrontEvaluations[0], ["twist too small"]), null])
+        foreach (var miss in (NearestMiss?[])[new NearestMiss(7, run.FrontEvaluations[0], [run.Result.Study.Limits[0]]), null])
         {
             var report = run with { Result = ReportFixture.NothingFeasible(miss), FrontEvaluations = [] };
             var read = new PageText(report);

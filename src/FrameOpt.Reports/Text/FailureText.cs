@@ -1,22 +1,21 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using static System.FormattableString;
 
-namespace FrameOpt.Model.Mission;
+namespace FrameOpt.Reports.Text;
 
 /// <summary>Failures in words.</summary>
 public static class FailureText
 {
     /// <summary>A failure without figures, for counting: "launch: a riser goes slack".</summary>
-    public static string Kind(MissionModel mission, FlightFailure failure) =>
-        $"{mission.Phases[failure.PhaseIndex].Name}: {Short(failure.Kind)}";
+    /// <param name="phases">The mission.</param>
+    /// <param name="failure">Kind and phase.</param>
+    public static string Kind(IReadOnlyList<Phase> phases, FlightFailure failure) =>
+        $"{phases[failure.PhaseIndex].Name}: {Short(failure.Kind)}";
 
     /// <summary>A failure of one design with its figures.</summary>
-    /// <param name="row">Prepared for that design.</param>
-    /// <param name="failure">What its preparation or <see cref="MissionRow.FindFailures"/> said.</param>
-    public static string Describe(MissionRow row, FlightFailure failure)
-    {
-        var phase = row.Phases[failure.PhaseIndex];
-        return $"{phase.Name}: {Short(failure.Kind)} ({Figures(row, failure)})";
-    }
+    public static string Describe(DesignFailure failure) =>
+        $"{failure.Phase.Name}: {Short(failure.Cause.Kind)} ({Figures(failure)})";
 
     private static string Short(FailureKind kind) => kind switch
     {
@@ -41,55 +40,54 @@ public static class FailureText
         _ => "flies",
     };
 
-    private static string Figures(MissionRow row, FlightFailure failure)
+    private static string Figures(DesignFailure failure)
     {
-        var p = failure.PhaseIndex;
-        var conditions = row.Conditions[p];
-        var (point, body, balance) = (row.Points[p], row.Bodies[p], row.Balances[p]);
-        var polar = row.Mission.Wing.Polar;
-        return failure.Kind switch
+        var (geometry, wing, conditions) = (failure.Geometry, failure.Mission.Wing, failure.Conditions);
+        var (point, body, balance) = (failure.Point, failure.Body, failure.Balance);
+        var polar = wing.Polar;
+        return failure.Cause.Kind switch
         {
             FailureKind.SpeedOutsidePolar => double.IsNaN(conditions.AirspeedMetresPerSecond)
                 ? Invariant($"the polar covers fraction {polar.AirspeedAtFraction.Smallest:0.##} to {polar.AirspeedAtFraction.Largest:0.##}")
                 : Invariant($"{conditions.AirspeedMetresPerSecond:0.0} m/s; the power must be full throttle, an rpm or engine off there"),
             FailureKind.ThrustAbovePropeller or FailureKind.ThrustBelowPropeller =>
-                Invariant($"{point.ThrustNewtons:0} N at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(row)}"),
+                Invariant($"{point.ThrustNewtons:0} N at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(failure)}"),
             FailureKind.RpmOutsidePropeller =>
-                Invariant($"{point.Rpm:0} rpm at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(row)}"),
-            FailureKind.RpmOutsideEngine => Invariant($"needs {point.Rpm:0} rpm at the propeller; {EngineRange(row)}"),
+                Invariant($"{point.Rpm:0} rpm at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(failure)}"),
+            FailureKind.RpmOutsideEngine => Invariant($"needs {point.Rpm:0} rpm at the propeller; {EngineRange(failure)}"),
             FailureKind.EngineTooWeak => Invariant(
                 $"needs {point.TorqueNewtonMetres:0.0} N·m at the propeller at {point.Rpm:0} rpm, the engine gives {point.AvailableTorqueNewtonMetres:0.0} N·m"),
             FailureKind.NoFullThrottleBalance =>
-                Invariant($"{conditions.AirspeedMetresPerSecond:0.0} m/s; {EngineRange(row)}; {PropellerRange(row)}"),
+                Invariant($"{conditions.AirspeedMetresPerSecond:0.0} m/s; {EngineRange(failure)}; {PropellerRange(failure)}"),
             FailureKind.PropellerTooLight or FailureKind.PropellerTooHeavy => Invariant(
-                $"at {point.Rpm:0} rpm it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives {point.AvailableTorqueNewtonMetres:0.0} N·m; {EngineRange(row)}; {PropellerRange(row)}"),
+                $"at {point.Rpm:0} rpm it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives {point.AvailableTorqueNewtonMetres:0.0} N·m; {EngineRange(failure)}; {PropellerRange(failure)}"),
             FailureKind.NoPitchEquilibrium => Invariant(
                 $"pitching moment {Math.Abs(body.ThrustPitchingMomentNewtonMetres):0} N·m, the hung weight holds at most {body.PendulumStiffnessNewtonMetres:0} N·m"),
             FailureKind.TurnedOver => Invariant(
-                $"body pitch {body.PitchRadians * 180 / Math.PI:0} deg at suspension height {row.Geometry.HeightMetres * 1000:0} mm"),
+                $"body pitch {body.PitchRadians * 180 / Math.PI:0} deg at suspension height {geometry.HeightMetres * 1000:0} mm"),
             FailureKind.NoRiserLoad => Invariant($"vertical load {body.RiserLoadNewtons:0} N"),
             FailureKind.SpacingBeyondLines => Invariant(
-                $"spacing {row.Geometry.SpacingMetres * 1000:0} mm, line spread {row.Mission.Wing.LineSpreadMetres * 1000:0} mm"),
+                $"spacing {geometry.SpacingMetres * 1000:0} mm, line spread {wing.LineSpreadMetres * 1000:0} mm"),
             FailureKind.Unstable => Invariant(
-                $"righting moment {body.PendulumStiffnessNewtonMetres:0} N·m for each radian of roll at suspension height {row.Geometry.HeightMetres * 1000:0} mm"),
+                $"righting moment {body.PendulumStiffnessNewtonMetres:0} N·m for each radian of roll at suspension height {geometry.HeightMetres * 1000:0} mm"),
             FailureKind.RiserTwist => Invariant(
-                $"yaw moment {Math.Abs(balance.WingYawMoment.At(row.Geometry.OffsetMetres)):0.0} N·m, the two risers hold {balance.YawStiffness:0.0} N·m"),
+                $"yaw moment {Math.Abs(balance.WingYawMoment.At(geometry.OffsetMetres)):0.0} N·m, the two risers hold {balance.YawStiffness:0.0} N·m"),
             FailureKind.SlackRiser => Invariant(
-                $"roll moment {Math.Abs(balance.WingRollMoment.At(row.Geometry.OffsetMetres)):0.0} N·m, the load holds {body.RiserLoadNewtons / 2 * row.Geometry.SpacingMetres:0.0} N·m"),
+                $"roll moment {Math.Abs(balance.WingRollMoment.At(geometry.OffsetMetres)):0.0} N·m, the load holds {body.RiserLoadNewtons / 2 * geometry.SpacingMetres:0.0} N·m"),
             _ => "",
         };
     }
 
-    private static string PropellerRange(MissionRow row)
+    private static string PropellerRange(DesignFailure failure)
     {
-        var curve = row.Mission.Machine.Propeller.Curve;
+        var curve = failure.Mission.Machine.Propeller.Curve;
         return Invariant(
             $"the propeller's curve covers advance ratio {curve.SmallestAdvanceRatio:0.###} to {curve.LargestAdvanceRatio:0.###}");
     }
 
-    private static string EngineRange(MissionRow row)
+    private static string EngineRange(DesignFailure failure)
     {
-        var engine = row.Mission.Machine.Engine!;
+        var engine = failure.Mission.Machine.Engine!;
         return Invariant(
             $"the engine's table covers {engine.CrankTorque.Smallest / engine.Reduction:0} to {engine.CrankTorque.Largest / engine.Reduction:0} rpm there");
     }
