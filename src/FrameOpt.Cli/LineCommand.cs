@@ -74,7 +74,7 @@ internal static class LineCommand
         using (new Timer(_ => StopIfRequested(), null, pollInterval, pollInterval))
             ProgressDisplay.Run(run.Steps(), terminal, _ =>
             {
-                // The run itself hears the stop, and ends with a choice once it has all costs.
+                // The run itself stops, and ends with a choice once it has all costs.
                 StopIfRequested();
                 return false;
             });
@@ -86,15 +86,11 @@ internal static class LineCommand
 
         var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(
             request.StudyPath, study.Hash, started, study.Variant));
-        try
+        var report = new ProductLineReport(result, new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0));
+        var timings = new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform);
+        if (!OutputOptions.TryWrite(terminal, $"The results could not be written to {folder}",
+            () => ProductLineFolder.Write(report, timings, folder, request.Replace)))
         {
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0);
-            ProductLineFolder.Write(new ProductLineReport(result, info),
-                new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform), folder, request.Replace);
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            terminal.Error.WriteLine($"The results could not be written to {folder}: {problem.Message}");
             return ExitCode.InvalidInput;
         }
 

@@ -8,5 +8,5 @@ public sealed record AnswerSection(string Title, IReadOnlyList<string> Lines, An
 
 /// <summary>A small table of the answer: plain text, units included.</summary>
 /// <param name="Headers">One for each column.</param>
-/// <param name="Rows">As many texts in each as there are headers; the first names the row.</param>
+/// <param name="Rows">Each has one text for every header; the first names the row.</param>
 public sealed record AnswerTable(IReadOnlyList<string> Headers, IReadOnlyList<IReadOnlyList<string>> Rows);

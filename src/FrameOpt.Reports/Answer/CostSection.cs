@@ -1,12 +1,14 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>What the compromise gives up: against the best of each objective on the front, and against the baseline.</summary>
+/// <summary>What the design gives up against the best of each objective on the front, and against the baseline.</summary>
 internal static class CostSection
 {
+    /// <summary>Every objective and response of the mission beside the best of the front and the baseline.</summary>
     public static AnswerSection Of(StudyResult result, DesignEvaluation chosen)
     {
         var objectives = result.Study.Objectives.Select((objective, i) => ObjectiveRow(result, chosen, objective, i));
@@ -15,6 +17,20 @@ internal static class CostSection
             .Select(quantity => MissionRow(result, chosen, quantity));
         string[] headers = ["response", "goal", "this design", "best on the front", .. result.Baseline is null ? [] : new[] { "baseline" }];
         return new AnswerSection("What it costs elsewhere", [.. Lines(result)], new AnswerTable(headers, [.. objectives, .. others]));
+    }
+
+    /// <summary>What the design leaves with the engine off, a sentence for each such phase.</summary>
+    public static IEnumerable<string> EngineOff(StudyResult result, DesignEvaluation design)
+    {
+        for (var p = 0; p < design.Phases.Count; p++)
+        {
+            var phase = design.Phases[p];
+            if (phase.Phase.Power is not PhasePower.EngineOff)
+                continue;
+            var baseline = result.Baseline is { Failure: null } other ? $" The baseline leaves {SideText.Residual(other.Phases[p])}." : "";
+            yield return $"{phase.Phase.Name}: {SideText.Residual(phase)}; {SideText.Lean(phase[PhaseQuantity.Lean])}, "
+                + $"effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest lean.{baseline}";
+        }
     }
 
     private static IEnumerable<string> Lines(StudyResult result)

@@ -6,7 +6,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>The same design at other yaw leverages, with the roll and yaw parts the leverage weighs.</summary>
+/// <summary>The same design at other yaw leverages, with the roll and yaw parts that the leverage combines.</summary>
 internal static class LeverageSection
 {
     public static IEnumerable<AnswerSection> Of(StudyResult result)

@@ -5,13 +5,13 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>Which limits bind, and what each excluded.</summary>
+/// <summary>Which limits bind, and how many designs each excludes.</summary>
 internal static class LimitsSection
 {
-    /// <summary>A limit binds when the value lies this near to it, as a share of the bound.</summary>
+    /// <summary>A limit binds when the value is this close to it, as a share of the bound.</summary>
     private const double AtLimitTolerance = 0.01;
 
-    /// <summary>A bound nearer to 0 than this, in its own unit, is reckoned as this large: of a bound of 0 there is no share.</summary>
+    /// <summary>The smallest magnitude of a bound, in its own unit, that the share is taken of: a bound of 0 has no share.</summary>
     private const double MinBoundMagnitude = 0.01;
 
     public static AnswerSection Of(StudyResult result)

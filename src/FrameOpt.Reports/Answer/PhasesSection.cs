@@ -7,12 +7,20 @@ namespace FrameOpt.Reports.Answer;
 /// <summary>What the design leaves to the pilot in each phase.</summary>
 internal static class PhasesSection
 {
+    /// <summary>What the picture beside the section shows.</summary>
+    public const string PictureNote =
+        "Residual torque is what is left for the pilot to hold by leaning or braking: the roll moment that alone would turn the wing as much as roll and yaw together.";
+
+    /// <summary>Warnings first, then a sentence for each phase.</summary>
     public static AnswerSection Of(StudyResult result, DesignEvaluation design)
     {
         var total = design.Phases.Sum(phase => phase.Phase.Weight);
-        return new AnswerSection("What it leaves in each phase", [.. TwistWarning(design), .. AngleWarnings(design),
+        return new AnswerSection(Title(result), [.. TwistWarning(design), .. AngleWarnings(design),
             .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
     }
+
+    private static string Title(StudyResult result) =>
+        result.Chosen is null ? "What the nearest miss leaves in each phase" : "What it leaves in each phase";
 
     private static IEnumerable<string> TwistWarning(DesignEvaluation design)
     {

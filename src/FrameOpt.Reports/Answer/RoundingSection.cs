@@ -5,13 +5,13 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>What becomes of a design of continuous factors when it is built to whole millimetres and tenths of a degree.</summary>
+/// <summary>A design of continuous factors as built to whole millimetres and tenths of a degree.</summary>
 internal static class RoundingSection
 {
     private const double LengthMetres = 0.001;
     private const double AngleRadians = 0.1 * Math.PI / 180;
 
-    /// <summary>The section; none when every factor has levels, which are taken to be what can be built.</summary>
+    /// <summary>The section; none when every factor has levels, which are assumed to be buildable.</summary>
     public static IEnumerable<AnswerSection> Of(StudyResult result, DesignEvaluation design)
     {
         var continuous = result.Study.Factors.Where(factor => factor.IsContinuous).ToList();

@@ -3,13 +3,13 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>All that the files of a run are written from.</summary>
+/// <summary>A run with everything that its files are written from.</summary>
 /// <param name="Result">The answer.</param>
-/// <param name="Info">Where and with what it was made.</param>
+/// <param name="Info">Study file, version and seed.</param>
 /// <param name="FrontEvaluations">Every design of the front, fully evaluated, in the order of <see cref="StudyResult.Front"/>.</param>
 public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<DesignEvaluation> FrontEvaluations) : IReportSource
 {
-    /// <summary>As understood.</summary>
+    /// <summary>The study as understood.</summary>
     public Study Study => Result.Study;
 
     /// <summary>Evaluates the whole front.</summary>
@@ -17,12 +17,12 @@ public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<D
         new(result, info, [.. result.Front.Select(design => result.Mission.Evaluate(design.Geometry))]);
 }
 
-/// <summary>What files are written from: names them in headers and says what they rest on.</summary>
+/// <summary>The study and the origin of a result, for the headers of files.</summary>
 internal interface IReportSource
 {
-    /// <summary>As understood.</summary>
+    /// <summary>The study as understood.</summary>
     Study Study { get; }
 
-    /// <summary>Where and with what it was made.</summary>
+    /// <summary>Study file, version and seed.</summary>
     RunInfo Info { get; }
 }

@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -103,6 +102,6 @@ internal static class FrameRearView
     }
 
     private static string AltText(Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry) =>
-        DrillingSection.Of(machine, factors, geometry).Lines[0]
-            + $" The propeller turns {StudyText.RotationText(machine.Propeller.Rotation)}.";
+        DrillingDimensions.Sentence(geometry, factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit)
+        + $" The propeller turns {StudyText.RotationText(machine.Propeller.Rotation)}.";
 }

@@ -6,7 +6,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 
-/// <summary>The designs that nothing else beats, two objectives at a time, and their order.</summary>
+/// <summary>The front, two objectives at a time, and its designs in order.</summary>
 internal static class FrontPart
 {
     private const int Rows = 12;
@@ -39,11 +39,11 @@ internal static class FrontPart
         {
             for (var up = across + 1; up < objectives; up++)
             {
-                var picture = new FrontPlot(content.Report, shown, across, up);
+                var picture = new FrontPlot(content.Result, shown, across, up);
                 yield return new XElement(
                     "figure",
                     new XAttribute("class", "front"),
-                    new XElement("div", new XAttribute("class", "plot"), picture.Of(binder.Bind(picture.Marker))),
+                    new XElement("div", new XAttribute("class", "plot"), picture.Of(binder.Bind(view => picture.Marker(view.FrontDesign!)))),
                     new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")),
                     new XElement("figcaption", picture.OutsideNotes().Select(line => new XElement("span", line))));
             }
@@ -68,7 +68,7 @@ internal static class FrontPart
         return PlotLegend.Of("front-key", "Key to the front", entries);
     }
 
-    /// <summary>Numbers to type; there only where the page's script runs.</summary>
+    /// <summary>Weights to type in; shown only where the page's script runs.</summary>
     private static XElement Weights(PageContent content) => new(
         "fieldset",
         new XAttribute("id", "weights"),

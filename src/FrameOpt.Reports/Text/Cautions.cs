@@ -1,6 +1,6 @@
 namespace FrameOpt.Reports.Text;
 
-/// <summary>What every report says about the limits of the model and the safety of its use: the one place that words it.</summary>
+/// <summary>Safety of use and limits of the model in words; every report takes them from here.</summary>
 public static class Cautions
 {
     /// <summary>A twist margin below this holds a steady torque but not one that comes on at once.</summary>
@@ -14,19 +14,19 @@ public static class Cautions
     /// <summary>The danger, in one sentence.</summary>
     public const string Danger = "Riser twist and torque at full power near the ground can injure or kill.";
 
-    /// <summary>What the model knows least.</summary>
+    /// <summary>The least certain number of the model.</summary>
     public const string YawLeverageUncertainty =
         "The yaw leverage, which weighs the yaw part of the residual torque against its roll part, is the least certain number of the model: "
         + "read the two parts beside the residual, and the answer over the range 0.2 to 1.6, before choosing a hole.";
 
-    /// <summary>What has not been shown.</summary>
+    /// <summary>What has not been validated.</summary>
     public const string NotValidated =
         "The balance is statics: no published measurement of riser loads or turn under propeller torque on a back-worn frame was found to validate it.";
 
-    /// <summary>How to start.</summary>
+    /// <summary>How to start testing.</summary>
     public const string GroundTestFirst = "Test on the ground first, then fly with margin.";
 
-    /// <summary>Those that no first page goes without.</summary>
+    /// <summary>The cautions on every first page.</summary>
     public static IReadOnlyList<string> FirstPage { get; } = [$"{Danger} {GroundTestFirst}", YawLeverageUncertainty, NotValidated];
 
     /// <summary>For the person who builds and flies.</summary>

@@ -2,11 +2,12 @@ using FrameOpt.Model;
 
 namespace FrameOpt.Reports.Text;
 
-/// <summary>The machine in words.</summary>
+/// <summary>The machine and the wing in words.</summary>
 internal static class MachineDescription
 {
     private const string Group = "Machine";
 
+    /// <summary>A row for each mass and each property of the machine.</summary>
     public static IEnumerable<DescriptionRow> Of(Machine machine) =>
     [
         .. machine.Masses.Select(item => new DescriptionRow(Group, item.Name,
@@ -18,6 +19,33 @@ internal static class MachineDescription
         new(Group, "pilot's largest lean", Length(machine.Pilot.LeanMetres)),
         new(Group, "drag area", $"{Plain(machine.Pilot.DragAreaSquareMetres)} m²; centre {At(machine.Pilot.DragCentre)}"),
     ];
+
+    /// <summary>A row for each property of the wing.</summary>
+    public static IEnumerable<DescriptionRow> Of(Wing wing)
+    {
+        DescriptionRow Row(string what, string value) => new("Wing", what, value);
+        yield return Row(
+            "mass, area, span", $"{Plain(wing.MassKilograms)} kg; {Plain(wing.AreaSquareMetres)} m² flat; {Plain(wing.SpanMetres)} m flat");
+        yield return Row(
+            "lines", $"{Plain(wing.LineLengthMetres)} m from the hang line to the wing; {Plain(wing.LineSpreadMetres)} m between the centroids of the two halves");
+        yield return Row("polar", $"at {Plain(wing.Polar.ReferenceMassKilograms)} kg and {Plain(wing.Polar.ReferenceDensity)} kg/m³: "
+            + string.Join("; ", wing.Polar.Points.Select(
+            point => $"fraction {Plain(point.Fraction)}: {Plain(point.AirspeedMetresPerSecond)} m/s, glide ratio {Plain(point.GlideRatio)}")));
+        yield return Row("riser coupling", wing.RiserCoupling switch
+        {
+            RiserCoupling.Measured measured =>
+                $"{Millimetres(measured.LengthMetres)} at a spacing of {Millimetres(measured.AtSpacingMetres)}, growing with the square of the spacing",
+            _ => "from the geometry of the lines, at each design's own spacing",
+        });
+        yield return Row("roll restoring", $"{Plain(wing.RollRestoring)} per radian of bank (for the indicative turn rate)");
+        yield return Row("yaw leverage", wing.YawLeverage switch
+        {
+            YawLeverage.Constant constant => $"{Plain(constant.Value)} in every phase",
+            YawLeverage.FromCoefficients from =>
+                $"from roll restoring {Plain(from.RollRestoring)} and yaw damping {Plain(from.YawDamping)}, growing with the square of the airspeed",
+            _ => throw new InvalidOperationException(),
+        });
+    }
 
     private static IEnumerable<DescriptionRow> PropellerRows(Propeller propeller)
     {
@@ -52,6 +80,8 @@ internal static class MachineDescription
     private static string ForeAft(double metres) => $"{Length(Math.Abs(metres))} {(metres < 0 ? "behind" : "forward")}";
 
     private static string Length(double metres) => $"{Plain(Math.Round(1000 * metres, 3))} mm";
+
+    private static string Millimetres(double metres) => $"{Plain(Math.Round(1000 * metres, 6))} mm";
 
     private static string Plain(double value) => PlainNumber.Text(value);
 }

@@ -8,11 +8,20 @@ namespace FrameOpt.Reports.Text;
 /// <summary>The settings of a study in words.</summary>
 public static class StudyText
 {
+    private const int MaxLabelLength = 40;
+
     /// <summary>"minimise" or "maximise".</summary>
     public static string Goal(StudyObjective objective) => objective.Maximise ? "maximise" : "minimise";
 
     /// <summary>The response's name, between bars where its magnitude counts.</summary>
     public static string Name(Response response, bool magnitude) => magnitude ? $"|{response.Name}|" : response.Name;
+
+    /// <summary>Name and unit of an objective, short enough for an axis.</summary>
+    public static string AxisLabel(StudyObjective objective)
+    {
+        var name = TextTruncation.Truncate(Name(objective.Response, objective.Magnitude).Replace('_', ' '), MaxLabelLength);
+        return objective.Response.Unit.Length == 0 ? name : $"{name} [{objective.Response.Unit}]";
+    }
 
     /// <summary>"twist_margin_worst at least 3".</summary>
     public static string Limit(StudyLimit limit)

@@ -4,20 +4,14 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>What rules out the most candidates for customers that none of them suits.</summary>
-/// <param name="Customers">The customers.</param>
-/// <param name="Failure">Why those candidates cannot fly, or null when a limit rules them out.</param>
-/// <param name="Limit">The limit they break, or null when they cannot fly.</param>
-/// <param name="RuledOut">How many candidates it rules out.</param>
-/// <param name="Candidates">How many there are.</param>
-public sealed record InfeasibilityReason(
-    CustomerSegment Customers, FlightFailure? Failure, StudyLimit? Limit, int RuledOut, int Candidates)
+/// <summary>Finds why no candidate suits some customers.</summary>
+internal static class InfeasibilityReason
 {
-    /// <summary>Counts what rules out the candidates for one row of customers.</summary>
+    /// <summary>Counts what rules out the candidates for one row of customers and gives the most frequent cause.</summary>
     /// <param name="configuration">What the customers fly.</param>
-    /// <param name="customers">The customers.</param>
-    /// <param name="candidates">None of them suits these customers.</param>
-    internal static InfeasibilityReason Of(ProductLineConfiguration configuration, CustomerSegment customers,
+    /// <param name="customers">None of the candidates suits them.</param>
+    /// <param name="candidates">One or more.</param>
+    public static InfeasibleCustomers Of(ProductLineConfiguration configuration, CustomerSegment customers,
         ProductLineCandidates candidates)
     {
         var study = configuration.For(customers.PilotMassKilograms);
@@ -30,7 +24,7 @@ public sealed record InfeasibilityReason(
         }
 
         var ((failure, limit), count) = counts.MaxBy(pair => pair.Value);
-        return new InfeasibilityReason(customers, failure, limit, count, candidates.Count);
+        return new InfeasibleCustomers(customers, failure, limit, count, candidates.Count);
     }
 
     private static IEnumerable<(FlightFailure?, StudyLimit?)> Reasons(Study study, DesignEvaluation evaluation) =>

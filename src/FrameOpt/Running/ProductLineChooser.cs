@@ -39,7 +39,7 @@ internal sealed class ProductLineChooser(
     private IReadOnlyList<string> UnservedMessages(ProductLineProblem problem, ProductLineSolution solution) =>
         [.. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)])];
 
-    private IReadOnlyList<InfeasibilityReason> Infeasible(ProductLineSolution solution) =>
+    private IReadOnlyList<InfeasibleCustomers> Infeasible(ProductLineSolution solution) =>
     [
         .. solution.Unservable.Take(Explained)
             .Select(row => InfeasibilityReason.Of(setting.Configurations[rows[row].Configuration], rows[row], candidates)),
@@ -59,4 +59,4 @@ internal sealed class ProductLineChooser(
 /// <param name="Infeasible">What rules out every candidate, for the first few customers that none suits.</param>
 internal sealed record ProductLineChoice(
     ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages,
-    IReadOnlyList<InfeasibilityReason> Infeasible);
+    IReadOnlyList<InfeasibleCustomers> Infeasible);

@@ -28,7 +28,7 @@ public sealed record ProductLineResult(
     IReadOnlyList<SegmentAssignment> Assignments,
     FittingChart Chart,
     IReadOnlyList<string> UnservedMessages,
-    IReadOnlyList<InfeasibilityReason> Infeasible,
+    IReadOnlyList<InfeasibleCustomers> Infeasible,
     bool IsComplete)
 {
     /// <summary>What was asked.</summary>
@@ -42,6 +42,15 @@ public sealed record ProductLineResult(
     public IReadOnlyList<SegmentAssignment> WorstServed(int count) =>
         [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
 }
+
+/// <summary>Customers that no candidate suits, and what rules out the most candidates for them.</summary>
+/// <param name="Customers">The customers.</param>
+/// <param name="Failure">Why those candidates cannot fly, or null when a limit rules them out.</param>
+/// <param name="Limit">The limit they break, or null when they cannot fly.</param>
+/// <param name="RuledOut">How many candidates it rules out.</param>
+/// <param name="Candidates">How many there are.</param>
+public sealed record InfeasibleCustomers(
+    CustomerSegment Customers, FlightFailure? Failure, StudyLimit? Limit, int RuledOut, int Candidates);
 
 /// <summary>One of the geometries a line makes.</summary>
 /// <param name="Letter">A, B, C ..., from the one for the lightest pilots on.</param>

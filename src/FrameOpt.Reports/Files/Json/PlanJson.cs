@@ -1,6 +1,5 @@
 using System.Text.Json;
 using FrameOpt.Analysis;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 
@@ -52,7 +51,7 @@ internal static class PlanJson
         }
 
         IReadOnlyList<string> names = [.. plan.Factors.Select(factor => factor.Name)];
-        json.WriteObjects("terms", PlanSections.Terms(fit), row =>
+        json.WriteObjects("terms", PlanLabels.Terms(fit), row =>
         {
             json.WriteString("term", row.Term.NamedWith(names));
             json.WriteDecimal("coefficient", row.Coefficient);

@@ -22,7 +22,7 @@ internal static class ChartBlocks
         return new ChartBlock(
             [
                 new DataColumn("front: rank", DataColumn.TextFormat, 10),
-                .. objectives.Select(objective => DataColumn.OfNumbers(Header(objective),
+                .. objectives.Select(objective => DataColumn.OfNumbers(StudyText.AxisLabel(objective),
                     NumberFormat.FormatCode(objective.Response.Unit))),
             ],
             [
@@ -30,13 +30,6 @@ internal static class ChartBlocks
                 .. report.Result.Front.Take(DisplayedDesigns.MaxDesigns).Select(design => (object[])[
                     FormattableString.Invariant($"{design.Rank}"), .. design.Objectives.Take(MaxObjectives).Cast<object>()]),
             ]);
-    }
-
-    /// <summary>Name and unit of an objective, short enough for an axis.</summary>
-    public static string Header(StudyObjective objective)
-    {
-        var name = TextTruncation.Truncate(StudyText.Name(objective.Response, objective.Magnitude).Replace('_', ' '), MaxNameLength);
-        return objective.Response.Unit.Length == 0 ? name : $"{name} [{objective.Response.Unit}]";
     }
 
     /// <summary>The residual of each phase for designs to compare.</summary>

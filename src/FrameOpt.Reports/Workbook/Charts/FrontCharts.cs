@@ -32,7 +32,7 @@ internal static class FrontCharts
     private static string AxisTitle(RunReport report, int column)
     {
         var objective = report.Result.Study.Objectives[column - 1];
-        return $"{ChartBlocks.Header(objective)}, {(objective.Maximise ? "more" : "less")} is better";
+        return $"{StudyText.AxisLabel(objective)}, {(objective.Maximise ? "more" : "less")} is better";
     }
 
     private static IEnumerable<ChartSeries> Series(RunReport report, ChartBlock front, int up)

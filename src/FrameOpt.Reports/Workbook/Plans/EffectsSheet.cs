@@ -63,7 +63,7 @@ internal static class EffectsSheet
         return page.Table(
             [("term", "@"), (PlanLabels.WithUnit("coefficient, coded", surface.Response), "0.0000"), ("share of variation [%]", "0.00"),
                 ("variance inflation", "0.00")],
-            [.. PlanSections.Terms(fit).OrderBy(row => row.Term.Order == 0).Select(row => (IReadOnlyList<object>)
+            [.. PlanLabels.Terms(fit).OrderBy(row => row.Term.Order == 0).Select(row => (IReadOnlyList<object>)
             [
                 row.Term.Order == 0 ? "constant: the middle of the cube" : row.Term.NamedWith(names),
                 row.Coefficient,

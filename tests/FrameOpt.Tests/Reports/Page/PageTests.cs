@@ -158,9 +158,9 @@ public class PageTests
         Holds(showing,
         [
             .. DrillingSection.Of(report.Result.Study, other).Lines,
-            .. HangCheckSection.Of(report.Result.Study, other).Lines,
+            .. GroundChecksSection.HangCheck(report.Result.Study, other).Lines,
             .. PhasesSection.Of(report.Result, evaluation).Lines,
-            .. FlightChecksSection.Of(report.Result.Study, evaluation).Lines,
+            .. GroundChecksSection.BeforeFlight(report.Result.Study, evaluation).Lines,
             .. CostSection.Of(report.Result, evaluation).Table!.Rows.SelectMany(row => row),
         ]);
         Assert.Contains(showing.Words, words => words.Contains("NOT THE BEST COMPROMISE but rank", StringComparison.Ordinal));

@@ -4,13 +4,16 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>How good the front of an evolutionary search is.</summary>
-internal static class SearchQualitySection
+/// <summary>How the search went: how good the front of an evolutionary search is, and how many designs went where.</summary>
+internal static class SearchSection
 {
-    /// <summary>Below it the search is called too short.</summary>
+    /// <summary>With a smaller share of the hypervolume the search is called too short.</summary>
     private const double SufficientShare = 0.97;
 
-    public static IEnumerable<AnswerSection> Of(StudyResult result)
+    private const int MaxReasons = 3;
+
+    /// <summary>How good the front is; nothing for an exhaustive search, whose front is exact.</summary>
+    public static IEnumerable<AnswerSection> Quality(StudyResult result)
     {
         if (result.Study.Search is not SearchSetting.Evolutionary)
             yield break;
@@ -18,6 +21,22 @@ internal static class SearchQualitySection
             ? new AnswerSection("How good the search is", [.. Lines(result.Study, certificate)])
             : new AnswerSection(
                 "How good the search is", ["Not known: the run was stopped before the grid that the front is held against was computed."]);
+    }
+
+    /// <summary>How many designs went where, and why the search ended.</summary>
+    public static AnswerSection Counts(StudyResult result)
+    {
+        var counts = result.Counts;
+        List<string> lines =
+        [
+            $"{NumberFormat.Count(counts.Evaluated)} designs evaluated, {StudyText.DesignSpace(result.Study)}: {NumberFormat.Count(counts.Failed)} cannot fly, "
+                + $"{NumberFormat.Count(counts.Infeasible)} break a limit, {NumberFormat.Count(counts.Feasible)} are feasible, {NumberFormat.Count(result.Front.Count)} of them on the front.",
+            $"{(!result.IsComplete ? "NOT COMPLETE" : result.Study.Search is SearchSetting.Exhaustive ? "Complete" : "Ended")}: {RunText.Of(result.StopReason)}.",
+            .. counts.FailedBy.Take(MaxReasons)
+                .Select(failed =>
+                $"Cannot fly: {FailureText.Kind(result.Study.Mission, failed.Failure)} ({NumberFormat.Count(failed.Count)} designs)."),
+        ];
+        return new AnswerSection("Counts", lines);
     }
 
     /// <summary>The share of the hypervolume in words: "99.31 %".</summary>
