@@ -25,7 +25,8 @@ public static class App
         catch (Exception fault)
         {
             WriteError(terminal,
-                $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. Please report it with the study file.");
+                $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. "
+                    + "Please report it with the study file.");
             return ExitCode.InternalError;
         }
     }

@@ -14,7 +14,8 @@ internal static class CompareCommand
         var designs = new Argument<string[]>("folders")
         {
             Description =
-                $"Two to {ComparisonReader.MaxDesigns} folders that run wrote. A colon and a number take another design than the best: results/monday:3 is the third in the ranking.",
+                $"Two to {ComparisonReader.MaxDesigns} folders that run wrote. A colon and a number take another design "
+                    + "than the best: results/monday:3 is the third in the ranking.",
             Arity = ArgumentArity.ZeroOrMore,
         };
         var folder = OutputOptions.Folder(

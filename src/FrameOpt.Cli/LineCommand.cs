@@ -30,7 +30,8 @@ internal static class LineCommand
         });
         var command = new CommandWithExamples(
             "line",
-            "Choose the two or three fixed geometries to make for many customers: who gets which, who is served badly, what one more would buy.",
+            "Choose the two or three fixed geometries to make for many customers: who gets which, who is served badly, "
+                + "what one more would buy.",
             "frameopt line study.yaml",
             "frameopt line study.yaml --variants 2 --out results/two --replace")
         {
@@ -49,7 +50,8 @@ internal static class LineCommand
         if (study.Line is null)
         {
             terminal.Error.WriteLine(
-                $"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: customers.csv }}`; docs/line.md says what it takes.");
+                $"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: "
+                    + "customers.csv }`; docs/line.md says what it takes.");
             return ExitCode.InvalidInput;
         }
 

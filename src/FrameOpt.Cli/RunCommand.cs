@@ -20,7 +20,8 @@ internal static class RunCommand
         var remember = new Option<string?>("--remember")
         {
             Description =
-                "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: after a stop the same command goes on.",
+                "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: "
+                    + "after a stop the same command goes on.",
             HelpName = "file",
         };
         var command = new CommandWithExamples(
@@ -73,7 +74,8 @@ internal static class RunCommand
         ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(outcome!.Result));
         terminal.Out.WriteLine();
         terminal.Out.WriteLine(
-            $"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
+            $"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, "
+                + $"timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
         return outcome.IsStopped ? ExitCode.Interrupted : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
     }
 

@@ -52,7 +52,9 @@ internal static class AnswerHeadline
     {
         var cutShort = result.IsComplete ? "" : " so far";
         return result.NearestMiss is { } miss
-            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: {GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: {string.Join("; and ", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss)))}."
+            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: "
+                + $"{GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: "
+                + $"{string.Join("; and ", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss)))}."
             : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequentFailure(result)}";
     }
 

@@ -27,7 +27,8 @@ internal static class BandSection
     /// <summary>What the picture of torque against propeller speed shows, and the phases it marks.</summary>
     public static IEnumerable<string> PictureNotes(DesignEvaluation design)
     {
-        yield return "Curves are for the airspeed above; each phase is marked at its own airspeed and weight, so it need not lie on the curve.";
+        yield return "Curves are for the airspeed above; each phase is marked at its own airspeed and weight, "
+            + "so it need not lie on the curve.";
         foreach (var (phase, number) in RpmPlot.Marked(design).Select((phase, p) => (phase, p + 1)))
             yield return $"{number} {phase.Phase.Name}: {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideText.Residual(phase)}";
     }

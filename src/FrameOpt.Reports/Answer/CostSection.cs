@@ -42,7 +42,8 @@ internal static class CostSection
         }
 
         if (result.DroppedObjectives.Count > 0)
-            yield return $"The same for every design of the front, so left out of the ranking: {string.Join(", ", result.DroppedObjectives)}.";
+            yield return "The same for every design of the front, so left out of the ranking: "
+                + $"{string.Join(", ", result.DroppedObjectives)}.";
     }
 
     private static string[] ObjectiveRow(StudyResult result, DesignEvaluation chosen, StudyObjective objective, int index)

@@ -17,7 +17,8 @@ internal static class DrillingSection
         [
             DrillingDimensions.Sentence(geometry, unit),
             $"{GeometryText.Of(factors, geometry)}.{ThrustAngleInstruction(geometry)}",
-            $"Propeller {StudyText.RotationText(rotation)} seen from behind: under power its reaction pushes the {(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
+            $"Propeller {StudyText.RotationText(rotation)} seen from behind: under power its reaction pushes the "
+                + $"{(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
         ]);
     }
 
@@ -26,7 +27,8 @@ internal static class DrillingSection
         if (geometry.AngleRadians == 0)
             return "";
         var side = SideText.Side(geometry.AngleRadians);
-        return $" To build that angle, turn the propeller's axle so that its front end, on the pilot's side, moves towards the pilot's {side} and its rear end the other way: "
+        return " To build that angle, turn the propeller's axle so that its front end, on the pilot's side, "
+            + $"moves towards the pilot's {side} and its rear end the other way: "
             + $"the thrust then pushes forward and to the {side}.";
     }
 }

@@ -17,8 +17,10 @@ internal static class GroundChecksSection
         [
             $"{Reading(check)}: right {NumberFormat.Load(check.RightNewtons)}, left {NumberFormat.Load(check.LeftNewtons)}, "
                 + $"difference {NumberFormat.Load(Math.Abs(check.DifferenceNewtons))}.",
-            $"Both scales must add up to {NumberFormat.Load(check.TotalNewtons)}: frame, fuel, pilot and clothing as in the study. Weigh with the same fuel and clothing, the pilot sitting centred, arms still.",
-            $"Frame and pilot hang from a rigid beam by two straps with a scale in each. The straps must be parallel, {spacing} apart at the beam, and of equal length: "
+            $"Both scales must add up to {NumberFormat.Load(check.TotalNewtons)}: frame, fuel, pilot and clothing as in the "
+                + "study. Weigh with the same fuel and clothing, the pilot sitting centred, arms still.",
+            "Frame and pilot hang from a rigid beam by two straps with a scale in each. The straps must be parallel, "
+                + $"{spacing} apart at the beam, and of equal length: "
                 + $"5 mm of unequal length moves the difference by about {NumberFormat.Load(Math.Abs(check.PerFiveMillimetresNewtons))}.",
         ]);
     }
@@ -42,10 +44,15 @@ internal static class GroundChecksSection
         var worst = chosen.Phases.MaxBy(phase => phase[PhaseQuantity.Effort])!;
         return new AnswerSection("Before flight, in this order",
         [
-            $"1. Rotation: see from behind that the propeller turns {StudyText.RotationText(study.Machine.Propeller.Rotation)}. The other way round its torque does the opposite of what this page says of every phase under power, and the design is the wrong one; the figures with the engine off stay.",
+            "1. Rotation: see from behind that the propeller turns "
+                + $"{StudyText.RotationText(study.Machine.Propeller.Rotation)}. "
+                + "The other way round its torque does the opposite of what this page says of every phase under power, "
+                + "and the design is the wrong one; the figures with the engine off stay.",
             $"2. Hang check, engine off: the {SideText.Side(side).ToUpperInvariant()} scale must read more, by the figures above.",
-            "3. Tied-down run: frame firmly tied, nobody near the propeller's plane; bring the power up slowly and see which side is pulled down: the strap on the other side tightens.",
-            $"4. Flight: smooth air and height to spare; level flight first, then climb, then power off, accelerated flight last. The hardest to hold is {worst.Phase.Name} "
+            "3. Tied-down run: frame firmly tied, nobody near the propeller's plane; bring the power up slowly and see which "
+                + "side is pulled down: the strap on the other side tightens.",
+            "4. Flight: smooth air and height to spare; level flight first, then climb, then power off, accelerated flight "
+                + $"last. The hardest to hold is {worst.Phase.Name} "
                 + $"(effort {NumberFormat.Text(worst[PhaseQuantity.Effort], "")}, {SideText.Residual(worst)}).",
         ]);
     }

@@ -51,8 +51,11 @@ internal static class LeverageSection
         var used = result.Chosen!.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
         if (used.Min() < YawLeverage.AssumedLowest || used.Max() > YawLeverage.AssumedHighest)
         {
-            yield return $"The study's own leverage, {Range(used)} over the phases, lies outside {PlainNumber.Text(YawLeverage.AssumedLowest)} to "
-                + $"{PlainNumber.Text(YawLeverage.AssumedHighest)} in {string.Join(", ", result.Chosen.Phases.Where(IsOutside).Select(phase => phase.Phase.Name))}: the other columns do not enclose it there.";
+            yield return $"The study's own leverage, {Range(used)} over the phases, lies outside "
+                + $"{PlainNumber.Text(YawLeverage.AssumedLowest)} to "
+                + $"{PlainNumber.Text(YawLeverage.AssumedHighest)} in "
+                + $"{string.Join(", ", result.Chosen.Phases.Where(IsOutside).Select(phase => phase.Phase.Name))}: "
+                + "the other columns do not enclose it there.";
         }
     }
 

@@ -35,7 +35,8 @@ internal static class LimitsSection
             if (level - factor.LevelsSi[0] <= near || factor.LevelsSi[^1] - level <= near)
             {
                 var end = level - factor.LevelsSi[0] <= near ? "lower" : "upper";
-                yield return $"{factor.Name} is at the {end} end of its range ({factor.Unit.Text(level)}): a better design may lie beyond it.";
+                yield return $"{factor.Name} is at the {end} end of its range ({factor.Unit.Text(level)}): "
+                    + "a better design may lie beyond it.";
             }
         }
     }

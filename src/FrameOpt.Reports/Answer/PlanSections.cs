@@ -73,10 +73,12 @@ public static class PlanSections
             return new AnswerSection(title, ["These runs cannot tell all the terms apart, so there is no quality to give."]);
         List<string> lines =
         [
-            Invariant($"D efficiency {quality.DEfficiency:0.000}, A efficiency {quality.AEfficiency:0.000}, G efficiency {quality.GEfficiency:0.000}; ")
+            Invariant($"D efficiency {quality.DEfficiency:0.000}, A efficiency {quality.AEfficiency:0.000}, ")
+                + Invariant($"G efficiency {quality.GEfficiency:0.000}; ")
                 + Invariant($"mean variance of prediction over the cube {quality.AverageVariance:0.000} of the noise's; ")
                 + $"{quality.ErrorDegreesOfFreedom} runs left over to measure the noise.",
-            "Standard errors are multiples of the noise (standard deviation of one run). The chances are those of a two-sided t test at 5 % to see a change from low "
+            "Standard errors are multiples of the noise (standard deviation of one run). "
+                + "The chances are those of a two-sided t test at 5 % to see a change from low "
                 + "to high (for a square: from the middle to an end, half of that) as large as the noise, and twice as large.",
         ];
         return new AnswerSection(title, lines, new AnswerTable(
@@ -98,7 +100,8 @@ public static class PlanSections
     internal static IEnumerable<string> OmittedTermsWarning(StudyPlan plan)
     {
         if (plan.Model == SurfaceModel.Linear)
-            yield return "Pairs of factors and curves are not in the surfaces of this plan, so part of a share may be theirs; a plan with more runs can tell them apart.";
+            yield return "Pairs of factors and curves are not in the surfaces of this plan, so part of a share "
+                + "may be theirs; a plan with more runs can tell them apart.";
     }
 
     /// <summary>Which terms matter to one response, and how far its surface is from the model.</summary>
@@ -111,11 +114,14 @@ public static class PlanSections
         var names = plan.Factors.Select(factor => factor.Name).ToList();
         var lines = new List<string> { FitQuality(fit, unit) };
         if (fit.Aliased.Count > 0)
-            lines.Add($"Left out, because these runs cannot tell them from other terms: {string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
+            lines.Add("Left out, because these runs cannot tell them from other terms: "
+                + $"{string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
         if (surface.Check is { } check)
         {
-            lines.Add($"Against the model itself on {NumberFormat.Count(check.Points)} designs of the plan's cube: largest error {PlanLabels.FourDigits(check.LargestError, unit)}, "
-                + $"root mean square {PlanLabels.FourDigits(check.RootMeanSquareError, unit)}, where the response ranges over {PlanLabels.FourDigits(check.Range, unit)}. Largest at "
+            lines.Add($"Against the model itself on {NumberFormat.Count(check.Points)} designs of the plan's cube: "
+                + $"largest error {PlanLabels.FourDigits(check.LargestError, unit)}, "
+                + $"root mean square {PlanLabels.FourDigits(check.RootMeanSquareError, unit)}, where the response "
+                + $"ranges over {PlanLabels.FourDigits(check.Range, unit)}. Largest at "
                 + string.Join(
                     ", ", plan.Factors
                     .Select((factor, f) => $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(check.WorstCoded[f]))}")) + ".");
@@ -141,7 +147,9 @@ public static class PlanSections
         var explained = Invariant($"The terms explain {100 * fit.Anova.RSquared:0.00} % of the variation over the runs.");
         return crossValidation is null
             ? explained
-            : $"{explained} Predicting each run from the others: typical error {PlanLabels.FourDigits(crossValidation.RootMeanSquare, unit)}, worst {PlanLabels.FourDigits(crossValidation.Worst, unit)}.";
+            : $"{explained} Predicting each run from the others: "
+                + $"typical error {PlanLabels.FourDigits(crossValidation.RootMeanSquare, unit)}, "
+                + $"worst {PlanLabels.FourDigits(crossValidation.Worst, unit)}.";
     }
 
     private static string StationaryPointText(StudyPlan plan, ResponseSurface shape)
@@ -166,7 +174,9 @@ public static class PlanSections
     }
 
     private static string SummaryOfRuns(StudyPlan plan) =>
-        $"From a plan of {NumberFormat.Count(plan.Plan.Runs.Count)} runs ({plan.Plan.Kind}); shares are of the variation over its runs. The simple formula for each response has {PlanLabels.ModelDescription(plan.Model)}. `frameopt plan` and the workbook show all of it.";
+        $"From a plan of {NumberFormat.Count(plan.Plan.Runs.Count)} runs ({plan.Plan.Kind}); shares are of the variation over "
+            + $"its runs. The simple formula for each response has {PlanLabels.ModelDescription(plan.Model)}. "
+            + "`frameopt plan` and the workbook show all of it.";
 
     private static string SummaryLine(StudyPlan plan, FittedSurface surface)
     {
@@ -179,6 +189,7 @@ public static class PlanSections
         return surface.Check is not { } check
             ? $"{surface.Response.Name}: {matter}."
             : $"{surface.Response.Name}: {matter}. The formula is wrong by at most "
-                + $"{PlanLabels.FourDigits(check.LargestError, surface.Response.Unit)}, where the response ranges over {PlanLabels.FourDigits(check.Range, surface.Response.Unit)}.";
+                + $"{PlanLabels.FourDigits(check.LargestError, surface.Response.Unit)}, where the response ranges over "
+                + $"{PlanLabels.FourDigits(check.Range, surface.Response.Unit)}.";
     }
 }

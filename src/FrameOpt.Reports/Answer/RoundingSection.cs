@@ -20,11 +20,13 @@ internal static class RoundingSection
         var rounded = result.Mission.Evaluate(Rounded(continuous, design.Geometry));
         yield return new AnswerSection("Rounded to whole millimetres and tenths of a degree",
         [
-            $"{GeometryText.Of(result.Study, rounded.Geometry)}: LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
+            $"{GeometryText.Of(result.Study, rounded.Geometry)}: "
+                + $"LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
                 + $"{Millimetres(DrillingDimensions.RightMetres(rounded.Geometry))} from the plane of symmetry.",
             rounded.Failure is { } failure
                 ? $"IT CANNOT FLY: {FailureText.Describe(failure)}. Build to the figures above, or choose another."
-                : $"It leaves {string.Join(", ", result.Study.Objectives.Select(objective => Change(objective, design, rounded)))}. {Limits(result.Study, rounded)}",
+                : $"It leaves {string.Join(", ", result.Study.Objectives.Select(objective => Change(objective, design, rounded)))}. "
+                    + Limits(result.Study, rounded),
         ]);
     }
 
@@ -40,7 +42,8 @@ internal static class RoundingSection
     {
         var unit = objective.Response.Unit;
         double Value(DesignEvaluation design) => objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response];
-        return $"{StudyText.Name(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} (exactly built {NumberFormat.Text(Value(before), unit)})";
+        return $"{StudyText.Name(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} "
+            + $"(exactly built {NumberFormat.Text(Value(before), unit)})";
     }
 
     private static string Limits(Study study, DesignEvaluation rounded)

@@ -15,7 +15,8 @@ public sealed record Comparison(IReadOnlyList<ComparedColumn> Columns)
 
     /// <summary>The title, one line.</summary>
     public string Title =>
-        $"{(Columns.All(column => column.Run.Title == Columns[0].Run.Title) ? $"{Columns[0].Run.Title}: " : "")}{Columns.Count} designs side by side";
+        $"{(Columns.All(column => column.Run.Title == Columns[0].Run.Title) ? $"{Columns[0].Run.Title}: " : "")}{Columns.Count} "
+            + "designs side by side";
 
     /// <summary>Why figures are not comparable, and what else to know before reading them.</summary>
     public IReadOnlyList<string> Warnings =>
@@ -44,11 +45,13 @@ public sealed record ComparedColumn(
 
     /// <summary>Heading of a column: the letter, the variant or the title, the rank where it is not the best.</summary>
     public string Name =>
-        $"{Letter}: {TextTruncation.Truncate(Run.Variant.Length > 0 ? Run.Variant : Run.Title, MaxNameLength)}{(Position > 1 ? FormattableString.Invariant($", rank {Rank}") : "")}";
+        $"{Letter}: {TextTruncation.Truncate(Run.Variant.Length > 0 ? Run.Variant : Run.Title, MaxNameLength)}"
+        + (Position > 1 ? FormattableString.Invariant($", rank {Rank}") : "");
 
     /// <summary>Title, variant, rank, folder.</summary>
     public string Source => $"{Run.Title}{(Run.Variant.Length > 0 ? $" - {Run.Variant}" : "")}, "
-        + $"{(Position == 1 ? "best compromise" : FormattableString.Invariant($"rank {Rank}"))} of {NumberFormat.Count(Run.FrontCount)} ({Run.Folder})";
+        + $"{(Position == 1 ? "best compromise" : FormattableString.Invariant($"rank {Rank}"))} of "
+        + $"{NumberFormat.Count(Run.FrontCount)} ({Run.Folder})";
 }
 
 /// <summary>What a compared design leaves to the pilot in one phase.</summary>

@@ -99,12 +99,12 @@ public static class ComparisonPage
         yield return new XElement("pre", new XElement("code", string.Join('\n',
         [
             .. runs.Select(run => $"{StudyPart.Command(run.StudyFile, run.Variant)} --out {StudyPart.Quoted(run.Folder)}"),
-            $"frameopt compare {string.Join(' ', comparison.Columns.Select(column => StudyPart.Quoted(column.Position == 1 ? column.Run.Folder : FormattableString.Invariant($"{column.Run.Folder}:{column.Position}"))))}",
+            $"frameopt compare {string.Join(' ', comparison.Columns.Select(column => StudyPart.Quoted(Argument(column))))}",
         ])));
         foreach (var run in runs)
         {
-            yield return Html.Heading(
-                $"{string.Join(" and ", comparison.Columns.Where(column => column.Run.Folder == run.Folder).Select(column => column.Letter))}: {run.Folder}");
+            var letters = comparison.Columns.Where(column => column.Run.Folder == run.Folder).Select(column => column.Letter);
+            yield return Html.Heading($"{string.Join(" and ", letters)}: {run.Folder}");
             yield return Html.Facts("facts",
             [
                 ("study file", run.StudyFile),
@@ -117,4 +117,7 @@ public static class ComparisonPage
             ]);
         }
     }
+
+    private static string Argument(ComparedColumn column) =>
+        column.Position == 1 ? column.Run.Folder : FormattableString.Invariant($"{column.Run.Folder}:{column.Position}");
 }

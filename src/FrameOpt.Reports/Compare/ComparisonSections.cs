@@ -52,7 +52,8 @@ public static class ComparisonSections
     {
         var excessiveEffort = column.Phases.Where(phase => phase.Effort > 1)
             .Select(phase => $"{phase.Name} (effort {NumberFormat.Text(phase.Effort, "")})").ToList();
-        return $"{column.Letter}: {(excessiveEffort.Count > 0 ? $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", excessiveEffort)}. " : "")}{column.Source}: {GeometryText.Of(column.Run.Factors, column.Geometry)}.";
+        var warning = excessiveEffort.Count > 0 ? $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", excessiveEffort)}. " : "";
+        return $"{column.Letter}: {warning}{column.Source}: {GeometryText.Of(column.Run.Factors, column.Geometry)}.";
     }
 
     /// <summary>Every column's differences from the first; with a heading where there are several.</summary>
@@ -66,7 +67,8 @@ public static class ComparisonSections
     private static string SameStudyText(ComparedColumn first, ComparedColumn column) =>
         column.Run.Folder == first.Run.Folder ? $"{first.Letter} and {column.Letter} are designs of one run."
         : column.Run.Hash == first.Run.Hash ? $"{first.Letter} and {column.Letter} are of the same study."
-        : $"{first.Letter} and {column.Letter} are of the same study as understood; the files differ only in what changes nothing, such as remarks.";
+        : $"{first.Letter} and {column.Letter} are of the same study as understood; the files differ only in what changes "
+            + "nothing, such as remarks.";
 }
 
 /// <summary>The figures of a comparison, a column for each design.</summary>

@@ -76,7 +76,8 @@ internal sealed class RunJsonReader : IDisposable
         var path = Path.Combine(Run.Folder, RunFolder.RunJsonName);
         error = Run.FrontCount == 0 ? $"{Run.Folder}: this run found no design that keeps every limit, so there is none to compare."
             : position < 1 || position > Run.FrontCount
-                ? $"{Run.Folder}: this run has {NumberFormat.Count(Run.FrontCount)} ranked designs, numbered from 1; there is no design {position}."
+                ? $"{Run.Folder}: this run has {NumberFormat.Count(Run.FrontCount)} ranked designs, numbered from 1; "
+                    + $"there is no design {position}."
             : "";
         if (error.Length > 0)
             return null;
@@ -115,7 +116,8 @@ internal sealed class RunJsonReader : IDisposable
             return $"{path} was not written by FrameOpt.";
         var other = root["version"].Text;
         return other == version ? ""
-            : $"{path} was written by FrameOpt {other}, and this is {version}: their figures may differ by the program alone. Run the study again with this version.";
+            : $"{path} was written by FrameOpt {other}, and this is {version}: their figures may differ by the program "
+                + "alone. Run the study again with this version.";
     }
 
     private static ComparedRun Read(RunJsonElement root, string folder, int designs)

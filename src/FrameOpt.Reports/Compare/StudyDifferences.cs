@@ -34,7 +34,8 @@ public static class StudyDifferences
         : new StudyDifference(group, path, from?.Text, to?.Text);
 
     private static string ExactText(StudyNode node) =>
-        $"{node.Text}, exactly {string.Join(' ', node.Exact.Split((char[])['\n', '\t', ' ', '\r'], StringSplitOptions.RemoveEmptyEntries))}";
+        $"{node.Text}, exactly "
+            + $"{string.Join(' ', node.Exact.Split((char[])['\n', '\t', ' ', '\r'], StringSplitOptions.RemoveEmptyEntries))}";
 }
 
 /// <summary>One thing in which two studies differ.</summary>
@@ -63,10 +64,13 @@ internal static class Comparability
     {
         List<string> changed = [.. ChangedConditions(differences)];
         if (changed.Count > 0)
-            yield return $"NOT THE SAME QUESTION: {other.Letter} has another {string.Join(", another ", changed)} than {first.Letter}. Its figures answer a different question: a lower one does not make the better geometry.";
+            yield return "NOT THE SAME QUESTION: "
+                + $"{other.Letter} has another {string.Join(", another ", changed)} than {first.Letter}. "
+                + "Its figures answer a different question: a lower one does not make the better geometry.";
         foreach (var (quantity, because) in RedefinedResponses(differences)
             .Where(item => !double.IsNaN(first.Mission[(int)item.Quantity] + other.Mission[(int)item.Quantity])))
-            yield return $"{ResponseCatalogue.Of(quantity).Name.Replace('_', ' ')} of {other.Letter} and of {first.Letter} are not the same measure: {because}.";
+            yield return $"{ResponseCatalogue.Of(quantity).Name.Replace('_', ' ')} of {other.Letter} and of "
+                + $"{first.Letter} are not the same measure: {because}.";
     }
 
     /// <summary>True when this response of both designs is the same measure under the same conditions.</summary>

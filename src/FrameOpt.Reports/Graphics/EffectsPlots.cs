@@ -74,7 +74,9 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
         return Svg.Picture(id, Plot.Width, Height + key, title,
             string.Join(" ",
                 curves.Select(
-                    curve => $"{curve.Name}: {PlanLabels.FourDigits(curve.Points[0].Y, unit)} at the low end, {PlanLabels.FourDigits(curve.Points[curve.Points.Count / 2].Y, unit)} in the middle, {PlanLabels.FourDigits(curve.Points[^1].Y, unit)} at the high end.")),
+                    curve => $"{curve.Name}: {PlanLabels.FourDigits(curve.Points[0].Y, unit)} at the low "
+                        + $"end, {PlanLabels.FourDigits(curve.Points[curve.Points.Count / 2].Y, unit)} in the "
+                        + $"middle, {PlanLabels.FourDigits(curve.Points[^1].Y, unit)} at the high end.")),
             [
                 .. plot.Frame(),
                 .. curves.Select((curve, c) => Svg.Curve(lines[c % lines.Length],

@@ -46,7 +46,8 @@ internal static class FrameRearView
         var (reach, rise, inner) = (Math.Sin(Math.PI / 6), Math.Cos(Math.PI / 6), radius - 9);
         string Point(double right, double up) => $"{Svg.Number(x + right)} {Svg.Number(middle - up)}";
         yield return Svg.Path(
-            "turn", $"M{Point(-side * inner * reach, inner * rise)}A{Svg.Number(inner)} {Svg.Number(inner)} 0 0 {(side > 0 ? 1 : 0)} {Point(side * inner * reach, inner * rise)}");
+            "turn", $"M{Point(-side * inner * reach, inner * rise)}A{Svg.Number(inner)} {Svg.Number(inner)} 0 0 "
+                + $"{(side > 0 ? 1 : 0)} {Point(side * inner * reach, inner * rise)}");
         yield return new XElement(
             "path",
             new XAttribute("class", "turn-head"),

@@ -70,7 +70,10 @@ internal static class ResidualBars
     }
 
     private static string AltText(IReadOnlyList<ResidualSeries> designs) => string.Join(" ", designs.Select(design =>
-        $"{design.Name}: {string.Join("; ", design.Phases.Select(phase => $"{phase.Name} {SideText.Residual(phase.ResidualNewtonMetres)}"))}."));
+    {
+        var phases = design.Phases.Select(phase => $"{phase.Name} {SideText.Residual(phase.ResidualNewtonMetres)}");
+        return $"{design.Name}: {string.Join("; ", phases)}.";
+    }));
 }
 
 /// <summary>The residual torques of one design.</summary>

@@ -58,8 +58,11 @@ internal static class RpmPlot
         var bands = string.Join(" and ", design.Bands.Select(band =>
             FormattableString.Invariant($"{band.FromRpm:0} to {band.ToRpm:0} rpm")));
         var balanced = bands.Length == 0 ? "no speed is balanced" : $"balanced from {bands}";
-        return $"At one airspeed the propeller torque grows with speed, and so does the pull of the residual torque to one side; {balanced}. "
-            + $"{string.Join("; ", marked.Select((phase, p) => $"{p + 1} {phase.Phase.Name} at {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideText.Moment(phase[PhaseQuantity.Residual])}"))}.";
+        var phases = marked.Select((phase, p) =>
+            $"{p + 1} {phase.Phase.Name} at {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, "
+            + SideText.Moment(phase[PhaseQuantity.Residual]));
+        return "At one airspeed the propeller torque grows with speed, and so does the pull of the residual torque to one side; "
+            + $"{balanced}. {string.Join("; ", phases)}.";
     }
 }
 

@@ -104,7 +104,8 @@ internal static class DesignParts
                 Html.Heading("The price of a fixed offset: with the engine off"),
                 binder.Bind(view => Html.List(CostSection.EngineOff(content.Result, view.Evaluation))),
                 Html.Paragraph(
-                    "A fixed offset is right at one power only. With the engine off nothing opposes it, and it turns the wing the other way."),
+                    "A fixed offset is right at one power only. With the engine off nothing opposes it, and it turns "
+                        + "the wing the other way."),
                 Html.Heading("Response by response"),
                 binder.Bind(view => Html.SectionBody(CostSection.Of(view.Result, view.Evaluation))));
         }

@@ -82,7 +82,8 @@ internal static class DesignRow
 
     /// <summary>The design in one short line.</summary>
     public static string Label(DesignView view) =>
-        $"{(view.FrontDesign is null ? view.Name : FormattableString.Invariant($"rank {view.FrontDesign.Rank}"))}: {string.Join(", ", Geometry(view))}";
+        $"{(view.FrontDesign is null ? view.Name : FormattableString.Invariant($"rank {view.FrontDesign.Rank}"))}: "
+            + $"{string.Join(", ", Geometry(view))}";
 
     private static IEnumerable<string> Geometry(DesignView view) =>
         view.Result.Study.Factors.Select(factor => Cell(factor, view.Evaluation.Geometry[factor.Input]));

@@ -21,7 +21,8 @@ internal static class FrontPart
             Html.Paragraph(DisplayedDesigns.Summary(content.Result)),
             content.Result.Front.Count > DisplayedDesigns.MaxDesigns
                 ? Html.Paragraph(
-                    "The last of these gave way to the knee and to the best of each objective. With other weights the first of the whole front may be among those left out: run the study again with them.")
+                    "The last of these gave way to the knee and to the best of each objective. "
+                        + "With other weights the first of the whole front may be among those left out: run the study again with them.")
                 : null,
             Html.Paragraph("Along the front nothing can be made better without making something else worse."),
             Key(content.Result),
@@ -43,7 +44,7 @@ internal static class FrontPart
                 yield return new XElement(
                     "figure",
                     new XAttribute("class", "front"),
-                    new XElement("div", new XAttribute("class", "plot"), picture.Of(binder.Bind(view => picture.Marker(view.FrontDesign!)))),
+                    Html.Block("plot", picture.Of(binder.Bind(view => picture.Marker(view.FrontDesign!)))),
                     new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")),
                     new XElement("figcaption", picture.OutsideNotes().Select(line => new XElement("span", line))));
             }

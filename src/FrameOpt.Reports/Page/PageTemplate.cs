@@ -54,7 +54,8 @@ internal static class PageTemplate
 
     /// <summary>Nothing may be loaded; only this style sheet and this script are allowed.</summary>
     private static string ContentSecurityPolicy(string style, string? script) =>
-        $"default-src 'none'; style-src '{Hash(style)}'; {(script is null ? "" : $"script-src '{Hash(script)}'; ")}base-uri 'none'; form-action 'none'";
+        $"default-src 'none'; style-src '{Hash(style)}'; {(script is null ? "" : $"script-src '{Hash(script)}'; ")}base-uri "
+            + "'none'; form-action 'none'";
 
     private static string Hash(string text) => $"sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}";
 }

@@ -19,7 +19,8 @@ internal static class TestCardSteps
 
     private static TestCardStep Rotation(Study study) => new(
         "Rotation",
-        "Engine off, ignition off and the spark plug's cap pulled off. Standing clear of the disc, turn the propeller by hand the way the starter turns it, and look from behind.",
+        "Engine off, ignition off and the spark plug's cap pulled off. Standing clear of the disc, turn the propeller by hand "
+            + "the way the starter turns it, and look from behind.",
         $"It turns {StudyText.RotationText(study.Machine.Propeller.Rotation)}, seen from behind.",
         "Do not start the engine if it turns the other way: this design is then the wrong one.",
         ["turns, seen from behind", "checked by"]);
@@ -30,17 +31,24 @@ internal static class TestCardSteps
         var strap = NumberFormat.Load(Math.Abs(check.PerFiveMillimetresNewtons));
         return new TestCardStep(
             "Hang check",
-            $"Engine off. Frame, fuel and pilot as in the study hang from a rigid beam by two equal, parallel straps, {Spacing(study).Text(geometry.SpacingMetres)} apart, a scale in each.",
-            $"Left {NumberFormat.Load(check.LeftNewtons)}, right {NumberFormat.Load(check.RightNewtons)}, together {NumberFormat.Load(check.TotalNewtons)}.",
-            $"Go no further if the other side reads more, or if the difference is off by more than {strap}, which 5 mm of unequal strap would explain: measure holes and straps again.",
+            "Engine off. Frame, fuel and pilot as in the study hang from a rigid beam by two equal, parallel straps, "
+                + $"{Spacing(study).Text(geometry.SpacingMetres)} apart, a scale in each.",
+            $"Left {NumberFormat.Load(check.LeftNewtons)}, right {NumberFormat.Load(check.RightNewtons)}, "
+                + $"together {NumberFormat.Load(check.TotalNewtons)}.",
+            $"Go no further if the other side reads more, or if the difference is off by more than {strap}, which 5 mm of "
+                + "unequal strap would explain: measure holes and straps again.",
             ["left scale", "right scale", "fuel"]);
     }
 
     private static TestCardStep TiedDown(Study study) => new(
         "Tied-down run",
-        "Frame firmly tied, fire extinguisher at hand, nobody near the plane of the propeller, helmet on. Bring the power up slowly to full and down again.",
-        $"Under power the reaction pushes the {(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, more with more power: the strap on the other side tightens.",
-        "Shut down if the other side is pulled down, if the frame bends, rubs or comes near the propeller, if anything loosens, or at any new vibration.",
+        "Frame firmly tied, fire extinguisher at hand, nobody near the plane of the propeller, helmet on. "
+            + "Bring the power up slowly to full and down again.",
+        "Under power the reaction pushes the "
+            + $"{(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, "
+            + "more with more power: the strap on the other side tightens.",
+        "Shut down if the other side is pulled down, if the frame bends, rubs or comes near the propeller, if anything loosens, "
+            + "or at any new vibration.",
         ["side pulled down", "full-power rpm", "remarks"]);
 
     /// <summary>What leaves the ground first, then level flight, more power, the engine off; accelerated flight last.</summary>
@@ -63,8 +71,10 @@ internal static class TestCardSteps
         return new TestCardStep(
             $"Flight: {result.Phase.Name}",
             $"{effortWarning}{Instruction(result.Phase)}",
-            $"{rpm}{NumberFormat.Text(result[PhaseQuantity.Airspeed], "m/s")}. Hands up: {SideText.Residual(result)}. Held straight by: {SideText.Lean(result[PhaseQuantity.Lean])} "
-                + $"(effort {NumberFormat.Text(result[PhaseQuantity.Effort], "")} of {NumberFormat.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).{LargeAngleCaution(result)}",
+            $"{rpm}{NumberFormat.Text(result[PhaseQuantity.Airspeed], "m/s")}. Hands up: {SideText.Residual(result)}. "
+                + $"Held straight by: {SideText.Lean(result[PhaseQuantity.Lean])} "
+                + $"(effort {NumberFormat.Text(result[PhaseQuantity.Effort], "")} of "
+                + $"{NumberFormat.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).{LargeAngleCaution(result)}",
             isOff
                 ? "Land if leaning alone does not hold it straight. Do not trim one side faster."
                 : AbortText(result),
@@ -77,19 +87,25 @@ internal static class TestCardSteps
             ? "if it turns by more than a gentle lean holds, to either side"
             : "if it turns to the other side than expected";
         return result.Phase.CarriedShare < 1
-            ? $"Before lift-off: close the throttle and stop {turns} or does not run straight. After it: ease the throttle, do not cut it, hold it straight and land ahead; as the power goes, the turn goes over to the other side."
+            ? $"Before lift-off: close the throttle and stop {turns} or does not run straight. "
+                + "After it: ease the throttle, do not cut it, hold it straight and land ahead; as the power goes, "
+                + "the turn goes over to the other side."
             : $"Ease the power off and land {turns}, if leaning alone does not hold it straight, or if the risers begin to twist.";
     }
 
     /// <summary>A caution where the angles of the body are too large for the model.</summary>
     private static string LargeAngleCaution(PhaseResult result) => Math.Abs(result[PhaseQuantity.BodyYaw]) > Cautions.SmallAngleLimitDegrees
-        ? $" CAUTION: the body yaws {NumberFormat.Text(Math.Abs(result[PhaseQuantity.BodyYaw]), "deg")} to the {SideText.Side(result[PhaseQuantity.BodyYaw])}; figures beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} are rough."
+        ? $" CAUTION: the body yaws {NumberFormat.Text(Math.Abs(result[PhaseQuantity.BodyYaw]), "deg")} to the "
+            + $"{SideText.Side(result[PhaseQuantity.BodyYaw])}; "
+            + $"figures beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} are rough."
         : "";
 
     private static string Instruction(Phase phase) => phase switch
     {
         { CarriedShare: < 1 } =>
-            "Helmet and reserve on, buckles and risers checked with the pilot in. Smooth, steady wind, wide open field. Raise the power step by step while running; lift off with no more than it takes, and only when it runs straight. The figures are for the power of this phase.",
+            "Helmet and reserve on, buckles and risers checked with the pilot in. Smooth, steady wind, wide open field. "
+                + "Raise the power step by step while running; lift off with no more than it takes, and only when it "
+                + "runs straight. The figures are for the power of this phase.",
         { Power: PhasePower.EngineOff } => "With height to spare over a field to land on, close the throttle slowly and stop the engine.",
         { Power: PhasePower.Level } => $"Smooth air, height to spare. Fly level{SpeedSystemText(phase)}, hands up, and let it settle.",
         _ => "Smooth air, height to spare, well after lift-off. Raise the power slowly, hand ready to close the throttle.",
@@ -136,7 +152,8 @@ internal static class TestCardPart
             "Test card for the first flights",
             Html.Paragraph("danger", Cautions.FirstPage[0]),
             Html.Paragraph(
-                "Figures to expect are the model's. What to do and when to stop is common practice, no published source. Go on only when a step is as expected; one step a time, one change a time."),
+                "Figures to expect are the model's. What to do and when to stop is common practice, no published source. "
+                    + "Go on only when a step is as expected; one step a time, one change a time."),
             binder.Bind(view => Html.Paragraph($"Built and tested: {GeometryText.Of(content.Study, view.Evaluation.Geometry)}.")),
             Html.Block("blanks", ((string[])["date", "pilot", "frame and engine", "wing", "place and wind", "temperature", "fuel",
                 "witness"]).Select(TestCardStep.Blank)),

@@ -27,7 +27,8 @@ public static class FailureText
         FailureKind.EngineTooWeak => "more torque is needed than the engine gives",
         FailureKind.NoFullThrottleBalance => "at full throttle the tables of propeller and engine have no speed in common",
         FailureKind.PropellerTooLight =>
-            "at full throttle the propeller takes less than the engine gives up to the end of the tables: it is too light, or a table too short",
+            "at full throttle the propeller takes less than the engine gives up to the end of the tables: "
+                + "it is too light, or a table too short",
         FailureKind.PropellerTooHeavy =>
             "at full throttle the propeller takes more than the engine gives from the beginning of the tables: the engine is too weak",
         FailureKind.NoPitchEquilibrium => "the thrust pitches the pilot over: no balance in pitch",
@@ -48,32 +49,39 @@ public static class FailureText
         return failure.Cause.Kind switch
         {
             FailureKind.SpeedOutsidePolar => double.IsNaN(conditions.AirspeedMetresPerSecond)
-                ? Invariant($"the polar covers fraction {polar.AirspeedAtFraction.Smallest:0.##} to {polar.AirspeedAtFraction.Largest:0.##}")
+                ? Invariant($"the polar covers fraction {polar.AirspeedAtFraction.Smallest:0.##} to ")
+                    + Invariant($"{polar.AirspeedAtFraction.Largest:0.##}")
                 : Invariant($"{conditions.AirspeedMetresPerSecond:0.0} m/s; the power must be full throttle, an rpm or engine off there"),
             FailureKind.ThrustAbovePropeller or FailureKind.ThrustBelowPropeller =>
                 Invariant($"{point.ThrustNewtons:0} N at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(failure)}"),
             FailureKind.RpmOutsidePropeller =>
                 Invariant($"{point.Rpm:0} rpm at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(failure)}"),
             FailureKind.RpmOutsideEngine => Invariant($"needs {point.Rpm:0} rpm at the propeller; {EngineRange(failure)}"),
-            FailureKind.EngineTooWeak => Invariant(
-                $"needs {point.TorqueNewtonMetres:0.0} N·m at the propeller at {point.Rpm:0} rpm, the engine gives {point.AvailableTorqueNewtonMetres:0.0} N·m"),
+            FailureKind.EngineTooWeak =>
+                Invariant($"needs {point.TorqueNewtonMetres:0.0} N·m at the propeller at {point.Rpm:0} rpm, the engine gives ")
+                + Invariant($"{point.AvailableTorqueNewtonMetres:0.0} N·m"),
             FailureKind.NoFullThrottleBalance =>
                 Invariant($"{conditions.AirspeedMetresPerSecond:0.0} m/s; {EngineRange(failure)}; {PropellerRange(failure)}"),
-            FailureKind.PropellerTooLight or FailureKind.PropellerTooHeavy => Invariant(
-                $"at {point.Rpm:0} rpm it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives {point.AvailableTorqueNewtonMetres:0.0} N·m; {EngineRange(failure)}; {PropellerRange(failure)}"),
-            FailureKind.NoPitchEquilibrium => Invariant(
-                $"pitching moment {Math.Abs(body.ThrustPitchingMomentNewtonMetres):0} N·m, the hung weight holds at most {body.PendulumStiffnessNewtonMetres:0} N·m"),
+            FailureKind.PropellerTooLight or FailureKind.PropellerTooHeavy =>
+                Invariant($"at {point.Rpm:0} rpm it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives ")
+                + Invariant($"{point.AvailableTorqueNewtonMetres:0.0} N·m; {EngineRange(failure)}; {PropellerRange(failure)}"),
+            FailureKind.NoPitchEquilibrium =>
+                Invariant($"pitching moment {Math.Abs(body.ThrustPitchingMomentNewtonMetres):0} N·m, the hung weight holds at most ")
+                + Invariant($"{body.PendulumStiffnessNewtonMetres:0} N·m"),
             FailureKind.TurnedOver => Invariant(
                 $"body pitch {body.PitchRadians * 180 / Math.PI:0} deg at suspension height {geometry.HeightMetres * 1000:0} mm"),
             FailureKind.NoRiserLoad => Invariant($"vertical load {body.RiserLoadNewtons:0} N"),
             FailureKind.SpacingBeyondLines => Invariant(
                 $"spacing {geometry.SpacingMetres * 1000:0} mm, line spread {wing.LineSpreadMetres * 1000:0} mm"),
-            FailureKind.Unstable => Invariant(
-                $"righting moment {body.PendulumStiffnessNewtonMetres:0} N·m for each radian of roll at suspension height {geometry.HeightMetres * 1000:0} mm"),
-            FailureKind.RiserTwist => Invariant(
-                $"yaw moment {Math.Abs(balance.WingYawMoment.At(geometry.OffsetMetres)):0.0} N·m, the two risers hold {balance.YawStiffness:0.0} N·m"),
-            FailureKind.SlackRiser => Invariant(
-                $"roll moment {Math.Abs(balance.WingRollMoment.At(geometry.OffsetMetres)):0.0} N·m, the load holds {body.RiserLoadNewtons / 2 * geometry.SpacingMetres:0.0} N·m"),
+            FailureKind.Unstable =>
+                Invariant($"righting moment {body.PendulumStiffnessNewtonMetres:0} N·m for each radian of roll at suspension ")
+                + Invariant($"height {geometry.HeightMetres * 1000:0} mm"),
+            FailureKind.RiserTwist =>
+                Invariant($"yaw moment {Math.Abs(balance.WingYawMoment.At(geometry.OffsetMetres)):0.0} N·m, the two risers hold ")
+                + Invariant($"{balance.YawStiffness:0.0} N·m"),
+            FailureKind.SlackRiser =>
+                Invariant($"roll moment {Math.Abs(balance.WingRollMoment.At(geometry.OffsetMetres)):0.0} N·m, the load holds ")
+                + Invariant($"{body.RiserLoadNewtons / 2 * geometry.SpacingMetres:0.0} N·m"),
             _ => "",
         };
     }
@@ -88,7 +96,7 @@ public static class FailureText
     private static string EngineRange(DesignFailure failure)
     {
         var engine = failure.Mission.Machine.Engine!;
-        return Invariant(
-            $"the engine's table covers {engine.CrankTorque.Smallest / engine.Reduction:0} to {engine.CrankTorque.Largest / engine.Reduction:0} rpm there");
+        return Invariant($"the engine's table covers {engine.CrankTorque.Smallest / engine.Reduction:0} to ")
+            + Invariant($"{engine.CrankTorque.Largest / engine.Reduction:0} rpm there");
     }
 }

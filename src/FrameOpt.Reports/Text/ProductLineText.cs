@@ -146,12 +146,12 @@ internal static class ProductLineDescription
         DescriptionRow Row(string what, string value) => new("Product line", what, value);
         yield return Row("geometries", Invariant($"{line.Count}; gains worked out up to {line.UpTo}"));
         yield return Row("to be small", ProductLineText.Value(line));
-        yield return Row(
-            "candidates",
-                $"{(line.FromGrid ? "every design of the grid" : "the front of the study's own customer")}. {ProductLineText.CommonalityText(line)}".TrimEnd());
-        yield return Row(
-            "customers",
-                Invariant($"{NumberFormat.Count(line.Customers.Count)} ({line.CustomersDescription}); pilot {line.Customers.Min(customer => customer.PilotMassKilograms):0.#} to {line.Customers.Max(customer => customer.PilotMassKilograms):0.#} kg, the mass named {line.Configurations[0].Pilot}"));
+        var candidates = line.FromGrid ? "every design of the grid" : "the front of the study's own customer";
+        yield return Row("candidates", $"{candidates}. {ProductLineText.CommonalityText(line)}".TrimEnd());
+        var (lightest, heaviest) = (line.Customers.Min(customer => customer.PilotMassKilograms),
+            line.Customers.Max(customer => customer.PilotMassKilograms));
+        yield return Row("customers", Invariant($"{NumberFormat.Count(line.Customers.Count)} ({line.CustomersDescription}); ")
+            + Invariant($"pilot {lightest:0.#} to {heaviest:0.#} kg, the mass named {line.Configurations[0].Pilot}"));
         foreach (var (option, o) in line.Options.Select((option, o) => (option, o)))
             yield return Row(option.Name, string.Join("; ", option.Choices
                 .Select(choice => Invariant($"{choice}: {SharePercent(line, o, choice):0.#} % of the shares"))));

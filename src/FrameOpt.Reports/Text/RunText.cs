@@ -18,8 +18,9 @@ public static class RunText
             $"stalled: the last {rule.Evaluations:N0} designs made the front's hypervolume grow by less than {100 * rule.Growth:0.###} %"),
         StopReason.TargetReached => "a design reached the target",
         StopReason.NoImprovingStep => "no step helped any more",
-        StopReason.LocalSearchEnded ended => Invariant(
-            $"the search ended with {ended.Searched:N0} designs ({Of(ended.Search)}), the polish after {ended.LocallySearched:N0} more ({Of(ended.Local)})"),
+        StopReason.LocalSearchEnded ended =>
+            Invariant($"the search ended with {ended.Searched:N0} designs ({Of(ended.Search)}), the polish after ")
+            + Invariant($"{ended.LocallySearched:N0} more ({Of(ended.Local)})"),
         StopReason.StoppedEarly early => Invariant($"stopped after {early.Evaluated} of {early.Planned} designs"),
         _ => throw new ArgumentOutOfRangeException(nameof(reason)),
     };
@@ -35,8 +36,10 @@ public static class RunText
 
     /// <summary>The grid that the front of a search is compared with.</summary>
     public static string Grid(Certificate certificate) => certificate.CoarserGrid is { } factors
-        ? $"a coarser grid inside the factors' ranges ({string.Join(", ", factors.Where(factor => factor.IsSwept).Select(factor => Invariant($"{factor.Name} {factor.LevelsSi.Count} levels")))})"
+        ? $"a coarser grid inside the factors' ranges ({string.Join(", ", factors.Where(factor => factor.IsSwept).Select(Levels))})"
         : "the whole grid of the study";
+
+    private static string Levels(StudyFactor factor) => Invariant($"{factor.Name} {factor.LevelsSi.Count} levels");
 
     /// <summary>A limit that a design breaks, with the value the design has.</summary>
     public static string BrokenLimit(StudyLimit limit, NearestMiss miss) =>

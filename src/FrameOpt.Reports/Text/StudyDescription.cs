@@ -26,7 +26,8 @@ public static class StudyDescription
         List<string> words = [$"weight {Plain(phase.Weight)}", StudyText.Power(phase.Power), StudyText.Speed(phase.Speed),
             $"altitude {Plain(phase.AltitudeMetres)} m"];
         if (phase.TemperatureOffsetKelvin != 0)
-            words.Add($"{Plain(Math.Abs(phase.TemperatureOffsetKelvin))} K {(phase.TemperatureOffsetKelvin > 0 ? "warmer" : "colder")} than the standard day");
+            words.Add($"{Plain(Math.Abs(phase.TemperatureOffsetKelvin))} K "
+                + $"{(phase.TemperatureOffsetKelvin > 0 ? "warmer" : "colder")} than the standard day");
         if (phase.LoadFactor != 1)
             words.Add($"load factor {Plain(phase.LoadFactor)}");
         if (phase.CarriedShare != 1)
@@ -39,7 +40,8 @@ public static class StudyDescription
     private static string Levels(StudyFactor factor) => factor.IsContinuous
         ? $"any value from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
         : factor.IsSwept
-        ? $"{NumberFormat.Count(factor.LevelsSi.Count)} levels from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
+        ? $"{NumberFormat.Count(factor.LevelsSi.Count)} levels from {factor.Unit.Text(factor.LevelsSi[0])} to "
+            + $"{factor.Unit.Text(factor.LevelsSi[^1])}"
         : $"fixed at {factor.Unit.Text(factor.LevelsSi[0])}";
 
     private static string ObjectiveWords(Study study, StudyObjective objective, int index) => string.Join(
@@ -63,7 +65,8 @@ public static class StudyDescription
             : "not asked");
         yield return new(
             "Settings", "balanced band",
-                $"within {NumberFormat.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of {study.Mission[study.Band.PhaseIndex].Name}");
+                $"within {NumberFormat.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of "
+                    + $"{study.Mission[study.Band.PhaseIndex].Name}");
         yield return new("Settings", "study file, SHA-256", study.Hash);
         foreach (var file in study.Files)
             yield return new("Settings", $"{file.Name}, SHA-256", file.Hash);
@@ -112,7 +115,8 @@ public static class StudyOverview
     private static string Designs(Study study)
     {
         if (study.Search is SearchSetting.Evolutionary evolutionary)
-            return $"up to {NumberFormat.Count(evolutionary.Stop.Evaluations)} {StudyText.DesignSpace(study)}, each in {study.Mission.Count} phases";
+            return $"up to {NumberFormat.Count(evolutionary.Stop.Evaluations)} {StudyText.DesignSpace(study)}, "
+                + $"each in {study.Mission.Count} phases";
         var swept = study.Factors.Where(factor => factor.IsSwept).ToList();
         var product = swept.Count > 1
             ? $" = {string.Join(" x ", swept.Select(factor => NumberFormat.Count(factor.LevelsSi.Count)))} levels" : "";
@@ -150,5 +154,6 @@ public static class StudyOverview
 
     private static string Variants(Study study) => study.Variants.Count == 0
         ? "none"
-        : $"{string.Join(", ", study.Variants)}; {(study.Variant.Length == 0 ? "this is the file as it stands: choose one with --variant" : $"this is {study.Variant}")}";
+        : $"{string.Join(", ", study.Variants)}; "
+            + $"{(study.Variant.Length == 0 ? "this is the file as it stands: choose one with --variant" : $"this is {study.Variant}")}";
 }

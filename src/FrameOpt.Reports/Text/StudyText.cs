@@ -68,7 +68,8 @@ public static class StudyText
         if (search.Stop.Time is { } time)
             words.Add($"at most {PlainNumber.Text(time.TotalSeconds)} s");
         if (search.Stop.Stall is { } stall)
-            words.Add($"until {NumberFormat.Count(stall.Evaluations)} designs make the front's hypervolume grow by less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} %");
+            words.Add($"until {NumberFormat.Count(stall.Evaluations)} designs make the front's hypervolume grow by "
+                + $"less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} %");
         if (search.Stop.Target.Count > 0)
             words.Add("until the target is reached");
         if (search.Start.Count > 0)

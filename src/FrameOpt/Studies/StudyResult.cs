@@ -1,6 +1,7 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Running;
+using FrameOpt.Search.Fronts;
 using FrameOpt.Search.Stopping;
 
 namespace FrameOpt.Studies;
@@ -95,3 +96,18 @@ public sealed record RunCounts(
 /// <param name="Failure">Kind and phase.</param>
 /// <param name="Count">Designs it stopped, 1 or more.</param>
 public sealed record FailureCount(FlightFailure Failure, long Count);
+
+/// <summary>How good the front of an evolutionary search is, compared with the exact front of a grid.</summary>
+/// <param name="GridDesigns">How many designs the grid holds.</param>
+/// <param name="CoarserGrid">The factors with the levels of the grid where it is only a part of what the search could choose from; null
+/// where it is the whole grid of the study.</param>
+/// <param name="ExactFront">How many designs are on its front.</param>
+/// <param name="Hypervolume">Of the front found, as a share of that of the exact front.</param>
+/// <param name="Regrets">For each objective in the study's order and unit: by how much, at worst, the front found falls short of the exact
+/// one.</param>
+public sealed record Certificate(
+    long GridDesigns, IReadOnlyList<StudyFactor>? CoarserGrid, int ExactFront, HypervolumeRatio Hypervolume, IReadOnlyList<double> Regrets)
+{
+    /// <summary>True when the grid is only a part of what the search could choose from.</summary>
+    public bool IsEstimate => CoarserGrid is not null;
+}

@@ -177,7 +177,7 @@ public class AnswerTests
     [Fact]
     public void When_nothing_is_feasible_the_nearest_miss_and_its_limit_come_first()
     {
-        // Worked balance: effort_worst 67.45186 / 80 = 0.843, twist_margin_worst 3.47.
+        // Worked balance: effort_worst 67.45186 / 80 = 0.843, twist_margin_worst 3.468884.
         var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0],
         [
             new StudyLimit(new Response.OfMission(MissionQuantity.EffortWorst), false, null, 0.6),
@@ -187,7 +187,7 @@ public class AnswerTests
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
         Assert.Contains(
-            "What stops it: effort_worst at most 0.6; this design has 0.843; and twist_margin_worst at least 4; this design has 3.47",
+            "What stops it: effort_worst at most 0.6; this design has 0.843; and twist_margin_worst at least 4; this design has 3.469.",
             answer.Headline);
     }
 
