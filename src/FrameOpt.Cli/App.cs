@@ -7,7 +7,7 @@ namespace FrameOpt.Cli;
 /// <summary>The command line.</summary>
 public static class App
 {
-    /// <summary>Parses, runs, and gives the exit code. Never throws: a fault of the program itself is one sentence and its own
+    /// <summary>Parses, runs, and gives the exit code. Never throws: a fault of the program itself becomes one sentence and its own
     /// code.</summary>
     /// <param name="args">As the shell gave them.</param>
     /// <param name="terminal">Where to write.</param>
@@ -25,7 +25,8 @@ public static class App
         catch (Exception fault)
         {
             WriteError(terminal,
-                $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. Please report it with the study file.");
+                $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. "
+                    + "Please report it with the study file.");
             return ExitCode.InternalError;
         }
     }
@@ -38,7 +39,7 @@ public static class App
         }
         catch (IOException)
         {
-            // Nobody is there to read it either; the exit code says the rest.
+            // Nobody can read it; the exit code is all that is left.
         }
     }
 
@@ -76,4 +77,23 @@ public static class App
             ProcessTerminationTimeout = null,
         });
     }
+}
+
+/// <summary>Exit codes of the program.</summary>
+public static class ExitCode
+{
+    /// <summary>Done.</summary>
+    public const int Success = 0;
+
+    /// <summary>Something the user has to correct: the command, the study file or the place for results.</summary>
+    public const int InvalidInput = 2;
+
+    /// <summary>No design keeps every limit, none can fly, or the design asked for cannot fly.</summary>
+    public const int NothingFeasible = 3;
+
+    /// <summary>A fault of the program itself.</summary>
+    public const int InternalError = 70;
+
+    /// <summary>Stopped by Ctrl-C or a signal to end; what was found by then is written.</summary>
+    public const int Interrupted = 130;
 }

@@ -4,10 +4,10 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Cli;
 
-/// <summary>What results are made with and on.</summary>
+/// <summary>The program's version and the machine it runs on.</summary>
 internal static class BuildInfo
 {
-    /// <summary>Of this program.</summary>
+    /// <summary>The version of this program.</summary>
     public static string Version =>
         typeof(Study).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
 

@@ -29,8 +29,8 @@ internal static class CheckCommand
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         var console = terminal.Out;
-        console.WriteLine(
-            $"{path}: a valid study{(study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "")}.");
+        var designs = study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "";
+        console.WriteLine($"{path}: a valid study{designs}.");
         foreach (var warning in study.Warnings)
             console.WriteLine($"Look again: {warning}");
         foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study))

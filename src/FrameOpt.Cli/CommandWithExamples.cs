@@ -4,10 +4,10 @@ using System.CommandLine.Invocation;
 
 namespace FrameOpt.Cli;
 
-/// <summary>A command whose --help ends with lines to copy.</summary>
+/// <summary>A command whose --help ends with examples.</summary>
 internal sealed class CommandWithExamples(string name, string description, params string[] examples) : Command(name, description)
 {
-    /// <summary>Each a whole line of the shell.</summary>
+    /// <summary>Whole command lines.</summary>
     public IReadOnlyList<string> Examples => examples;
 }
 

@@ -14,21 +14,14 @@ internal static class CompareCommand
         var designs = new Argument<string[]>("folders")
         {
             Description =
-                $"Two to {ComparisonReader.MaxDesigns} folders that run wrote. A colon and a number take another design than the best: results/monday:3 is the third in the ranking.",
+                $"Two to {ComparisonReader.MaxDesigns} folders that run wrote. A colon and a number take another design "
+                    + "than the best: results/monday:3 is the third in the ranking.",
             Arity = ArgumentArity.ZeroOrMore,
         };
-        var folder = new Option<string?>(
-            "--out")
-        {
-            Description = "Folder for comparison.html and comparison.csv; nothing is written when not given.",
-            HelpName = "folder"
-        };
+        var folder = OutputOptions.Folder(
+            "Folder for comparison.html and comparison.csv; nothing is written when not given.",
+            "--out wants the name of a folder, as --out results/compared; leave it out to see the comparison only.");
         var replace = new Option<bool>("--replace") { Description = "Put the comparison in the place of an older one in that folder." };
-        folder.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && string.IsNullOrWhiteSpace(result.Tokens[0].Value))
-                result.AddError("--out wants the name of a folder, as --out results/compared; leave it out to see the comparison only.");
-        });
         var command = new CommandWithExamples(
             "compare",
             "Put designs of two or more runs side by side, with the difference of the studies in words.",
@@ -53,8 +46,12 @@ internal static class CompareCommand
             return ExitCode.InvalidInput;
         }
 
-        if (folder is not null && !TryWrite(comparison, folder, replace, terminal))
+        if (folder is not null && !OutputOptions.TryWrite(terminal, $"The comparison could not be written to {folder}",
+            () => ComparisonFolder.Write(comparison, folder, replace)))
+        {
             return ExitCode.InvalidInput;
+        }
+
         terminal.Out.Write(new Text(comparison.Title, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
         ConsoleWriter.WriteSections(terminal.Out, ComparisonSections.Of(comparison, MaxDifferences));
@@ -65,19 +62,5 @@ internal static class CompareCommand
         }
 
         return ExitCode.Success;
-    }
-
-    private static bool TryWrite(Comparison comparison, string folder, bool replace, Terminal terminal)
-    {
-        try
-        {
-            ComparisonFolder.Write(comparison, folder, replace);
-            return true;
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            terminal.Error.WriteLine($"The comparison could not be written to {folder}: {problem.Message}");
-            return false;
-        }
     }
 }

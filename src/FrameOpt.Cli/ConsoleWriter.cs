@@ -6,7 +6,7 @@ using Spectre.Console.Rendering;
 
 namespace FrameOpt.Cli;
 
-/// <summary>Puts answers, tables and mistakes on a terminal.</summary>
+/// <summary>Writes answers, tables and diagnostics to a terminal.</summary>
 internal static class ConsoleWriter
 {
     private const int MaxNameWidth = 34;
@@ -40,7 +40,7 @@ internal static class ConsoleWriter
         }
     }
 
-    /// <summary>A table of figures; columns of numbers stand flush right.</summary>
+    /// <summary>A table of figures; columns of numbers are right-aligned.</summary>
     public static void WriteTable(IAnsiConsole console, AnswerTable table)
     {
         var grid = new Table { Border = TableBorder.Simple };
@@ -87,7 +87,7 @@ internal static class ConsoleWriter
         }
     }
 
-    /// <summary>How wide the column of names is: as its longest name, a long one on several lines, but no word broken.</summary>
+    /// <summary>The width of the column of names: that of its longest name; long names wrap, but no word is broken.</summary>
     private static int NameWidth(IEnumerable<string> names)
     {
         var all = names.ToList();
@@ -95,11 +95,11 @@ internal static class ConsoleWriter
         return Math.Max(longestWord, Math.Min(all.Max(name => name.Length), MaxNameWidth));
     }
 
-    /// <summary>A column of figures, which reads best flush right.</summary>
+    /// <summary>True for a column of figures, which is right-aligned.</summary>
     private static bool IsNumeric(AnswerTable table, int column) =>
         column > 0 && table.Rows.All(row => row[column].Length == 0 || char.IsAsciiDigit(row[column][0]) || row[column][0] is '-' or '∞');
 
-    /// <summary>Writes a block without the blanks that fill its lines up to the full width.</summary>
+    /// <summary>Writes a block without the trailing spaces that pad its lines to the full width.</summary>
     private static void Write(IAnsiConsole console, IRenderable block)
     {
         var text = new StringBuilder();

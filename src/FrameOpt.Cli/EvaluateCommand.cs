@@ -70,9 +70,9 @@ internal static class EvaluateCommand
         ConsoleWriter.WriteTable(console, new AnswerTable(
             ["input", "value", "from"],
             [.. values.Select(value => (IReadOnlyList<string>)[value.Factor.Name, value.Factor.Unit.Text(value.Si), value.Origin])]));
-        if (evaluation.Failure is { } reason)
+        if (evaluation.Failure is { } failure)
         {
-            console.WriteLine($"This design cannot fly. {reason}");
+            console.WriteLine($"This design cannot fly. {FailureText.Describe(failure)}");
             return;
         }
 
@@ -98,7 +98,7 @@ internal static class EvaluateCommand
     private static string[] LimitRow(StudyLimit limit, DesignEvaluation evaluation)
     {
         var value = limit.ValueOf(evaluation);
-        return [limit.Text, Digits(value), limit.Response.Unit, limit.AsConstraint.IsSatisfiedBy(value) ? "kept" : "BROKEN"];
+        return [StudyText.Limit(limit), Digits(value), limit.Response.Unit, limit.AsConstraint.IsSatisfiedBy(value) ? "kept" : "BROKEN"];
     }
 
     private static string Digits(double value) => NumberFormat.SignificantDigits(value, 6);

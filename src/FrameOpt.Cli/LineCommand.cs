@@ -30,7 +30,8 @@ internal static class LineCommand
         });
         var command = new CommandWithExamples(
             "line",
-            "Choose the two or three fixed geometries to make for many customers: who gets which, who is served badly, what one more would buy.",
+            "Choose the two or three fixed geometries to make for many customers: who gets which, who is served badly, "
+                + "what one more would buy.",
             "frameopt line study.yaml",
             "frameopt line study.yaml --variants 2 --out results/two --replace")
         {
@@ -49,7 +50,8 @@ internal static class LineCommand
         if (study.Line is null)
         {
             terminal.Error.WriteLine(
-                $"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: customers.csv }}`; docs/line.md says what it takes.");
+                $"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: "
+                    + "customers.csv }`; docs/line.md says what it takes.");
             return ExitCode.InvalidInput;
         }
 
@@ -74,7 +76,7 @@ internal static class LineCommand
         using (new Timer(_ => StopIfRequested(), null, pollInterval, pollInterval))
             ProgressDisplay.Run(run.Steps(), terminal, _ =>
             {
-                // The run itself hears the stop, and ends with a choice once it has all costs.
+                // The run itself stops, and ends with a choice once it has all costs.
                 StopIfRequested();
                 return false;
             });
@@ -86,15 +88,11 @@ internal static class LineCommand
 
         var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(
             request.StudyPath, study.Hash, started, study.Variant));
-        try
+        var report = new ProductLineReport(result, new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0));
+        var timings = new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform);
+        if (!OutputOptions.TryWrite(terminal, $"The results could not be written to {folder}",
+            () => ProductLineFolder.Write(report, timings, folder, request.Replace)))
         {
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0);
-            ProductLineFolder.Write(new ProductLineReport(result, info),
-                new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform), folder, request.Replace);
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            terminal.Error.WriteLine($"The results could not be written to {folder}: {problem.Message}");
             return ExitCode.InvalidInput;
         }
 

@@ -87,7 +87,7 @@ internal static class NewCommand
         }
     }
 
-    /// <summary>False when something of that name exists already.</summary>
+    /// <summary>Writes a resource to a file; false when something of that name exists already.</summary>
     private static bool Write(string resource, string path)
     {
         if (Path.Exists(path))

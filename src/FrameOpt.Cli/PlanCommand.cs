@@ -38,7 +38,8 @@ internal static class PlanCommand
         if (study.Plan is null)
         {
             terminal.Error.WriteLine(
-                $"{path} asks for no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md says what each kind can tell.");
+                $"{path} asks for no plan. Add for example `plan: {{ kind: central composite }}`; "
+                    + "docs/plans.md says what each kind can tell.");
             return ExitCode.InvalidInput;
         }
 

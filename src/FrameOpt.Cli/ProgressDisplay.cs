@@ -6,9 +6,9 @@ namespace FrameOpt.Cli;
 /// <summary>Steps through work, showing progress on a terminal.</summary>
 internal static class ProgressDisplay
 {
-    /// <summary>Takes every step, until there are no more or one asks to stop; true when one did.</summary>
-    /// <param name="steps">Of the work.</param>
-    /// <param name="terminal">Where progress is shown, unless nobody looks.</param>
+    /// <summary>Takes every step until there are no more or one asks to stop; true when one did.</summary>
+    /// <param name="steps">The work, step by step.</param>
+    /// <param name="terminal">Where progress is shown when it is interactive.</param>
     /// <param name="consume">Takes a step; true to stop.</param>
     public static bool Run(IEnumerable<RunProgress> steps, Terminal terminal, Func<RunProgress, bool> consume)
     {

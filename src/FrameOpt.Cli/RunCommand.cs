@@ -20,7 +20,8 @@ internal static class RunCommand
         var remember = new Option<string?>("--remember")
         {
             Description =
-                "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: after a stop the same command goes on.",
+                "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: "
+                    + "after a stop the same command goes on.",
             HelpName = "file",
         };
         var command = new CommandWithExamples(
@@ -63,21 +64,18 @@ internal static class RunCommand
         var started = DateTime.UtcNow;
         var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(
             request.StudyPath, study.Hash, started, study.Variant));
-        Outcome outcome;
-        try
+        Outcome? outcome = null;
+        if (!OutputOptions.TryWrite(terminal, $"The results could not be written to {folder}",
+            () => outcome = SearchAndWrite(study, request, folder, started, memory, terminal)))
         {
-            outcome = SearchAndWrite(study, request, folder, started, memory, terminal);
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            terminal.Error.WriteLine($"The results could not be written to {folder}: {problem.Message}");
             return ExitCode.InvalidInput;
         }
 
-        ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(outcome.Result));
+        ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(outcome!.Result));
         terminal.Out.WriteLine();
         terminal.Out.WriteLine(
-            $"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
+            $"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, "
+                + $"timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
         return outcome.IsStopped ? ExitCode.Interrupted : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
     }
 
@@ -105,7 +103,7 @@ internal static class RunCommand
         }
     }
 
-    /// <summary>The file of evaluations asked for, or null; a file that will not do is told and refused.</summary>
+    /// <summary>The cache asked for, or null; a file that cannot be used is refused with a message.</summary>
     private static EvaluationCache? OpenCache(Study study, Request request, Terminal terminal, out bool isRefused)
     {
         isRefused = false;

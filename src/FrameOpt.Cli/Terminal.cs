@@ -1,8 +1,9 @@
+using System.Runtime.InteropServices;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
 
-/// <summary>Where the program writes: answers to one side, progress and mistakes to the other.</summary>
+/// <summary>Where the program writes: answers to one stream, progress and mistakes to the other.</summary>
 /// <param name="Out">Answers.</param>
 /// <param name="Error">Progress and mistakes.</param>
 /// <param name="OutStream">The bytes behind <paramref name="Out"/>, for JSON.</param>
@@ -24,8 +25,8 @@ public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutSt
 
     /// <summary>A console over a writer. In a pipe there is no colour and no wrapping.</summary>
     /// <param name="writer">Where the text goes.</param>
-    /// <param name="isPipe">True when no person looks at it as it comes.</param>
-    /// <param name="width">Columns; those of the terminal, or wide in a pipe, when not given.</param>
+    /// <param name="isPipe">True when the output is redirected.</param>
+    /// <param name="width">Columns; when not given, those of the terminal, or a wide line in a pipe.</param>
     public static IAnsiConsole Console(TextWriter writer, bool isPipe, int? width = null)
     {
         var plain = isPipe || !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
@@ -40,5 +41,26 @@ public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutSt
             console.Profile.Width = width ?? PipeWidth;
         console.Profile.Capabilities.Unicode = true;
         return console;
+    }
+}
+
+/// <summary>Catches Ctrl-C and SIGTERM, so that a run can write what it has. A second signal ends the process at once.</summary>
+internal sealed class StopSignal
+{
+    private readonly List<PosixSignalRegistration> registrations = [];
+    private volatile bool requested;
+
+    public StopSignal()
+    {
+        foreach (var signal in new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM })
+            registrations.Add(PosixSignalRegistration.Create(signal, OnSignal));
+    }
+
+    public bool IsRequested => requested;
+
+    private void OnSignal(PosixSignalContext context)
+    {
+        context.Cancel = !requested;
+        requested = true;
     }
 }

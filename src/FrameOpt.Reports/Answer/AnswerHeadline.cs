@@ -1,17 +1,19 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>The first line: what to build, or why not.</summary>
+/// <summary>The first line: what to build, or why nothing can be built.</summary>
 internal static class AnswerHeadline
 {
+    /// <summary>The headline of a run, and whether it is a warning.</summary>
     public static (string Text, bool IsWarning) Of(StudyResult result)
     {
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
-        var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best so far only ({result.StopReason}). ";
+        var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best so far only ({RunText.Of(result.StopReason)}). ";
         var warning = EffortWarning(chosen);
         var best = result.Front.Count == 1
             ? "The one design that no other beats"
@@ -22,6 +24,20 @@ internal static class AnswerHeadline
     /// <summary>For a design of the front that is not the best compromise.</summary>
     public static string ForOtherDesign(Study study, int rank, DesignEvaluation design) =>
         $"{EffortWarning(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: {GeometryText.Of(study, design.Geometry)}.";
+
+    /// <summary>When no design flies: why the design in the middle of every range does not.</summary>
+    public static IEnumerable<AnswerSection> Example(StudyResult result)
+    {
+        if (Middle(result) is { Failure: { } failure } example)
+        {
+            yield return new AnswerSection("One design as an example", [
+                $"{GeometryText.Of(result.Study, example.Geometry)}. It cannot fly. {FailureText.Describe(failure)}."]);
+        }
+    }
+
+    private static DesignEvaluation Middle(StudyResult result) => result.Mission.Evaluate(result.Study.Factors.Aggregate(
+        FrameGeometry.On(result.Study.Machine, 0, 0, 0, 0),
+        (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2])));
 
     private static string EffortWarning(DesignEvaluation design)
     {
@@ -36,11 +52,13 @@ internal static class AnswerHeadline
     {
         var cutShort = result.IsComplete ? "" : " so far";
         return result.NearestMiss is { } miss
-            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: {GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: {string.Join("; and ", miss.BrokenLimits)}."
-            : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequentFailure(result.Counts)}";
+            ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: "
+                + $"{GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: "
+                + $"{string.Join("; and ", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss)))}."
+            : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequentFailure(result)}";
     }
 
-    private static string MostFrequentFailure(RunCounts counts) => counts.FailedBy.Count == 0
-        ? "No design was evaluated."
-        : $"Most frequent reason: {counts.FailedBy[0].Reason} ({NumberFormat.Count(counts.FailedBy[0].Count)} designs).";
+    private static string MostFrequentFailure(StudyResult result) => result.Counts.FailedBy is [var most, ..]
+        ? $"Most frequent reason: {FailureText.Kind(result.Study.Mission, most.Failure)} ({NumberFormat.Count(most.Count)} designs)."
+        : "No design was evaluated.";
 }

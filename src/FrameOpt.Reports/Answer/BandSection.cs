@@ -1,4 +1,5 @@
 using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -7,6 +8,7 @@ namespace FrameOpt.Reports.Answer;
 /// <summary>Where on the throttle the design is balanced.</summary>
 internal static class BandSection
 {
+    /// <summary>The balanced bands of the propeller's speed.</summary>
     public static AnswerSection Of(StudyResult result, DesignEvaluation chosen)
     {
         var phase = chosen.Phases[result.Study.Band.PhaseIndex];
@@ -20,5 +22,14 @@ internal static class BandSection
                 ? $"{where} no propeller speed leaves a residual torque {within}."
                 : $"{where} the residual torque stays {within} {ranges} of the propeller.",
         ]);
+    }
+
+    /// <summary>What the picture of torque against propeller speed shows, and the phases it marks.</summary>
+    public static IEnumerable<string> PictureNotes(DesignEvaluation design)
+    {
+        yield return "Curves are for the airspeed above; each phase is marked at its own airspeed and weight, "
+            + "so it need not lie on the curve.";
+        foreach (var (phase, number) in RpmPlot.Marked(design).Select((phase, p) => (phase, p + 1)))
+            yield return $"{number} {phase.Phase.Name}: {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideText.Residual(phase)}";
     }
 }

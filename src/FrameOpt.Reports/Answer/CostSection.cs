@@ -1,12 +1,14 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>What the compromise gives up: against the best of each objective on the front, and against the baseline.</summary>
+/// <summary>What the design gives up against the best of each objective on the front, and against the baseline.</summary>
 internal static class CostSection
 {
+    /// <summary>Every objective and response of the mission beside the best of the front and the baseline.</summary>
     public static AnswerSection Of(StudyResult result, DesignEvaluation chosen)
     {
         var objectives = result.Study.Objectives.Select((objective, i) => ObjectiveRow(result, chosen, objective, i));
@@ -17,16 +19,31 @@ internal static class CostSection
         return new AnswerSection("What it costs elsewhere", [.. Lines(result)], new AnswerTable(headers, [.. objectives, .. others]));
     }
 
+    /// <summary>What the design leaves with the engine off, a sentence for each such phase.</summary>
+    public static IEnumerable<string> EngineOff(StudyResult result, DesignEvaluation design)
+    {
+        for (var p = 0; p < design.Phases.Count; p++)
+        {
+            var phase = design.Phases[p];
+            if (phase.Phase.Power is not PhasePower.EngineOff)
+                continue;
+            var baseline = result.Baseline is { Failure: null } other ? $" The baseline leaves {SideText.Residual(other.Phases[p])}." : "";
+            yield return $"{phase.Phase.Name}: {SideText.Residual(phase)}; {SideText.Lean(phase[PhaseQuantity.Lean])}, "
+                + $"effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest lean.{baseline}";
+        }
+    }
+
     private static IEnumerable<string> Lines(StudyResult result)
     {
         if (result.Baseline is { } baseline)
         {
             yield return $"Baseline: {GeometryText.Of(result.Study, baseline.Geometry)}"
-                + (baseline.Failure is { } reason ? $". It cannot fly the mission: {reason}." : ".");
+                + (baseline.Failure is { } failure ? $". It cannot fly the mission: {FailureText.Describe(failure)}." : ".");
         }
 
         if (result.DroppedObjectives.Count > 0)
-            yield return $"The same for every design of the front, so left out of the ranking: {string.Join(", ", result.DroppedObjectives)}.";
+            yield return "The same for every design of the front, so left out of the ranking: "
+                + $"{string.Join(", ", result.DroppedObjectives)}.";
     }
 
     private static string[] ObjectiveRow(StudyResult result, DesignEvaluation chosen, StudyObjective objective, int index)

@@ -1,4 +1,6 @@
 using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -17,8 +19,8 @@ public static class DisplayedDesigns
         return thinned.Count <= MaxDesigns ? thinned : [.. thinned.Take(MaxDesigns)];
     }
 
-    /// <summary>The same for the page: of a larger front the last give way to the knee and to the best of each objective, so that no
-    /// picture hides how far it goes.</summary>
+    /// <summary>The same for the page: in a larger front the last designs give way to the knee and the best of each objective, so that
+    /// every picture shows the whole range.</summary>
     public static IReadOnlyList<int> WithExtremes(StudyResult result)
     {
         var thinned = Thinned(result);
@@ -29,7 +31,7 @@ public static class DisplayedDesigns
         return [.. best.Concat(extremes).Order()];
     }
 
-    /// <summary>What was left out, and where it is, in words.</summary>
+    /// <summary>Which designs are shown, and where the others are, in words.</summary>
     public static string Summary(StudyResult result)
     {
         var thinned = Thinned(result).Count;
@@ -61,4 +63,45 @@ public static class DisplayedDesigns
     private static IReadOnlyList<int> Thinned(StudyResult result) =>
         Thinning.Shown([.. result.Front.Select(design => design.Objectives)],
             [.. result.Study.Objectives.Select(objective => objective.Resolution)]);
+}
+
+/// <summary>A design shown beside others.</summary>
+/// <param name="Name">What it is, in a few words.</param>
+/// <param name="Evaluation">Of a design that flies.</param>
+internal sealed record ComparedDesign(string Name, DesignEvaluation Evaluation)
+{
+    private const int MaxOthers = 2;
+
+    /// <summary>Its residuals, to be drawn beside those of others.</summary>
+    public ResidualSeries Residuals =>
+        new(Name, "", [.. Evaluation.Phases.Select(phase => (phase.Phase.Name, phase[PhaseQuantity.Residual]))]);
+
+    /// <summary>The best compromise, the baseline, and two others of the front: the knee, then the best in single objectives.</summary>
+    public static IReadOnlyList<ComparedDesign> Of(RunReport report)
+    {
+        var result = report.Result;
+        List<ComparedDesign> designs = [new("best compromise", result.Chosen!)];
+        if (result.Baseline is { Failure: null } baseline)
+            designs.Add(new("baseline", baseline));
+        var candidates = Extremes(result).Where(other => other.Index > 0).DistinctBy(other => other.Index).Take(MaxOthers);
+        designs.AddRange(candidates.Select(other => new ComparedDesign(
+            FormattableString.Invariant($"{other.Name} (rank {result.Front[other.Index].Rank})"), report.FrontEvaluations[other.Index])));
+        return designs;
+    }
+
+    private static IEnumerable<(string Name, int Index)> Extremes(StudyResult result)
+    {
+        var all = Enumerable.Range(0, result.Front.Count).ToList();
+        var knee = all.FindIndex(i => result.Front[i].IsKnee);
+        if (knee >= 0)
+            yield return ("knee", knee);
+        for (var o = 0; o < result.Study.Objectives.Count; o++)
+        {
+            var (objective, index) = (result.Study.Objectives[o], o);
+            var best = objective.Maximise ? all.MaxBy(i => result.Front[i].Objectives[index])
+                : all.MinBy(i => result.Front[i].Objectives[index]);
+            yield return ($"best {TextTruncation.Truncate(StudyText.Name(objective.Response, objective.Magnitude).Replace('_', ' '), 40)}",
+                best);
+        }
+    }
 }

@@ -15,10 +15,10 @@ internal static class DrillingSection
         var rotation = machine.Propeller.Rotation;
         return new AnswerSection("Where to drill, seen from behind (the pilot's right is on your right)",
         [
-            $"LEFT hang point {Place(-DrillingDimensions.LeftMetres(geometry), unit)}; "
-                + $"RIGHT hang point {Place(DrillingDimensions.RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.",
+            DrillingDimensions.Sentence(geometry, unit),
             $"{GeometryText.Of(factors, geometry)}.{ThrustAngleInstruction(geometry)}",
-            $"Propeller {StudyText.RotationText(rotation)} seen from behind: under power its reaction pushes the {(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
+            $"Propeller {StudyText.RotationText(rotation)} seen from behind: under power its reaction pushes the "
+                + $"{(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
         ]);
     }
 
@@ -27,15 +27,8 @@ internal static class DrillingSection
         if (geometry.AngleRadians == 0)
             return "";
         var side = SideText.Side(geometry.AngleRadians);
-        return $" To build that angle, turn the propeller's axle so that its front end, on the pilot's side, moves towards the pilot's {side} and its rear end the other way: "
+        return " To build that angle, turn the propeller's axle so that its front end, on the pilot's side, "
+            + $"moves towards the pilot's {side} and its rear end the other way: "
             + $"the thrust then pushes forward and to the {side}.";
-    }
-
-    /// <summary>"207 mm to the left", in millimetres too where the unit is another.</summary>
-    public static string Place(double rightMetres, DisplayUnit unit)
-    {
-        var size = Math.Abs(rightMetres);
-        var inMillimetres = unit.Symbol == "mm" ? "" : FormattableString.Invariant($" ({1000 * size:0.0} mm)");
-        return $"{unit.Text(size)}{inMillimetres} to the {SideText.Side(rightMetres)}";
     }
 }

@@ -5,7 +5,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>The same design at other yaw leverages, with the roll and yaw parts the leverage weighs.</summary>
+/// <summary>The same design at other yaw leverages, with the roll and yaw parts that the leverage combines.</summary>
 internal static class LeverageSection
 {
     public static IEnumerable<AnswerSection> Of(StudyResult result)
@@ -40,7 +40,7 @@ internal static class LeverageSection
     {
         var used = scenario.Chosen.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
         var isVaried = used.Count > 0 && used.Max() - used.Min() > 0.005;
-        return isVaried ? $"leverage {Range(used)}, {scenario.Label}" : $"leverage {scenario.Label}";
+        return isVaried ? $"leverage {Range(used)}, {RunText.Leverage(scenario)}" : $"leverage {RunText.Leverage(scenario)}";
     }
 
     private static string Range(IReadOnlyList<double> used) => FormattableString.Invariant($"{used.Min():0.0#} to {used.Max():0.0#}");
@@ -50,8 +50,11 @@ internal static class LeverageSection
         var used = result.Chosen!.Phases.Select(phase => phase[PhaseQuantity.YawLeverage]).ToList();
         if (used.Min() < YawLeverage.AssumedLowest || used.Max() > YawLeverage.AssumedHighest)
         {
-            yield return $"The study's own leverage, {Range(used)} over the phases, lies outside {PlainNumber.Text(YawLeverage.AssumedLowest)} to "
-                + $"{PlainNumber.Text(YawLeverage.AssumedHighest)} in {string.Join(", ", result.Chosen.Phases.Where(IsOutside).Select(phase => phase.Phase.Name))}: the other columns do not enclose it there.";
+            yield return $"The study's own leverage, {Range(used)} over the phases, lies outside "
+                + $"{PlainNumber.Text(YawLeverage.AssumedLowest)} to "
+                + $"{PlainNumber.Text(YawLeverage.AssumedHighest)} in "
+                + $"{string.Join(", ", result.Chosen.Phases.Where(IsOutside).Select(phase => phase.Phase.Name))}: "
+                + "the other columns do not enclose it there.";
         }
     }
 
@@ -64,7 +67,7 @@ internal static class LeverageSection
 
     private static IEnumerable<string> UnknownBestDesigns(StudyResult result)
     {
-        var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(scenario => scenario.Label).ToList();
+        var labels = result.Scenarios.Where(scenario => scenario.Best is null).Select(RunText.Leverage).ToList();
         if (labels.Count == 0)
             yield break;
         var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > RunLimits.MaxDesignsForScenarioSearch and var designs }
@@ -80,7 +83,7 @@ internal static class LeverageSection
         {
             var phases = string.Join(", ", excessiveEffort.Select(phase =>
                 $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})"));
-            yield return $"At leverage {scenario.Label} the pilot cannot hold this design in {phases}.";
+            yield return $"At leverage {RunText.Leverage(scenario)} the pilot cannot hold this design in {phases}.";
         }
     }
 }

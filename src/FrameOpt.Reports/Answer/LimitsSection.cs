@@ -5,13 +5,13 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>Which limits bind, and what each excluded.</summary>
+/// <summary>Which limits bind, and how many designs each excludes.</summary>
 internal static class LimitsSection
 {
-    /// <summary>A limit binds when the value lies this near to it, as a share of the bound.</summary>
+    /// <summary>A limit binds when the value is this close to it, as a share of the bound.</summary>
     private const double AtLimitTolerance = 0.01;
 
-    /// <summary>A bound nearer to 0 than this, in its own unit, is reckoned as this large: of a bound of 0 there is no share.</summary>
+    /// <summary>The smallest magnitude of a bound, in its own unit, that the share is taken of: a bound of 0 has no share.</summary>
     private const double MinBoundMagnitude = 0.01;
 
     public static AnswerSection Of(StudyResult result)
@@ -21,7 +21,7 @@ internal static class LimitsSection
         if (result.Study.Limits.Count == 0)
             return new AnswerSection("Limits", ["The study sets none.", .. ends]);
         string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs it excludes"];
-        var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.ViolatedBy[i].Count));
+        var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.ViolatedBy[i]));
         return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. rows]));
     }
 
@@ -35,7 +35,8 @@ internal static class LimitsSection
             if (level - factor.LevelsSi[0] <= near || factor.LevelsSi[^1] - level <= near)
             {
                 var end = level - factor.LevelsSi[0] <= near ? "lower" : "upper";
-                yield return $"{factor.Name} is at the {end} end of its range ({factor.Unit.Text(level)}): a better design may lie beyond it.";
+                yield return $"{factor.Name} is at the {end} end of its range ({factor.Unit.Text(level)}): "
+                    + "a better design may lie beyond it.";
             }
         }
     }
@@ -43,7 +44,7 @@ internal static class LimitsSection
     private static string[] Row(StudyLimit limit, DesignEvaluation? design, long excluded)
     {
         var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
-        return [limit.Text, NumberFormat.Text(value, limit.Response.Entry), State(limit, value), NumberFormat.Count(excluded)];
+        return [StudyText.Limit(limit), NumberFormat.Text(value, limit.Response.Entry), State(limit, value), NumberFormat.Count(excluded)];
     }
 
     private static string State(StudyLimit limit, double value)

@@ -7,12 +7,21 @@ namespace FrameOpt.Reports.Answer;
 /// <summary>What the design leaves to the pilot in each phase.</summary>
 internal static class PhasesSection
 {
+    /// <summary>What the picture beside the section shows.</summary>
+    public const string PictureNote =
+        "Residual torque is what is left for the pilot to hold by leaning or braking: the roll moment that alone would turn the "
+            + "wing as much as roll and yaw together.";
+
+    /// <summary>Warnings first, then a sentence for each phase.</summary>
     public static AnswerSection Of(StudyResult result, DesignEvaluation design)
     {
         var total = design.Phases.Sum(phase => phase.Phase.Weight);
-        return new AnswerSection("What it leaves in each phase", [.. TwistWarning(design), .. AngleWarnings(design),
+        return new AnswerSection(Title(result), [.. TwistWarning(design), .. AngleWarnings(design),
             .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
     }
+
+    private static string Title(StudyResult result) =>
+        result.Chosen is null ? "What the nearest miss leaves in each phase" : "What it leaves in each phase";
 
     private static IEnumerable<string> TwistWarning(DesignEvaluation design)
     {
@@ -20,7 +29,8 @@ internal static class PhasesSection
         var margin = worst[PhaseQuantity.TwistMargin];
         if (margin < Cautions.SuddenTorqueTwistMargin)
         {
-            yield return $"CAUTION: the twist margin in {worst.Phase.Name} is {NumberFormat.Text(margin, "")}, below {PlainNumber.Text(Cautions.SuddenTorqueTwistMargin)}: "
+            yield return $"CAUTION: the twist margin in {worst.Phase.Name} is {NumberFormat.Text(margin, "")}, "
+                + $"below {PlainNumber.Text(Cautions.SuddenTorqueTwistMargin)}: "
                 + "a sudden torque can carry the risers over.";
         }
     }
@@ -32,7 +42,9 @@ internal static class PhasesSection
             var worst = design.Phases.MaxBy(phase => Math.Abs(phase[quantity]))!;
             if (Math.Abs(worst[quantity]) > Cautions.SmallAngleLimitDegrees)
             {
-                yield return $"CAUTION: the body's {name} in {worst.Phase.Name} is {NumberFormat.Text(Math.Abs(worst[quantity]), "deg")} to the {SideText.Side(worst[quantity])}: the model takes it as small, "
+                yield return $"CAUTION: the body's {name} in {worst.Phase.Name} is "
+                    + $"{NumberFormat.Text(Math.Abs(worst[quantity]), "deg")} to the "
+                    + $"{SideText.Side(worst[quantity])}: the model takes it as small, "
                     + $"so beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} its figures are rough.";
             }
         }
@@ -42,7 +54,8 @@ internal static class PhasesSection
         "; ",
         $"{phase.Phase.Name} ({Share(phase.Phase.Weight, totalWeight)}): {SideText.Residual(phase)}",
         SideText.Lean(phase[PhaseQuantity.Lean]),
-        $"effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest lean{(phase[PhaseQuantity.Effort] > 1 ? " (CANNOT BE HELD)" : "")}",
+        $"effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest "
+            + $"lean{(phase[PhaseQuantity.Effort] > 1 ? " (CANNOT BE HELD)" : "")}",
         SideText.LoadDifference(phase[PhaseQuantity.LoadDifference]));
 
     private static string Share(double weight, double total) =>

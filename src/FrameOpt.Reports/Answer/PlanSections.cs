@@ -6,12 +6,15 @@ using static System.FormattableString;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>A study's plan and what it taught, for the terminal and the workbook.</summary>
+/// <summary>A study's plan and what it shows, for terminal, workbook and page.</summary>
 public static class PlanSections
 {
+    private const int MaxTerms = 3;
+    private const double MinSharePercent = 1;
+
     /// <summary>The plan, what it can tell, and for each response which terms matter and how far the surface is from the model.</summary>
     public static IReadOnlyList<AnswerSection> Of(PlanResult answer) =>
-        [Runs(answer), AliasStructure(answer.Plan), PlanQualitySection.Of(answer.Plan),
+        [Runs(answer), AliasStructure(answer.Plan), Quality(answer.Plan),
             .. answer.Surfaces.Select(surface => Surface(answer.Plan, surface))];
 
     /// <summary>One row for each run: coded values and the values to build.</summary>
@@ -27,7 +30,7 @@ public static class PlanSections
                     $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Low)} and {factor.Unit.Text(plan.Scales[f].High)}")) + ".",
         };
         lines.AddRange(answer.Failures.Select((failure, i) => (failure, i)).Where(run => run.failure is not null)
-            .Select(run => $"Run {run.i + 1} cannot fly and is left out of every fit. {run.failure}"));
+            .Select(run => $"Run {run.i + 1} cannot fly and is left out of every fit. {FailureText.Describe(run.failure!)}"));
         return new AnswerSection("Plan", lines, new AnswerTable(
             ["run", "kind", .. plan.Factors.Select(factor => $"{factor.Name} coded"),
                 .. plan.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")],
@@ -40,10 +43,10 @@ public static class PlanSections
             ])]));
     }
 
-    /// <summary>What the plan can and cannot tell apart.</summary>
+    /// <summary>Which effects the plan can and cannot tell apart.</summary>
     public static AnswerSection AliasStructure(StudyPlan plan)
     {
-        var lines = new List<string> { $"A surface fitted to it has {ModelDescription(plan.Model)}." };
+        var lines = new List<string> { $"A surface fitted to it has {PlanLabels.ModelDescription(plan.Model)}." };
         if (plan.Fraction is not { } fraction)
             return new AnswerSection("What the plan can tell", lines);
         var letters = plan.Factors.Select((factor, f) => $"{EffectWord.Letters[f]} {factor.Name}");
@@ -58,11 +61,45 @@ public static class PlanSections
             ["effects it cannot tell apart"], [.. fraction.Aliases().Select(group => (IReadOnlyList<string>)[group.ToString()])]));
     }
 
+    /// <summary>How well the plan would estimate its terms if its runs were measured, with noise: efficiencies, and for each term its
+    /// standard error, its variance inflation and the chance to see it.</summary>
+    public static AnswerSection Quality(StudyPlan plan)
+    {
+        const string title = "If its runs were measured";
+        var model = new PlanModel(plan.Terms);
+        if (PlanQuality.Of(plan.Plan, model) is not { } quality)
+            return new AnswerSection(title, ["These runs cannot tell all the terms apart, so there is no quality to give."]);
+        List<string> lines =
+        [
+            Invariant($"D efficiency {quality.DEfficiency:0.000}, A efficiency {quality.AEfficiency:0.000}, ")
+                + Invariant($"G efficiency {quality.GEfficiency:0.000}; ")
+                + Invariant($"mean variance of prediction over the cube {quality.AverageVariance:0.000} of the noise's; ")
+                + $"{quality.ErrorDegreesOfFreedom} runs left over to measure the noise.",
+            "Standard errors are multiples of the noise (standard deviation of one run). "
+                + "The chances are those of a two-sided t test at 5 % to see a change from low "
+                + "to high (for a square: from the middle to an end, half of that) as large as the noise, and twice as large.",
+        ];
+        return new AnswerSection(title, lines, new AnswerTable(
+            ["term", "standard error", "variance inflation", "chance, change = noise", "chance, twice the noise"],
+            [.. quality.Terms.Select((term, t) => (IReadOnlyList<string>)
+            [
+                term,
+                Invariant($"{quality.StandardErrors[t]:0.000}"),
+                double.IsNaN(quality.VarianceInflation[t]) ? "" : Invariant($"{quality.VarianceInflation[t]:0.00}"),
+                PowerText(quality, t, 0.5),
+                PowerText(quality, t, 1),
+            ])]));
+    }
+
+    private static string PowerText(PlanQuality quality, int term, double coefficient) =>
+        term == 0 || quality.ErrorDegreesOfFreedom < 1 ? "" : Invariant($"{PlanPower.Of(quality, term, coefficient, 1):0.00}");
+
     /// <summary>A warning where pairs and squares are missing from the surfaces.</summary>
     internal static IEnumerable<string> OmittedTermsWarning(StudyPlan plan)
     {
         if (plan.Model == SurfaceModel.Linear)
-            yield return "Pairs of factors and curves are not in the surfaces of this plan, so part of a share may be theirs; a plan with more runs can tell them apart.";
+            yield return "Pairs of factors and curves are not in the surfaces of this plan, so part of a share "
+                + "may be theirs; a plan with more runs can tell them apart.";
     }
 
     /// <summary>Which terms matter to one response, and how far its surface is from the model.</summary>
@@ -75,11 +112,14 @@ public static class PlanSections
         var names = plan.Factors.Select(factor => factor.Name).ToList();
         var lines = new List<string> { FitQuality(fit, unit) };
         if (fit.Aliased.Count > 0)
-            lines.Add($"Left out, because these runs cannot tell them from other terms: {string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
+            lines.Add("Left out, because these runs cannot tell them from other terms: "
+                + $"{string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
         if (surface.Check is { } check)
         {
-            lines.Add($"Against the model itself on {NumberFormat.Count(check.Points)} designs of the plan's cube: largest error {FourDigits(check.LargestError, unit)}, "
-                + $"root mean square {FourDigits(check.RootMeanSquareError, unit)}, where the response ranges over {FourDigits(check.Range, unit)}. Largest at "
+            lines.Add($"Against the model itself on {NumberFormat.Count(check.Points)} designs of the plan's cube: "
+                + $"largest error {PlanLabels.FourDigits(check.LargestError, unit)}, "
+                + $"root mean square {PlanLabels.FourDigits(check.RootMeanSquareError, unit)}, where the response "
+                + $"ranges over {PlanLabels.FourDigits(check.Range, unit)}. Largest at "
                 + string.Join(
                     ", ", plan.Factors
                     .Select((factor, f) => $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(check.WorstCoded[f]))}")) + ".");
@@ -91,22 +131,12 @@ public static class PlanSections
             lines.Add($"No p-values and no F tests: {why}.");
         return new AnswerSection(title, lines, new AnswerTable(
             ["term", unit.Length > 0 ? $"coefficient, coded [{unit}]" : "coefficient, coded", "share of variation [%]"],
-            [.. Terms(fit).Select(row => (IReadOnlyList<string>)
+            [.. PlanLabels.Terms(fit).Select(row => (IReadOnlyList<string>)
             [
                 row.Term.NamedWith(names),
-                FourDigits(row.Coefficient, ""),
+                PlanLabels.FourDigits(row.Coefficient, ""),
                 row.Share is { } share ? Invariant($"{share:0.0}") : "",
             ])]));
-    }
-
-    /// <summary>The terms of a fit: the constant, then by share of the variation over the runs.</summary>
-    public static IReadOnlyList<(ModelTerm Term, double Coefficient, double? Share)> Terms(RegressionFit fit)
-    {
-        var shares = fit.Anova.Lines.ToDictionary(line => line.Source, line => line.ContributionPercent);
-        return [.. fit.Coefficients
-            .Select(coefficient => (coefficient.Term, coefficient.Value,
-                Share: shares.TryGetValue(coefficient.Term.Name, out var share) ? share : (double?)null))
-            .OrderByDescending(row => row.Share ?? double.PositiveInfinity)];
     }
 
     private static string FitQuality(RegressionFit fit, string unit)
@@ -115,7 +145,9 @@ public static class PlanSections
         var explained = Invariant($"The terms explain {100 * fit.Anova.RSquared:0.00} % of the variation over the runs.");
         return crossValidation is null
             ? explained
-            : $"{explained} Predicting each run from the others: typical error {FourDigits(crossValidation.RootMeanSquare, unit)}, worst {FourDigits(crossValidation.Worst, unit)}.";
+            : $"{explained} Predicting each run from the others: "
+                + $"typical error {PlanLabels.FourDigits(crossValidation.RootMeanSquare, unit)}, "
+                + $"worst {PlanLabels.FourDigits(crossValidation.Worst, unit)}.";
     }
 
     private static string StationaryPointText(StudyPlan plan, ResponseSurface shape)
@@ -127,22 +159,35 @@ public static class PlanSections
         return $"; it lies at {place}{(point.Any(value => Math.Abs(value) > 1) ? ", outside the plan's cube" : "")}";
     }
 
-    /// <summary>Where something lies, to a tenth of the unit.</summary>
+    /// <summary>The value of a factor to a tenth of its unit.</summary>
     private static string FactorValue(StudyFactor factor, double si) => Invariant($"{factor.Unit.FromSi(si):0.#} {factor.Unit.Symbol}");
 
-    /// <summary>The terms of a model in words.</summary>
-    internal static string ModelDescription(SurfaceModel model) => model switch
+    /// <summary>What the plan shows, a sentence or two for each response; nothing for a study without a plan.</summary>
+    public static IEnumerable<AnswerSection> Summary(StudyResult result)
     {
-        SurfaceModel.Linear => "a constant and one term for each factor",
-        SurfaceModel.Interactions => "a constant, one term for each factor and one for each pair",
-        SurfaceModel.LinearAndSquares => "a constant, one term for each factor and its square; pairs are not fitted",
-        _ => "a constant, one term for each factor, each pair and each square",
-    };
+        if (result.Plan is not { } answer)
+            yield break;
+        yield return new AnswerSection("Which factors matter", [SummaryOfRuns(answer.Plan), .. OmittedTermsWarning(answer.Plan),
+            .. answer.Surfaces.Select(surface => SummaryLine(answer.Plan, surface))]);
+    }
 
-    /// <summary>A value to four digits with its unit.</summary>
-    internal static string FourDigits(double value, string unit)
+    private static string SummaryOfRuns(StudyPlan plan) =>
+        $"From a plan of {NumberFormat.Count(plan.Plan.Runs.Count)} runs ({plan.Plan.Kind}); shares are of the variation over "
+            + $"its runs. The simple formula for each response has {PlanLabels.ModelDescription(plan.Model)}. "
+            + "`frameopt plan` and the workbook show all of it.";
+
+    private static string SummaryLine(StudyPlan plan, FittedSurface surface)
     {
-        var text = NumberFormat.SignificantDigits(value, 4);
-        return unit.Length > 0 ? $"{text} {unit}" : text;
+        if (surface.Fit is not { } fit)
+            return $"{surface.Response.Name}: too few runs can fly to fit a surface.";
+        var names = plan.Factors.Select(factor => factor.Name).ToList();
+        var terms = PlanLabels.Terms(fit).Where(row => row.Share >= MinSharePercent).Take(MaxTerms)
+            .Select(row => Invariant($"{row.Term.NamedWith(names)} {row.Share:0.0} %")).ToList();
+        var matter = terms.Count == 0 ? "no term matters" : string.Join(", ", terms);
+        return surface.Check is not { } check
+            ? $"{surface.Response.Name}: {matter}."
+            : $"{surface.Response.Name}: {matter}. The formula is wrong by at most "
+                + $"{PlanLabels.FourDigits(check.LargestError, surface.Response.Unit)}, where the response ranges over "
+                + $"{PlanLabels.FourDigits(check.Range, surface.Response.Unit)}.";
     }
 }

@@ -5,13 +5,13 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>What becomes of a design of continuous factors when it is built to whole millimetres and tenths of a degree.</summary>
+/// <summary>A design of continuous factors as built to whole millimetres and tenths of a degree.</summary>
 internal static class RoundingSection
 {
     private const double LengthMetres = 0.001;
     private const double AngleRadians = 0.1 * Math.PI / 180;
 
-    /// <summary>The section; none when every factor has levels, which are taken to be what can be built.</summary>
+    /// <summary>The section; none when every factor has levels, which are assumed to be buildable.</summary>
     public static IEnumerable<AnswerSection> Of(StudyResult result, DesignEvaluation design)
     {
         var continuous = result.Study.Factors.Where(factor => factor.IsContinuous).ToList();
@@ -20,11 +20,13 @@ internal static class RoundingSection
         var rounded = result.Mission.Evaluate(Rounded(continuous, design.Geometry));
         yield return new AnswerSection("Rounded to whole millimetres and tenths of a degree",
         [
-            $"{GeometryText.Of(result.Study, rounded.Geometry)}: LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
+            $"{GeometryText.Of(result.Study, rounded.Geometry)}: "
+                + $"LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
                 + $"{Millimetres(DrillingDimensions.RightMetres(rounded.Geometry))} from the plane of symmetry.",
             rounded.Failure is { } failure
-                ? $"IT CANNOT FLY: {failure}. Build to the figures above, or choose another."
-                : $"It leaves {string.Join(", ", result.Study.Objectives.Select(objective => Change(objective, design, rounded)))}. {Limits(result.Study, rounded)}",
+                ? $"IT CANNOT FLY: {FailureText.Describe(failure)}. Build to the figures above, or choose another."
+                : $"It leaves {string.Join(", ", result.Study.Objectives.Select(objective => Change(objective, design, rounded)))}. "
+                    + Limits(result.Study, rounded),
         ]);
     }
 
@@ -40,13 +42,14 @@ internal static class RoundingSection
     {
         var unit = objective.Response.Unit;
         double Value(DesignEvaluation design) => objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response];
-        return $"{StudyText.Name(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} (exactly built {NumberFormat.Text(Value(before), unit)})";
+        return $"{StudyText.Name(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} "
+            + $"(exactly built {NumberFormat.Text(Value(before), unit)})";
     }
 
     private static string Limits(Study study, DesignEvaluation rounded)
     {
-        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded))).Select(limit => limit.Text)
-            .ToList();
+        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded)))
+            .Select(StudyText.Limit).ToList();
         return broken.Count == 0 ? "It keeps every limit." : $"IT BREAKS {string.Join(" and ", broken)}.";
     }
 

@@ -1,39 +1,55 @@
+using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>The first page of a run in plain words, for the terminal, the workbook and the page alike.</summary>
-/// <param name="Title">The study's, with the variant's name.</param>
-/// <param name="Question">The study's; may be empty.</param>
+/// <summary>The first page of a run in plain words, the same for terminal, workbook and page.</summary>
+/// <param name="Title">Of the study, with the variant's name.</param>
+/// <param name="Question">Of the study; may be empty.</param>
 /// <param name="Headline">The one line to read if only one is read.</param>
-/// <param name="IsWarning">True when the headline is no plain recommendation: nothing feasible, a phase that cannot be held, a run cut
+/// <param name="IsWarning">True when the headline is not a plain recommendation: nothing feasible, a phase that cannot be held, a run cut
 /// short.</param>
 /// <param name="Sections">In reading order.</param>
 public sealed record RunAnswer(
     string Title, string Question, string Headline, bool IsWarning, IReadOnlyList<AnswerSection> Sections)
 {
-    /// <summary>Words the answer of a run.</summary>
+    /// <summary>The answer of a run.</summary>
     public static RunAnswer Of(StudyResult result)
     {
-        IReadOnlyList<AnswerSection> sections = result.Chosen is null
-            ? [.. NearestMissSection.Of(result), .. PlanSummarySection.Of(result), CountsSection.Of(result), CautionsSection.Of(result)]
-            :
-            [
-                PhasesSection.Of(result, result.Chosen),
-                CostSection.Of(result, result.Chosen),
-                DrillingSection.Of(result.Study, result.Chosen.Geometry),
-                .. RoundingSection.Of(result, result.Chosen),
-                HangCheckSection.Of(result.Study, result.Chosen.Geometry),
-                .. LeverageSection.Of(result),
-                BandSection.Of(result, result.Chosen),
-                LimitsSection.Of(result),
-                FlightChecksSection.Of(result.Study, result.Chosen),
-                .. PlanSummarySection.Of(result),
-                .. SearchQualitySection.Of(result),
-                CountsSection.Of(result),
-                CautionsSection.Of(result),
-            ];
         var (headline, isWarning) = AnswerHeadline.Of(result);
-        return new RunAnswer(result.Study.FullTitle, result.Study.Question, headline, isWarning, sections);
+        return new RunAnswer(result.Study.FullTitle, result.Study.Question, headline, isWarning,
+        [
+            .. result.Chosen is { } chosen ? OfChosen(result, chosen)
+                : result.NearestMiss is { } miss ? [PhasesSection.Of(result, miss.Evaluation), LimitsSection.Of(result)]
+                : AnswerHeadline.Example(result),
+            .. PlanSections.Summary(result),
+            .. SearchSection.Quality(result).Where(_ => result.Chosen is not null),
+            SearchSection.Counts(result),
+            CautionsSection.Of(result),
+        ]);
     }
+
+    private static IEnumerable<AnswerSection> OfChosen(StudyResult result, DesignEvaluation chosen) =>
+    [
+        PhasesSection.Of(result, chosen),
+        CostSection.Of(result, chosen),
+        DrillingSection.Of(result.Study, chosen.Geometry),
+        .. RoundingSection.Of(result, chosen),
+        GroundChecksSection.HangCheck(result.Study, chosen.Geometry),
+        .. LeverageSection.Of(result),
+        BandSection.Of(result, chosen),
+        LimitsSection.Of(result),
+        GroundChecksSection.BeforeFlight(result.Study, chosen),
+    ];
 }
+
+/// <summary>One part of the answer.</summary>
+/// <param name="Title">A few words.</param>
+/// <param name="Lines">Sentences, each a paragraph of its own.</param>
+/// <param name="Table">Shown after the lines, or null.</param>
+public sealed record AnswerSection(string Title, IReadOnlyList<string> Lines, AnswerTable? Table = null);
+
+/// <summary>A small table of the answer: plain text, units included.</summary>
+/// <param name="Headers">One for each column.</param>
+/// <param name="Rows">Each has one text for every header; the first names the row.</param>
+public sealed record AnswerTable(IReadOnlyList<string> Headers, IReadOnlyList<IReadOnlyList<string>> Rows);

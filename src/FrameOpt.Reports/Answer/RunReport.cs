@@ -3,9 +3,9 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>All that the files of a run are written from.</summary>
+/// <summary>A run with everything that its files are written from.</summary>
 /// <param name="Result">The answer.</param>
-/// <param name="Info">Where and with what it was made.</param>
+/// <param name="Info">Study file, version and seed.</param>
 /// <param name="FrontEvaluations">Every design of the front, fully evaluated, in the order of <see cref="StudyResult.Front"/>.</param>
 public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<DesignEvaluation> FrontEvaluations)
 {

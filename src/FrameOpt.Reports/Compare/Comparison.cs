@@ -1,18 +1,24 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+
 namespace FrameOpt.Reports.Compare;
 
 /// <summary>Two designs or more, side by side; studies are compared with that of the first.</summary>
 /// <param name="Columns">Two to six.</param>
 public sealed record Comparison(IReadOnlyList<ComparedColumn> Columns)
 {
-    /// <summary>Of every column, what its study has otherwise than the first; the first has nothing.</summary>
+    /// <summary>How the study of each column differs from that of the first; empty for the first.</summary>
     public IReadOnlyList<IReadOnlyList<StudyDifference>> Differences { get; } =
         [.. Columns.Select(column => StudyDifferences.Of(Columns[0].Run.Study, column.Run.Study))];
 
-    /// <summary>One line for a title.</summary>
+    /// <summary>The title, one line.</summary>
     public string Title =>
-        $"{(Columns.All(column => column.Run.Title == Columns[0].Run.Title) ? $"{Columns[0].Run.Title}: " : "")}{Columns.Count} designs side by side";
+        $"{(Columns.All(column => column.Run.Title == Columns[0].Run.Title) ? $"{Columns[0].Run.Title}: " : "")}{Columns.Count} "
+            + "designs side by side";
 
-    /// <summary>Why figures are not to be held against each other, and what else to know before reading them.</summary>
+    /// <summary>Why figures are not comparable, and what else to know before reading them.</summary>
     public IReadOnlyList<string> Warnings =>
     [
         .. Columns.Select((column, c) => (column, c)).Skip(1)
@@ -22,3 +28,66 @@ public sealed record Comparison(IReadOnlyList<ComparedColumn> Columns)
             $"{column.Letter} comes from a run that was cut short ({column.Run.StopReason}): a better design may be missing from it."),
     ];
 }
+
+/// <summary>One design of a comparison.</summary>
+/// <param name="Letter">A, B and so on: its name in sentences.</param>
+/// <param name="Run">The run it comes from.</param>
+/// <param name="Position">In the order of the run's ranking, from 1.</param>
+/// <param name="Rank">Rank in the run; designs of equal score share one.</param>
+/// <param name="Geometry">The design.</param>
+/// <param name="Phases">In mission order.</param>
+/// <param name="Mission">By <see cref="MissionQuantity"/>; NaN where there is none.</param>
+public sealed record ComparedColumn(
+    string Letter, ComparedRun Run, int Position, int Rank, FrameGeometry Geometry, IReadOnlyList<ComparedPhase> Phases,
+        IReadOnlyList<double> Mission)
+{
+    private const int MaxNameLength = 28;
+
+    /// <summary>Heading of a column: the letter, the variant or the title, the rank where it is not the best.</summary>
+    public string Name =>
+        $"{Letter}: {TextTruncation.Truncate(Run.Variant.Length > 0 ? Run.Variant : Run.Title, MaxNameLength)}"
+        + (Position > 1 ? FormattableString.Invariant($", rank {Rank}") : "");
+
+    /// <summary>Title, variant, rank, folder.</summary>
+    public string Source => $"{Run.Title}{(Run.Variant.Length > 0 ? $" - {Run.Variant}" : "")}, "
+        + $"{(Position == 1 ? "best compromise" : FormattableString.Invariant($"rank {Rank}"))} of "
+        + $"{NumberFormat.Count(Run.FrontCount)} ({Run.Folder})";
+}
+
+/// <summary>What a compared design leaves to the pilot in one phase.</summary>
+/// <param name="Name">Of the phase.</param>
+/// <param name="ResidualNewtonMetres">Residual torque; to the right +.</param>
+/// <param name="LeanMillimetres">The lean that cancels it; to the right +.</param>
+/// <param name="Effort">Lean over the largest lean.</param>
+public sealed record ComparedPhase(string Name, double ResidualNewtonMetres, double LeanMillimetres, double Effort);
+
+/// <summary>A run read back from its folder.</summary>
+/// <param name="Folder">As the user wrote it.</param>
+/// <param name="StudyFile">Name of the study file.</param>
+/// <param name="Hash">SHA-256 of it.</param>
+/// <param name="Version">Of the program that made the run.</param>
+/// <param name="Title">Of the study.</param>
+/// <param name="Variant">Of the study; may be empty.</param>
+/// <param name="StopReason">Why the search ended.</param>
+/// <param name="IsComplete">False when it was cut short.</param>
+/// <param name="Evaluated">Designs evaluated.</param>
+/// <param name="FrontCount">Designs on the front.</param>
+/// <param name="Machine">The machine as understood.</param>
+/// <param name="Factors">With the user's units; their levels are in <paramref name="Study"/>.</param>
+/// <param name="Study">The whole study as understood.</param>
+/// <param name="Warnings">Of the study.</param>
+public sealed record ComparedRun(
+    string Folder,
+    string StudyFile,
+    string Hash,
+    string Version,
+    string Title,
+    string Variant,
+    string StopReason,
+    bool IsComplete,
+    long Evaluated,
+    int FrontCount,
+    Machine Machine,
+    IReadOnlyList<StudyFactor> Factors,
+    StudyNode Study,
+    IReadOnlyList<string> Warnings);

@@ -1,4 +1,8 @@
+using CsvHelper;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Compare;
 
@@ -25,5 +29,62 @@ public static class ComparisonFolder
             using var table = File.Create(Path.Combine(folder, "comparison.csv"));
             ComparisonTable.Write(comparison, table);
         });
+    }
+}
+
+/// <summary>comparison.csv: every figure of a comparison, for any program.</summary>
+public static class ComparisonTable
+{
+    /// <summary>Writes one row for each figure and each difference, UTF-8; numbers as plain decimals with their unit in a column of its
+    /// own.</summary>
+    /// <param name="comparison">What is compared.</param>
+    /// <param name="stream">Left open.</param>
+    public static void Write(Comparison comparison, Stream stream)
+    {
+        using var csv = CsvWriter.Create(stream, CsvWriterOptions.Default with { NewLine = "\n" }, leaveOpen: true);
+        foreach (var row in Rows(comparison))
+        {
+            foreach (var cell in row)
+                csv.WriteField(cell);
+            csv.EndRecord();
+        }
+    }
+
+    private static IEnumerable<IReadOnlyList<string>> Rows(Comparison comparison)
+    {
+        var columns = comparison.Columns;
+        yield return ["part", "what", "unit", .. columns.Select(column => column.Letter)];
+        yield return Text("design", "title", column => column.Run.Title);
+        yield return Text("design", "variant", column => column.Run.Variant);
+        yield return Text("design", "folder", column => column.Run.Folder);
+        yield return Number("design", "rank", "", column => column.Rank);
+        foreach (var input in FactorCatalogue.All)
+            yield return Number("geometry", input.Name, input.Kind.SiUnit, column => column.Geometry[input]);
+        yield return Number("geometry", "drill_left_of_symmetry", "m", column => DrillingDimensions.LeftMetres(column.Geometry));
+        yield return Number("geometry", "drill_right_of_symmetry", "m", column => DrillingDimensions.RightMetres(column.Geometry));
+        foreach (var phase in ComparisonTables.PhaseNames(comparison))
+        {
+            double Of(ComparedColumn column, Func<ComparedPhase, double> value) =>
+                column.Phases.FirstOrDefault(own => own.Name == phase) is { } found ? value(found) : double.NaN;
+            yield return Number("phase", $"residual[{phase}]", "N·m", column => Of(column, found => found.ResidualNewtonMetres));
+            yield return Number("phase", $"lean[{phase}]", "mm", column => Of(column, found => found.LeanMillimetres));
+            yield return Number("phase", $"effort[{phase}]", "", column => Of(column, found => found.Effort));
+        }
+
+        foreach (var response in ResponseCatalogue.OfMissions)
+            yield return Number("mission", response.Name, response.Unit, column => column.Mission[response.Index]);
+        foreach (var (c, differences) in comparison.Differences.Index())
+        {
+            foreach (var difference in differences)
+                yield return [.. Row("difference of the studies", $"{difference.Group}: {difference.Path}", "", column =>
+                    column == columns[0] ? difference.From ?? "" : column == columns[c] ? difference.To ?? "" : "")];
+        }
+
+        IReadOnlyList<string> Row(string part, string what, string unit, Func<ComparedColumn, string> cell) =>
+            [part, TextSanitizer.ForCsv(what), unit, .. columns.Select(column => TextSanitizer.ForCsv(cell(column)))];
+        IReadOnlyList<string> Text(string part, string what, Func<ComparedColumn, string> text) => Row(part, what, "", text);
+        IReadOnlyList<string> Number(string part, string what, string unit, Func<ComparedColumn, double> value) =>
+            [part, TextSanitizer.ForCsv(what), unit,
+                .. columns.Select(column => double.IsFinite(value(column)) ? PlainNumber.Text(value(column)) : "")];
     }
 }

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
@@ -20,7 +21,7 @@ public static class ComparisonPage
         "header",
         Html.Paragraph("kind", "Hang points and thrust line: comparison"),
         new XElement("h1", comparison.Title),
-        new XElement("dl", new XAttribute("class", "stamp"), Stamp(comparison).Select(item => Fact(item.What, item.Value))));
+        Html.Facts("stamp", Stamp(comparison)));
 
     private static IEnumerable<(string What, string Value)> Stamp(Comparison comparison) =>
     [
@@ -39,7 +40,7 @@ public static class ComparisonPage
             [Designs(comparison), .. Warnings(comparison), Html.Paragraph("danger", Cautions.FirstPage[0])]);
         yield return Html.Section("drill", drilling.Title, Frames(comparison), Html.SectionBody(drilling));
         yield return Html.Section(
-            "phases", phases.Title, Html.Figure(ComparisonBars.Of(comparison),
+            "phases", phases.Title, Html.Figure(Bars(comparison),
                 "Residual torque is what is left for the pilot to hold by leaning or braking."), Html.SectionBody(phases));
         yield return Html.Section("mission", mission.Title, Html.SectionBody(mission));
         yield return Html.Section("differences", ComparisonSections.DifferencesTitle,
@@ -57,7 +58,7 @@ public static class ComparisonPage
         column.Phases.Any(phase => phase.Effort > 1) ? Html.Paragraph("warning", ComparisonSections.Headline(column))
             : Html.Paragraph(ComparisonSections.Headline(column))));
 
-    /// <summary>All at one scale, that of the largest.</summary>
+    /// <summary>All frames at one scale, that of the largest.</summary>
     private static XElement Frames(Comparison comparison)
     {
         var scales = comparison.Columns.Select(column => FrameScale.Of(
@@ -71,15 +72,25 @@ public static class ComparisonPage
             Html.Figure(FrameRearView.Of($"frame-{column.Letter}", column.Run.Machine, column.Run.Factors, column.Geometry, scale)))));
     }
 
-    private static IEnumerable<XElement> CautionParts(Comparison comparison) =>
-    [
-        Html.List([.. comparison.Columns.SelectMany(column => column.Run.Warnings).Distinct(), .. Cautions.FirstPage.Skip(1),
-            .. Cautions.Safety.Except([Cautions.Danger, Cautions.GroundTestFirst])]),
-        Html.Heading("What the model leaves out"),
-        Html.List(Cautions.ModelLimits.Except(Cautions.FirstPage)),
-        Html.Heading("Standards"),
-        Html.List(Cautions.Standards),
-    ];
+    private static XElement Bars(Comparison comparison)
+    {
+        var designs = comparison.Columns.Select(column => new ResidualSeries(
+            column.Name, column.Letter, [.. column.Phases.Select(phase => (phase.Name, phase.ResidualNewtonMetres))])).ToList();
+        return ResidualBars.Of("bars", designs,
+            Math.Max(0.1, designs.SelectMany(design => design.Phases).Max(phase => Math.Abs(phase.ResidualNewtonMetres))));
+    }
+
+    private static IEnumerable<XElement> CautionParts(Comparison comparison)
+    {
+        var groups = CautionsSection.Full(
+            [.. comparison.Columns.SelectMany(column => column.Run.Warnings).Distinct(), .. Cautions.FirstPage.Skip(1)]);
+        yield return Html.List(groups[0].Lines);
+        foreach (var group in groups.Skip(1))
+        {
+            yield return Html.Heading(group.Title);
+            yield return Html.List(group.Lines);
+        }
+    }
 
     private static IEnumerable<XElement> Reproduce(Comparison comparison)
     {
@@ -87,25 +98,26 @@ public static class ComparisonPage
         yield return Html.Paragraph("The same study files and the same version give the same figures:");
         yield return new XElement("pre", new XElement("code", string.Join('\n',
         [
-            .. runs.Select(run => $"{ReproducePart.Command(run.StudyFile, run.Variant)} --out {ReproducePart.Quoted(run.Folder)}"),
-            $"frameopt compare {string.Join(' ', comparison.Columns.Select(column => ReproducePart.Quoted(column.Position == 1 ? column.Run.Folder : FormattableString.Invariant($"{column.Run.Folder}:{column.Position}"))))}",
+            .. runs.Select(run => $"{StudyPart.Command(run.StudyFile, run.Variant)} --out {StudyPart.Quoted(run.Folder)}"),
+            $"frameopt compare {string.Join(' ', comparison.Columns.Select(column => StudyPart.Quoted(Argument(column))))}",
         ])));
         foreach (var run in runs)
         {
-            yield return Html.Heading(
-                $"{string.Join(" and ", comparison.Columns.Where(column => column.Run.Folder == run.Folder).Select(column => column.Letter))}: {run.Folder}");
-            yield return new XElement(
-                "dl",
-                new XAttribute("class", "facts"),
-                Fact("study file", run.StudyFile),
-                Fact("its SHA-256", run.Hash),
-                Fact("computed with", $"FrameOpt {run.Version}"),
-                Fact("designs evaluated", NumberFormat.Count(run.Evaluated)),
-                Fact("on the front", NumberFormat.Count(run.FrontCount)),
-                Fact("why the search ended", run.StopReason),
-                Fact("assumptions and sources", "report.html, results.xlsx and run.json in the folder of the run"));
+            var letters = comparison.Columns.Where(column => column.Run.Folder == run.Folder).Select(column => column.Letter);
+            yield return Html.Heading($"{string.Join(" and ", letters)}: {run.Folder}");
+            yield return Html.Facts("facts",
+            [
+                ("study file", run.StudyFile),
+                ("its SHA-256", run.Hash),
+                ("computed with", $"FrameOpt {run.Version}"),
+                ("designs evaluated", NumberFormat.Count(run.Evaluated)),
+                ("on the front", NumberFormat.Count(run.FrontCount)),
+                ("why the search ended", run.StopReason),
+                ("assumptions and sources", "report.html, results.xlsx and run.json in the folder of the run"),
+            ]);
         }
     }
 
-    private static XElement Fact(string what, string value) => new("div", new XElement("dt", what), new XElement("dd", value));
+    private static string Argument(ComparedColumn column) =>
+        column.Position == 1 ? column.Run.Folder : FormattableString.Invariant($"{column.Run.Folder}:{column.Position}");
 }

@@ -1,23 +1,27 @@
+using System.Globalization;
+
 namespace FrameOpt.Reports.Compare;
 
 /// <summary>Reads what is to be compared.</summary>
 public static class ComparisonReader
 {
-    /// <summary>So many designs are told apart side by side.</summary>
+    /// <summary>The most designs that can be shown side by side.</summary>
     public const int MaxDesigns = 6;
 
-    /// <summary>Reads every design, or says all that stands against it.</summary>
-    /// <param name="arguments">Folders of runs, each with ":" and a place in the ranking behind it when another than the first is
+    /// <summary>Reads every design, or gives every reason why not.</summary>
+    /// <param name="arguments">Folders of runs, each followed by ":" and a place in the ranking where a design other than the first is
     /// meant.</param>
     /// <param name="version">Of this program.</param>
-    /// <param name="errors">In words; empty when all could be read.</param>
+    /// <param name="errors">Sentences; empty when all could be read.</param>
     /// <returns>The comparison, or null.</returns>
     public static Comparison? Read(IReadOnlyList<string> arguments, string version, out IReadOnlyList<string> errors)
     {
         errors = [];
         if (arguments.Count is < 2 or > MaxDesigns)
         {
-            errors = [$"compare takes two to {MaxDesigns} designs, as in: compare results/monday results/tuesday. Two designs of one run are results/monday results/monday:2. {arguments.Count} {(arguments.Count == 1 ? "was" : "were")} given."];
+            errors = [$"compare takes two to {MaxDesigns} designs, as in: compare results/monday results/tuesday. "
+                + "Two designs of one run are results/monday results/monday:2. "
+                + $"{arguments.Count} {(arguments.Count == 1 ? "was" : "were")} given."];
             return null;
         }
 
@@ -50,5 +54,21 @@ public static class ComparisonReader
 
         errors = [.. collected.Distinct()];
         return errors.Count == 0 ? new Comparison(columns) : null;
+    }
+}
+
+/// <summary>A folder of a run, and which of its designs: "results/monday" or "results/monday:3".</summary>
+/// <param name="Folder">As the user wrote it.</param>
+/// <param name="Position">In the order of the ranking, from 1.</param>
+internal sealed record ComparedArgument(string Folder, int Position)
+{
+    /// <summary>Parses an argument; a folder whose own name ends like that is taken as it is.</summary>
+    public static ComparedArgument Of(string text)
+    {
+        var colon = text.LastIndexOf(':');
+        return colon > 0 && !Directory.Exists(text)
+            && int.TryParse(text[(colon + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var position)
+            ? new ComparedArgument(text[..colon], position)
+            : new ComparedArgument(text, 1);
     }
 }

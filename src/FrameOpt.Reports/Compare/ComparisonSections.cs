@@ -1,9 +1,12 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Compare;
 
-/// <summary>A comparison in words, for the terminal and the page alike.</summary>
+/// <summary>A comparison in words, the same for terminal and page.</summary>
 public static class ComparisonSections
 {
     internal const string WarningsTitle = "Look again before you compare";
@@ -12,7 +15,7 @@ public static class ComparisonSections
 
     /// <summary>Every part, in reading order.</summary>
     /// <param name="comparison">What is compared.</param>
-    /// <param name="maxDifferences">So many lines of differences at most.</param>
+    /// <param name="maxDifferences">The most lines of differences.</param>
     public static IReadOnlyList<AnswerSection> Of(Comparison comparison, int maxDifferences = int.MaxValue) =>
     [
         Designs(comparison),
@@ -44,12 +47,13 @@ public static class ComparisonSections
                 : [.. lines.Take(max), $"{NumberFormat.Count(lines.Count - max)} more: --out writes them all to a page and a table."]);
     }
 
-    /// <summary>What a design is; first of all, whether it can be held.</summary>
+    /// <summary>What a design is; first, whether the pilot can hold it.</summary>
     internal static string Headline(ComparedColumn column)
     {
         var excessiveEffort = column.Phases.Where(phase => phase.Effort > 1)
             .Select(phase => $"{phase.Name} (effort {NumberFormat.Text(phase.Effort, "")})").ToList();
-        return $"{column.Letter}: {(excessiveEffort.Count > 0 ? $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", excessiveEffort)}. " : "")}{column.Source}: {GeometryText.Of(column.Run.Factors, column.Geometry)}.";
+        var warning = excessiveEffort.Count > 0 ? $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", excessiveEffort)}. " : "";
+        return $"{column.Letter}: {warning}{column.Source}: {GeometryText.Of(column.Run.Factors, column.Geometry)}.";
     }
 
     /// <summary>Every column's differences from the first; with a heading where there are several.</summary>
@@ -63,5 +67,91 @@ public static class ComparisonSections
     private static string SameStudyText(ComparedColumn first, ComparedColumn column) =>
         column.Run.Folder == first.Run.Folder ? $"{first.Letter} and {column.Letter} are designs of one run."
         : column.Run.Hash == first.Run.Hash ? $"{first.Letter} and {column.Letter} are of the same study."
-        : $"{first.Letter} and {column.Letter} are of the same study as understood; the files differ only in what changes nothing, such as remarks.";
+        : $"{first.Letter} and {column.Letter} are of the same study as understood; the files differ only in what changes "
+            + "nothing, such as remarks.";
+}
+
+/// <summary>The figures of a comparison, a column for each design.</summary>
+internal static class ComparisonTables
+{
+    private const string Absent = "not in its mission";
+
+    /// <summary>Residual, lean and effort of every phase of any mission.</summary>
+    public static AnswerTable Phases(Comparison comparison) => new(
+        Headers(comparison, "phase"),
+        [.. PhaseNames(comparison).SelectMany(phase => (IReadOnlyList<string>[])
+        [
+            Row(phase, comparison, column => Cell(column, phase, found => SideText.Residual(found.ResidualNewtonMetres), Absent)),
+            Row($"{phase}: to hold it", comparison, column => Cell(column, phase, found => SideText.Lean(found.LeanMillimetres))),
+            Row($"{phase}: effort", comparison, column =>
+                Cell(column, phase, found => NumberFormat.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
+        ])]);
+
+    /// <summary>Every response of the missions; the last column says which is better, or which is lower where they are not the same
+    /// measure.</summary>
+    public static AnswerTable Mission(Comparison comparison) => new(
+        [.. Headers(comparison, "response of the mission"), "which"],
+        [.. ResponseCatalogue.OfMissions.Where(quantity => comparison.Columns.Any(
+            column => !double.IsNaN(column.Mission[quantity.Index]))).Select(quantity => (IReadOnlyList<string>)
+        [
+            .. Row(quantity.Name.Replace('_', ' '), comparison, column =>
+                NumberFormat.Text(column.Mission[quantity.Index], quantity)),
+            BetterText(comparison, quantity),
+        ])]);
+
+    /// <summary>Positions of the holes and every factor in words.</summary>
+    public static AnswerTable Drilling(Comparison comparison) => new(
+        Headers(comparison, "dimension"),
+        [
+            Row("left hang point", comparison, column =>
+                DrillingDimensions.Place(-DrillingDimensions.LeftMetres(column.Geometry), Spacing(column))),
+            Row("right hang point", comparison, column =>
+                DrillingDimensions.Place(DrillingDimensions.RightMetres(column.Geometry), Spacing(column))),
+            .. comparison.Columns.SelectMany(column => column.Run.Factors).DistinctBy(factor => factor.Input)
+                .OrderBy(factor => factor.Input.Index).Select(factor =>
+                Row(factor.Name.Replace('_', ' '), comparison, column =>
+                    GeometryText.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor,
+                    column.Geometry[factor.Input]))),
+            Row("propeller turns", comparison, column => StudyText.RotationText(column.Run.Machine.Propeller.Rotation)),
+        ]);
+
+    /// <summary>The phases of all missions, each once.</summary>
+    public static IReadOnlyList<string> PhaseNames(Comparison comparison) =>
+        [.. comparison.Columns.SelectMany(column => column.Phases).Select(phase => phase.Name).Distinct()];
+
+    private static IReadOnlyList<string> Headers(Comparison comparison, string first) =>
+        [first, .. comparison.Columns.Select(column => column.Name)];
+
+    private static IReadOnlyList<string> Row(string name, Comparison comparison, Func<ComparedColumn, string> cell) =>
+        [name, .. comparison.Columns.Select(cell)];
+
+    private static string Cell(ComparedColumn column, string phase, Func<ComparedPhase, string> words, string otherwise = "") =>
+        column.Phases.FirstOrDefault(own => own.Name == phase) is { } found ? words(found) : otherwise;
+
+    private static DisplayUnit Spacing(ComparedColumn column) =>
+        column.Run.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+
+    private static string BetterText(Comparison comparison, MissionQuantity quantity)
+    {
+        var isHigherBetter = quantity.IsHigherBetter;
+        // A margin without bound and a response without basis are both null in run.json: neither can be judged.
+        if (comparison.Columns.Any(column => double.IsNaN(column.Mission[quantity.Index])))
+            return "not to be judged";
+        string Shown(ComparedColumn column) => NumberFormat.Text(column.Mission[quantity.Index], quantity);
+        var best = isHigherBetter ? comparison.Columns.MaxBy(column => column.Mission[quantity.Index])!
+            : comparison.Columns.MinBy(column => column.Mission[quantity.Index])!;
+        var equal = comparison.Columns.Where(column => Shown(column) == Shown(best)).ToList();
+        if (equal.Count == comparison.Columns.Count)
+            return "alike";
+        var isFair = quantity != MissionQuantity.DistanceFromBaseline
+            && comparison.Differences.All(differences => Comparability.IsComparable(differences, quantity));
+        var word = (isFair, comparison.Columns.Count > 2, isHigherBetter) switch
+        {
+            (true, false, _) => "better",
+            (true, true, _) => "best",
+            (false, false, var higher) => higher ? "higher" : "lower",
+            (false, true, var higher) => higher ? "highest" : "lowest",
+        };
+        return $"{string.Join(" and ", equal.Select(column => column.Letter))} {word}";
+    }
 }

@@ -23,9 +23,9 @@ internal static class FactorsJsonReader
     }
 
     /// <summary>A design: the machine as built, with every factor at its level.</summary>
-    /// <param name="machine">As built.</param>
-    /// <param name="factors">The four design factors among them.</param>
-    /// <param name="level">Of a factor, in its own unit.</param>
+    /// <param name="machine">The machine as built.</param>
+    /// <param name="factors">Every factor of the study, the four design factors among them.</param>
+    /// <param name="level">Gives the level of a factor, in its own unit.</param>
     public static FrameGeometry Geometry(Machine machine, IReadOnlyList<StudyFactor> factors, Func<StudyFactor, double> level)
     {
         var geometry = FrameGeometry.AsBuilt(machine);

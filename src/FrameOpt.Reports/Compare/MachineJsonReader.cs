@@ -1,10 +1,9 @@
 using FrameOpt.Model;
 using FrameOpt.Numerics;
-using FrameOpt.Reports.Files;
 
 namespace FrameOpt.Reports.Compare;
 
-/// <summary>The machine read back from a run.json, as <see cref="MachineJson"/> writes it.</summary>
+/// <summary>The machine read back from a run.json.</summary>
 internal static class MachineJsonReader
 {
     public static Machine Of(RunJsonElement machine)
@@ -57,7 +56,7 @@ internal static class MachineJsonReader
     private static FramePoint Point(RunJsonElement point) =>
         new(point["forward"].Quantity("m"), point["right"].Quantity("m"), point["up"].Quantity("m"));
 
-    /// <summary>What the model refuses to be made of such figures is damage of the file.</summary>
+    /// <summary>Makes a part of the machine; figures that the model refuses mean that the file is damaged.</summary>
     private static T Create<T>(RunJsonElement part, Func<T> make)
     {
         try

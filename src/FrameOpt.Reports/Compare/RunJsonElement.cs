@@ -3,7 +3,7 @@ using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Compare;
 
-/// <summary>A part of a run.json that knows where it stands, so that what is wrong with it can be told. Every text is made fit for screens
+/// <summary>A part of a run.json that knows its place in the file, so that errors can name it. Every text is made safe for screens
 /// and files.</summary>
 /// <param name="Element">The part.</param>
 /// <param name="Path">From the top: "study > machine > propeller".</param>
@@ -34,7 +34,7 @@ internal sealed record RunJsonElement(JsonElement Element, string Path)
         : throw new InvalidRunFileException(Path, "true or false is wanted");
 
     /// <summary>The value of {value, unit}, in the unit that run.json writes there.</summary>
-    /// <param name="unit">Another is damage: a figure must never be taken for what it is not.</param>
+    /// <param name="unit">Any other unit means that the file is damaged.</param>
     public double Quantity(string unit) => this["unit"].Text == unit ? this["value"].Number
         : throw new InvalidRunFileException(Path, $"the unit {unit} is wanted");
 
@@ -47,11 +47,11 @@ internal sealed record RunJsonElement(JsonElement Element, string Path)
             new RunJsonElement(member.Value, $"{Path} > {SingleLine(member.Name)}")))]
         : throw new InvalidRunFileException(Path, "names with values are wanted");
 
-    /// <summary>In one line, without control characters, of a bearable length.</summary>
+    /// <summary>The text in one line, without control characters, shortened.</summary>
     public static string SingleLine(string text) => TextTruncation.Truncate(text.Replace('\t', ' '), MaxTextLength);
 }
 
-/// <summary>Something in a run.json is not as a run writes it. Never leaves the reading of the file: it becomes a sentence for the
+/// <summary>Something in a run.json is not as a run writes it. Caught by the reader of the file, which turns it into a sentence for the
 /// user.</summary>
 internal sealed class InvalidRunFileException(string where, string what)
     : Exception($"at {(where.Length > 0 ? where : "its beginning")}: {what}");

@@ -31,9 +31,9 @@ internal sealed class RunJsonReader : IDisposable
 
     /// <summary>Reads the run of a folder.</summary>
     /// <param name="folder">As the user wrote it.</param>
-    /// <param name="version">Of this program: the figures of another may be made by other formulas.</param>
+    /// <param name="version">Of this program: the figures of another version may come from other formulas.</param>
     /// <param name="error">Why it cannot be read, in words.</param>
-    /// <returns>The run, or null with a refusal.</returns>
+    /// <returns>The run, or null with an error.</returns>
     public static RunJsonReader? Open(string folder, string version, out string error)
     {
         var path = Path.Combine(folder, RunFolder.RunJsonName);
@@ -55,7 +55,7 @@ internal sealed class RunJsonReader : IDisposable
         }
         catch (InvalidOperationException)
         {
-            // What System.Text.Json says of half a surrogate pair in a text.
+            // System.Text.Json throws this for half a surrogate pair in a text.
             error = $"{path} is damaged: a text in it is no Unicode. Run the study again.";
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
@@ -69,14 +69,15 @@ internal sealed class RunJsonReader : IDisposable
 
     /// <summary>One design of the front.</summary>
     /// <param name="position">In the order of the ranking, from 1.</param>
-    /// <param name="letter">What the comparison calls it.</param>
+    /// <param name="letter">Its letter in the comparison.</param>
     /// <param name="error">Why there is none, in words.</param>
     public ComparedColumn? Column(int position, string letter, out string error)
     {
         var path = Path.Combine(Run.Folder, RunFolder.RunJsonName);
         error = Run.FrontCount == 0 ? $"{Run.Folder}: this run found no design that keeps every limit, so there is none to compare."
             : position < 1 || position > Run.FrontCount
-                ? $"{Run.Folder}: this run has {NumberFormat.Count(Run.FrontCount)} ranked designs, numbered from 1; there is no design {position}."
+                ? $"{Run.Folder}: this run has {NumberFormat.Count(Run.FrontCount)} ranked designs, numbered from 1; "
+                    + $"there is no design {position}."
             : "";
         if (error.Length > 0)
             return null;
@@ -115,7 +116,8 @@ internal sealed class RunJsonReader : IDisposable
             return $"{path} was not written by FrameOpt.";
         var other = root["version"].Text;
         return other == version ? ""
-            : $"{path} was written by FrameOpt {other}, and this is {version}: their figures may differ by the program alone. Run the study again with this version.";
+            : $"{path} was written by FrameOpt {other}, and this is {version}: their figures may differ by the program "
+                + "alone. Run the study again with this version.";
     }
 
     private static ComparedRun Read(RunJsonElement root, string folder, int designs)

@@ -1,9 +1,11 @@
+using FrameOpt.Model.Mission;
+
 namespace FrameOpt.Reports.Compare;
 
 /// <summary>What differs between two studies as understood, value by value.</summary>
 public static class StudyDifferences
 {
-    /// <summary>Every value that differs, in the order of the first study; what only the other has comes last in its part.</summary>
+    /// <summary>Every value that differs, in the order of the first study; what only the other study has comes last in its group.</summary>
     public static IReadOnlyList<StudyDifference> Of(StudyNode from, StudyNode to) =>
         [.. Pairs(from, to).SelectMany(pair => Collect((pair.From ?? pair.To)!.Name, "", pair.From, pair.To))];
 
@@ -16,7 +18,7 @@ public static class StudyDifferences
             : [Difference(group, path, from, to)];
     }
 
-    /// <summary>Tables of other length are told whole: row by row every figure behind a new row would seem changed.</summary>
+    /// <summary>Tables of different length are shown whole: compared row by row, every figure after a new row would seem changed.</summary>
     private static bool IsComparedByParts(StudyNode from, StudyNode to) => from.Kind == to.Kind && from.Kind != StudyNodeKind.Value
         && (from.Kind != StudyNodeKind.Table || from.Parts.Count == to.Parts.Count);
 
@@ -26,13 +28,14 @@ public static class StudyDifferences
         .. to.Parts.Where(part => from.Parts.All(other => other.Name != part.Name)).Select(part => ((StudyNode?)null, (StudyNode?)part)),
     ];
 
-    /// <summary>In words; to the last digit where the words are the same.</summary>
+    /// <summary>The difference in words; to the last digit where the words are the same.</summary>
     private static StudyDifference Difference(string group, string path, StudyNode? from, StudyNode? to) => from?.Text == to?.Text
         ? new StudyDifference(group, path, ExactText(from!), ExactText(to!))
         : new StudyDifference(group, path, from?.Text, to?.Text);
 
     private static string ExactText(StudyNode node) =>
-        $"{node.Text}, exactly {string.Join(' ', node.Exact.Split((char[])['\n', '\t', ' ', '\r'], StringSplitOptions.RemoveEmptyEntries))}";
+        $"{node.Text}, exactly "
+            + $"{string.Join(' ', node.Exact.Split((char[])['\n', '\t', ' ', '\r'], StringSplitOptions.RemoveEmptyEntries))}";
 }
 
 /// <summary>One thing in which two studies differ.</summary>
@@ -49,4 +52,45 @@ public sealed record StudyDifference(string Group, string Path, string? From, st
         (_, null) => $"removed ({From})",
         _ => $"{From} -> {To}",
     }}";
+}
+
+/// <summary>Whether figures of two studies answer the same question.</summary>
+internal static class Comparability
+{
+    private const string Leverage = "yaw leverage";
+
+    /// <summary>Sentences on why the figures of a design are not comparable with those of the first; none when they are.</summary>
+    public static IEnumerable<string> Reasons(IReadOnlyList<StudyDifference> differences, ComparedColumn first, ComparedColumn other)
+    {
+        List<string> changed = [.. ChangedConditions(differences)];
+        if (changed.Count > 0)
+            yield return "NOT THE SAME QUESTION: "
+                + $"{other.Letter} has another {string.Join(", another ", changed)} than {first.Letter}. "
+                + "Its figures answer a different question: a lower one does not make the better geometry.";
+        foreach (var (quantity, because) in RedefinedResponses(differences)
+            .Where(item => !double.IsNaN(first.Mission[item.Quantity.Index] + other.Mission[item.Quantity.Index])))
+            yield return $"{quantity.Name.Replace('_', ' ')} of {other.Letter} and of "
+                + $"{first.Letter} are not the same measure: {because}.";
+    }
+
+    /// <summary>True when this response of both designs is the same measure under the same conditions.</summary>
+    public static bool IsComparable(IReadOnlyList<StudyDifference> differences, MissionQuantity quantity) =>
+        !ChangedConditions(differences).Any() && RedefinedResponses(differences).All(item => item.Quantity != quantity);
+
+    /// <summary>The parts of a study that every figure depends on.</summary>
+    private static IEnumerable<string> ChangedConditions(IReadOnlyList<StudyDifference> differences) => differences
+        .Select(item => item.Group == "wing" && item.Path.StartsWith(Leverage, StringComparison.Ordinal) ? Leverage : item.Group)
+        .Where(part => part is "mission" or "machine" or "wing" or Leverage)
+        .Distinct();
+
+    /// <summary>Responses whose definition depends on settings of their own.</summary>
+    private static IEnumerable<(MissionQuantity Quantity, string Because)> RedefinedResponses(IReadOnlyList<StudyDifference> differences)
+    {
+        if (differences.Any(item => item.Group == "strength" && item.Path != "overhang"))
+            yield return (MissionQuantity.HangPointLoad, "the limit load factor differs");
+        if (differences.Any(item => item.Group == "strength"))
+            yield return (MissionQuantity.ArmMoment, "limit load factor or overhang differs");
+        if (differences.Any(item => item.Group is "baseline" or "factors"))
+            yield return (MissionQuantity.DistanceFromBaseline, "the baseline or the ranges of the factors differ");
+    }
 }

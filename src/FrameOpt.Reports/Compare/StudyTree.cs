@@ -5,10 +5,10 @@ namespace FrameOpt.Reports.Compare;
 /// <summary>The study of a run.json as a tree of values in words.</summary>
 internal static class StudyTree
 {
-    /// <summary>Keys whose own name would only repeat what their parts say.</summary>
+    /// <summary>Keys that are not shown because their parts say the same.</summary>
     private static readonly string[] unnamedKeys = ["masses", "rows"];
 
-    /// <summary>Keys told in other words than their own.</summary>
+    /// <summary>Keys that are shown under another name.</summary>
     private static readonly Dictionary<string, string> displayNames = new()
     {
         ["at"] = "position",
@@ -25,9 +25,9 @@ internal static class StudyTree
 
     public static StudyNode Of(RunJsonElement study) => Node("study", study, "");
 
-    /// <param name="key">As the file has it; decides unit and side words.</param>
+    /// <param name="key">Key in the file; it decides the unit and the words for the side.</param>
     /// <param name="part">The value.</param>
-    /// <param name="unit">Of plain numbers in it.</param>
+    /// <param name="unit">The unit of plain numbers in it.</param>
     private static StudyNode Node(string key, RunJsonElement part, string unit)
     {
         var isPolar = part.Path.Contains("> polar >", StringComparison.Ordinal);
@@ -44,7 +44,7 @@ internal static class StudyTree
         };
     }
 
-    /// <summary>What names an item, or gives its unit, is no value of its own.</summary>
+    /// <summary>True for the name or the unit of an item, which is not a value of its own.</summary>
     private static bool IsLabel(RunJsonElement part, string key) => key is "name" or "response" || (key == "unit" && part.Has("response"));
 
     private static string UnitOf(RunJsonElement part) => part.Has("unit") ? part["unit"].Text : "";
@@ -80,11 +80,11 @@ internal static class StudyTree
         parts);
 }
 
-/// <summary>A value of a study as understood, or what holds such values, in the words of the field.</summary>
-/// <param name="Name">Beside its neighbours; empty where the names of its parts say enough.</param>
+/// <summary>A value of a study as understood, or a group of values, in words.</summary>
+/// <param name="Name">Distinguishes it from its neighbours; empty where the names of its parts say enough.</param>
 /// <param name="Kind">What it is.</param>
 /// <param name="Text">In words, with units.</param>
-/// <param name="Exact">To the last digit; two values are the same when these are.</param>
+/// <param name="Exact">The value to the last digit; two values are equal when these are.</param>
 /// <param name="Parts">Of a group or a table, in the study's order.</param>
 public sealed record StudyNode(string Name, StudyNodeKind Kind, string Text, string Exact, IReadOnlyList<StudyNode> Parts);
 

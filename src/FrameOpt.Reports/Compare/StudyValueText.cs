@@ -4,10 +4,10 @@ using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Compare;
 
-/// <summary>One value of a study in words: its unit beside it, its side in words.</summary>
+/// <summary>One value of a study with its unit, and its side in words.</summary>
 internal static class StudyValueText
 {
-    /// <summary>Lengths that people give in metres; the others are told in millimetres.</summary>
+    /// <summary>Lengths that people give in metres; the others are shown in millimetres.</summary>
     private static readonly string[] keysInMetres = ["diameter", "span", "lines", "line_spread", "altitude"];
 
     private static readonly Dictionary<string, (string Plus, string Minus)> sideText = new()
@@ -28,9 +28,9 @@ internal static class StudyValueText
         ["pitch_rate"] = ("nose up", "nose down"),
     };
 
-    /// <param name="key">Of the value in run.json.</param>
+    /// <param name="key">Key of the value in run.json.</param>
     /// <param name="part">A plain value, {value, unit}, or the levels of a factor.</param>
-    /// <param name="unit">Of a plain number.</param>
+    /// <param name="unit">The unit of a plain number.</param>
     public static string Of(string key, RunJsonElement part, string unit) => part.Element.ValueKind switch
     {
         JsonValueKind.Object when part.Has("levels") => Levels(part),

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 
@@ -29,7 +30,7 @@ public static class EvaluationJson
         json.WriteObjects("limits", evaluation.Failure is null ? study.Limits : [], limit =>
         {
             var value = limit.ValueOf(evaluation);
-            json.WriteString("limit", limit.Text);
+            json.WriteString("limit", StudyText.Limit(limit));
             json.WriteQuantity("value", value, limit.Response.Unit);
             json.WriteBoolean("kept", limit.AsConstraint.IsSatisfiedBy(value));
         });
@@ -55,8 +56,8 @@ public static class EvaluationJson
         for (var i = 0; i < evaluation.Mission.Count; i++)
             json.WriteQuantity(ResponseCatalogue.OfMissions[i].Name, evaluation.Mission[i], ResponseCatalogue.OfMissions[i].Unit);
         json.WriteEndObject();
-        if (evaluation.Failure is { } reason)
-            json.WriteString("failure", reason);
+        if (evaluation.Failure is { } failure)
+            json.WriteString("failure", FailureText.Describe(failure));
     }
 
     internal static void Design(Utf8JsonWriter json, FrameGeometry geometry, Study study)

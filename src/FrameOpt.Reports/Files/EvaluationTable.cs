@@ -16,7 +16,6 @@ public sealed class EvaluationTable : IDisposable
     private const int MaxNumberLength = 32;
 
     private readonly Study study;
-    private readonly MissionModel mission;
     private readonly StudyProblem problem;
     private readonly BufferedStream stream;
     private readonly Dictionary<ushort, byte[]> reasons = [];
@@ -28,8 +27,7 @@ public sealed class EvaluationTable : IDisposable
     {
         this.study = study;
         this.stream = new BufferedStream(stream, 1 << 16);
-        mission = StudyProblem.Model(study);
-        problem = new StudyProblem(study, mission);
+        problem = new StudyProblem(study, StudyProblem.Model(study));
         var headers = study.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")
             .Concat(study.Objectives.Select(objective => WithUnit(objective.Response, objective.Magnitude)))
             .Concat(study.Limits.Select(limit => WithUnit(limit.Response, limit.Magnitude)));
@@ -82,7 +80,7 @@ public sealed class EvaluationTable : IDisposable
     private byte[] Reason(ushort code)
     {
         if (!reasons.TryGetValue(code, out var reason))
-            reasons[code] = reason = Encoding.UTF8.GetBytes(Quoted(FailureText.Kind(mission, FlightFailure.FromCode(code))));
+            reasons[code] = reason = Encoding.UTF8.GetBytes(Quoted(FailureText.Kind(study.Mission, FlightFailure.FromCode(code))));
         return reason;
     }
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using FrameOpt.Analysis;
-using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Files;
@@ -37,7 +37,7 @@ internal static class PlanJson
             json.WriteQuantity(surface.Response.Name, surface.Values[index], surface.Response.Unit);
         json.WriteEndObject();
         if (answer.Failures[index] is { } failure)
-            json.WriteString("failure", failure);
+            json.WriteString("failure", FailureText.Describe(failure));
     }
 
     private static void Surface(Utf8JsonWriter json, StudyPlan plan, FittedSurface surface)
@@ -51,7 +51,7 @@ internal static class PlanJson
         }
 
         IReadOnlyList<string> names = [.. plan.Factors.Select(factor => factor.Name)];
-        json.WriteObjects("terms", PlanSections.Terms(fit), row =>
+        json.WriteObjects("terms", PlanLabels.Terms(fit), row =>
         {
             json.WriteString("term", row.Term.NamedWith(names));
             json.WriteDecimal("coefficient", row.Coefficient);

@@ -24,9 +24,9 @@ public static class RunJson
         json.WriteString("study_file", report.Info.StudyFileName);
         json.WriteString("study_sha256", result.Study.Hash);
         json.WriteNumber("seed", report.Info.Seed);
-        json.WriteString("stop_reason", result.StopReason);
+        json.WriteString("stop_reason", RunText.Of(result.StopReason));
         json.WriteBoolean("complete", result.IsComplete);
-        Counts(json, result.Counts);
+        Counts(json, result.Counts, result.Study);
         json.WriteOptional("certificate", result.Certificate, certificate => Certificate(json, certificate, result.Study));
         json.WritePropertyName("study");
         StudyJson.Write(json, result.Study);
@@ -49,28 +49,29 @@ public static class RunJson
         json.WriteEndObject();
     }
 
-    private static void Counts(Utf8JsonWriter json, RunCounts counts)
+    private static void Counts(Utf8JsonWriter json, RunCounts counts, Study study)
     {
         json.WriteStartObject("counts");
         json.WriteNumber("evaluated", counts.Evaluated);
         json.WriteNumber("failed", counts.Failed);
         json.WriteNumber("outside_limits", counts.Infeasible);
         json.WriteNumber("feasible", counts.Feasible);
-        json.WriteObjects("failed_by", counts.FailedBy, Reason);
-        json.WriteObjects("outside_by", counts.ViolatedBy, Reason);
+        json.WriteObjects("failed_by", counts.FailedBy, failed => Reason(FailureText.Kind(study.Mission, failed.Failure), failed.Count));
+        json.WriteObjects("outside_by", study.Limits.Zip(counts.ViolatedBy),
+            violated => Reason(StudyText.Limit(violated.First), violated.Second));
         json.WriteEndObject();
 
-        void Reason(ReasonCount reason)
+        void Reason(string reason, long designs)
         {
-            json.WriteString("reason", reason.Reason);
-            json.WriteNumber("designs", reason.Count);
+            json.WriteString("reason", reason);
+            json.WriteNumber("designs", designs);
         }
     }
 
     private static void Certificate(Utf8JsonWriter json, Certificate certificate, Study study)
     {
         json.WriteStartObject();
-        json.WriteString("against", certificate.GridDescription);
+        json.WriteString("against", RunText.Grid(certificate));
         json.WriteBoolean("is_estimate", certificate.IsEstimate);
         json.WriteNumber("grid_designs", certificate.GridDesigns);
         json.WriteNumber("exact_front", certificate.ExactFront);
@@ -87,7 +88,7 @@ public static class RunJson
     {
         json.WriteStartObject();
         json.WriteNumber("number", miss.Number);
-        json.WriteStrings("broken_limits", miss.BrokenLimits);
+        json.WriteStrings("broken_limits", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss)));
         json.WritePropertyName("evaluation");
         EvaluationJson.Write(json, miss.Evaluation, study);
         json.WriteEndObject();
@@ -95,7 +96,7 @@ public static class RunJson
 
     private static void Scenario(Utf8JsonWriter json, LeverageScenario scenario, Study study)
     {
-        json.WriteString("yaw_leverage", scenario.Label);
+        json.WriteString("yaw_leverage", RunText.Leverage(scenario));
         json.WritePropertyName("chosen");
         EvaluationJson.Write(json, scenario.Chosen, study);
         json.WriteOptional("best", scenario.BestEvaluation, best => EvaluationJson.Write(json, best, study));

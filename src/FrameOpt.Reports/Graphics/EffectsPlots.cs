@@ -1,17 +1,16 @@
 using System.Xml.Linq;
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Graphics;
 
-/// <summary>What a plan taught of one response.</summary>
-/// <param name="Plan">Its factors.</param>
-/// <param name="Response">Which.</param>
+/// <summary>What a plan shows about one response.</summary>
+/// <param name="Plan">The plan, with its factors.</param>
+/// <param name="Response">The response that is shown.</param>
 /// <param name="Fit">The surface.</param>
-/// <param name="Id">Begins the names of its pictures.</param>
+/// <param name="Id">Prefix of the ids of its pictures.</param>
 internal sealed record EffectsPlots(StudyPlan Plan, Response Response, RegressionFit Fit, string Id)
 {
     private const int MaxBars = 8;
@@ -24,7 +23,7 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
     public XElement Shares()
     {
         List<string> names = [.. Plan.Factors.Select(PlanLabels.Name)];
-        var terms = PlanSections.Terms(Fit).Where(row => row.Term.Order > 0 && row.Share is not null).Take(MaxBars).ToList();
+        var terms = PlanLabels.Terms(Fit).Where(row => row.Term.Order > 0 && row.Share is not null).Take(MaxBars).ToList();
         var height = 26 + terms.Count * 29.0;
         double X(double share) => 8 + share / 100 * 270;
         return Svg.Picture($"{Id}-shares", Plot.Width, height, $"Which terms matter to {Title}: share of the variation over the runs [%]",
@@ -50,7 +49,7 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
         return CurveFamily($"{Id}-mains", $"{Title} as one factor moves, the others at their middle", axis, curves);
     }
 
-    /// <summary>The two factors of largest share together: lines that are not parallel show that one changes what the other does.</summary>
+    /// <summary>The two factors of largest share together: lines that are not parallel show an interaction.</summary>
     public XElement? InteractionPlot()
     {
         if (Plan.Factors.Count < 2)
@@ -75,7 +74,9 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
         return Svg.Picture(id, Plot.Width, Height + key, title,
             string.Join(" ",
                 curves.Select(
-                    curve => $"{curve.Name}: {PlanSections.FourDigits(curve.Points[0].Y, unit)} at the low end, {PlanSections.FourDigits(curve.Points[curve.Points.Count / 2].Y, unit)} in the middle, {PlanSections.FourDigits(curve.Points[^1].Y, unit)} at the high end.")),
+                    curve => $"{curve.Name}: {PlanLabels.FourDigits(curve.Points[0].Y, unit)} at the low "
+                        + $"end, {PlanLabels.FourDigits(curve.Points[curve.Points.Count / 2].Y, unit)} in the "
+                        + $"middle, {PlanLabels.FourDigits(curve.Points[^1].Y, unit)} at the high end.")),
             [
                 .. plot.Frame(),
                 .. curves.Select((curve, c) => Svg.Curve(lines[c % lines.Length],

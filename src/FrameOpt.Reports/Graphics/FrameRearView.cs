@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -47,7 +46,8 @@ internal static class FrameRearView
         var (reach, rise, inner) = (Math.Sin(Math.PI / 6), Math.Cos(Math.PI / 6), radius - 9);
         string Point(double right, double up) => $"{Svg.Number(x + right)} {Svg.Number(middle - up)}";
         yield return Svg.Path(
-            "turn", $"M{Point(-side * inner * reach, inner * rise)}A{Svg.Number(inner)} {Svg.Number(inner)} 0 0 {(side > 0 ? 1 : 0)} {Point(side * inner * reach, inner * rise)}");
+            "turn", $"M{Point(-side * inner * reach, inner * rise)}A{Svg.Number(inner)} {Svg.Number(inner)} 0 0 "
+                + $"{(side > 0 ? 1 : 0)} {Point(side * inner * reach, inner * rise)}");
         yield return new XElement(
             "path",
             new XAttribute("class", "turn-head"),
@@ -103,6 +103,6 @@ internal static class FrameRearView
     }
 
     private static string AltText(Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry) =>
-        DrillingSection.Of(machine, factors, geometry).Lines[0]
-            + $" The propeller turns {StudyText.RotationText(machine.Propeller.Rotation)}.";
+        DrillingDimensions.Sentence(geometry, factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit)
+        + $" The propeller turns {StudyText.RotationText(machine.Propeller.Rotation)}.";
 }

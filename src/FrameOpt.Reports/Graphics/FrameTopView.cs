@@ -44,7 +44,8 @@ internal static class FrameTopView
             new XAttribute("d", "M0-9L-4.5 2H4.5Z"),
             new XAttribute(
                 "transform",
-                    $"translate({Svg.Number(x + length * right)} {Svg.Number(hub - length * forward)}) rotate({Svg.Number(geometry.AngleRadians * 180 / Math.PI)})"));
+                    $"translate({Svg.Number(x + length * right)} {Svg.Number(hub - length * forward)}) "
+                        + $"rotate({Svg.Number(geometry.AngleRadians * 180 / Math.PI)})"));
         yield return PlotMarker.At("hub", PlotMarker.Cross, x, hub);
         yield return Svg.Text("small", x - radius + 6, hub + 17, "start", "propeller");
         yield return Svg.Text("figure", FrameScale.Width - 6, 30, "end",
@@ -84,6 +85,7 @@ internal static class FrameTopView
     {
         var unit = study.LengthUnit;
         var behind = geometry.HangLineForwardMetres - geometry.HubForwardMetres;
-        return $"The hub lies {unit.Text(Math.Abs(behind))} {(behind < 0 ? "in front of" : "behind")} the hang line. {GeometryText.Of(study, geometry)}.";
+        return $"The hub lies {unit.Text(Math.Abs(behind))} {(behind < 0 ? "in front of" : "behind")} the hang line. "
+            + $"{GeometryText.Of(study, geometry)}.";
     }
 }

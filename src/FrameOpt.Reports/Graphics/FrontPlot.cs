@@ -1,32 +1,30 @@
 using System.Xml.Linq;
-using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Graphics;
 
-/// <summary>The front seen from two of its objectives.</summary>
+/// <summary>The front in two of its objectives.</summary>
 internal sealed class FrontPlot
 {
     private const double Height = 276;
     private const int Ranked = 10;
 
-    /// <summary>A baseline or a limit that would make an axis so many times longer is told instead of drawn.</summary>
+    /// <summary>A baseline or a limit that would make an axis more than this many times longer is described instead of drawn.</summary>
     private const double MaxAxisExtension = 1.8;
 
-    private readonly RunReport report;
+    private readonly StudyResult result;
     private readonly IReadOnlyList<int> shown;
     private readonly (int X, int Y) pair;
     private readonly Plot plot;
 
-    public FrontPlot(RunReport report, IReadOnlyList<int> shown, int across, int up)
+    public FrontPlot(StudyResult result, IReadOnlyList<int> shown, int across, int up)
     {
-        (this.report, this.shown, pair) = (report, shown, (across, up));
+        (this.result, this.shown, pair) = (result, shown, (across, up));
         plot = new Plot(Axis(across), Axis(up), Height);
     }
 
-    private Study Study => report.Result.Study;
+    private Study Study => result.Study;
 
     /// <summary>The picture.</summary>
     /// <param name="marker">What marks the design shown.</param>
@@ -34,11 +32,11 @@ internal sealed class FrontPlot
         $"front-{pair.X + 1}-{pair.Y + 1}", Plot.Width, Height, $"The front: {Header(pair.Y)} against {Header(pair.X)}", AltText(),
             [.. plot.Frame(), .. Limits(), .. Points(), .. Baseline(), marker]);
 
-    /// <summary>A ring round one design.</summary>
-    public XElement Marker(DesignView view) =>
-        PlotMarker.At("now", PlotMarker.Ring, plot.X(view.FrontDesign!.Objectives[pair.X]), plot.Y(view.FrontDesign.Objectives[pair.Y]));
+    /// <summary>A ring around one design.</summary>
+    public XElement Marker(FrontDesign design) =>
+        PlotMarker.At("now", PlotMarker.Ring, plot.X(design.Objectives[pair.X]), plot.Y(design.Objectives[pair.Y]));
 
-    /// <summary>What lies too far away to be drawn.</summary>
+    /// <summary>What lies too far outside to be drawn.</summary>
     public IEnumerable<string> OutsideNotes()
     {
         foreach (var axis in (int[])[pair.X, pair.Y])
@@ -50,9 +48,7 @@ internal sealed class FrontPlot
         }
     }
 
-    private static string Header(Study study, int objective) => PlanLabels.WithUnit(study.Objectives[objective]);
-
-    private string Header(int objective) => Header(Study, objective);
+    private string Header(int objective) => StudyText.AxisLabel(Study.Objectives[objective]);
 
     private string Text(int objective, double value) => NumberFormat.Text(value, Study.Objectives[objective].Response.Entry);
 
@@ -64,14 +60,14 @@ internal sealed class FrontPlot
                 Study.Objectives[objective].Maximise ? "more is better" : "less is better");
     }
 
-    private IEnumerable<double> Values(int objective) => shown.Select(i => report.Result.Front[i].Objectives[objective]);
+    private IEnumerable<double> Values(int objective) => shown.Select(i => result.Front[i].Objectives[objective]);
 
     private IEnumerable<double> Bounds(int objective) => Study.Limits
         .Where(limit => limit.Response == Study.Objectives[objective].Response && limit.Magnitude == Study.Objectives[objective].Magnitude)
         .SelectMany(limit => (double?[])[limit.AtLeast, limit.AtMost])
         .OfType<double>();
 
-    private double? BaselineValue(int objective) => report.Result.Baseline is { Failure: null } baseline
+    private double? BaselineValue(int objective) => result.Baseline is { Failure: null } baseline
         ? Study.Objectives[objective].Magnitude ? Math.Abs(baseline[Study.Objectives[objective].Response])
             : baseline[Study.Objectives[objective].Response]
         : null;
@@ -94,16 +90,15 @@ internal sealed class FrontPlot
     {
         XElement At(int place, string cssClass, string shape)
         {
-            var design = report.Result.Front[shown[place]];
+            var design = result.Front[shown[place]];
             return PlotMarker.At(cssClass, shape, plot.X(design.Objectives[pair.X]), plot.Y(design.Objectives[pair.Y]));
         }
 
-        yield return Svg.Group("points", Enumerable.Range(0, shown.Count).Select(place => Svg.Circle(
-            "dot", plot.X(report.Result.Front[shown[place]].Objectives[pair.X]),
-                plot.Y(report.Result.Front[shown[place]].Objectives[pair.Y]), 2.2)));
+        yield return Svg.Group("points", shown.Select(i => Svg.Circle(
+            "dot", plot.X(result.Front[i].Objectives[pair.X]), plot.Y(result.Front[i].Objectives[pair.Y]), 2.2)));
         for (var place = Math.Min(Ranked, shown.Count) - 1; place > 0; place--)
             yield return At(place, "ranked", PlotMarker.Diamond);
-        var knee = shown.ToList().FindIndex(i => report.Result.Front[i].IsKnee);
+        var knee = shown.ToList().FindIndex(i => result.Front[i].IsKnee);
         if (knee > 0)
             yield return At(knee, "knee", PlotMarker.Triangle);
         yield return At(0, "best", PlotMarker.Square);
@@ -117,7 +112,7 @@ internal sealed class FrontPlot
 
     private string AltText()
     {
-        var best = report.Result.Front[shown[0]];
+        var best = result.Front[shown[0]];
         string Range(int axis) => $"{Header(axis)} from {Text(axis, Values(axis).Min())} to {Text(axis, Values(axis).Max())}";
         var baseline = BaselineValue(pair.X) is { } x && BaselineValue(pair.Y) is { } y
             ? $" The baseline has {Text(pair.X, x)} and {Text(pair.Y, y)}." : "";

@@ -1,7 +1,6 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Graphics;
@@ -17,10 +16,10 @@ internal static class RpmPlot
         [.. design.Phases.Where(phase => phase.Phase.Power is not PhasePower.EngineOff)];
 
     /// <summary>The plot with room for every design that may be shown.</summary>
-    public static Plot Plot(IReadOnlyList<DesignView> views)
+    public static Plot Plot(IReadOnlyList<RpmCurve> designs)
     {
-        var marked = views.SelectMany(view => Marked(view.Evaluation)).ToList();
-        var points = views.SelectMany(view => view.Curve).ToList();
+        var marked = designs.SelectMany(design => Marked(design.Evaluation)).ToList();
+        var points = designs.SelectMany(design => design.Points).ToList();
         return new Plot(
             PlotAxis.Spanning("propeller speed [rpm]", points.Select(point => point.Rpm)
                 .Concat(marked.Select(phase => phase[PhaseQuantity.Rpm]))),
@@ -33,15 +32,16 @@ internal static class RpmPlot
             Height);
     }
 
-    public static XElement Of(Plot plot, DesignView view)
+    /// <summary>The picture of one design.</summary>
+    public static XElement Of(Plot plot, RpmCurve design)
     {
-        var within = view.Result.Study.Band.WithinNewtonMetres;
-        var marked = Marked(view.Evaluation);
-        var curve = view.Curve.Where((_, i) => i % PointStride == 0).ToList();
-        return Svg.Picture("rpm-picture", Graphics.Plot.Width, Height, "Torque against propeller speed", AltText(view, marked),
+        var within = design.WithinNewtonMetres;
+        var marked = Marked(design.Evaluation);
+        var curve = design.Points.Where((_, i) => i % PointStride == 0).ToList();
+        return Svg.Picture("rpm-picture", Graphics.Plot.Width, Height, "Torque against propeller speed", AltText(design, marked),
         [
             .. plot.Frame(),
-            Svg.Path("band", string.Concat(view.Result.Bands.Select(band => plot.Box(band.FromRpm, band.ToRpm, -within, within)))),
+            Svg.Path("band", string.Concat(design.Bands.Select(band => plot.Box(band.FromRpm, band.ToRpm, -within, within)))),
             plot.HorizontalLine("zero", 0),
             Svg.Curve("line-2", curve.Select(point => (plot.X(point.Rpm), plot.Y(point.TorqueNewtonMetres)))),
             Svg.Curve("line-1", curve.Select(point => (plot.X(point.Rpm), plot.Y(point.ResidualNewtonMetres)))),
@@ -53,12 +53,23 @@ internal static class RpmPlot
         ]);
     }
 
-    private static string AltText(DesignView view, IReadOnlyList<PhaseResult> marked)
+    private static string AltText(RpmCurve design, IReadOnlyList<PhaseResult> marked)
     {
-        var bands = string.Join(" and ", view.Result.Bands.Select(band =>
+        var bands = string.Join(" and ", design.Bands.Select(band =>
             FormattableString.Invariant($"{band.FromRpm:0} to {band.ToRpm:0} rpm")));
         var balanced = bands.Length == 0 ? "no speed is balanced" : $"balanced from {bands}";
-        return $"At one airspeed the propeller torque grows with speed, and so does the pull of the residual torque to one side; {balanced}. "
-            + $"{string.Join("; ", marked.Select((phase, p) => $"{p + 1} {phase.Phase.Name} at {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideText.Moment(phase[PhaseQuantity.Residual])}"))}.";
+        var phases = marked.Select((phase, p) =>
+            $"{p + 1} {phase.Phase.Name} at {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, "
+            + SideText.Moment(phase[PhaseQuantity.Residual]));
+        return "At one airspeed the propeller torque grows with speed, and so does the pull of the residual torque to one side; "
+            + $"{balanced}. {string.Join("; ", phases)}.";
     }
 }
+
+/// <summary>A design over the range of propeller speeds.</summary>
+/// <param name="Evaluation">Of a design that flies.</param>
+/// <param name="Points">Residual and torque against propeller speed.</param>
+/// <param name="Bands">Ranges of speed in which it is balanced.</param>
+/// <param name="WithinNewtonMetres">The residual that counts as balanced.</param>
+internal sealed record RpmCurve(
+    DesignEvaluation Evaluation, IReadOnlyList<ResidualPoint> Points, IReadOnlyList<BalancedBand> Bands, double WithinNewtonMetres);

@@ -1,5 +1,5 @@
 using FrameOpt.Analysis;
-using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Graphics;
@@ -16,7 +16,7 @@ internal sealed record SurfaceGrid(int RowFactor, int ColumnFactor, IReadOnlyLis
     /// <summary>The grid of a fit over two factors or more.</summary>
     public static SurfaceGrid Of(StudyPlan plan, RegressionFit fit)
     {
-        var terms = PlanSections.Terms(fit);
+        var terms = PlanLabels.Terms(fit);
         double Share(int factor) => terms.Where(row => row.Term.Powers[factor] > 0).Sum(row => row.Share ?? 0);
         int[] byShare = [.. Enumerable.Range(0, plan.Factors.Count).OrderByDescending(Share)];
         var coded = new double[plan.Factors.Count];

@@ -3,13 +3,13 @@ using System.Xml.Linq;
 
 namespace FrameOpt.Reports.Graphics;
 
-/// <summary>Pieces of SVG. Looks come from classes alone, so that pictures follow light, dark and print.</summary>
+/// <summary>Pieces of SVG. Their style comes from classes alone, so that pictures follow light, dark and print.</summary>
 internal static class Svg
 {
     /// <summary>A coordinate, to a tenth of a unit.</summary>
     public static string Number(double value) => (Math.Round(value, 1) + 0.0).ToString("0.#", CultureInfo.InvariantCulture);
 
-    /// <summary>A whole picture with words for those who do not see it.</summary>
+    /// <summary>A whole picture with a description for screen readers.</summary>
     /// <param name="id">Unlike every other on the page.</param>
     /// <param name="width">In picture units; a unit is about a pixel on a phone.</param>
     /// <param name="height">In picture units.</param>
@@ -53,7 +53,7 @@ internal static class Svg
 
     public static XElement Path(string cssClass, string path) => new("path", new XAttribute("class", cssClass), new XAttribute("d", path));
 
-    /// <summary>A line through points; a break where one is no number.</summary>
+    /// <summary>A line through points; broken where one is not a number.</summary>
     public static XElement Curve(string cssClass, IEnumerable<(double X, double Y)> points)
     {
         var path = new System.Text.StringBuilder();

@@ -12,8 +12,7 @@ internal static class AnswerPart
         ? Html.Section(
             "answer",
             "The answer",
-            [Headline(content.Answer.Headline, true), Danger(),
-                .. NearestMissSection.Of(content.Result)
+            [Headline(content.Answer.Headline, true), Danger(), .. AnswerHeadline.Example(content.Result)
                 .SelectMany(section => (XElement[])[Html.Heading(section.Title), Html.SectionBody(section)])])
         : Html.Section(
             "answer",

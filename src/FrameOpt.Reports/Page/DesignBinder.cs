@@ -3,10 +3,9 @@ using System.Xml.Linq;
 namespace FrameOpt.Reports.Page;
 
 /// <summary>
-/// Makes a part of the page follow the design shown. A part is made ready for every design; it is put on the page as it is for the first,
-/// and where
-/// another differs the element is marked with the number of a slot. The page's script then needs no formula and no words: it puts what a
-/// slot holds into place.
+/// Makes a part of the page follow the design shown. The part is made for every design; the page shows it for the first, and an element
+/// that differs for another design is marked with the number of a slot. The page's script then needs no formula and no words: it only
+/// puts the content of the slot into the element.
 /// </summary>
 /// <param name="views">The designs, best first; one or more.</param>
 internal sealed class DesignBinder(IReadOnlyList<DesignView> views)
@@ -18,7 +17,7 @@ internal sealed class DesignBinder(IReadOnlyList<DesignView> views)
     public IReadOnlyList<BoundValue> Slots => slots;
 
     /// <summary>The part for the first design, marked where it differs for others.</summary>
-    /// <param name="part">Of one design. Elements stand in the same order for all; a list may be longer for some.</param>
+    /// <param name="part">Makes the part for one design. Elements have the same order for all; a list may be longer for some.</param>
     public XElement Bind(Func<DesignView, XElement> part)
     {
         var variants = new XElement[views.Count];
@@ -51,7 +50,7 @@ internal sealed class DesignBinder(IReadOnlyList<DesignView> views)
         return merged;
     }
 
-    /// <summary>The names that any variant has, in the order they are met.</summary>
+    /// <summary>The names that any variant has, in the order of their first appearance.</summary>
     private static List<XName> AttributeNames(XElement[] variants)
     {
         var names = new List<XName>();
@@ -96,7 +95,7 @@ internal sealed class DesignBinder(IReadOnlyList<DesignView> views)
         return false;
     }
 
-    /// <summary>Stands where another design has one more: hidden, and of the same shape.</summary>
+    /// <summary>A hidden placeholder where another design has one element more.</summary>
     private static XElement HiddenCopy(XElement like)
     {
         var absent = new XElement(like);
@@ -112,12 +111,12 @@ internal sealed class DesignBinder(IReadOnlyList<DesignView> views)
 }
 
 /// <summary>A text or an attribute that differs from design to design.</summary>
-/// <param name="Prefix">What all designs have before it.</param>
-/// <param name="Suffix">What all have after it.</param>
-/// <param name="Values">Of each design, what lies between; null for an attribute it has not.</param>
+/// <param name="Prefix">Common to all designs, before the value.</param>
+/// <param name="Suffix">Common to all designs, after the value.</param>
+/// <param name="Values">The part that differs, for each design; null where the attribute is absent.</param>
 internal sealed record BoundValue(string Prefix, string Suffix, IReadOnlyList<string?> Values)
 {
-    /// <summary>Parts what is common from what is not.</summary>
+    /// <summary>Separates what is common from what differs.</summary>
     public static BoundValue Of(IReadOnlyList<string?> texts)
     {
         if (texts.Any(text => text is null))
@@ -130,7 +129,7 @@ internal sealed record BoundValue(string Prefix, string Suffix, IReadOnlyList<st
         var after = 0;
         while (after < shortest - before && texts.All(text => text![^(after + 1)] == first[^(after + 1)]))
             after++;
-        // Never through a surrogate pair: JSON may hold whole letters only.
+        // Never split a surrogate pair: JSON holds whole characters only.
         if (before > 0 && char.IsHighSurrogate(first[before - 1]))
             before--;
         if (after > 0 && char.IsLowSurrogate(first[^after]))

@@ -1,22 +1,27 @@
-using System.Globalization;
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Graphics;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 
-/// <summary>One design that the page can show, with everything it says of it.</summary>
+/// <summary>One design that the page can show, with everything it says about it.</summary>
 /// <param name="FrontDesign">Its place on the front, or null for the nearest miss.</param>
-/// <param name="Evaluation">It flies.</param>
-/// <param name="Result">The run, told as if this were the chosen design.</param>
+/// <param name="Evaluation">Of a design that flies.</param>
+/// <param name="Result">The run as if this were the chosen design.</param>
 /// <param name="Curve">Residual and torque against propeller speed.</param>
 internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Evaluation, StudyResult Result,
     IReadOnlyList<ResidualPoint> Curve)
 {
-    /// <summary>What it is, in few words.</summary>
+    /// <summary>What it is, in a few words.</summary>
     public string Name => FrontDesign is null ? "nearest miss"
         : ReferenceEquals(Evaluation, Result.Front.Count > 0 ? Best : null) ? "best compromise"
         : FormattableString.Invariant($"rank {FrontDesign.Rank}");
+
+    /// <summary>The design over the range of propeller speeds.</summary>
+    public RpmCurve OverRpm => new(Evaluation, Curve, Result.Bands, Result.Study.Band.WithinNewtonMetres);
 
     /// <summary>The best compromise of the run.</summary>
     public DesignEvaluation? Best { get; init; }
@@ -53,6 +58,38 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
     }
 
     private static MissionModel Model(StudyResult result, LeverageScenario scenario) =>
-        double.TryParse(scenario.Label, NumberStyles.Float, CultureInfo.InvariantCulture, out var leverage)
-            ? result.Mission.WithYawLeverage(leverage) : result.Mission;
+        scenario is { IsAsGiven: false, Leverage: YawLeverage.Constant leverage } ? result.Mission.WithYawLeverage(leverage.Value)
+            : result.Mission;
+}
+
+/// <summary>A design of the front in the cells of a table.</summary>
+internal static class DesignRow
+{
+    public static IReadOnlyList<string> Headers(Study study) =>
+    [
+        "rank", .. study.Factors.Select(factor => factor.Name.Replace('_', ' ')),
+            .. study.Objectives.Select(objective => StudyText.Name(objective.Response, objective.Magnitude).Replace('_', ' ')),
+    ];
+
+    /// <summary>Rank in the run, every factor, every objective, with units.</summary>
+    public static IReadOnlyList<string> Of(DesignView view) =>
+    [
+        FormattableString.Invariant($"{view.FrontDesign!.Rank}"),
+        .. Geometry(view),
+        .. view.Result.Study.Objectives.Select((objective, o) => NumberFormat.Text(
+            view.FrontDesign.Objectives[o], objective.Response.Entry)),
+    ];
+
+    /// <summary>The design in one short line.</summary>
+    public static string Label(DesignView view) =>
+        $"{(view.FrontDesign is null ? view.Name : FormattableString.Invariant($"rank {view.FrontDesign.Rank}"))}: "
+            + $"{string.Join(", ", Geometry(view))}";
+
+    private static IEnumerable<string> Geometry(DesignView view) =>
+        view.Result.Study.Factors.Select(factor => Cell(factor, view.Evaluation.Geometry[factor.Input]));
+
+    private static string Cell(StudyFactor factor, double si) =>
+        factor.Input.IsSided && si != 0
+        ? $"{factor.Unit.Text(Math.Abs(si))} {SideText.Side(si)}"
+        : factor.Unit.Text(si);
 }

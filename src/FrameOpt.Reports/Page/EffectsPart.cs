@@ -11,7 +11,7 @@ internal static class EffectsPart
 {
     public static XElement? Of(PageContent content)
     {
-        if (content.Result.Plan is not { } answer || PlanSummarySection.Of(content.Result).FirstOrDefault() is not { } section)
+        if (content.Result.Plan is not { } answer || PlanSections.Summary(content.Result).FirstOrDefault() is not { } section)
             return null;
         return Html.Section("effects", section.Title, [Html.SectionBody(section),
             .. answer.Surfaces.SelectMany((surface, s) => Response(answer.Plan, surface, s))]);

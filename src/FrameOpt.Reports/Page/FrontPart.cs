@@ -6,7 +6,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 
-/// <summary>The designs that nothing else beats, two objectives at a time, and their order.</summary>
+/// <summary>The front, two objectives at a time, and its designs in order.</summary>
 internal static class FrontPart
 {
     private const int Rows = 12;
@@ -21,7 +21,8 @@ internal static class FrontPart
             Html.Paragraph(DisplayedDesigns.Summary(content.Result)),
             content.Result.Front.Count > DisplayedDesigns.MaxDesigns
                 ? Html.Paragraph(
-                    "The last of these gave way to the knee and to the best of each objective. With other weights the first of the whole front may be among those left out: run the study again with them.")
+                    "The last of these gave way to the knee and to the best of each objective. "
+                        + "With other weights the first of the whole front may be among those left out: run the study again with them.")
                 : null,
             Html.Paragraph("Along the front nothing can be made better without making something else worse."),
             Key(content.Result),
@@ -39,11 +40,11 @@ internal static class FrontPart
         {
             for (var up = across + 1; up < objectives; up++)
             {
-                var picture = new FrontPlot(content.Report, shown, across, up);
+                var picture = new FrontPlot(content.Result, shown, across, up);
                 yield return new XElement(
                     "figure",
                     new XAttribute("class", "front"),
-                    new XElement("div", new XAttribute("class", "plot"), picture.Of(binder.Bind(picture.Marker))),
+                    Html.Block("plot", picture.Of(binder.Bind(view => picture.Marker(view.FrontDesign!)))),
                     new XElement("p", new XAttribute("class", "readout"), new XAttribute("hidden", "hidden")),
                     new XElement("figcaption", picture.OutsideNotes().Select(line => new XElement("span", line))));
             }
@@ -68,7 +69,7 @@ internal static class FrontPart
         return PlotLegend.Of("front-key", "Key to the front", entries);
     }
 
-    /// <summary>Numbers to type; there only where the page's script runs.</summary>
+    /// <summary>Weights to type in; shown only where the page's script runs.</summary>
     private static XElement Weights(PageContent content) => new(
         "fieldset",
         new XAttribute("id", "weights"),

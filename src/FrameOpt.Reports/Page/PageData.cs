@@ -8,7 +8,7 @@ namespace FrameOpt.Reports.Page;
 /// <summary>The designs that can be shown, as the page's script reads them.</summary>
 internal static class PageData
 {
-    /// <summary>JSON that may stand in a script element: it holds no less-than sign.</summary>
+    /// <summary>JSON that is safe in a script element: it contains no less-than sign.</summary>
     public static string Of(PageContent content, DesignBinder binder)
     {
         using var stream = new MemoryStream();

@@ -6,7 +6,7 @@ using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Page;
 
-/// <summary>What every page of the program has about its own content: head, policy, contents, foot.</summary>
+/// <summary>What every page of the program has around its own content: head, security policy, table of contents, foot.</summary>
 internal static class PageTemplate
 {
     /// <summary>A whole page as text.</summary>
@@ -52,9 +52,10 @@ internal static class PageTemplate
         return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
 
-    /// <summary>Nothing may be loaded; only this style and this script may act.</summary>
+    /// <summary>Nothing may be loaded; only this style sheet and this script are allowed.</summary>
     private static string ContentSecurityPolicy(string style, string? script) =>
-        $"default-src 'none'; style-src '{Hash(style)}'; {(script is null ? "" : $"script-src '{Hash(script)}'; ")}base-uri 'none'; form-action 'none'";
+        $"default-src 'none'; style-src '{Hash(style)}'; {(script is null ? "" : $"script-src '{Hash(script)}'; ")}base-uri "
+            + "'none'; form-action 'none'";
 
     private static string Hash(string text) => $"sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}";
 }

@@ -1,12 +1,16 @@
 using System.Text;
 using System.Xml.Linq;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 
 /// <summary>report.html: one file that needs nothing else, for the screen, the phone and paper.</summary>
 public static class ReportPage
 {
+    private const int HashPrefixLength = 12;
+
     /// <summary>Writes the page of a run; the same bytes for the same run.</summary>
     public static void Write(RunReport report, Stream stream)
     {
@@ -24,8 +28,8 @@ public static class ReportPage
         var script = isLive ? PageTemplate.ReadResource("page.js") : null;
         return PageTemplate.Of($"{content.Answer.Title} - FrameOpt report", PageTemplate.ReadResource("page.css"), script,
         [
-            TitlePart.Of(content),
-            isLive ? DesignSelectorPart.Of(content.Binder!) : null,
+            Head(content),
+            isLive ? DesignSelector(content.Binder!) : null,
             PageTemplate.Main(Parts(content)),
             PageTemplate.Footer(),
             isLive ? new XElement("script", new XAttribute("type", "application/json"), new XAttribute("id", "designs"),
@@ -37,25 +41,70 @@ public static class ReportPage
     private static IEnumerable<XElement?> Parts(PageContent content) =>
     [
         AnswerPart.Of(content),
-        PhasesPart.Of(content),
-        LeveragePart.Of(content),
-        Rounding(content),
-        .. GroundChecksPart.Of(content),
-        BalancedBandPart.Of(content),
-        .. CostPart.Of(content),
+        DesignParts.Phases(content),
+        DesignParts.Leverage(content),
+        DesignParts.Rounding(content),
+        .. DesignParts.GroundChecks(content),
+        DesignParts.Band(content),
+        .. DesignParts.Cost(content),
         FrontPart.Of(content),
         EffectsPart.Of(content),
-        .. SearchQualitySection.Of(content.Result).Where(_ => content.IsFeasible)
+        .. SearchSection.Quality(content.Result).Where(_ => content.IsFeasible)
             .Select(section => Html.Section("search", section.Title, Html.SectionBody(section))),
         TestCardPart.Of(content),
         .. StudyPart.Of(content),
-        ReproducePart.Of(content),
+        StudyPart.Reproduce(content),
     ];
 
-    private static XElement? Rounding(PageContent content) =>
-        content is { IsFeasible: true, Binder: { } binder }
-            && RoundingSection.Of(content.Result, content.Result.Chosen!).FirstOrDefault() is { } section
-            ? Html.Section("rounded", section.Title, binder.Bind(view =>
-                Html.SectionBody(RoundingSection.Of(content.Result, view.Evaluation).First())))
-            : null;
+    /// <summary>The head of the page: what was asked, and the block that identifies the run.</summary>
+    private static XElement Head(PageContent content)
+    {
+        var (info, counts) = (content.Report.Info, content.Result.Counts);
+        (string What, string Value)[] stamp =
+        [
+            ("study file", info.StudyFileName),
+            ("its SHA-256", $"{content.Study.Hash[..HashPrefixLength]}…"),
+            ("computed with", $"FrameOpt {info.ToolVersion}"),
+            ("designs evaluated", NumberFormat.Count(counts.Evaluated)),
+            ("on the front", NumberFormat.Count(content.Result.Front.Count)),
+        ];
+        return new XElement(
+            "header",
+            Html.Paragraph("kind", "Hang points and thrust line: report of a run"),
+            new XElement("h1", content.Answer.Title),
+            content.Answer.Question.Length > 0 ? Html.Paragraph("question", content.Answer.Question) : null,
+            Html.Facts("stamp", stamp));
+    }
+
+    /// <summary>The bar that chooses the design shown; visible only where the page's script runs.</summary>
+    private static XElement DesignSelector(DesignBinder binder) => new(
+        "aside",
+        new XAttribute("id", "chooser"),
+        new XAttribute("aria-label", "Design shown"),
+        new XAttribute("hidden", "hidden"),
+        new XElement("label", new XAttribute("for", "design"), "Design shown"),
+        new XElement("select", new XAttribute("id", "design"), new XElement(
+            "option", new XAttribute("value", "0"), DesignRow.Label(binder.Views[0]))),
+        new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "best"), "best compromise"),
+        new XElement("p", new XAttribute("id", "status"), new XAttribute("role", "status"), new XAttribute("class", "unseen")));
+}
+
+/// <summary>What the parts of the page are made from.</summary>
+/// <param name="Report">The run.</param>
+/// <param name="Answer">The answer in words.</param>
+/// <param name="Binder">The designs that can be shown.</param>
+internal sealed record PageContent(RunReport Report, RunAnswer Answer, DesignBinder? Binder)
+{
+    public StudyResult Result => Report.Result;
+
+    public Study Study => Report.Result.Study;
+
+    /// <summary>True when there is a design to recommend.</summary>
+    public bool IsFeasible => Result.Chosen is not null;
+
+    public static PageContent Of(RunReport report)
+    {
+        var views = DesignView.Of(report);
+        return new PageContent(report, RunAnswer.Of(report.Result), views.Count > 0 ? new DesignBinder(views) : null);
+    }
 }

@@ -5,7 +5,8 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 
-/// <summary>What the answer rests on: the study as understood, what was assumed, and what the model leaves out.</summary>
+/// <summary>What the answer rests on: the study as understood, what was assumed, what the model leaves out, and how to reproduce
+/// it.</summary>
 internal static class StudyPart
 {
     public static IEnumerable<XElement> Of(PageContent content)
@@ -15,8 +16,7 @@ internal static class StudyPart
             [.. StudyDescription.Of(content.Study).GroupBy(row => row.Group).SelectMany(group => (XElement[])
         [
             Html.Heading(group.Key),
-            new XElement("dl", new XAttribute("class", "facts"), group.Select(
-                row => new XElement("div", new XElement("dt", row.Label), new XElement("dd", row.Value)))),
+            Html.Facts("facts", group.Select(row => (row.Label, row.Value))),
         ])]);
         yield return Assumptions(content.Study);
     }
@@ -26,14 +26,9 @@ internal static class StudyPart
     public static XElement CautionsOf(IReadOnlyList<string> ofAnswer) => Html.Section(
         "cautions",
         "Cautions and limits of the model",
-        Html.Heading("Cautions"),
-        Html.List([.. ofAnswer, .. Cautions.Safety.Except([Cautions.Danger, Cautions.GroundTestFirst])]),
-        Html.Heading("What the model leaves out"),
-        Html.List(Cautions.ModelLimits.Except(Cautions.FirstPage)),
-        Html.Heading("Standards"),
-        Html.List(Cautions.Standards));
+        CautionsSection.Full(ofAnswer).SelectMany(group => (XElement[])[Html.Heading(group.Title), Html.List(group.Lines)]));
 
-    /// <summary>What the study does not give, and what the model takes for granted.</summary>
+    /// <summary>What the study does not give, and what the model assumes.</summary>
     public static XElement Assumptions(Study study) => Html.Section(
         "assumptions",
         "Assumptions and sources",
@@ -42,6 +37,46 @@ internal static class StudyPart
             : Table("Assumed for this study", study.Assumptions),
         Html.Heading("What the model takes for granted in every study"),
         Table("Taken for granted", ModelAssumptions.All));
+
+    /// <summary>How to get the same figures again, and how the search went.</summary>
+    public static XElement Reproduce(PageContent content)
+    {
+        var (study, info) = (content.Study, content.Report.Info);
+        return Html.Section(
+            "reproduce",
+            "How to reproduce it",
+            Html.Paragraph("The same study file, the same version and the same seed give the same figures:"),
+            new XElement("pre", new XElement("code", Command(study, info))),
+            Html.Facts("facts", Facts(study, info)),
+            Html.Heading(SearchSection.Counts(content.Result).Title),
+            Html.SectionBody(SearchSection.Counts(content.Result)));
+    }
+
+    private static string Command(Study study, RunInfo info) => Command(info.StudyFileName, study.Variant);
+
+    /// <summary>The command line that runs a study.</summary>
+    public static string Command(string studyFile, string variant) =>
+        $"frameopt run {Quoted(studyFile)}{(variant.Length > 0 ? $" --variant {Quoted(variant)}" : "")}";
+
+    private static IEnumerable<(string What, string Value)> Facts(Study study, RunInfo info)
+    {
+        yield return ("study file", info.StudyFileName);
+        yield return ("its SHA-256", study.Hash);
+        foreach (var file in study.Files)
+            yield return ($"{file.Name}, SHA-256", file.Hash);
+        yield return ("version", $"FrameOpt {info.ToolVersion}");
+        yield return ("seed", study.Search is SearchSetting.Evolutionary ? FormattableString.Invariant($"{info.Seed}")
+            : "none needed: every design of the grid is computed");
+        yield return ("search", StudyText.Search(study.Search));
+        yield return (
+            "in the same folder",
+            "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
+    }
+
+    /// <summary>The text quoted as one word of a shell.</summary>
+    public static string Quoted(string text) =>
+        text.All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_') ? text
+            : $"'{text.Replace("'", "'\\''", StringComparison.Ordinal)}'";
 
     private static XElement Table(string name, IEnumerable<Assumption> assumptions) =>
         Html.Table(name, ["what", "value", "source"], assumptions.Select(row => (IReadOnlyList<string>)[row.What, row.Value, row.Source]));

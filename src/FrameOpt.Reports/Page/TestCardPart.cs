@@ -1,9 +1,148 @@
 using System.Xml.Linq;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 
-/// <summary>The test card: to print, take along and fill in.</summary>
+/// <summary>The first tests of a design in the order of their danger. Figures are the model's; what to do and when to stop is common
+/// practice, no published source.</summary>
+internal static class TestCardSteps
+{
+    /// <summary>N·m. Below it the model's sign of the turn may be wrong.</summary>
+    private const double UncertainSignNewtonMetres = 3;
+
+    public static IEnumerable<TestCardStep> Of(Study study, DesignEvaluation design) =>
+        [Rotation(study), HangCheckStep(study, design.Geometry), TiedDown(study),
+            .. InTestOrder(design).Select(phase => Flight(study, phase))];
+
+    private static TestCardStep Rotation(Study study) => new(
+        "Rotation",
+        "Engine off, ignition off and the spark plug's cap pulled off. Standing clear of the disc, turn the propeller by hand "
+            + "the way the starter turns it, and look from behind.",
+        $"It turns {StudyText.RotationText(study.Machine.Propeller.Rotation)}, seen from behind.",
+        "Do not start the engine if it turns the other way: this design is then the wrong one.",
+        ["turns, seen from behind", "checked by"]);
+
+    private static TestCardStep HangCheckStep(Study study, FrameGeometry geometry)
+    {
+        var check = HangCheck.Of(study.Machine, geometry);
+        var strap = NumberFormat.Load(Math.Abs(check.PerFiveMillimetresNewtons));
+        return new TestCardStep(
+            "Hang check",
+            "Engine off. Frame, fuel and pilot as in the study hang from a rigid beam by two equal, parallel straps, "
+                + $"{Spacing(study).Text(geometry.SpacingMetres)} apart, a scale in each.",
+            $"Left {NumberFormat.Load(check.LeftNewtons)}, right {NumberFormat.Load(check.RightNewtons)}, "
+                + $"together {NumberFormat.Load(check.TotalNewtons)}.",
+            $"Go no further if the other side reads more, or if the difference is off by more than {strap}, which 5 mm of "
+                + "unequal strap would explain: measure holes and straps again.",
+            ["left scale", "right scale", "fuel"]);
+    }
+
+    private static TestCardStep TiedDown(Study study) => new(
+        "Tied-down run",
+        "Frame firmly tied, fire extinguisher at hand, nobody near the plane of the propeller, helmet on. "
+            + "Bring the power up slowly to full and down again.",
+        "Under power the reaction pushes the "
+            + $"{(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, "
+            + "more with more power: the strap on the other side tightens.",
+        "Shut down if the other side is pulled down, if the frame bends, rubs or comes near the propeller, if anything loosens, "
+            + "or at any new vibration.",
+        ["side pulled down", "full-power rpm", "remarks"]);
+
+    /// <summary>What leaves the ground first, then level flight, more power, the engine off; accelerated flight last.</summary>
+    private static IEnumerable<PhaseResult> InTestOrder(DesignEvaluation design) => design.Phases.OrderBy(result => result.Phase switch
+    {
+        { CarriedShare: < 1 } => 0,
+        { Power: PhasePower.Level, Speed: FlightSpeed.AtFraction { Fraction: 0 } } => 1,
+        { Power: PhasePower.AtRpm } => 2,
+        { Power: PhasePower.Climb } => 3,
+        { Power: PhasePower.FullThrottle } => 4,
+        { Power: PhasePower.EngineOff } => 5,
+        _ => 6,
+    });
+
+    private static TestCardStep Flight(Study study, PhaseResult result)
+    {
+        var isOff = result.Phase.Power is PhasePower.EngineOff;
+        var rpm = isOff ? "" : $"Propeller at {NumberFormat.Text(result[PhaseQuantity.Rpm], "rpm")}; ";
+        var effortWarning = result[PhaseQuantity.Effort] > 1 ? "DO NOT FLY IT: the model says the pilot cannot hold it. " : "";
+        return new TestCardStep(
+            $"Flight: {result.Phase.Name}",
+            $"{effortWarning}{Instruction(result.Phase)}",
+            $"{rpm}{NumberFormat.Text(result[PhaseQuantity.Airspeed], "m/s")}. Hands up: {SideText.Residual(result)}. "
+                + $"Held straight by: {SideText.Lean(result[PhaseQuantity.Lean])} "
+                + $"(effort {NumberFormat.Text(result[PhaseQuantity.Effort], "")} of "
+                + $"{NumberFormat.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).{LargeAngleCaution(result)}",
+            isOff
+                ? "Land if leaning alone does not hold it straight. Do not trim one side faster."
+                : AbortText(result),
+            [isOff ? "airspeed" : "rpm", "turns to", "lean or brake needed", "remarks"]);
+    }
+
+    private static string AbortText(PhaseResult result)
+    {
+        var turns = Math.Abs(result[PhaseQuantity.Residual]) < UncertainSignNewtonMetres
+            ? "if it turns by more than a gentle lean holds, to either side"
+            : "if it turns to the other side than expected";
+        return result.Phase.CarriedShare < 1
+            ? $"Before lift-off: close the throttle and stop {turns} or does not run straight. "
+                + "After it: ease the throttle, do not cut it, hold it straight and land ahead; as the power goes, "
+                + "the turn goes over to the other side."
+            : $"Ease the power off and land {turns}, if leaning alone does not hold it straight, or if the risers begin to twist.";
+    }
+
+    /// <summary>A caution where the angles of the body are too large for the model.</summary>
+    private static string LargeAngleCaution(PhaseResult result) => Math.Abs(result[PhaseQuantity.BodyYaw]) > Cautions.SmallAngleLimitDegrees
+        ? $" CAUTION: the body yaws {NumberFormat.Text(Math.Abs(result[PhaseQuantity.BodyYaw]), "deg")} to the "
+            + $"{SideText.Side(result[PhaseQuantity.BodyYaw])}; "
+            + $"figures beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} are rough."
+        : "";
+
+    private static string Instruction(Phase phase) => phase switch
+    {
+        { CarriedShare: < 1 } =>
+            "Helmet and reserve on, buckles and risers checked with the pilot in. Smooth, steady wind, wide open field. "
+                + "Raise the power step by step while running; lift off with no more than it takes, and only when it "
+                + "runs straight. The figures are for the power of this phase.",
+        { Power: PhasePower.EngineOff } => "With height to spare over a field to land on, close the throttle slowly and stop the engine.",
+        { Power: PhasePower.Level } => $"Smooth air, height to spare. Fly level{SpeedSystemText(phase)}, hands up, and let it settle.",
+        _ => "Smooth air, height to spare, well after lift-off. Raise the power slowly, hand ready to close the throttle.",
+    };
+
+    private static string SpeedSystemText(Phase phase) => phase.Speed is FlightSpeed.AtFraction { Fraction: > 0 and var fraction }
+        ? FormattableString.Invariant($" with the speed system at {100 * fraction:0.#} % of its travel, brought in slowly")
+        : "";
+
+    private static DisplayUnit Spacing(Study study) => study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
+}
+
+/// <summary>One step of the test card.</summary>
+/// <param name="Title">A few words.</param>
+/// <param name="Action">What to do.</param>
+/// <param name="Expected">What the model says will be seen.</param>
+/// <param name="AbortCriterion">When to stop.</param>
+/// <param name="Fields">What to write down.</param>
+internal sealed record TestCardStep(string Title, string Action, string Expected, string AbortCriterion, IReadOnlyList<string> Fields)
+{
+    /// <summary>The step as it is printed.</summary>
+    public XElement Block() => Html.Block(
+        "step",
+        Html.Heading(Title),
+        Line("Do", Action),
+        Line("Expect", Expected),
+        Line("Stop", AbortCriterion, "stop"),
+        Html.Block("blanks", Fields.Select(Blank)));
+
+    /// <summary>A name and a line to write on.</summary>
+    public static XElement Blank(string name) => new("p", new XAttribute("class", "blank"), new XElement("span", name));
+
+    private static XElement Line(string head, string text, string cssClass = "line") => new(
+        "p", new XAttribute("class", cssClass), new XElement("b", $"{head}:"), new XElement("span", $" {text}"));
+}
+
+/// <summary>The test card, to print and fill in.</summary>
 internal static class TestCardPart
 {
     public static XElement? Of(PageContent content) => content.Binder is not { } binder || !content.IsFeasible
@@ -13,7 +152,8 @@ internal static class TestCardPart
             "Test card for the first flights",
             Html.Paragraph("danger", Cautions.FirstPage[0]),
             Html.Paragraph(
-                "Figures to expect are the model's. What to do and when to stop is common practice, no published source. Go on only when a step is as expected; one step a time, one change a time."),
+                "Figures to expect are the model's. What to do and when to stop is common practice, no published source. "
+                    + "Go on only when a step is as expected; one step a time, one change a time."),
             binder.Bind(view => Html.Paragraph($"Built and tested: {GeometryText.Of(content.Study, view.Evaluation.Geometry)}.")),
             Html.Block("blanks", ((string[])["date", "pilot", "frame and engine", "wing", "place and wind", "temperature", "fuel",
                 "witness"]).Select(TestCardStep.Blank)),

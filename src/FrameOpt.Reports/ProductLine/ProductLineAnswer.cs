@@ -63,7 +63,7 @@ public static class ProductLineAnswer
     /// <summary>Up to which pilot mass each fits.</summary>
     internal static AnswerSection WhoGetsWhich(ProductLineResult result) =>
         new($"Who gets which, by the pilot's own mass{(result.Chart.ColumnOption.Length > 0 ? $" and {result.Chart.ColumnOption}" : "")}",
-            [.. ProductLineText.Boundaries(result), .. result.UnservedMessages]);
+            [.. ProductLineText.Boundaries(result), .. ProductLineText.Unserved(result)]);
 
     /// <summary>The customers left with most, and what would serve them.</summary>
     internal static IEnumerable<AnswerSection> WorstServed(ProductLineResult result, int count)

@@ -32,7 +32,7 @@ public static class ProductLineJson
         Solution(json, result.Setting, result.Solution);
         Geometries(json, result);
         json.WriteStrings("who_gets_which", ProductLineText.Boundaries(result));
-        json.WriteStrings("unserved", result.UnservedMessages);
+        json.WriteStrings("unserved", ProductLineText.Unserved(result));
         json.WriteStrings("how_sure", ProductLineOptimality.Of(result));
         json.WriteEndObject();
         json.WriteObjects("curve", result.Curve, point =>

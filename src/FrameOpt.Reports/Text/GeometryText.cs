@@ -6,15 +6,42 @@ namespace FrameOpt.Reports.Text;
 /// <summary>A design in words, in the units the user typed.</summary>
 public static class GeometryText
 {
-    /// <summary>Every factor of the study, in its order.</summary>
+    /// <summary>Every factor of the study, in the study's order.</summary>
     public static string Of(Study study, FrameGeometry geometry) => Of(study.Factors, geometry);
 
-    /// <summary>Every factor, in its order.</summary>
+    /// <summary>Every factor, in the order given.</summary>
     public static string Of(IReadOnlyList<StudyFactor> factors, FrameGeometry geometry) =>
         string.Join("; ", factors.Select(factor => Of(factor, geometry[factor.Input])));
 
     /// <summary>One factor at one level, its sign in words.</summary>
-    /// <param name="factor">Which, with its unit.</param>
+    /// <param name="factor">The factor, with its unit.</param>
     /// <param name="si">The level in m or rad.</param>
     public static string Of(StudyFactor factor, double si) => factor.Input.Words.Text(si, factor.Unit.Text(Math.Abs(si)));
+}
+
+/// <summary>How far each hang point lies from the frame's plane of symmetry, seen from behind.</summary>
+public static class DrillingDimensions
+{
+    /// <summary>s/2 + e: the hang point on the pilot's right, in metres to the right.</summary>
+    public static double RightMetres(FrameGeometry geometry) => geometry.SpacingMetres / 2 + geometry.OffsetMetres;
+
+    /// <summary>s/2 - e: the hang point on the pilot's left, in metres to the left.</summary>
+    public static double LeftMetres(FrameGeometry geometry) => geometry.SpacingMetres / 2 - geometry.OffsetMetres;
+
+    /// <summary>Both hang points: where to drill.</summary>
+    /// <param name="geometry">The design.</param>
+    /// <param name="unit">The user's unit of the spacing.</param>
+    public static string Sentence(FrameGeometry geometry, DisplayUnit unit) =>
+        $"LEFT hang point {Place(-LeftMetres(geometry), unit)}; "
+        + $"RIGHT hang point {Place(RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.";
+
+    /// <summary>"207 mm to the left", in millimetres too where the unit is another.</summary>
+    /// <param name="rightMetres">Metres to the right of the plane of symmetry.</param>
+    /// <param name="unit">The user's unit of the spacing.</param>
+    public static string Place(double rightMetres, DisplayUnit unit)
+    {
+        var magnitude = Math.Abs(rightMetres);
+        var inMillimetres = unit.Symbol == "mm" ? "" : FormattableString.Invariant($" ({1000 * magnitude:0.0} mm)");
+        return $"{unit.Text(magnitude)}{inMillimetres} to the {SideText.Side(rightMetres)}";
+    }
 }

@@ -2,11 +2,12 @@ using FrameOpt.Model;
 
 namespace FrameOpt.Reports.Text;
 
-/// <summary>The machine in words.</summary>
+/// <summary>The machine and the wing in words.</summary>
 internal static class MachineDescription
 {
     private const string Group = "Machine";
 
+    /// <summary>A row for each mass and each property of the machine.</summary>
     public static IEnumerable<DescriptionRow> Of(Machine machine) =>
     [
         .. machine.Masses.Select(item => new DescriptionRow(Group, item.Name,
@@ -19,6 +20,37 @@ internal static class MachineDescription
         new(Group, "drag area", $"{Plain(machine.Pilot.DragAreaSquareMetres)} m²; centre {At(machine.Pilot.DragCentre)}"),
     ];
 
+    /// <summary>A row for each property of the wing.</summary>
+    public static IEnumerable<DescriptionRow> Of(Wing wing)
+    {
+        DescriptionRow Row(string what, string value) => new("Wing", what, value);
+        yield return Row(
+            "mass, area, span", $"{Plain(wing.MassKilograms)} kg; {Plain(wing.AreaSquareMetres)} m² flat; {Plain(wing.SpanMetres)} m flat");
+        yield return Row(
+            "lines", $"{Plain(wing.LineLengthMetres)} m from the hang line to the wing; "
+                + $"{Plain(wing.LineSpreadMetres)} m between the centroids of the two halves");
+        yield return Row("polar", $"at {Plain(wing.Polar.ReferenceMassKilograms)} kg and {Plain(wing.Polar.ReferenceDensity)} kg/m³: "
+            + string.Join("; ", wing.Polar.Points.Select(
+            point => $"fraction {Plain(point.Fraction)}: {Plain(point.AirspeedMetresPerSecond)} m/s, "
+                + $"glide ratio {Plain(point.GlideRatio)}")));
+        yield return Row("riser coupling", wing.RiserCoupling switch
+        {
+            RiserCoupling.Measured measured =>
+                $"{Millimetres(measured.LengthMetres)} at a spacing of {Millimetres(measured.AtSpacingMetres)}, "
+                    + "growing with the square of the spacing",
+            _ => "from the geometry of the lines, at each design's own spacing",
+        });
+        yield return Row("roll restoring", $"{Plain(wing.RollRestoring)} per radian of bank (for the indicative turn rate)");
+        yield return Row("yaw leverage", wing.YawLeverage switch
+        {
+            YawLeverage.Constant constant => $"{Plain(constant.Value)} in every phase",
+            YawLeverage.FromCoefficients from =>
+                $"from roll restoring {Plain(from.RollRestoring)} and yaw damping {Plain(from.YawDamping)}, growing with "
+                    + "the square of the airspeed",
+            _ => throw new InvalidOperationException(),
+        });
+    }
+
     private static IEnumerable<DescriptionRow> PropellerRows(Propeller propeller)
     {
         yield return new(
@@ -26,14 +58,17 @@ internal static class MachineDescription
             $"diameter {Plain(propeller.DiameterMetres)} m; turns {StudyText.RotationText(propeller.Rotation)} seen from behind");
         yield return new(
             Group, "hub",
-                $"{At(propeller.Hub)}; tilted {Plain(Math.Round(Math.Abs(propeller.TiltRadians) * 180 / Math.PI, 6))} deg {(propeller.TiltRadians < 0 ? "downward" : "upward")}");
+                $"{At(propeller.Hub)}; tilted {Plain(Math.Round(Math.Abs(propeller.TiltRadians) * 180 / Math.PI, 6))} "
+                    + $"deg {(propeller.TiltRadians < 0 ? "downward" : "upward")}");
         yield return new(Group, "propeller's polar inertia", $"{Plain(propeller.PolarInertia)} kg·m²");
         yield return new(Group, "propeller's coefficients", propeller.Curve switch
         {
             PropellerTable table => "J: CT, CP  " + string.Join("; ", table.Rows
                 .Select(row => $"{Plain(row.AdvanceRatio)}: {Plain(row.ThrustCoefficient)}, {Plain(row.PowerCoefficient)}")),
-            BenchPropeller bench => FormattableString.Invariant(
-                $"from the bench: static CT {bench.StaticThrustCoefficient:0.0000}, static CP {bench.StaticPowerCoefficient:0.0000}, no thrust at J {bench.ZeroThrustAdvanceRatio:0.000}"),
+            BenchPropeller bench =>
+                FormattableString.Invariant($"from the bench: static CT {bench.StaticThrustCoefficient:0.0000}, ")
+                + FormattableString.Invariant($"static CP {bench.StaticPowerCoefficient:0.0000}, ")
+                + FormattableString.Invariant($"no thrust at J {bench.ZeroThrustAdvanceRatio:0.000}"),
             _ => throw new InvalidOperationException(),
         });
     }
@@ -42,7 +77,8 @@ internal static class MachineDescription
     {
         var rows = engine.CrankTorque.Arguments.Zip(engine.CrankTorque.Values, (rpm, torque) => $"{Plain(rpm)} rpm {Plain(torque)} N·m");
         return new(Group, "engine",
-            $"reduction {Plain(engine.Reduction)}; efficiency {Plain(engine.Efficiency)}; full-throttle torque at the crank {string.Join("; ", rows)}");
+            $"reduction {Plain(engine.Reduction)}; efficiency {Plain(engine.Efficiency)}; full-throttle torque at the crank "
+                + $"{string.Join("; ", rows)}");
     }
 
     private static string At(FramePoint point) =>
@@ -52,6 +88,8 @@ internal static class MachineDescription
     private static string ForeAft(double metres) => $"{Length(Math.Abs(metres))} {(metres < 0 ? "behind" : "forward")}";
 
     private static string Length(double metres) => $"{Plain(Math.Round(1000 * metres, 3))} mm";
+
+    private static string Millimetres(double metres) => $"{Plain(Math.Round(1000 * metres, 6))} mm";
 
     private static string Plain(double value) => PlainNumber.Text(value);
 }

@@ -2,7 +2,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Text;
 
-/// <summary>What the model takes for granted in every study, with its sources: the one place that words it.</summary>
+/// <summary>What the model assumes in every study, with sources; every report takes them from here.</summary>
 public static class ModelAssumptions
 {
     /// <summary>In the order of the model.</summary>

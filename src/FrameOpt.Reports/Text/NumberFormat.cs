@@ -21,7 +21,7 @@ public static class NumberFormat
         return unit.Length == 0 ? number : $"{number} {unit}";
     }
 
-    /// <summary>A value to so many digits, never with an exponent, for figures to be checked by hand.</summary>
+    /// <summary>A value to a number of significant digits, never with an exponent, for figures to be checked by hand.</summary>
     /// <param name="value">NaN is a value the study gives no basis for, infinite one without bound.</param>
     /// <param name="digits">At least one.</param>
     public static string SignificantDigits(double value, int digits)
@@ -32,7 +32,7 @@ public static class NumberFormat
         return Math.Round(value, Math.Clamp(digits - whole, 0, digits + 3)).ToString("0.#########", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>A response's value; a load in kilograms-force too.</summary>
+    /// <summary>A response's value; a load also in kilograms-force.</summary>
     public static string Text(double value, ResponseEntry entry) =>
         entry.Unit == "N" && double.IsFinite(value) ? Load(value) : Text(value, entry.Unit);
 
@@ -40,10 +40,10 @@ public static class NumberFormat
     public static string Load(double newtons) =>
         string.Create(CultureInfo.InvariantCulture, $"{Text(newtons, "N")} ({newtons / Constants.NewtonsPerKilogramForce:0.0} kgf)");
 
-    /// <summary>A whole number with its thousands parted.</summary>
+    /// <summary>A whole number with thousands separators.</summary>
     public static string Count(long count) => count.ToString("N0", CultureInfo.InvariantCulture);
 
-    /// <summary>How a spreadsheet shows a column of that unit: one digit more than the words.</summary>
+    /// <summary>The number format of a spreadsheet column in that unit: one digit more than in words.</summary>
     public static string FormatCode(string unit) => "0." + new string('0', Decimals(unit) + 1);
 
     private static int Decimals(string unit) => unit switch
@@ -52,4 +52,33 @@ public static class NumberFormat
         "" => 2,
         _ => 1,
     };
+}
+
+/// <summary>Numbers as plain decimals, for files that other programs read.</summary>
+public static class PlainNumber
+{
+    /// <summary>The shortest decimal text that reads back as the same number, never with an exponent.</summary>
+    /// <param name="value">Any finite number.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not finite: it has no decimal text.</exception>
+    public static string Text(double value)
+    {
+        if (!double.IsFinite(value))
+            throw new ArgumentOutOfRangeException(nameof(value), value, "only a finite number has a decimal text");
+        if (value == 0)
+            return "0";
+        var shortest = value.ToString("R", CultureInfo.InvariantCulture);
+        var exponentAt = shortest.IndexOf('E');
+        return exponentAt < 0
+            ? shortest
+            : Shift(shortest[..exponentAt], int.Parse(shortest[(exponentAt + 1)..], CultureInfo.InvariantCulture));
+    }
+
+    private static string Shift(string mantissa, int exponent)
+    {
+        var sign = mantissa[0] == '-' ? "-" : "";
+        var digits = mantissa.Replace("-", "").Replace(".", "");
+        return exponent < 0
+            ? $"{sign}0.{new string('0', -exponent - 1)}{digits}"
+            : sign + digits.PadRight(exponent + 1, '0');
+    }
 }

@@ -1,9 +1,11 @@
+using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
+using FrameOpt.Plans;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Text;
 
-/// <summary>Names of factors, responses and objectives in headers and on axes.</summary>
+/// <summary>Factors, responses, terms and models of a plan in words and numbers, for screen, sheets and page.</summary>
 internal static class PlanLabels
 {
     private const int MaxNameLength = 40;
@@ -24,9 +26,35 @@ internal static class PlanLabels
     /// <summary>A label with the response's unit.</summary>
     public static string WithUnit(string label, Response response) => response.Unit.Length == 0 ? label : $"{label} [{response.Unit}]";
 
-    /// <summary>A coded value as the factor's own, in its unit.</summary>
+    /// <summary>A coded value converted to the factor's own unit.</summary>
     public static double Natural(StudyPlan plan, int factor, double coded) =>
         Math.Round(plan.Factors[factor].Unit.FromSi(plan.Scales[factor].Natural(coded)), 4);
 
     private static string Short(string name) => TextTruncation.Truncate(name.Replace('_', ' '), MaxNameLength);
+
+    /// <summary>The terms of a fit: first the constant, then the others by their share of the variation over the runs.</summary>
+    public static IReadOnlyList<(ModelTerm Term, double Coefficient, double? Share)> Terms(RegressionFit fit)
+    {
+        var shares = fit.Anova.Lines.ToDictionary(line => line.Source, line => line.ContributionPercent);
+        return [.. fit.Coefficients
+            .Select(coefficient => (coefficient.Term, coefficient.Value,
+                Share: shares.TryGetValue(coefficient.Term.Name, out var share) ? share : (double?)null))
+            .OrderByDescending(row => row.Share ?? double.PositiveInfinity)];
+    }
+
+    /// <summary>The terms of a model in words.</summary>
+    public static string ModelDescription(SurfaceModel model) => model switch
+    {
+        SurfaceModel.Linear => "a constant and one term for each factor",
+        SurfaceModel.Interactions => "a constant, one term for each factor and one for each pair",
+        SurfaceModel.LinearAndSquares => "a constant, one term for each factor and its square; pairs are not fitted",
+        _ => "a constant, one term for each factor, each pair and each square",
+    };
+
+    /// <summary>A value to four digits with its unit.</summary>
+    public static string FourDigits(double value, string unit)
+    {
+        var text = NumberFormat.SignificantDigits(value, 4);
+        return unit.Length > 0 ? $"{text} {unit}" : text;
+    }
 }

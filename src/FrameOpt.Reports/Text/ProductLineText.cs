@@ -5,10 +5,10 @@ using static System.FormattableString;
 
 namespace FrameOpt.Reports.Text;
 
-/// <summary>A product line in words: the one place that words it.</summary>
+/// <summary>A product line in words; every report takes its words from here.</summary>
 internal static class ProductLineText
 {
-    /// <summary>Where no geometry is allowed.</summary>
+    /// <summary>Stands where no geometry is allowed.</summary>
     public const string None = "none: measure and make";
 
     /// <summary>What a customer's cost is: "residual_rms", or "shortfall of weight_shift_authority[cruise]".</summary>
@@ -18,7 +18,7 @@ internal static class ProductLineText
         return setting.CostResponse.Maximise ? $"shortfall of {name}" : name;
     }
 
-    /// <summary>What the line makes small: "mean residual_rms of the customers".</summary>
+    /// <summary>What the line minimises: "mean residual_rms of the customers".</summary>
     public static string Value(ProductLineSetting setting) => setting.Objective switch
     {
         ProductLineObjective.Mean => $"share-weighted mean of {Cost(setting)}",
@@ -47,12 +47,12 @@ internal static class ProductLineText
         return (Place(DrillingDimensions.LeftMetres(design), "right"), Place(DrillingDimensions.RightMetres(design), "left"));
     }
 
-    /// <summary>The further factors of a design: those that are swept, without spacing and offset.</summary>
+    /// <summary>The factors that are swept, except spacing and offset.</summary>
     public static IEnumerable<StudyFactor> OtherSweptFactors(Study study) =>
         study.Factors.Where(factor => factor.IsSwept && factor.Input != GeometryInput.HangPointSpacing
             && factor.Input != GeometryInput.LateralOffset);
 
-    /// <summary>A design in one short line: hole, spacing, further factors.</summary>
+    /// <summary>A design in one short line: hole, spacing, the other swept factors.</summary>
     public static string Design(Study study, FrameGeometry design) => string.Join(
         ", ",
         [
@@ -69,7 +69,7 @@ internal static class ProductLineText
         return row.Customers.Count == 1 ? first : $"{first} and {NumberFormat.Count(row.Customers.Count - 1)} like it";
     }
 
-    /// <summary>Mass and choices of a row.</summary>
+    /// <summary>Pilot mass and choices of a row of customers.</summary>
     public static string Configuration(ProductLineSetting setting, CustomerSegment row) =>
         string.Join(", ", [Invariant($"{row.PilotMassKilograms:0.#} kg"), .. setting.Configurations[row.Configuration].Choices]);
 
@@ -85,7 +85,7 @@ internal static class ProductLineText
         return $"{letter} {masses}{(span.Geometry < 0 ? " (measure and make)" : "")}";
     }));
 
-    /// <summary>The letter of a geometry, or that there is none.</summary>
+    /// <summary>The letter of a geometry, or words for none.</summary>
     public static string Letter(ProductLineResult result, int geometry) =>
         geometry < 0 ? None : result.Geometries[geometry].Letter.ToString();
 
@@ -94,10 +94,14 @@ internal static class ProductLineText
         result.Chart.Blocks.SelectMany(block => block.Columns.Select(column =>
         $"{column.Name}{(block.Title.Length > 0 ? $", {block.Title}" : "")}: {Spans(result, column.Spans)}."));
 
+    /// <summary>Sentences on the customers that a line leaves out; none when all are served.</summary>
+    public static IEnumerable<string> Unserved(ProductLineResult result) =>
+        [.. result.UnservedMessages, .. result.Infeasible.Select(reason => Infeasible(result.Setting, reason))];
+
     /// <summary>"3 geometries", "one geometry".</summary>
     public static string Geometries(int count) => count == 1 ? "one geometry" : $"{count} geometries";
 
-    /// <summary>What all have alike; nothing when nothing is asked.</summary>
+    /// <summary>What all geometries have in common; empty when the study asks for nothing.</summary>
     public static string CommonalityText(ProductLineSetting setting) => string.Join(" ", new[]
     {
         setting.Common switch
@@ -109,5 +113,42 @@ internal static class ProductLineText
         setting.HolePitchMetres is { } pitch ? Invariant($"Offsets are multiples of {1000 * pitch:0.###} mm.") : "",
     }.Where(words => words.Length > 0));
 
+    private static string Infeasible(ProductLineSetting setting, InfeasibleCustomers reason)
+    {
+        var phases = setting.Configurations[reason.Customers.Configuration].Study.Mission;
+        var cause = reason.Failure is { } failure ? $"that it cannot fly ({FailureText.Kind(phases, failure)})"
+            : $"the limit {StudyText.Limit(reason.Limit!)}";
+        return Invariant(
+            $"{Name(setting, reason.Customers)}: {cause} rules out {reason.RuledOut} of {reason.Candidates} candidates.");
+    }
+
     private static StudyFactor Offset(Study study) => study.Factor(GeometryInput.LateralOffset);
+}
+
+/// <summary>The product line a study asks for, as the tool understood it.</summary>
+internal static class ProductLineDescription
+{
+    public static IEnumerable<DescriptionRow> Of(Study study)
+    {
+        if (study.Line is not { } line)
+            yield break;
+        DescriptionRow Row(string what, string value) => new("Product line", what, value);
+        yield return Row("geometries", Invariant($"{line.Count}; gains worked out up to {line.UpTo}"));
+        yield return Row("to be small", ProductLineText.Value(line));
+        var candidates = line.FromGrid ? "every design of the grid" : "the front of the study's own customer";
+        yield return Row("candidates", $"{candidates}. {ProductLineText.CommonalityText(line)}".TrimEnd());
+        var (lightest, heaviest) = (line.Customers.Min(customer => customer.PilotMassKilograms),
+            line.Customers.Max(customer => customer.PilotMassKilograms));
+        yield return Row("customers", Invariant($"{NumberFormat.Count(line.Customers.Count)} ({line.CustomersDescription}); ")
+            + Invariant($"pilot {lightest:0.#} to {heaviest:0.#} kg, the mass named {line.Configurations[0].Pilot}"));
+        foreach (var (option, o) in line.Options.Select((option, o) => (option, o)))
+            yield return Row(option.Name, string.Join("; ", option.Choices
+                .Select(choice => Invariant($"{choice}: {SharePercent(line, o, choice):0.#} % of the shares"))));
+        yield return Row("time", line.Time is { } time ? $"at most {PlainNumber.Text(time.TotalSeconds)} s for each number of geometries"
+            : "until the best is proven");
+    }
+
+    private static double SharePercent(ProductLineSetting line, int option, string choice) =>
+        100 * line.Customers.Where(customer => line.Configurations[customer.Configuration].Choices[option] == choice).Sum(
+            customer => customer.Share) / line.Customers.Sum(customer => customer.Share);
 }

@@ -2,7 +2,7 @@ using FrameOpt.Model.Mission;
 
 namespace FrameOpt.Reports.Text;
 
-/// <summary>Signs in words: the model's + is right.</summary>
+/// <summary>Signs in words: positive in the model is to the right.</summary>
 public static class SideText
 {
     /// <summary>"right" for +, "left" for -.</summary>
@@ -11,7 +11,7 @@ public static class SideText
     /// <summary>A residual torque and what it does: "3.7 N·m, steers right".</summary>
     public static string Residual(PhaseResult phase) => Residual(phase[PhaseQuantity.Residual]);
 
-    /// <summary>The same of the torque alone.</summary>
+    /// <summary>The same for a torque given as a number.</summary>
     public static string Residual(double newtonMetres)
     {
         var size = NumberFormat.Text(Math.Abs(newtonMetres), "N·m");

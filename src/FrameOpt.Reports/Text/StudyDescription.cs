@@ -10,48 +10,23 @@ public static class StudyDescription
     public static IReadOnlyList<DescriptionRow> Of(Study study) =>
     [
         .. MachineDescription.Of(study.Machine),
-        .. WingRows(study.Wing),
+        .. MachineDescription.Of(study.Wing),
         .. study.Mission.Select(phase => new DescriptionRow("Mission", phase.Name, PhaseWords(phase))),
         .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(factor))),
         .. study.Objectives.Select((objective, i) => new DescriptionRow(
             "Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
-        .. study.Limits.Select(limit => new DescriptionRow("Limits", limit.Text, limit.Response.Entry.Meaning)),
+        .. study.Limits.Select(limit => new DescriptionRow("Limits", StudyText.Limit(limit), limit.Response.Entry.Meaning)),
         .. Settings(study),
         .. ProductLineDescription.Of(study),
     ];
-
-    private static IEnumerable<DescriptionRow> WingRows(Wing wing)
-    {
-        DescriptionRow Row(string what, string value) => new("Wing", what, value);
-        yield return Row(
-            "mass, area, span", $"{Plain(wing.MassKilograms)} kg; {Plain(wing.AreaSquareMetres)} m² flat; {Plain(wing.SpanMetres)} m flat");
-        yield return Row(
-            "lines", $"{Plain(wing.LineLengthMetres)} m from the hang line to the wing; {Plain(wing.LineSpreadMetres)} m between the centroids of the two halves");
-        yield return Row("polar", $"at {Plain(wing.Polar.ReferenceMassKilograms)} kg and {Plain(wing.Polar.ReferenceDensity)} kg/m³: "
-            + string.Join("; ", wing.Polar.Points.Select(
-            point => $"fraction {Plain(point.Fraction)}: {Plain(point.AirspeedMetresPerSecond)} m/s, glide ratio {Plain(point.GlideRatio)}")));
-        yield return Row("riser coupling", wing.RiserCoupling switch
-        {
-            RiserCoupling.Measured measured =>
-                $"{Millimetres(measured.LengthMetres)} at a spacing of {Millimetres(measured.AtSpacingMetres)}, growing with the square of the spacing",
-            _ => "from the geometry of the lines, at each design's own spacing",
-        });
-        yield return Row("roll restoring", $"{Plain(wing.RollRestoring)} per radian of bank (for the indicative turn rate)");
-        yield return Row("yaw leverage", wing.YawLeverage switch
-        {
-            YawLeverage.Constant constant => $"{Plain(constant.Value)} in every phase",
-            YawLeverage.FromCoefficients from =>
-                $"from roll restoring {Plain(from.RollRestoring)} and yaw damping {Plain(from.YawDamping)}, growing with the square of the airspeed",
-            _ => throw new InvalidOperationException(),
-        });
-    }
 
     private static string PhaseWords(Phase phase)
     {
         List<string> words = [$"weight {Plain(phase.Weight)}", StudyText.Power(phase.Power), StudyText.Speed(phase.Speed),
             $"altitude {Plain(phase.AltitudeMetres)} m"];
         if (phase.TemperatureOffsetKelvin != 0)
-            words.Add($"{Plain(Math.Abs(phase.TemperatureOffsetKelvin))} K {(phase.TemperatureOffsetKelvin > 0 ? "warmer" : "colder")} than the standard day");
+            words.Add($"{Plain(Math.Abs(phase.TemperatureOffsetKelvin))} K "
+                + $"{(phase.TemperatureOffsetKelvin > 0 ? "warmer" : "colder")} than the standard day");
         if (phase.LoadFactor != 1)
             words.Add($"load factor {Plain(phase.LoadFactor)}");
         if (phase.CarriedShare != 1)
@@ -64,7 +39,8 @@ public static class StudyDescription
     private static string Levels(StudyFactor factor) => factor.IsContinuous
         ? $"any value from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
         : factor.IsSwept
-        ? $"{NumberFormat.Count(factor.LevelsSi.Count)} levels from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
+        ? $"{NumberFormat.Count(factor.LevelsSi.Count)} levels from {factor.Unit.Text(factor.LevelsSi[0])} to "
+            + $"{factor.Unit.Text(factor.LevelsSi[^1])}"
         : $"fixed at {factor.Unit.Text(factor.LevelsSi[0])}";
 
     private static string ObjectiveWords(Study study, StudyObjective objective, int index) => string.Join(
@@ -88,7 +64,8 @@ public static class StudyDescription
             : "not asked");
         yield return new(
             "Settings", "balanced band",
-                $"within {NumberFormat.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of {study.Mission[study.Band.PhaseIndex].Name}");
+                $"within {NumberFormat.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of "
+                    + $"{study.Mission[study.Band.PhaseIndex].Name}");
         yield return new("Settings", "study file, SHA-256", study.Hash);
         foreach (var file in study.Files)
             yield return new("Settings", $"{file.Name}, SHA-256", file.Hash);
@@ -99,8 +76,83 @@ public static class StudyDescription
     private static string Millimetres(double metres) => $"{PlainNumber.Text(Math.Round(1000 * metres, 6))} mm";
 }
 
-/// <summary>One line of a study told in words.</summary>
+/// <summary>One property of a study in words.</summary>
 /// <param name="Group">Machine, wing, mission and so on; the same for neighbouring rows.</param>
-/// <param name="Label">The name of the thing.</param>
-/// <param name="Value">With its unit.</param>
+/// <param name="Label">Name of the property.</param>
+/// <param name="Value">Its value, with the unit.</param>
 public sealed record DescriptionRow(string Group, string Label, string Value);
+
+/// <summary>A study in a few lines, to see at a glance whether it is the intended one.</summary>
+public static class StudyOverview
+{
+    private const string Group = "In short";
+
+    /// <summary>A row for each thing to check at a glance.</summary>
+    /// <param name="study">The study as understood.</param>
+    /// <param name="processors">Processors of this computer, from which the time of a run is estimated.</param>
+    public static IReadOnlyList<DescriptionRow> Of(Study study, int processors) =>
+    [
+        new(Group, "title", study.FullTitle),
+        .. study.Question.Length > 0 ? [new DescriptionRow(Group, "question", study.Question)] : Array.Empty<DescriptionRow>(),
+        new(Group, "designs", Designs(study)),
+        new(Group, "a run takes",
+            $"{RunEstimate.InWords(RunEstimate.Seconds(study, processors))} on this computer, and starting and writing the files"),
+        new(Group, "varied", Factors(study, isSwept: true)),
+        new(Group, "fixed", Factors(study, isSwept: false)),
+        new(Group, "left hang point", Holes(study, left: true)),
+        new(Group, "right hang point", Holes(study, left: false)),
+        new(Group, "phases", Phases(study)),
+        new(Group, "objectives", string.Join(", ", study.Objectives.Select(
+            objective => $"{StudyText.Goal(objective)} {StudyText.Name(objective.Response, objective.Magnitude)}"))),
+        new(Group, "limits", study.Limits.Count == 0 ? "none: nothing is ruled out but what cannot fly"
+            : string.Join("; ", study.Limits.Select(StudyText.Limit))),
+        new(Group, "assumed", study.Assumptions.Count == 0 ? "nothing"
+            : $"{study.Assumptions.Count} values that the study does not give; they are listed below"),
+        new(Group, "variants", Variants(study)),
+    ];
+
+    private static string Designs(Study study)
+    {
+        if (study.Search is SearchSetting.Evolutionary evolutionary)
+            return $"up to {NumberFormat.Count(evolutionary.Stop.Evaluations)} {StudyText.DesignSpace(study)}, "
+                + $"each in {study.Mission.Count} phases";
+        var swept = study.Factors.Where(factor => factor.IsSwept).ToList();
+        var product = swept.Count > 1
+            ? $" = {string.Join(" x ", swept.Select(factor => NumberFormat.Count(factor.LevelsSi.Count)))} levels" : "";
+        return $"{NumberFormat.Count(study.GridSize!.Value)}{product}, each in {study.Mission.Count} phases";
+    }
+
+    private static string Factors(Study study, bool isSwept)
+    {
+        var words = study.Factors.Where(factor => factor.IsSwept == isSwept).Select(factor => isSwept
+            ? $"{factor.Name} {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
+            : $"{factor.Name} at {factor.Unit.Text(factor.LevelsSi[0])}");
+        return string.Join(", ", words) is { Length: > 0 } text ? text : "nothing";
+    }
+
+    /// <summary>The range that one hang point covers over the whole grid, to compare with the frame.</summary>
+    private static string Holes(Study study, bool left)
+    {
+        var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing);
+        var offset = study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset).LevelsSi;
+        // Metres to the right of the plane of symmetry.
+        var (first, last) = left
+            ? (-spacing.LevelsSi[^1] / 2 + offset[0], -spacing.LevelsSi[0] / 2 + offset[^1])
+            : (spacing.LevelsSi[0] / 2 + offset[0], spacing.LevelsSi[^1] / 2 + offset[^1]);
+        string Place(double right) => $"{spacing.Unit.Text(Math.Abs(right))} {SideText.Side(right)}";
+        return $"{(first == last ? Place(first) : $"{Place(first)} to {Place(last)}")} of the plane of symmetry";
+    }
+
+    private static string Phases(Study study)
+    {
+        var totalWeight = study.Mission.Sum(phase => phase.Weight);
+        return string.Join(", ", study.Mission.Select(phase => phase.Weight > 0
+            ? FormattableString.Invariant($"{phase.Name} {100 * phase.Weight / totalWeight:0.#} %")
+            : $"{phase.Name} not counted in the means"));
+    }
+
+    private static string Variants(Study study) => study.Variants.Count == 0
+        ? "none"
+        : $"{string.Join(", ", study.Variants)}; "
+            + $"{(study.Variant.Length == 0 ? "this is the file as it stands: choose one with --variant" : $"this is {study.Variant}")}";
+}

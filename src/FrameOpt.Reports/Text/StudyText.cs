@@ -1,17 +1,38 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
+using static System.FormattableString;
 
 namespace FrameOpt.Reports.Text;
 
 /// <summary>The settings of a study in words.</summary>
 public static class StudyText
 {
+    private const int MaxLabelLength = 40;
+
     /// <summary>"minimise" or "maximise".</summary>
     public static string Goal(StudyObjective objective) => objective.Maximise ? "maximise" : "minimise";
 
-    /// <summary>The response's name, between bars where its size counts whatever the sign.</summary>
+    /// <summary>The response's name, between bars where its magnitude counts.</summary>
     public static string Name(Response response, bool magnitude) => magnitude ? $"|{response.Name}|" : response.Name;
+
+    /// <summary>Name and unit of an objective, short enough for an axis.</summary>
+    public static string AxisLabel(StudyObjective objective)
+    {
+        var name = TextTruncation.Truncate(Name(objective.Response, objective.Magnitude).Replace('_', ' '), MaxLabelLength);
+        return objective.Response.Unit.Length == 0 ? name : $"{name} [{objective.Response.Unit}]";
+    }
+
+    /// <summary>"twist_margin_worst at least 3".</summary>
+    public static string Limit(StudyLimit limit)
+    {
+        var parts = new List<string>();
+        if (limit.AtLeast is { } least)
+            parts.Add(Invariant($"at least {least:0.######} {limit.Response.Unit}").TrimEnd());
+        if (limit.AtMost is { } most)
+            parts.Add(Invariant($"at most {most:0.######} {limit.Response.Unit}").TrimEnd());
+        return $"{limit.Response.Name} {string.Join(" and ", parts)}{(limit.Magnitude ? ", either way" : "")}";
+    }
 
     /// <summary>"distance to ideal" or "TOPSIS".</summary>
     public static string Method(RankingMethod method) => method == RankingMethod.Topsis ? "TOPSIS" : "distance to ideal";
@@ -47,7 +68,8 @@ public static class StudyText
         if (search.Stop.Time is { } time)
             words.Add($"at most {PlainNumber.Text(time.TotalSeconds)} s");
         if (search.Stop.Stall is { } stall)
-            words.Add($"until {NumberFormat.Count(stall.Evaluations)} designs make the front's hypervolume grow by less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} %");
+            words.Add($"until {NumberFormat.Count(stall.Evaluations)} designs make the front's hypervolume grow by "
+                + $"less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} %");
         if (search.Stop.Target.Count > 0)
             words.Add("until the target is reached");
         if (search.Start is { Count: > 0 } start)
@@ -57,10 +79,10 @@ public static class StudyText
         return string.Join("; ", words);
     }
 
-    /// <summary>"NSGA-II" or its sister.</summary>
+    /// <summary>"NSGA-II" or "NSGA-III".</summary>
     public static string Method(SearchMethod method) => method == SearchMethod.NsgaII ? "NSGA-II" : "NSGA-III";
 
-    /// <summary>Out of what the evaluated designs were taken.</summary>
+    /// <summary>The set of designs that the evaluated designs come from.</summary>
     public static string DesignSpace(Study study) => (study.Search, study.GridSize) switch
     {
         (SearchSetting.Evolutionary search, { } designs) =>

@@ -2,7 +2,7 @@ using System.Text;
 
 namespace FrameOpt.Reports.Text;
 
-/// <summary>Users' text made fit for files: titles, phase names, mass names, reasons.</summary>
+/// <summary>Users' text made safe for files: titles, phase names, mass names, reasons.</summary>
 public static class TextSanitizer
 {
     /// <summary>The text without the characters that XML forbids: control characters, halves of surrogate pairs, U+FFFE and
@@ -24,11 +24,11 @@ public static class TextSanitizer
     /// <summary>True for text that a spreadsheet program might take for a formula when it is typed or read from a CSV.</summary>
     public static bool StartsLikeFormula(string text) => text is ['=' or '+' or '-' or '@' or '\t' or '\r', ..];
 
-    /// <summary>The text as it may stand in a CSV cell: what looks like a formula is led by an apostrophe.</summary>
+    /// <summary>The text for a CSV cell: an apostrophe stands before what looks like a formula.</summary>
     public static string ForCsv(string text) => StartsLikeFormula(text) ? "'" + text : text;
 }
 
-/// <summary>Users' text in the little room of a chart or a header.</summary>
+/// <summary>Users' text shortened for a chart or a header.</summary>
 internal static class TextTruncation
 {
     /// <summary>The text, cut with an ellipsis where it is longer; never through a surrogate pair.</summary>

@@ -1,5 +1,3 @@
-using FrameOpt.Model.Mission;
-
 namespace FrameOpt.Model;
 
 /// <summary>A failure and the phase it happens in.</summary>
@@ -19,7 +17,7 @@ public readonly record struct FlightFailure(FailureKind Kind, int PhaseIndex)
     public static FlightFailure FromCode(ushort code) => new((FailureKind)(code % Kinds), code / Kinds);
 }
 
-/// <summary>Why a design cannot fly in a phase. Words: <see cref="FailureText"/>.</summary>
+/// <summary>Why a design cannot fly in a phase.</summary>
 public enum FailureKind
 {
     /// <summary>It can.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FrameOpt.Model.Mission;
 using FrameOpt.Search;
 using FrameOpt.Search.Fronts;
@@ -42,9 +41,7 @@ public sealed class CertificateRun
         var whole = exact.Front();
         if (whole.Ids.Length == 0 || found.Ids.Length == 0)
             return null;
-        var words = isEstimate ? $"a coarser grid inside the factors' ranges ({SubGrid.Description(study)})"
-            : "the whole grid of the study";
-        return new Certificate(Designs, isEstimate, words, whole.Ids.Length, HypervolumeRatio.Of(found, whole),
+        return new Certificate(Designs, isEstimate ? study.Factors : null, whole.Ids.Length, HypervolumeRatio.Of(found, whole),
             FrontRegret.Of(found, whole));
     }
 }
@@ -64,10 +61,6 @@ public static class SubGrid
             cap++;
         return study with { Factors = [.. study.Factors.Select(factor => Coarser(factor, cap))], Search = new SearchSetting.Exhaustive() };
     }
-
-    /// <summary>The grid's levels in words: "hang_point_spacing 12 levels, lateral_offset 12 levels".</summary>
-    public static string Description(Study study) => string.Join(", ", study.Factors.Where(factor => factor.IsSwept).Select(factor =>
-        string.Create(CultureInfo.InvariantCulture, $"{factor.Name} {factor.LevelsSi.Count} levels")));
 
     private static double Designs(Study study, int cap) => study.Factors.Aggregate(1.0, (product, factor) => product * Count(factor, cap));
 

@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
@@ -26,22 +27,24 @@ internal sealed class ProductLineChooser(
         {
             var problem = new ProductLineProblem(costs, shares, count, setting.Objective, groups);
             var solution = ProductLineSolver.Solve(problem, settings);
-            return new ProductLineChoice(solution, null, UnservedMessages(problem, solution));
+            return new ProductLineChoice(solution, null, UnservedMessages(problem, solution), Infeasible(solution));
         }
 
         ProductLineProblem? representatives = null;
         var line = AggregatedSolution.Solve(
             shares, candidates.Count, table.Row, (rowCosts, rowShares) =>
                 representatives = new ProductLineProblem(rowCosts, rowShares, count, setting.Objective, groups), Representatives, settings);
-        return new ProductLineChoice(line.Solution, line, UnservedMessages(representatives!, line.Solution));
+        return new ProductLineChoice(
+            line.Solution, line, UnservedMessages(representatives!, line.Solution), Infeasible(line.Solution));
     }
 
     private IReadOnlyList<string> UnservedMessages(ProductLineProblem problem, ProductLineSolution solution) =>
+        [.. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)])];
+
+    private IReadOnlyList<InfeasibleCustomers> Infeasible(ProductLineSolution solution) =>
     [
-        .. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)]),
         .. solution.Unservable.Take(Explained)
-            .Select(row =>
-                $"{Name(rows[row])}: {InfeasibilityReason.Of(setting.Configurations[rows[row].Configuration], rows[row].PilotMassKilograms, candidates)}."),
+            .Select(row => InfeasibilityReason.Of(setting.Configurations[rows[row].Configuration], rows[row], candidates)),
     ];
 
     private string Name(CustomerSegment row)
@@ -55,30 +58,37 @@ internal sealed class ProductLineChooser(
 /// <param name="Solution">Over the customer segments.</param>
 /// <param name="Aggregated">The aggregation where representatives were used, or null.</param>
 /// <param name="UnservedMessages">Sentences on customers left out.</param>
+/// <param name="Infeasible">What rules out every candidate, for the first few customers that none suits.</param>
 internal sealed record ProductLineChoice(
-    ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages);
+    ProductLineSolution Solution, AggregatedSolution? Aggregated, IReadOnlyList<string> UnservedMessages,
+    IReadOnlyList<InfeasibleCustomers> Infeasible);
 
-/// <summary>The reason why no candidate is allowed for a customer.</summary>
+/// <summary>Finds why no candidate suits some customers.</summary>
 internal static class InfeasibilityReason
 {
-    /// <summary>What rules out the most candidates, in words: "effort_worst at most 0.8 rules out 1,395 of 1,395 candidates".</summary>
-    public static string Of(ProductLineConfiguration configuration, double pilotKilograms, ProductLineCandidates candidates)
+    /// <summary>Counts what rules out the candidates for one row of customers and gives the most frequent cause.</summary>
+    /// <param name="configuration">What the customers fly.</param>
+    /// <param name="customers">None of the candidates suits them.</param>
+    /// <param name="candidates">One or more.</param>
+    public static InfeasibleCustomers Of(ProductLineConfiguration configuration, CustomerSegment customers,
+        ProductLineCandidates candidates)
     {
-        var study = configuration.For(pilotKilograms);
+        var study = configuration.For(customers.PilotMassKilograms);
         var mission = StudyProblem.Model(study);
-        var counts = new Dictionary<string, int>();
+        var counts = new Dictionary<(FlightFailure? Failure, StudyLimit? Limit), int>();
         for (var c = 0; c < candidates.Count; c++)
         {
             foreach (var reason in Reasons(study, mission.Evaluate(candidates.On(study.Machine, c))))
                 counts[reason] = counts.GetValueOrDefault(reason) + 1;
         }
 
-        var (words, count) = counts.MaxBy(pair => pair.Value);
-        return FormattableString.Invariant($"{words} rules out {count} of {candidates.Count} candidates");
+        var ((failure, limit), count) = counts.MaxBy(pair => pair.Value);
+        return new InfeasibleCustomers(customers, failure, limit, count, candidates.Count);
     }
 
-    private static IEnumerable<string> Reasons(Study study, DesignEvaluation evaluation) => evaluation.Failure is { } failure
-        ? [$"that it cannot fly ({failure.Split(" (")[0]})"]
+    private static IEnumerable<(FlightFailure?, StudyLimit?)> Reasons(Study study, DesignEvaluation evaluation) =>
+        evaluation.Failure is { } failure
+        ? [(failure.Cause, null)]
         : study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation)))
-            .Select(limit => $"the limit {limit.Text}");
+            .Select(limit => ((FlightFailure?)null, (StudyLimit?)limit));
 }

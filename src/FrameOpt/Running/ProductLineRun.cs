@@ -79,6 +79,7 @@ public sealed class ProductLineRun
             teller.Assignments(table!),
             teller.Chart(),
             choice.UnservedMessages,
+            choice.Infeasible,
             choices.Count == setting.UpTo && choice.Solution.Stop != ProductLineStopReason.Cancelled);
         clocks[3].Stop();
         return result;

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using FrameOpt.Analysis;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
@@ -15,7 +14,7 @@ namespace FrameOpt.Running;
 /// evaluations.</summary>
 public sealed class SearchRun
 {
-    /// <summary>So many steps to either side in every factor are reckoned for each design that is polished.</summary>
+    /// <summary>Steps to either side in every factor that are allowed for in each design of the local search.</summary>
     private const int LocalSearchSteps = 10;
 
     private readonly Study study;
@@ -32,7 +31,7 @@ public sealed class SearchRun
     /// <param name="mission">The model to use.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
     /// <param name="cache">To keep evaluations in and answer from, or null to compute everything.</param>
-    /// <param name="pass">Tells the evaluations of this pass from those of others in the memory.</param>
+    /// <param name="pass">Names this pass, so that the cache keeps its evaluations apart from those of other passes.</param>
     public SearchRun(Study study, MissionModel mission, int threads, EvaluationCache? cache = null, string pass = "study")
     {
         this.study = study;
@@ -59,8 +58,8 @@ public sealed class SearchRun
     /// <summary>Designs of the whole pass, or the most of them where the search may end sooner.</summary>
     public long Planned => grid?.Count ?? ((SearchSetting.Evolutionary)study.Search).Stop.Evaluations;
 
-    /// <summary>Why the search came to its end, in words; null while it has not.</summary>
-    public string? StopReason { get; private set; }
+    /// <summary>Why the search came to its end; null while it has not.</summary>
+    public StopReason? StopReason { get; private set; }
 
     /// <summary>True once the search came to its end.</summary>
     public bool IsComplete => StopReason is not null;
@@ -103,7 +102,7 @@ public sealed class SearchRun
         {
             Record(batch);
             if (Counts.Evaluated == grid!.Count)
-                StopReason = "every design of the grid was evaluated";
+                StopReason = new StopReason.GridComplete();
             yield return batch;
         }
     }
@@ -112,26 +111,26 @@ public sealed class SearchRun
     {
         var clock = Stopwatch.StartNew();
         var improved = setting.LocalSearch ? setting.Stop.Evaluations / 10 : 0;
-        var judge = new StopRuleEvaluator(setting.Stop with { Evaluations = setting.Stop.Evaluations - improved }, front.Result);
-        string? reason = null;
+        var rules = new StopRuleEvaluator(setting.Stop with { Evaluations = setting.Stop.Evaluations - improved }, front.Result);
+        StopReason? reason = null;
         foreach (var batch in StudySearch.Of(study, setting, Problem).Run(Problem, threads))
         {
             RecordDesigns(batch);
-            reason = judge.ReasonAfter(batch, clock.Elapsed);
+            reason = rules.ReasonAfter(batch, clock.Elapsed);
             yield return batch;
             if (reason is not null)
                 break;
         }
 
-        reason ??= "every design of the grid was evaluated";
-        if (setting.LocalSearch && !judge.IsTargetReached && Counts.Feasible > 0)
+        reason ??= new StopReason.GridComplete();
+        if (setting.LocalSearch && reason is not StopReason.TargetReached && Counts.Feasible > 0)
         {
             var searched = Counts.Evaluated;
-            var end = "no step helped any more";
+            StopReason end = new StopReason.NoImprovingStep();
             var localSearch = new StopRuleEvaluator(setting.Stop with { Stall = null }, front.Result, Counts.Evaluated);
             foreach (var batch in new LocalSearch(ToLocalSearch(improved)).Run(Problem, threads))
             {
-                // The polish is a search of its own and counts from 0.
+                // The local search counts its designs from 0.
                 batch.Designs = batch.Designs with { FirstNumber = Counts.Evaluated };
                 batch.CheckConstraints();
                 RecordDesigns(batch);
@@ -143,9 +142,7 @@ public sealed class SearchRun
                 }
             }
 
-            reason = string.Create(
-                CultureInfo.InvariantCulture,
-                $"the search ended with {searched:N0} designs ({reason}), the polish after {Counts.Evaluated - searched:N0} more ({end})");
+            reason = new StopReason.LocalSearchEnded(searched, reason, Counts.Evaluated - searched, end);
         }
 
         StopReason = reason;
@@ -157,7 +154,7 @@ public sealed class SearchRun
         Counts.Add(batch.Counts);
     }
 
-    /// <summary>Takes a batch of designs that no grid can tell from their numbers.</summary>
+    /// <summary>Records a batch whose designs cannot be found again from their numbers in a grid.</summary>
     private void RecordDesigns(EvaluatedBatch batch)
     {
         Record(batch);
@@ -170,7 +167,7 @@ public sealed class SearchRun
         }
     }
 
-    /// <summary>The best ranked designs, as many as the evaluations kept for them can take some way.</summary>
+    /// <summary>The best ranked designs, as many as the evaluations kept for the local search allow.</summary>
     private LocalSearchSettings ToLocalSearch(long evaluations)
     {
         var most = (int)Math.Max(1, evaluations / (LocalSearchSteps * 2 * Problem.Factors.Count));

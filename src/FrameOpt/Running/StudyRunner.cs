@@ -3,11 +3,12 @@ using System.Globalization;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Search;
+using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Runs a study: step through <see cref="Steps"/>, stop when you like, then take the <see cref="Result"/>.</summary>
+/// <summary>Runs a study: step through <see cref="Steps"/>, stop at any step, then take the <see cref="Result"/>.</summary>
 public sealed class StudyRunner
 {
     private static readonly double[] leverages = [YawLeverage.AssumedLowest, YawLeverage.AssumedHighest];
@@ -21,7 +22,7 @@ public sealed class StudyRunner
     private readonly Stopwatch scenarioClock = new();
     private readonly Stopwatch certificateClock = new();
 
-    /// <summary>A run not yet begun.</summary>
+    /// <summary>Prepares a run without starting it.</summary>
     /// <param name="study">As understood.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
     /// <param name="cache">To keep the evaluations of an evolutionary search in and answer from, or null.</param>
@@ -43,13 +44,13 @@ public sealed class StudyRunner
     /// <summary>Seconds spent on the other yaw leverages.</summary>
     public double ScenarioSeconds => scenarioClock.Elapsed.TotalSeconds;
 
-    /// <summary>Seconds spent on the grid the search is held against.</summary>
+    /// <summary>Seconds spent on the grid that the search is compared with.</summary>
     public double CertificateSeconds => certificateClock.Elapsed.TotalSeconds;
 
     /// <summary>The designs of the run by number; valid before, during and after it.</summary>
     public FrameGeometry Geometry(long number) => main.Geometry(number);
 
-    /// <summary>The steps of the run, one for each batch. To stop it, stop asking.</summary>
+    /// <summary>The steps of the run, one for each batch. To stop the run, stop enumerating.</summary>
     public IEnumerable<RunProgress> Steps()
     {
         searchClock.Start();
@@ -73,8 +74,8 @@ public sealed class StudyRunner
             foreach (var _ in scenario.Batches())
             {
                 scenarioClock.Stop();
-                yield return new RunProgress(
-                    $"the same at yaw leverage {Leverage(scenario)}", scenario.Counts.Evaluated, scenario.Planned, null);
+                yield return new RunProgress(string.Create(CultureInfo.InvariantCulture, $"the same at yaw leverage {Value(scenario)}"),
+                    scenario.Counts.Evaluated, scenario.Planned, null);
                 scenarioClock.Start();
             }
 
@@ -95,9 +96,7 @@ public sealed class StudyRunner
             front,
             Dropped(front),
             Counts(),
-            main.StopReason ?? string.Create(CultureInfo.InvariantCulture,
-                $"stopped after {main.Counts.Evaluated} of {main.Planned} designs"),
-            main.IsComplete,
+            main.StopReason ?? new StopReason.StoppedEarly(main.Counts.Evaluated, main.Planned),
             chosen,
             study.Baseline is { } baseline ? main.Mission.Evaluate(baseline) : null,
             chosen is null ? [] : Scenarios(front, chosen),
@@ -127,28 +126,23 @@ public sealed class StudyRunner
 
     private static double Value(SearchRun run) => ((YawLeverage.Constant)run.Mission.Wing.YawLeverage).Value;
 
-    private static string Leverage(SearchRun run) => Value(run).ToString(CultureInfo.InvariantCulture);
-
     private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 ? [] :
         [.. study.Objectives.Select(o => o.Response.Name).Where((_, o) => front.All(d => d.Objectives[o] == front[0].Objectives[o]))];
 
     private IReadOnlyList<LeverageScenario> Scenarios(IReadOnlyList<FrontDesign> front, DesignEvaluation chosen)
     {
         scenarioClock.Start();
-        var given = study.Wing.YawLeverage is YawLeverage.Constant constant
-            ? string.Create(CultureInfo.InvariantCulture, $"as in the study ({constant.Value:0.###})")
-            : "as in the study (from the wing's coefficients)";
         LeverageScenario Other(SearchRun run)
         {
-            // A search that was not run to its end says nothing of the best.
+            // A search that did not run to its end does not show which design is best.
             var best = run.IsComplete && run.RankedFront() is { Count: > 0 } ranked ? ranked[0] : null;
-            return new LeverageScenario(
-                Leverage(run), run.Mission.Evaluate(chosen.Geometry), best, best is null ? null : run.Mission.Evaluate(best.Geometry));
+            return new LeverageScenario(run.Mission.Wing.YawLeverage, IsAsGiven: false, run.Mission.Evaluate(chosen.Geometry), best,
+                best is null ? null : run.Mission.Evaluate(best.Geometry));
         }
 
         var others = scenarios.Select(Other).ToList();
         others.Insert(scenarios.Count(run => Value(run) == YawLeverage.AssumedLowest),
-            new LeverageScenario(given, chosen, front[0], chosen));
+            new LeverageScenario(study.Wing.YawLeverage, IsAsGiven: true, chosen, front[0], chosen));
         scenarioClock.Stop();
         return others;
     }
@@ -159,18 +153,15 @@ public sealed class StudyRunner
         main.Counts.Infeasible,
         main.Counts.Feasible,
         [.. main.Counts.Failures.OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key)
-            .Select(pair => new ReasonCount(FailureText.Kind(main.Mission, FlightFailure.FromCode(pair.Key)), pair.Value))],
-        [.. study.Limits.Select((limit, l) => new ReasonCount(limit.Text, main.Counts.ViolatedBy[l]))]);
+            .Select(pair => new FailureCount(FlightFailure.FromCode(pair.Key), pair.Value))],
+        [.. main.Counts.ViolatedBy]);
 
     private NearestMiss Nearest()
     {
         var evaluation = main.Mission.Evaluate(main.Geometry(main.Counts.NearestMiss));
         var broken = study.Limits
             .Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation)))
-            .OrderByDescending(limit => limit.AsConstraint.Violation(limit.ValueOf(evaluation)))
-            .Select(limit =>
-                FormattableString.Invariant(
-                $"{limit.Text}; this design has {limit.ValueOf(evaluation):0.###} {limit.Response.Unit}").TrimEnd());
+            .OrderByDescending(limit => limit.AsConstraint.Violation(limit.ValueOf(evaluation)));
         return new NearestMiss(main.Counts.NearestMiss, evaluation, [.. broken]);
     }
 }

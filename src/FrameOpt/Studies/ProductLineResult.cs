@@ -15,6 +15,7 @@ namespace FrameOpt.Studies;
 /// <param name="Assignments">One per segment, by outfit and pilot mass.</param>
 /// <param name="Chart">Which geometry for which pilot mass and outfit.</param>
 /// <param name="UnservedMessages">Sentences on customers that the line leaves out; none when all are served.</param>
+/// <param name="Infeasible">What rules out every candidate, for the first few customers that none suits.</param>
 /// <param name="IsComplete">False when it was told to stop before everything asked for was computed.</param>
 public sealed record ProductLineResult(
     Study Study,
@@ -27,6 +28,7 @@ public sealed record ProductLineResult(
     IReadOnlyList<SegmentAssignment> Assignments,
     FittingChart Chart,
     IReadOnlyList<string> UnservedMessages,
+    IReadOnlyList<InfeasibleCustomers> Infeasible,
     bool IsComplete)
 {
     /// <summary>What the study asks of the product line.</summary>
@@ -39,6 +41,15 @@ public sealed record ProductLineResult(
     public IReadOnlyList<SegmentAssignment> WorstServed(int count) =>
         [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
 }
+
+/// <summary>Customers that no candidate suits, and what rules out the most candidates for them.</summary>
+/// <param name="Customers">The customers.</param>
+/// <param name="Failure">Why those candidates cannot fly, or null when a limit rules them out.</param>
+/// <param name="Limit">The limit they break, or null when they cannot fly.</param>
+/// <param name="RuledOut">How many candidates it rules out.</param>
+/// <param name="Candidates">How many there are.</param>
+public sealed record InfeasibleCustomers(
+    CustomerSegment Customers, FlightFailure? Failure, StudyLimit? Limit, int RuledOut, int Candidates);
 
 /// <summary>One of the geometries a line makes.</summary>
 /// <param name="Letter">A, B, C ..., from the one for the lightest pilots on.</param>

@@ -1,4 +1,3 @@
-using FrameOpt.Search.Fronts;
 using FrameOpt.Search.Stopping;
 
 namespace FrameOpt.Studies;
@@ -77,14 +76,3 @@ public abstract record SearchStart
         public override string Description => Name;
     }
 }
-
-/// <summary>Quality of an evolutionary search's front, compared with the exact front of a grid.</summary>
-/// <param name="GridDesigns">Number of designs of the grid.</param>
-/// <param name="IsEstimate">True when the grid is only a part of what the search could choose from.</param>
-/// <param name="GridDescription">Description of the grid.</param>
-/// <param name="ExactFront">Number of non-dominated designs of the grid.</param>
-/// <param name="Hypervolume">Hypervolume of the front found relative to that of the exact front.</param>
-/// <param name="Regrets">For each objective in the study's order and unit: the largest shortfall of the front found against the exact
-/// one.</param>
-public sealed record Certificate(
-    long GridDesigns, bool IsEstimate, string GridDescription, int ExactFront, HypervolumeRatio Hypervolume, IReadOnlyList<double> Regrets);

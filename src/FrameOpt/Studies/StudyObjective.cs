@@ -1,6 +1,5 @@
 using FrameOpt.Model.Mission;
 using FrameOpt.Search;
-using static System.FormattableString;
 
 namespace FrameOpt.Studies;
 
@@ -19,20 +18,6 @@ public sealed record StudyObjective(Response Response, bool Maximise, bool Magni
 /// <param name="AtMost">Largest value allowed, or null; in the response's unit.</param>
 public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLeast, double? AtMost)
 {
-    /// <summary>The limit in words: "twist_margin_worst at least 3".</summary>
-    public string Text
-    {
-        get
-        {
-            var parts = new List<string>();
-            if (AtLeast is { } least)
-                parts.Add(Invariant($"at least {least:0.######} {Response.Unit}").TrimEnd());
-            if (AtMost is { } most)
-                parts.Add(Invariant($"at most {most:0.######} {Response.Unit}").TrimEnd());
-            return $"{Response.Name} {string.Join(" and ", parts)}{(Magnitude ? ", either way" : "")}";
-        }
-    }
-
     /// <summary>The limit as a constraint of a search.</summary>
     public Constraint AsConstraint => new(Response.Name, AtLeast ?? double.NegativeInfinity, AtMost ?? double.PositiveInfinity);
 

@@ -56,7 +56,7 @@ public sealed record StudyPlan(
 /// <param name="Plan">The runs.</param>
 /// <param name="Failures">For each run, why its design cannot fly, or null.</param>
 /// <param name="Surfaces">One for each response analysed.</param>
-public sealed record PlanResult(StudyPlan Plan, IReadOnlyList<string?> Failures, IReadOnlyList<FittedSurface> Surfaces);
+public sealed record PlanResult(StudyPlan Plan, IReadOnlyList<DesignFailure?> Failures, IReadOnlyList<FittedSurface> Surfaces);
 
 /// <summary>A surface fitted to one response over a plan, and its error against the model.</summary>
 /// <param name="Response">The fitted response, in its unit; signed where the response is.</param>

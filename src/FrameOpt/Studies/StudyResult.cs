@@ -1,5 +1,7 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Search.Stopping;
 
 namespace FrameOpt.Studies;
 
@@ -9,8 +11,7 @@ namespace FrameOpt.Studies;
 /// <param name="Front">In rank order, best first; empty when nothing is feasible.</param>
 /// <param name="DroppedObjectives">Objectives without range on the front, left out of the ranking.</param>
 /// <param name="Counts">How many designs went where.</param>
-/// <param name="StopReason">Why the search ended, in words.</param>
-/// <param name="IsComplete">False when it was stopped before every design was seen.</param>
+/// <param name="StopReason">Why the search ended.</param>
 /// <param name="Chosen">The best compromise, fully evaluated, or null.</param>
 /// <param name="Baseline">The study's baseline, fully evaluated, or null.</param>
 /// <param name="Scenarios">Yaw leverage 0.2, as given, 1.6, each once; empty when nothing is feasible.</param>
@@ -22,14 +23,16 @@ public sealed record StudyResult(
     IReadOnlyList<FrontDesign> Front,
     IReadOnlyList<string> DroppedObjectives,
     RunCounts Counts,
-    string StopReason,
-    bool IsComplete,
+    StopReason StopReason,
     DesignEvaluation? Chosen,
     DesignEvaluation? Baseline,
     IReadOnlyList<LeverageScenario> Scenarios,
     IReadOnlyList<BalancedBand> Bands,
     NearestMiss? NearestMiss)
 {
+    /// <summary>False when the run was stopped before its search came to an end.</summary>
+    public bool IsComplete => StopReason is not StopReason.StoppedEarly;
+
     /// <summary>What the study's plan taught, or null when it asks for none.</summary>
     public PlanResult? Plan { get; init; }
 
@@ -54,37 +57,56 @@ public sealed record FrontDesign(
     bool IsKnee);
 
 /// <summary>The same study at another yaw leverage, the least certain number of the model.</summary>
-/// <param name="Label">"0.2", "1.6", or "as in the study" with where its value comes from.</param>
+/// <param name="Leverage">The yaw leverage of the scenario.</param>
+/// <param name="IsAsGiven">True for the study's own leverage.</param>
 /// <param name="Chosen">The run's best compromise, evaluated at this leverage.</param>
-/// <param name="Best">The design that would have been best at this leverage, or null when nothing is feasible or its search was not run to
-/// the end.</param>
+/// <param name="Best">The design that would have been best at this leverage, or null when nothing is feasible there or the search for it
+/// did not run to its end.</param>
 /// <param name="BestEvaluation">That design at this leverage.</param>
 public sealed record LeverageScenario(
-    string Label,
+    YawLeverage Leverage,
+    bool IsAsGiven,
     DesignEvaluation Chosen,
     FrontDesign? Best,
     DesignEvaluation? BestEvaluation);
 
-/// <summary>When nothing is feasible: the design that comes closest, and the limits that stop it.</summary>
+/// <summary>The design that comes closest when nothing is feasible, and the limits it breaks.</summary>
 /// <param name="Number">Its number in the grid, from 0.</param>
 /// <param name="Evaluation">What the model says of it.</param>
-/// <param name="BrokenLimits">Every limit it breaks, the one it misses by most first, in words with figures.</param>
-public sealed record NearestMiss(long Number, DesignEvaluation Evaluation, IReadOnlyList<string> BrokenLimits);
+/// <param name="BrokenLimits">Every limit it breaks, the one it misses by most first.</param>
+public sealed record NearestMiss(long Number, DesignEvaluation Evaluation, IReadOnlyList<StudyLimit> BrokenLimits);
 
 /// <summary>How many designs went where.</summary>
 /// <param name="Evaluated">All designs evaluated.</param>
 /// <param name="Failed">Those that cannot fly in some phase.</param>
 /// <param name="Infeasible">Those that can fly but break a limit.</param>
 /// <param name="Feasible">The rest.</param>
-/// <param name="FailedBy">Why, in words, most frequent first.</param>
+/// <param name="FailedBy">How many each failure stopped, the most frequent first.</param>
 /// <param name="ViolatedBy">For each limit in the study's order, how many of those that can fly break it.</param>
 public sealed record RunCounts(
     long Evaluated,
     long Failed,
     long Infeasible,
     long Feasible,
-    IReadOnlyList<ReasonCount> FailedBy,
-    IReadOnlyList<ReasonCount> ViolatedBy);
+    IReadOnlyList<FailureCount> FailedBy,
+    IReadOnlyList<long> ViolatedBy);
 
-/// <summary>A reason in words and how many designs it stopped.</summary>
-public sealed record ReasonCount(string Reason, long Count);
+/// <summary>How many designs cannot fly for one reason.</summary>
+/// <param name="Failure">Kind and phase.</param>
+/// <param name="Count">Designs it stopped, 1 or more.</param>
+public sealed record FailureCount(FlightFailure Failure, long Count);
+
+/// <summary>How good the front of an evolutionary search is, compared with the exact front of a grid.</summary>
+/// <param name="GridDesigns">How many designs the grid holds.</param>
+/// <param name="CoarserGrid">The factors with the levels of the grid where it is only a part of what the search could choose from; null
+/// where it is the whole grid of the study.</param>
+/// <param name="ExactFront">How many designs are on its front.</param>
+/// <param name="Hypervolume">Of the front found, as a share of that of the exact front.</param>
+/// <param name="Regrets">For each objective in the study's order and unit: by how much, at worst, the front found falls short of the exact
+/// one.</param>
+public sealed record Certificate(
+    long GridDesigns, IReadOnlyList<StudyFactor>? CoarserGrid, int ExactFront, HypervolumeRatio Hypervolume, IReadOnlyList<double> Regrets)
+{
+    /// <summary>True when the grid is only a part of what the search could choose from.</summary>
+    public bool IsEstimate => CoarserGrid is not null;
+}

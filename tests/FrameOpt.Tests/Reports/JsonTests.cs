@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
@@ -49,9 +50,9 @@ public partial class JsonTests
     [Fact]
     public void A_design_that_cannot_fly_gives_its_reason()
     {
-        var failing = new DesignEvaluation(ReportFixture.WorkedGeometry, [], [], "cruise: slack riser");
+        var failing = ReportFixture.Failing(ReportFixture.WorkedGeometry, FailureKind.SlackRiser, 2);
         var json = Parse(stream => EvaluationJson.Write(failing, ReportFixture.Study(), Built, stream));
-        Assert.Equal("cruise: slack riser", json.GetProperty("failure").GetString());
+        Assert.StartsWith("cruise: a riser goes slack", json.GetProperty("failure").GetString());
         Assert.Empty(json.GetProperty("phases").EnumerateObject());
     }
 

@@ -3,6 +3,8 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Files.Json;
+using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 
@@ -151,7 +153,7 @@ public class PlanReportTests
         Assert.Contains("25 runs", section.Lines[0]);
         for (var r = 0; r < Answer.Surfaces.Count; r++)
         {
-            var most = PlanSections.Terms(Answer.Surfaces[r].Fit!).First(row => row.Term.Order > 0);
+            var most = PlanLabels.Terms(Answer.Surfaces[r].Fit!).First(row => row.Term.Order > 0);
             var name = most.Term.NamedWith([.. Answer.Plan.Factors.Select(factor => factor.Name)]);
             Assert.StartsWith($"{Answer.Surfaces[r].Response.Name}: {name} ", section.Lines[1 + r]);
             Assert.Contains("wrong by at most", section.Lines[1 + r]);

@@ -2,6 +2,7 @@ using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Search.Fronts;
+using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 
@@ -74,18 +75,21 @@ public static class ReportFixture
             model,
             front,
             ["pitch_swing"],
-            new RunCounts(198_555, 1_200, 90_000, 107_355, [new("launch: the risers twist", 1_200)],
-                [new("twist", 70_000), new("effort", 45_000)]),
-            "every design of the grid was seen",
-            IsComplete: true,
+            new RunCounts(198_555, 1_200, 90_000, 107_355, [new(new FlightFailure(FailureKind.RiserTwist, 0), 1_200)], [70_000, 45_000]),
+            new StopReason.GridComplete(),
             evaluations[0],
             model.Evaluate(Baseline),
-            [Scenario("0.2", model.WithYawLeverage(0.2), front[0]), Scenario("as in the study", model, front[0]),
-                Scenario("1.6", model.WithYawLeverage(1.6), front[^1])],
+            [Scenario(false, model.WithYawLeverage(0.2), front[0]), Scenario(true, model, front[0]),
+                Scenario(false, model.WithYawLeverage(1.6), front[^1])],
             [new BalancedBand(1480, 1720)],
             NearestMiss: null);
         return new RunReport(result, Info, evaluations);
     }
+
+    /// <summary>A design that cannot fly in one phase.</summary>
+    public static DesignEvaluation Failing(FrameGeometry geometry, FailureKind kind, int phase) => new(
+        geometry, [], [],
+        new DesignFailure(new FlightFailure(kind, phase), Model(Study()), geometry, default, default, default, default));
 
     /// <summary>The same run with nothing feasible.</summary>
     public static StudyResult NothingFeasible(NearestMiss? miss)
@@ -115,8 +119,8 @@ public static class ReportFixture
         0.1 + 0.001 * index,
         IsKnee: index == 1);
 
-    private static LeverageScenario Scenario(string label, MissionModel model, FrontDesign best) =>
-        new(label, model.Evaluate(WorkedGeometry), best, model.Evaluate(best.Geometry));
+    private static LeverageScenario Scenario(bool isAsGiven, MissionModel model, FrontDesign best) =>
+        new(model.Wing.YawLeverage, isAsGiven, model.Evaluate(WorkedGeometry), best, model.Evaluate(best.Geometry));
 
     private static double[] Levels(double from, double to, double step, double siPerUnit) =>
         [.. Enumerable.Range(0, (int)Math.Round((to - from) / step) + 1).Select(i => (from + i * step) * siPerUnit)];

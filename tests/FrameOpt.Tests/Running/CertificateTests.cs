@@ -1,3 +1,4 @@
+using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Search.Fronts;
 using FrameOpt.Search.Local;
@@ -15,7 +16,7 @@ public class CertificateTests
     public void A_search_that_has_seen_the_whole_grid_is_certified_as_exact()
     {
         var result = Finish(grid with { Search = Search(100_000) });
-        Assert.Equal("every design of the grid was evaluated", result.StopReason);
+        Assert.IsType<StopReason.GridComplete>(result.StopReason);
         Assert.Equal(8525, result.Counts.Evaluated);
         var certificate = result.Certificate!;
         Assert.False(certificate.IsEstimate);
@@ -46,7 +47,7 @@ public class CertificateTests
         var certificate = Finish(study).Certificate!;
         Assert.True(certificate.IsEstimate);
         Assert.InRange(certificate.GridDesigns, RunLimits.MaxPartialGrid / 2, RunLimits.MaxPartialGrid);
-        Assert.Contains("lateral_offset", certificate.GridDescription);
+        Assert.Contains("lateral_offset", RunText.Grid(certificate));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
+using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;
@@ -119,7 +120,7 @@ public class ProductLineRunTests
     public void A_customer_nothing_serves_is_told_with_the_limit_that_rules_most_out()
     {
         Assert.Contains("No candidate is allowed for dealer north, big, dealer south, big", shipped.Value.UnservedMessages[0]);
-        Assert.Contains(shipped.Value.UnservedMessages, words => words.StartsWith(
+        Assert.Contains(ProductLineText.Unserved(shipped.Value), words => words.StartsWith(
             "dealer north, big: the limit effort_worst at most 0.8 rules out ", StringComparison.Ordinal));
         Assert.All(shipped.Value.Assignments.Where(served => served.BestDesign is null), served =>
             Assert.Equal((-1, 0.0), (served.Geometry, served.Regret)));

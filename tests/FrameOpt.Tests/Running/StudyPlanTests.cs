@@ -1,11 +1,12 @@
+using File = FrameOpt.Tests.StudyFile.WorkedStudyText;
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Reports;
-using File = FrameOpt.Tests.StudyFile.WorkedStudyText;
 
 namespace FrameOpt.Tests.Running;
 
@@ -192,7 +193,7 @@ public class StudyPlanTests
     private static Dictionary<string, (double Coefficient, double? Share)> Named(PlanResult answer, int response)
     {
         var names = answer.Plan.Factors.Select(factor => factor.Name).ToList();
-        return PlanSections.Terms(answer.Surfaces[response].Fit!).ToDictionary(
+        return PlanLabels.Terms(answer.Surfaces[response].Fit!).ToDictionary(
             row => string.Join(" × ", row.Term.NamedWith(names).Split(" × ").Order(StringComparer.Ordinal)), row =>
                 (row.Coefficient, row.Share));
     }

@@ -1,7 +1,9 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Search.Fronts;
+using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 
@@ -48,7 +50,7 @@ public class StudyRunnerTests
         var study = small with { Limits = [effort] };
         var result = Finish(study);
         var all = AllDesigns(small).Select(d => StudyProblem.Model(small).Evaluate(d.Geometry)).ToList();
-        Assert.Equal(all.Count(d => d[MissionQuantity.EffortWorst] > 0.7), result.Counts.ViolatedBy[0].Count);
+        Assert.Equal(all.Count(d => d[MissionQuantity.EffortWorst] > 0.7), result.Counts.ViolatedBy[0]);
         Assert.All(result.Front, d => Assert.True(result.Mission.Evaluate(d.Geometry)[MissionQuantity.EffortWorst] <= 0.7));
         Assert.NotEmpty(result.Front);
     }
@@ -63,7 +65,8 @@ public class StudyRunnerTests
         var best = AllDesigns(small).Max(d => StudyProblem.Model(small).Evaluate(d.Geometry)[MissionQuantity.TwistMarginWorst]);
         Check.Close(best, result.NearestMiss!.Evaluation[MissionQuantity.TwistMarginWorst], relative: 1e-12,
             because: "the same design by another route");
-        Assert.StartsWith("twist_margin_worst at least 1000; this design has ", Assert.Single(result.NearestMiss.BrokenLimits));
+        Assert.StartsWith("twist_margin_worst at least 1000; this design has ",
+            RunText.BrokenLimit(Assert.Single(result.NearestMiss.BrokenLimits), result.NearestMiss));
     }
 
     // The launch leaves more than 1 N·m, a hundred times its limit and more; an effort of some 0.8 misses 0.3 by less than twice.
@@ -81,7 +84,7 @@ public class StudyRunnerTests
         };
         Assert.Equal(
             ["residual_worst at most 0.01 N·m", "effort_worst at most 0.3"],
-            Finish(study).NearestMiss!.BrokenLimits.Select(text => text[..text.IndexOf(';')]));
+            Finish(study).NearestMiss!.BrokenLimits.Select(StudyText.Limit));
     }
 
     [Theory]
@@ -90,7 +93,7 @@ public class StudyRunnerTests
     public void A_study_at_an_end_of_the_leverage_range_is_not_compared_with_itself(double leverage, params string[] labels)
     {
         var result = Finish(small with { Wing = WorkedMachine.Wing with { YawLeverage = new YawLeverage.Constant(leverage) } });
-        Assert.Equal(labels, result.Scenarios.Select(s => s.Label));
+        Assert.Equal(labels, result.Scenarios.Select(RunText.Leverage));
     }
 
     [Fact]
@@ -105,16 +108,16 @@ public class StudyRunnerTests
 
         var result = runner.Result();
         Assert.False(result.IsComplete);
-        Assert.StartsWith("stopped after ", result.StopReason);
+        Assert.IsType<StopReason.StoppedEarly>(result.StopReason);
         Assert.NotNull(result.Chosen);
-        Assert.All(result.Scenarios, scenario => Assert.True(scenario.Best is null || scenario.Label.StartsWith("as in")));
+        Assert.All(result.Scenarios, scenario => Assert.True(scenario.Best is null || scenario.IsAsGiven));
     }
 
     [Fact]
     public void Other_yaw_leverages_are_searched_too_and_move_the_best_offset()
     {
         var result = Finish(small with { Wing = WorkedMachine.Wing with { YawLeverage = new YawLeverage.Constant(0.6) } });
-        Assert.Equal(["0.2", "as in the study (0.6)", "1.6"], result.Scenarios.Select(s => s.Label));
+        Assert.Equal(["0.2", "as in the study (0.6)", "1.6"], result.Scenarios.Select(RunText.Leverage));
         Assert.All(result.Scenarios, s => Assert.NotNull(s.BestEvaluation));
         Assert.Equal(result.Front[0], result.Scenarios[1].Best);
         Assert.Equal(0.2, result.Scenarios[0].Chosen.Phases[2][PhaseQuantity.YawLeverage]);

@@ -60,7 +60,7 @@ internal static class EffectsSheet
     {
         var names = plan.Factors.Select(PlanLabels.Name).ToList();
         var inflations = fit.Coefficients.ToDictionary(coefficient => coefficient.Term.Name, coefficient => coefficient.VarianceInflation);
-        var terms = PlanSections.Terms(fit).OrderBy(row => row.Term.Order == 0).ToList();
+        var terms = PlanLabels.Terms(fit).OrderBy(row => row.Term.Order == 0).ToList();
         return page.Table(new Table(
             [
                 Column.OfTexts("term", row => terms[row].Term.Order == 0

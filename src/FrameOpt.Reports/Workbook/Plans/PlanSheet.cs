@@ -30,7 +30,7 @@ internal static class PlanSheet
             page.Paragraphs([$"{aliases.Headers[0]}:", .. aliases.Rows.Select(row => row[0])]);
         }
 
-        var quality = PlanQualitySection.Of(plan);
+        var quality = PlanSections.Quality(plan);
         page.Heading(quality.Title);
         page.Paragraphs([quality.Lines[0], "`frameopt plan` gives standard error, variance inflation and power of each term."]);
         return runs;

@@ -1,15 +1,18 @@
+using FrameOpt.Model.Balance;
+using FrameOpt.Model.Propulsion;
+
 namespace FrameOpt.Model.Mission;
 
 /// <summary>What the model says of one design: every phase and the mission, or why it cannot fly.</summary>
 /// <param name="Geometry">The design.</param>
 /// <param name="Phases">In mission order; empty when it failed.</param>
 /// <param name="Mission">Each response at its index; empty when it failed; NaN for one that needs what the study does not give.</param>
-/// <param name="Failure">The reason in words, or null.</param>
+/// <param name="Failure">Why it cannot fly; null when it flies.</param>
 public sealed record DesignEvaluation(
     FrameGeometry Geometry,
     IReadOnlyList<PhaseResult> Phases,
     IReadOnlyList<double> Mission,
-    string? Failure)
+    DesignFailure? Failure)
 {
     /// <summary>One response of the mission, in its unit.</summary>
     public double this[MissionQuantity quantity] => Mission[quantity.Index];
@@ -21,6 +24,29 @@ public sealed record DesignEvaluation(
         Response.OfMission mission => this[mission.Quantity],
         _ => throw new InvalidOperationException(),
     };
+}
+
+/// <summary>Why a design cannot fly, with the state of the phase it fails in as far as it was computed.</summary>
+/// <param name="Cause">Kind and phase.</param>
+/// <param name="Mission">The model.</param>
+/// <param name="Geometry">The design.</param>
+/// <param name="Conditions">What the phase fixes before any design is chosen.</param>
+/// <param name="Point">The operating point of the phase.</param>
+/// <param name="Body">Pitch, riser load and moments.</param>
+/// <param name="Balance">What the risers hold.</param>
+public sealed record DesignFailure(
+    FlightFailure Cause, MissionModel Mission, FrameGeometry Geometry, PhaseConditions Conditions, OperatingPoint Point, SuspendedBody Body,
+    RollYawBalance Balance)
+{
+    /// <summary>The phase it fails in.</summary>
+    public Phase Phase => Mission.Phases[Cause.PhaseIndex];
+
+    /// <summary>The failure of a design in a row of designs.</summary>
+    /// <param name="row">Prepared for that design.</param>
+    /// <param name="cause">What its preparation or <see cref="MissionRow.FindFailures"/> found.</param>
+    public static DesignFailure Of(MissionRow row, FlightFailure cause) => new(
+        cause, row.Mission, row.Geometry, row.Conditions[cause.PhaseIndex], row.Points[cause.PhaseIndex], row.Bodies[cause.PhaseIndex],
+        row.Balances[cause.PhaseIndex]);
 }
 
 /// <summary>Everything the model says of one phase of one design.</summary>

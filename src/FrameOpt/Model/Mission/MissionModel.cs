@@ -54,7 +54,7 @@ public sealed class MissionModel
         }
 
         if (failure.Kind != FailureKind.None)
-            return new DesignEvaluation(geometry, [], [], FailureText.Describe(row, failure));
+            return new DesignEvaluation(geometry, [], [], DesignFailure.Of(row, failure));
 
         Span<double> value = stackalloc double[1];
         var results = new PhaseResult[Phases.Count];

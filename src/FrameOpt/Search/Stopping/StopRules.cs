@@ -1,4 +1,3 @@
-using System.Globalization;
 using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Search.Stopping;
@@ -37,7 +36,6 @@ public sealed class StopRuleEvaluator
     private readonly Queue<FrontPoints> earlier = new();
     private long evaluated;
     private long nextCheck;
-    private bool isTargetReached;
 
     /// <summary>Creates an evaluator with no evaluations counted.</summary>
     /// <param name="rules">When to stop.</param>
@@ -53,32 +51,20 @@ public sealed class StopRuleEvaluator
 
     private long CheckInterval => rules.Stall is { } stall ? Math.Max(1, stall.Evaluations / ChecksPerStallWindow) : long.MaxValue;
 
-    /// <summary>True once the search reached its target.</summary>
-    public bool IsTargetReached => isTargetReached;
-
     /// <summary>Takes a batch into account.</summary>
     /// <param name="batch">An evaluated batch.</param>
     /// <param name="elapsed">Time since the search began.</param>
-    /// <returns>The reason to stop now, in words, or null.</returns>
-    public string? ReasonAfter(EvaluatedBatch batch, TimeSpan elapsed)
+    /// <returns>The reason to stop now, or null to go on.</returns>
+    public StopReason? ReasonAfter(EvaluatedBatch batch, TimeSpan elapsed)
     {
         evaluated += batch.Designs.Count;
         if (ReachesTarget(batch))
-        {
-            isTargetReached = true;
-            return "a design reached the target";
-        }
-
+            return new StopReason.TargetReached();
         if (HasStalled())
-        {
-            return string.Create(CultureInfo.InvariantCulture,
-                $"stalled: the last {rules.Stall!.Evaluations:N0} designs made the front's hypervolume grow by less than {100 * rules.Stall.Growth:0.###} %");
-        }
-
+            return new StopReason.Stalled(rules.Stall!);
         if (evaluated >= rules.Evaluations)
-            return string.Create(CultureInfo.InvariantCulture, $"{evaluated:N0} designs were evaluated, as many as were to be");
-        return elapsed >= rules.Time ? string.Create(CultureInfo.InvariantCulture,
-            $"the time of {rules.Time.Value.TotalSeconds:0.###} s was over") : null;
+            return new StopReason.EvaluationsUsed(evaluated);
+        return elapsed >= rules.Time ? new StopReason.TimeUsed(rules.Time.Value) : null;
     }
 
     private bool ReachesTarget(EvaluatedBatch batch)

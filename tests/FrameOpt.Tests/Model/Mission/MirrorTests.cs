@@ -1,6 +1,7 @@
 using CsCheck;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Tests.Model.Mission;
 
@@ -19,7 +20,7 @@ public class MirrorTests
                 var here = Mission(machine).Evaluate(design);
                 var there = Mission(image).Evaluate(FactorCatalogue.All.Where(input => input.IsSided)
                     .Aggregate(design, (mirrored, input) => mirrored.With(input, -design[input])));
-                Assert.Equal(here.Failure, there.Failure);
+                Assert.Equal(Words(here), Words(there));
                 if (here.Failure is not null)
                     return;
                 foreach (var quantity in ResponseCatalogue.OfMissions)
@@ -32,6 +33,8 @@ public class MirrorTests
                 }
             },
             iter: 500);
+
+    private static string Words(DesignEvaluation design) => design.Failure is { } failure ? FailureText.Describe(failure) : "";
 
     /// <summary>What the catalogue says of a sign is what a mirror does to it.</summary>
     private static void AssertMirrored(ResponseEntry entry, double here, double otherSide, double there)

@@ -5,6 +5,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Compare;
 using FrameOpt.Reports.Text;
+using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Tests.Reports.Compare;
@@ -95,10 +96,9 @@ public sealed class ComparisonTests : IDisposable
         var report = ReportFixture.Report(2);
         var cut = RunJsonFolder.Write(folder, "cut", report with
         {
-            Result =
-            report.Result with { IsComplete = false, StopReason = "stopped by the user" }
+            Result = report.Result with { StopReason = new StopReason.StoppedEarly(3, 10) }
         });
-        Assert.Contains("B comes from a run that was cut short (stopped by the user)",
+        Assert.Contains("B comes from a run that was cut short (stopped after 3 of 10 designs)",
             Assert.Single(RunJsonFolder.Read(RunJsonFolder.Write(folder, "whole", report), cut).Warnings));
     }
 

@@ -20,7 +20,7 @@ public class PageInChromiumTests
             var shown = DisplayedDesigns.Of(report.Result);
             var (study, geometry) = (report.Result.Study, report.Result.Front[shown[3]].Geometry);
             await opened.SelectOptionAsync("#design", "3");
-            foreach (var line in (string[])[.. HangCheckSection.Of(study, geometry).Lines,
+            foreach (var line in (string[])[.. GroundChecksSection.HangCheck(study, geometry).Lines,
                 .. PhasesSection.Of(report.Result, report.Result.Mission.Evaluate(geometry)).Lines,
                 .. DrillingSection.Of(study, geometry).Lines])
                 Assert.Contains(line, await opened.InnerTextAsync("main"));

@@ -1,0 +1,85 @@
+using System.CommandLine;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile;
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>The study file that every command on a study takes, and the variant of it.</summary>
+internal static class StudyArgument
+{
+    public static Argument<string> Build() => new("study") { Description = "The study file (YAML)." };
+
+    public static Option<string?> Variant() => new("--variant")
+    {
+        Description = "Take this variant of the study; the file as it stands when not given. check lists them.",
+        HelpName = "name",
+    };
+
+    /// <summary>Reads the study, or prints every mistake and gives null.</summary>
+    public static Study? Open(string path, string? variant, Terminal terminal)
+    {
+        var reading = StudyReader.Read(path, variant ?? "");
+        if (reading.Study is null)
+            ConsoleWriter.WriteDiagnostics(terminal, path, reading.Diagnostics);
+        return reading.Study;
+    }
+}
+
+/// <summary>The options of every command that writes a folder of results, and the writing.</summary>
+internal static class OutputOptions
+{
+    public static Option<string?> Folder() => Folder(
+        "Folder for the results; results/<time>-<study> beside the study when not given.",
+        "--out wants the name of a folder, as --out results/monday; leave it out for a new folder beside the study.");
+
+    /// <summary>The option for a folder to write to.</summary>
+    /// <param name="description">What is written there, and what happens without it.</param>
+    /// <param name="refusal">Answer to an empty name.</param>
+    public static Option<string?> Folder(string description, string refusal)
+    {
+        var folder = new Option<string?>("--out") { Description = description, HelpName = "folder" };
+        folder.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && string.IsNullOrWhiteSpace(result.Tokens[0].Value))
+                result.AddError(refusal);
+        });
+        return folder;
+    }
+
+    public static Option<bool> Replace() => new("--replace") { Description = "Put the results in the place of older ones in that folder." };
+
+    public static Option<int> Threads()
+    {
+        var threads = new Option<int>("--threads")
+        {
+            Description = "Worker threads; the results do not depend on it.",
+            HelpName = "number",
+            DefaultValueFactory = _ => Environment.ProcessorCount,
+        };
+        threads.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > 1024)
+                result.AddError($"--threads wants a number from 1 to 1024, not {number}.");
+        });
+        return threads;
+    }
+
+    /// <summary>Writes files, or reports why that failed and gives false.</summary>
+    /// <param name="terminal">Where the failure is reported.</param>
+    /// <param name="failure">The sentence before the reason, such as "The results could not be written to results/monday".</param>
+    /// <param name="write">Writes the files.</param>
+    public static bool TryWrite(Terminal terminal, string failure, Action write)
+    {
+        try
+        {
+            write();
+            return true;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine($"{failure}: {problem.Message}");
+            return false;
+        }
+    }
+}

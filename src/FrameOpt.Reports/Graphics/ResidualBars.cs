@@ -1,0 +1,83 @@
+using System.Xml.Linq;
+using FrameOpt.Reports.Text;
+
+namespace FrameOpt.Reports.Graphics;
+
+/// <summary>The residual torque of each phase, design beside design.</summary>
+internal static class ResidualBars
+{
+    private const double Width = 340;
+    private const double Left = 8;
+    private const double Right = Width - 8;
+    private const double Bar = 11;
+    private const double BarStep = 13;
+    private const double Heading = 16;
+    private const double Gap = 7;
+
+    /// <summary>The picture.</summary>
+    /// <param name="id">Unlike every other on the page.</param>
+    /// <param name="designs">One to six.</param>
+    /// <param name="largest">The largest residual the picture has room for, in N·m.</param>
+    public static XElement Of(string id, IReadOnlyList<ResidualSeries> designs, double largest)
+    {
+        var phases = designs.SelectMany(design => design.Phases).Select(phase => phase.Name).Distinct().ToList();
+        // Room beside the longest bar for its figure, and for the letter of its design.
+        var labelWidth = designs.Any(design => design.Letter.Length > 0) ? 54 : 42;
+        var top = 22 + designs.Count * 14.0;
+        var group = Heading + designs.Count * BarStep + Gap;
+        var height = top + phases.Count * group + 34;
+        double X(double residual) => (Left + Right) / 2 + residual / Math.Max(largest, 0.1) * ((Right - Left) / 2 - labelWidth);
+        var axis = PlotAxis.Spanning("residual torque [N·m]", [-largest, largest], steps: 6);
+        var ticks = axis.Ticks.Where(tick => Math.Abs(tick) <= largest * 1.001).ToList();
+        return Svg.Picture(id, Width, height, "Residual torque in each phase", AltText(designs),
+        [
+            .. Key(designs),
+            .. ticks.Select(tick => Svg.Line(tick == 0 ? "zero" : "grid", X(tick), top - 2, X(tick), height - 32)),
+            .. ticks.Select(tick => Svg.Text("tick", X(tick), height - 20, "middle", axis.Text(Math.Abs(tick)))),
+            Svg.Text("axis", X(0), height - 6, "middle", axis.Title),
+            Svg.Text("note", Left, top - 8, "start", "← steers left"),
+            Svg.Text("note", Right, top - 8, "end", "steers right →"),
+            .. phases.SelectMany((phase, p) => Group(designs, phase, top + p * group, X)),
+        ]);
+    }
+
+    private static string CssClass(int design) => FormattableString.Invariant($"bar-{design + 1}");
+
+    private static IEnumerable<XElement> Key(IReadOnlyList<ResidualSeries> designs) => designs.SelectMany((design, d) => (XElement[])
+    [
+        Svg.Rectangle(CssClass(d), Left, 3 + 14 * d, 20, Bar),
+        Svg.Text("axis", Left + 26, 12 + 14 * d, "start", design.Name),
+    ]);
+
+    private static IEnumerable<XElement> Group(IReadOnlyList<ResidualSeries> designs, string phase, double top, Func<double, double> x)
+    {
+        yield return Svg.Text("name", Left, top + 11, "start", TextTruncation.Truncate(phase, 40));
+        for (var d = 0; d < designs.Count; d++)
+        {
+            var (design, y) = (designs[d], top + Heading + d * BarStep);
+            if (design.Phases.All(own => own.Name != phase))
+            {
+                yield return Svg.Text("tick", x(0) + 4, y + 9, "start", $"{design.Letter}: not in its mission");
+                continue;
+            }
+
+            var residual = design.Phases.First(own => own.Name == phase).ResidualNewtonMetres;
+            yield return Svg.Rectangle(CssClass(d), Math.Min(x(0), x(residual)), y, Math.Max(0.8, Math.Abs(x(residual) - x(0))), Bar);
+            var figure = NumberFormat.Text(Math.Abs(residual), "N·m").Replace(" N·m", "", StringComparison.Ordinal);
+            yield return Svg.Text("tick", x(residual) + (residual < 0 ? -4 : 4), y + 9, residual < 0 ? "end" : "start",
+                design.Letter.Length > 0 ? $"{design.Letter} {figure}" : figure);
+        }
+    }
+
+    private static string AltText(IReadOnlyList<ResidualSeries> designs) => string.Join(" ", designs.Select(design =>
+    {
+        var phases = design.Phases.Select(phase => $"{phase.Name} {SideText.Residual(phase.ResidualNewtonMetres)}");
+        return $"{design.Name}: {string.Join("; ", phases)}.";
+    }));
+}
+
+/// <summary>The residual torques of one design.</summary>
+/// <param name="Name">What the design is, in few words.</param>
+/// <param name="Letter">Stands beside each of its bars; empty for none.</param>
+/// <param name="Phases">In mission order, each phase once; to the right +.</param>
+internal sealed record ResidualSeries(string Name, string Letter, IReadOnlyList<(string Name, double ResidualNewtonMetres)> Phases);

@@ -1,0 +1,47 @@
+using FrameOpt.Model;
+using FrameOpt.Search.Stopping;
+using FrameOpt.Studies;
+using static System.FormattableString;
+
+namespace FrameOpt.Reports.Text;
+
+/// <summary>The outcome of a run in words.</summary>
+public static class RunText
+{
+    /// <summary>Why the search ended.</summary>
+    public static string Of(StopReason reason) => reason switch
+    {
+        StopReason.GridComplete => "every design of the grid was evaluated",
+        StopReason.EvaluationsUsed used => Invariant($"{used.Evaluated:N0} designs were evaluated, as many as were to be"),
+        StopReason.TimeUsed used => Invariant($"the time of {used.Allowed.TotalSeconds:0.###} s was over"),
+        StopReason.Stalled { Rule: var rule } => Invariant(
+            $"stalled: the last {rule.Evaluations:N0} designs made the front's hypervolume grow by less than {100 * rule.Growth:0.###} %"),
+        StopReason.TargetReached => "a design reached the target",
+        StopReason.NoImprovingStep => "no step helped any more",
+        StopReason.LocalSearchEnded ended =>
+            Invariant($"the search ended with {ended.Searched:N0} designs ({Of(ended.Search)}), the polish after ")
+            + Invariant($"{ended.LocallySearched:N0} more ({Of(ended.Local)})"),
+        StopReason.StoppedEarly early => Invariant($"stopped after {early.Evaluated} of {early.Planned} designs"),
+        _ => throw new ArgumentOutOfRangeException(nameof(reason)),
+    };
+
+    /// <summary>The yaw leverage of a scenario: "0.2", "as in the study (0.6)".</summary>
+    public static string Leverage(LeverageScenario scenario) => (scenario.IsAsGiven, scenario.Leverage) switch
+    {
+        (true, YawLeverage.Constant constant) => Invariant($"as in the study ({constant.Value:0.###})"),
+        (true, _) => "as in the study (from the wing's coefficients)",
+        (false, YawLeverage.Constant constant) => Invariant($"{constant.Value}"),
+        _ => throw new ArgumentOutOfRangeException(nameof(scenario)),
+    };
+
+    /// <summary>The grid that the front of a search is compared with.</summary>
+    public static string Grid(Certificate certificate) => certificate.CoarserGrid is { } factors
+        ? $"a coarser grid inside the factors' ranges ({string.Join(", ", factors.Where(factor => factor.IsSwept).Select(Levels))})"
+        : "the whole grid of the study";
+
+    private static string Levels(StudyFactor factor) => Invariant($"{factor.Name} {factor.LevelsSi.Count} levels");
+
+    /// <summary>A limit that a design breaks, with the value the design has.</summary>
+    public static string BrokenLimit(StudyLimit limit, NearestMiss miss) =>
+        Invariant($"{StudyText.Limit(limit)}; this design has {limit.ValueOf(miss.Evaluation):0.###} {limit.Response.Unit}").TrimEnd();
+}

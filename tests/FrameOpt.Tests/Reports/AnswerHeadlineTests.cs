@@ -1,0 +1,58 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Search.Stopping;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Tests.Reports;
+
+/// <remarks>Figures: the worked balance, design 440 mm, 25 mm, 150 mm, 0 deg (References/README.md).</remarks>
+public class AnswerHeadlineTests
+{
+    [Fact]
+    public void The_first_line_names_the_best_compromise_in_the_users_units_with_signs_in_words()
+    {
+        var answer = RunAnswer.Of(ReportFixture.Report().Result);
+        Assert.False(answer.IsWarning);
+        Assert.StartsWith("Best compromise of the 12 designs", answer.Headline);
+        Assert.Contains(
+            "hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead",
+            answer.Headline);
+    }
+
+    [Fact]
+    public void A_phase_that_cannot_be_held_comes_first_even_with_the_engine_off()
+    {
+        var result = ReportFixture.Report().Result;
+        var answer = RunAnswer.Of(result with { Chosen = result.Chosen!.With(4, PhaseQuantity.Effort, 1.25) });
+        Assert.True(answer.IsWarning);
+        Assert.StartsWith("THE PILOT CANNOT HOLD IT in glide (effort 1.25)", answer.Headline);
+    }
+
+    [Fact]
+    public void A_run_cut_short_says_so_first() =>
+        Assert.StartsWith("STOPPED EARLY", RunAnswer.Of(ReportFixture.Report().Result with
+        {
+            StopReason = new StopReason.StoppedEarly(3, 10)
+        }).Headline);
+
+    [Fact]
+    public void When_nothing_is_feasible_the_nearest_miss_and_its_limit_come_first()
+    {
+        // Worked balance: effort_worst 67.45186 / 80 = 0.843, twist_margin_worst 3.468884.
+        var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0],
+        [
+            new StudyLimit(new Response.OfMission(MissionQuantity.EffortWorst), false, null, 0.6),
+            new StudyLimit(new Response.OfMission(MissionQuantity.TwistMarginWorst), false, 4, null),
+        ]);
+        var answer = RunAnswer.Of(ReportFixture.NothingFeasible(miss));
+        Assert.True(answer.IsWarning);
+        Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
+        Assert.Contains(
+            "What stops it: effort_worst at most 0.6; this design has 0.843; and twist_margin_worst at least 4; this design has 3.469.",
+            answer.Headline);
+    }
+
+    [Fact]
+    public void When_nothing_can_fly_the_most_frequent_reason_comes_first() =>
+        Assert.Contains("launch: the risers twist (1,200 designs)", RunAnswer.Of(ReportFixture.NothingFeasible(null)).Headline);
+}
