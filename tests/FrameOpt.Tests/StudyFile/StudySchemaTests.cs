@@ -66,7 +66,8 @@ public class StudySchemaTests
             File.WriteAllText(path, text);
         Assert.True(
             text == File.ReadAllText(path).ReplaceLineEndings("\n"),
-            "docs/study.schema.json is not what the keys and the document make: run this test with FRAMEOPT_WRITE_SCHEMA=1 to write it anew, and look at the change");
+            "docs/study.schema.json is not what the keys and the document make: "
+                + "run this test with FRAMEOPT_WRITE_SCHEMA=1 to write it anew, and look at the change");
     }
 
     [Theory]

@@ -120,7 +120,9 @@ public class ProductLineFilesTests
         Assert.Empty(page.Scripts);
         var policy = page.Tree.Descendants("meta").Single(meta => meta.Attribute("http-equiv") is not null).Attribute("content")!.Value;
         Assert.Equal(
-            $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(page.Style)))}'; base-uri 'none'; form-action 'none'", policy);
+            $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(page.Style)))}'; "
+                + $"base-uri 'none'; form-action 'none'",
+            policy);
         Assert.All(page.Tree.Descendants().Attributes().Where(attribute => attribute.Name.LocalName is "href" or "src"), link =>
             Assert.StartsWith("#", link.Value));
         var ids = page.Tree.Descendants().Attributes("id").Select(id => id.Value).ToList();

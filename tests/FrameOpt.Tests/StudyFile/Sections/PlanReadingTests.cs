@@ -5,7 +5,7 @@ using FrameOpt.Plans.Classical;
 using FrameOpt.Plans.Optimal;
 using FrameOpt.Studies;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Sections;
 
 /// <summary>The group plan of a study file.</summary>
 public class PlanReadingTests

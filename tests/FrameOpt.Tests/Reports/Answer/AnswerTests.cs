@@ -4,7 +4,7 @@ using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 
-namespace FrameOpt.Tests.Reports;
+namespace FrameOpt.Tests.Reports.Answer;
 
 /// <remarks>Figures: the worked balance, design 440 mm, 25 mm, 150 mm, 0 deg (References/README.md), rounded as a reader sees
 /// them.</remarks>
@@ -23,7 +23,9 @@ public class AnswerTests
         Assert.False(answer.IsWarning);
         Assert.StartsWith("Best compromise of the 12 designs", answer.Headline);
         Assert.Contains(
-            "hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead", answer.Headline);
+            "hang points 440 mm apart; both moved 25 mm to the pilot's right; "
+                + "hang line 150 mm above the datum; thrust line straight ahead",
+            answer.Headline);
     }
 
     [Fact]
@@ -31,7 +33,9 @@ public class AnswerTests
     {
         var words = Description(ReportFixture.Report().Result, "What it leaves");
         Assert.Contains(
-            "cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; effort 0.07 of the largest lean; left riser carries 2 N (0.2 kgf) more", words);
+            "cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; "
+                + "effort 0.07 of the largest lean; left riser carries 2 N (0.2 kgf) more",
+            words);
         Assert.Contains("glide (not weighted): 18.8 N·m, steers left; lean 37.0 mm to the right; effort 0.46 of the largest lean", words);
         Assert.Contains("accelerated (20 % of the mission): 15.4 N·m, steers right", words);
     }
@@ -54,45 +58,6 @@ public class AnswerTests
         }).Headline);
 
     [Fact]
-    public void Drilling_dimensions_are_measured_from_the_plane_of_symmetry()
-    {
-        var words = Description(ReportFixture.Report().Result, "Where to drill, seen from behind");
-        Assert.Contains("LEFT hang point 195 mm to the left; RIGHT hang point 245 mm to the right", words); // 440/2 - 25 and 440/2 + 25
-        Assert.Contains("↺ counter-clockwise", words);
-        Assert.Contains("pushes the right side down", words);
-    }
-
-    [Fact]
-    public void An_offset_beyond_half_the_spacing_puts_the_left_hang_point_to_the_right()
-    {
-        var result = ReportFixture.Report().Result;
-        var far = result.Chosen! with { Geometry = WorkedMachine.Geometry(400, 210, 150, 0) };
-        Assert.Contains("LEFT hang point 10 mm to the right; RIGHT hang point 410 mm to the right",
-            Description(result with { Chosen = far }, "Where to drill"));
-    }
-
-    [Fact]
-    public void Inches_come_back_as_inches_with_millimetres_beside_them_at_the_drill()
-    {
-        var study = ReportFixture.Study();
-        study = study with { Factors = [study.Factors[0] with { Unit = new DisplayUnit("in", 0.0254) }, .. study.Factors.Skip(1)] };
-        var words = Description(ReportFixture.Report(3, study).Result, "Where to drill");
-        Assert.Contains("9.6457 in (245.0 mm) to the right", words); // 245 / 25.4
-    }
-
-    [Fact]
-    public void The_hang_check_names_the_side_that_reads_more_and_warns_of_the_straps()
-    {
-        // Hand reckoning, bar on two supports: W = 113 x 9.80665 = 1108.15 N; 2 W (1.19469 - 25) mm / 440 mm = -119.9 N.
-        var words = Description(ReportFixture.Report().Result, "Hang check");
-        Assert.Contains(
-            "With the engine off the LEFT scale reads more: right 494 N (50.4 kgf), left 614 N (62.6 kgf), difference 120 N (12.2 kgf)",
-            words);
-        Assert.Contains("440 mm apart at the beam", words);
-        Assert.Contains("5 mm of unequal length", words);
-    }
-
-    [Fact]
     public void Residuals_at_three_yaw_leverages_stand_beside_their_roll_and_yaw_parts()
     {
         var table = Table(ReportFixture.Report().Result, "If the yaw leverage");
@@ -110,7 +75,9 @@ public class AnswerTests
         var lines = Description(ReportFixture.Report().Result, "The best design at each").Split('\n');
         Assert.Equal(3, lines.Length);
         Assert.StartsWith(
-            "At leverage 0.2: hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead.", lines[0]);
+            "At leverage 0.2: hang points 440 mm apart; both moved 25 mm to the pilot's right; "
+                + "hang line 150 mm above the datum; thrust line straight ahead.",
+            lines[0]);
         Assert.StartsWith("At leverage 1.6: hang points 430 mm apart", lines[2]); // the fixture's twelfth design: 420 + 5 x (11 mod 9)
     }
 
@@ -136,25 +103,10 @@ public class AnswerTests
     }
 
     [Fact]
-    public void A_turned_thrust_line_is_said_so_that_it_is_not_built_the_wrong_way_round()
-    {
-        var result = ReportFixture.Report().Result;
-        var words = Description(result with { Chosen = result.Chosen! with { Geometry = WorkedMachine.Geometry(440, 25, 150, -2) } },
-            "Where to drill");
-        Assert.Contains("thrust line, followed forward, points 2 deg to the pilot's left", words);
-        Assert.Contains("its front end, on the pilot's side, moves towards the pilot's left", words);
-    }
-
-    // 113 kg x 9.80665 = 1108.15 N.
-    [Fact]
-    public void The_hang_check_says_what_both_scales_add_up_to() =>
-        Assert.Contains("Both scales must add up to 1,108 N (113.0 kgf)", Description(ReportFixture.Report().Result, "Hang check"));
-
-    [Fact]
     public void When_nothing_can_fly_no_empty_table_of_limits_is_shown()
     {
+        Assert.Single(RunAnswer.Of(ReportFixture.Report().Result).Sections, section => section.Title == "Limits");
         Assert.DoesNotContain(RunAnswer.Of(ReportFixture.NothingFeasible(null)).Sections, section => section.Title == "Limits");
-        Assert.DoesNotContain("every sign", Description(ReportFixture.Report().Result, "Before flight"));
     }
 
     [Fact]

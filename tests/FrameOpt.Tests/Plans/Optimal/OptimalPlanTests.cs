@@ -4,7 +4,7 @@ using FrameOpt.Plans.Classical;
 using FrameOpt.Plans.Optimal;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FrameOpt.Tests.Plans;
+namespace FrameOpt.Tests.Plans.Optimal;
 
 public class OptimalPlanTests
 {

@@ -3,7 +3,7 @@ using FrameOpt.Search.Evolution;
 using FrameOpt.Search.Local;
 using FrameOpt.StudyFile.Values;
 
-namespace FrameOpt.Tests.Search;
+namespace FrameOpt.Tests.Search.Local;
 
 public sealed class LocalSearchTests
 {
