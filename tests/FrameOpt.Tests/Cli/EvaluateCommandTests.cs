@@ -3,7 +3,6 @@ using System.Text.Json;
 using FrameOpt.Cli;
 using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

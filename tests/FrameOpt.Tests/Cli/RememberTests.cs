@@ -1,8 +1,6 @@
 using FrameOpt.Cli;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.Tests.Reports;
-using FrameOpt.Tests.Running;
 using FrameOpt.Tests.StudyFile;
 
 namespace FrameOpt.Tests.Cli;

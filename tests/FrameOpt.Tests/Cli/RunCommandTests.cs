@@ -1,7 +1,6 @@
 using System.Text.Json;
 using FrameOpt.Cli;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

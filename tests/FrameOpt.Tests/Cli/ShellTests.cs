@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using FrameOpt.Cli;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Tests.Cli;
 

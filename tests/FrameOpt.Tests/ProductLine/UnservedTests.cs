@@ -1,7 +1,5 @@
 using FrameOpt.ProductLine;
 using FrameOpt.ProductLine.PMedian;
-using FrameOpt.Search;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.ProductLine;
 

@@ -1,11 +1,7 @@
-using FrameOpt.Analysis;
-using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Running;
-using FrameOpt.Studies;
-using FrameOpt.Tests.Reports;
 using File = FrameOpt.Tests.StudyFile.WorkedStudyText;
 
 namespace FrameOpt.Tests.Running;

@@ -1,11 +1,6 @@
-using FrameOpt.Model.Mission;
-using FrameOpt.ProductLine;
-using FrameOpt.ProductLine.PMedian;
 using FrameOpt.Running;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Running;
 

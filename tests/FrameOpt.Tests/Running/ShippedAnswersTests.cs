@@ -1,4 +1,3 @@
-using System.Text.Json;
 
 namespace FrameOpt.Tests.Running;
 

@@ -1,7 +1,3 @@
-using FrameOpt.Model;
-using FrameOpt.Model.Mission;
-using FrameOpt.ProductLine;
-using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 using FrameOpt.Tests.Running;

@@ -1,8 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Graphics;
 using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;

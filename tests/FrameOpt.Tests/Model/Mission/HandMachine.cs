@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Numerics;
 
 namespace FrameOpt.Tests.Model.Mission;
 

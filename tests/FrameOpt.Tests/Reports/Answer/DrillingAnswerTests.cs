@@ -1,6 +1,4 @@
-using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 

@@ -1,8 +1,5 @@
 using System.Text;
 using System.Xml.Linq;
-using FrameOpt.Model;
-using FrameOpt.Model.Mission;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Compare;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;

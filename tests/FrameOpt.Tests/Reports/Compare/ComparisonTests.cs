@@ -1,5 +1,4 @@
 using System.Text;
-using System.Xml.Linq;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;

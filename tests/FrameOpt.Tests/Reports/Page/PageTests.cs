@@ -1,13 +1,8 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Xml.Linq;
-using FrameOpt.Model;
-using FrameOpt.Model.Mission;
-using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Page;
-using FrameOpt.Running;
 using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 

@@ -1,7 +1,6 @@
 using FrameOpt.Search;
 using FrameOpt.Search.Evolution;
 using FrameOpt.Search.Local;
-using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Tests.Search.Local;
 

@@ -1,6 +1,4 @@
 using CsCheck;
-using FrameOpt.Reports.Graphics;
-using FrameOpt.Search;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 using FrameOpt.Tests.Reports;
