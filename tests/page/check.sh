@@ -9,10 +9,6 @@ cd "$(dirname "$0")"
 skip() { echo "SKIPPED the checks of the page: $1"; exit 0; }
 
 CHROMIUM=$(command -v chromium || command -v chromium-browser || true)
-if [ -z "$CHROMIUM" ] && [ "$(id -u)" = 0 ] && command -v apt-get > /dev/null; then
-    { apt-get update && apt-get install -y --no-install-recommends chromium; } > /dev/null 2>&1
-    CHROMIUM=$(command -v chromium || true)
-fi
 [ -n "$CHROMIUM" ] || skip "no chromium"
 command -v node > /dev/null && command -v npm > /dev/null || skip "no node and npm"
 if [ ! -d node_modules/axe-core ] || [ ! -d node_modules/html-validate ] || [ ! -d node_modules/puppeteer-core ]; then

@@ -119,7 +119,12 @@ public class RegressionTests
         Assert.All(fit.Coefficients, coefficient =>
             Assert.Equal((null, null, null), (coefficient.StandardError, coefficient.T, coefficient.P)));
         Assert.All(fit.Anova.Lines, line => Assert.Equal((null, null), (line.F, line.P)));
-        Assert.All(fit.Anova.Lines, line => Assert.InRange(line.ContributionPercent, 0, 100));
+        // A term's part of the total is (b/se)² SSE/df over SST; coefficients and errors as in WorkedRegressionTests.
+        (string Term, double B, double Se)[] published =
+            [("x1x2", 0.0694306685, 0.0764427299), ("x1^2", -0.5287277041, 0.0646911715), ("x2^2", -0.1187277041, 0.0646911715)];
+        foreach (var (term, b, se) in published)
+            Check.Close(100 * b * b / (se * se) * 0.02969858562 / 5 / 3.600054545,
+                fit.Anova.Lines.Single(line => line.Source == term).ContributionPercent, relative: 1e-7, because: "ten printed digits");
         Assert.Equal((null, null), (fit.Anova.F, fit.Anova.P));
         Assert.Null(fit.LackOfFit);
         Assert.Null(fit.ConfidenceInterval([0, 0], 0.95));

@@ -27,11 +27,9 @@ public class EvaluateCommandTests
         {
             for (var p = 2; p < row.Length; p++)
             {
-                var value = json.RootElement.GetProperty("phases").GetProperty(lines[0][p]).GetProperty(row[0]).GetProperty(
-                    "value").GetDouble();
-                Check.Close(
-                    double.Parse(row[p], CultureInfo.InvariantCulture), value, relative: 1e-5, absolute: 1e-4,
-                        because: "the tolerance the worked figures name");
+                var phase = json.RootElement.GetProperty("phases").GetProperty(lines[0][p]);
+                Check.Close(double.Parse(row[p], CultureInfo.InvariantCulture), phase.GetProperty(row[0]).GetProperty("value").GetDouble(),
+                    relative: 1e-5, absolute: 1e-4, because: "the tolerance the worked figures name");
             }
         }
     }
@@ -95,9 +93,8 @@ public class EvaluateCommandTests
         var terminal = new TestTerminal();
         terminal.Run("evaluate", fine, "--json");
         using var json = JsonDocument.Parse(terminal.Output);
-        Assert.Equal(
-            JsonValueKind.Null, json.RootElement.GetProperty("phases").GetProperty("glide").GetProperty("torque_margin").GetProperty(
-                "value").ValueKind);
+        var margin = json.RootElement.GetProperty("phases").GetProperty("glide").GetProperty("torque_margin");
+        Assert.Equal(JsonValueKind.Null, margin.GetProperty("value").ValueKind);
     }
 
     [Fact]

@@ -1,7 +1,6 @@
 using FrameOpt.Cli;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Reports;
-using FrameOpt.Tests.Running;
 using FrameOpt.Tests.StudyFile;
 
 namespace FrameOpt.Tests.Cli;
@@ -11,7 +10,8 @@ public class RememberTests
 {
     private static readonly string text = WorkedStudyText.With(
         "search: { method: exhaustive }",
-            "plan: { kind: central composite }\nsearch: { method: NSGA-II, population: 30, start: plan, polish: true, stop: { evaluations: 900 } }")
+        "plan: { kind: central composite }\n"
+            + "search: { method: NSGA-II, population: 30, start: plan, polish: true, stop: { evaluations: 900 } }")
         .Replace("lateral_offset:     { from: 0 mm, to: 60 mm, step: 1 mm }", "lateral_offset:     { from: 0 mm, to: 60 mm }");
 
     [Fact]
@@ -34,9 +34,11 @@ public class RememberTests
     public void Evaluations_of_a_changed_study_are_refused_before_anything_runs()
     {
         using var folder = new TemporaryFolder();
-        File.WriteAllText(folder["study.yaml"], text);
+        var small = WorkedStudyText.With(
+            "search: { method: exhaustive }", "search: { method: NSGA-II, population: 30, seed: 1, stop: { evaluations: 300 } }");
+        File.WriteAllText(folder["study.yaml"], small);
         new TestTerminal().Run("run", folder["study.yaml"], "--out", folder["a"], "--remember", folder["evaluations.csv"]);
-        File.WriteAllText(folder["study.yaml"], text.Replace("seed: 1", "seed: 2").Replace("mass: 78 kg", "mass: 79 kg"));
+        File.WriteAllText(folder["study.yaml"], small.Replace("seed: 1", "seed: 2").Replace("mass: 78 kg", "mass: 79 kg"));
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", folder["study.yaml"], "--out", folder["b"], "--remember",
             folder["evaluations.csv"]));

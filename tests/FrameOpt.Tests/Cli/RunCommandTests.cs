@@ -9,7 +9,7 @@ public class RunCommandTests
     private static readonly string custom = Repository.Study("custom-match");
 
     [Fact]
-    public void A_run_prints_the_answer_and_writes_four_files()
+    public void A_run_prints_the_answer_and_writes_all_its_files()
     {
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();

@@ -78,9 +78,8 @@ public class ShellTests
         if (!File.Exists("/usr/bin/script"))
             return;
         using var folder = new TemporaryFolder();
-        var (code, output) = Run(
-            "/usr/bin/script",
-            ["-qec", $"env -u NO_COLOR TERM=xterm-256color {setting} '{program}' run '{Repository.Study("fixed-spacing")}' --out '{folder["a"]}'", "/dev/null"]);
+        var run = $"'{program}' run '{Repository.Study("fixed-spacing")}' --out '{folder["a"]}'";
+        var (code, output) = Run("/usr/bin/script", ["-qec", $"env -u NO_COLOR TERM=xterm-256color {setting} {run}", "/dev/null"]);
         Assert.Equal(0, code);
         // Select graphic rendition with a colour parameter, ISO 6429 (ECMA-48, 8.3.117): 30 to 37, 38;..., 90 to 97 set the foreground.
         Assert.Equal(coloured, System.Text.RegularExpressions.Regex.IsMatch(output, @"\u001b\[([0-9]+;)*(3[0-8]|9[0-7])[;m]"));

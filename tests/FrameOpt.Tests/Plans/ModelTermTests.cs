@@ -25,7 +25,8 @@ public class ModelTermTests
     public void A_term_is_the_product_of_its_powers() => Assert.Equal(3 * 3 * 5, ModelTerm.Parse("x1^2x3", 3).Value([3, 7, 5]));
 
     [Fact]
-    public void Factors_can_be_named() => Assert.Equal("spacing × offset^2", ModelTerm.Parse("x1x2^2", 2).NamedWith(["spacing", "offset"]));
+    public void Factors_can_be_named() =>
+        Assert.Equal("spacing × offset^2", ModelTerm.Parse("x1x2^2", 2).NamedWith(["spacing", "offset"]));
 
     [Fact]
     public void A_quadratic_model_of_three_factors_has_ten_terms() =>

@@ -19,8 +19,8 @@ public sealed partial class PageText
         Raw = raw;
         Scripts = [.. ScriptElements().Matches(raw).Select(match => match.Groups["text"].Value)];
         Style = StyleElement().Match(raw).Groups["text"].Value;
-        var plain = Voids().Replace(StyleElement().Replace(ScriptElements().Replace(raw, ""), ""), "$&/>").Replace(">/>", "/>").Replace(
-            "<!DOCTYPE html>", "");
+        var words = StyleElement().Replace(ScriptElements().Replace(raw, ""), "");
+        var plain = Voids().Replace(words, "$&/>").Replace(">/>", "/>").Replace("<!DOCTYPE html>", "");
         Tree = XElement.Parse(plain);
     }
 

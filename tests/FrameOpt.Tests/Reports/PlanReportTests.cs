@@ -7,6 +7,7 @@ using FrameOpt.Reports.Files.Json;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
+using MathNet.Numerics;
 
 namespace FrameOpt.Tests.Reports;
 
@@ -126,12 +127,15 @@ public class PlanReportTests
         Assert.Equal("N·m", value.GetProperty("unit").GetString());
         Assert.Equal("mm", runs[0].GetProperty("design").GetProperty("lateral_offset").GetProperty("unit").GetString());
         Assert.Equal(-1, runs[0].GetProperty("coded").GetProperty("lateral_offset").GetDouble());
-        foreach (var surface in plan.GetProperty("surfaces").EnumerateArray())
+        foreach (var (r, surface) in plan.GetProperty("surfaces").EnumerateArray().Index())
         {
             Assert.Equal(15, surface.GetProperty("terms").GetArrayLength());
-            Assert.InRange(surface.GetProperty("r_squared").GetDouble(), 0, 1);
-            Assert.True(surface.GetProperty("check").GetProperty("largest_error").GetDouble() >= surface.GetProperty("check").GetProperty(
-                "rms_error").GetDouble());
+            var made = Answer.Surfaces[r];
+            Check.Close(
+                GoodnessOfFit.RSquared(Answer.Plan.Plan.Runs.Select(run => made.Fit!.Predict(run.Coded)), made.Values),
+                surface.GetProperty("r_squared").GetDouble(), absolute: 1e-11, because: "another program's formula");
+            Assert.Equal(made.Check!.LargestError, surface.GetProperty("check").GetProperty("largest_error").GetDouble());
+            Assert.Equal(made.Check.RootMeanSquareError, surface.GetProperty("check").GetProperty("rms_error").GetDouble());
             Assert.Contains("computed", surface.GetProperty("why_no_tests").GetString());
         }
     }
@@ -175,6 +179,8 @@ public class PlanReportTests
                 Plan = PlanRunner.Run(study, report.Result.Mission, Environment.ProcessorCount)
             }
         };
+        var plan = PlanResult.Of(study, report.Result.Mission, Environment.ProcessorCount);
+        return report with { Result = report.Result with { Study = study, Plan = plan } };
     }
 
     private static JsonElement Json(RunReport report)

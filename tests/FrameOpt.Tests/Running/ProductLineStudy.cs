@@ -42,7 +42,11 @@ internal static class ProductLineStudy
     /// <param name="customers">In the place of the five.</param>
     /// <param name="options">In the place of the four.</param>
     public static string Text(string keys = "", string customers = Customers, string options = Options) =>
-        $"{Grid.TrimEnd()}\nline:\n  variants: 2\n{(keys.Contains("candidates") ? "" : "  candidates: grid\n")}{string.Concat(keys.Split(';', StringSplitOptions.RemoveEmptyEntries).Select(key => $"  {key.Trim()}\n"))}{options}{customers}";
+        $"{Grid.TrimEnd()}\nline:\n  variants: 2\n"
+        + (keys.Contains("candidates") ? "" : "  candidates: grid\n")
+        + string.Concat(keys.Split(';', StringSplitOptions.RemoveEmptyEntries).Select(key => $"  {key.Trim()}\n"))
+        + options
+        + customers;
 
     public static Study Read(string keys = "", string customers = Customers, string options = Options) =>
         FileStudy.Right(Text(keys, customers, options));

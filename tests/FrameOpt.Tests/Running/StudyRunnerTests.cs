@@ -124,7 +124,8 @@ public class StudyRunnerTests
     }
 
     private static (string, double) Plain(FrontDesign design) =>
-        ($"{design.Rank} {design.Number} {design.Geometry} {design.IsKnee} {string.Join(' ', design.Objectives.Select(o => o.ToString("R")))}", design.Score);
+        ($"{design.Rank} {design.Number} {design.Geometry} {design.IsKnee} "
+            + $"{string.Join(' ', design.Objectives.Select(o => o.ToString("R")))}", design.Score);
 
     private static StudyResult Finish(Study study, int threads = 1)
     {

@@ -1,13 +1,14 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Model;
 using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Values;
+using static FrameOpt.Tests.StudyFile.SchemaPieces;
 
 namespace FrameOpt.Tests.StudyFile;
 
@@ -20,24 +21,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     /// <summary>What the document says of a key.</summary>
     internal sealed record Words(string Wants, string Default, string Source);
 
-    private const string Number = @"[+-]?[0-9]+(\.[0-9]+)?([eE][+-]?[0-9]+)?";
     private static readonly JsonSerializerOptions indented =
         new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
-    /// <summary>What must stand together or must not, where the list of keys alone does not say it.</summary>
-    private static readonly Dictionary<string, string> together = new()
-    {
-        ["machine.masses[]"] =
-            """{ "oneOf": [{ "required": ["mass"], "not": { "anyOf": [{ "required": ["volume"] }, { "required": ["density"] }] } }, { "required": ["volume", "density"], "not": { "required": ["mass"] } }] }""",
-        ["machine.propeller"] = """{ "oneOf": [{ "required": ["coefficients"] }, { "required": ["bench"] }] }""",
-        ["machine.propeller.bench"] =
-            """{ "oneOf": [{ "required": ["torque"] }, { "required": ["power"] }], "anyOf": [{ "required": ["pitch"] }, { "required": ["zero_thrust_advance_ratio"] }] }""",
-        ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
-        ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
-        ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",
-        ["line.customers[]"] = """{ "not": { "required": ["share", "count"] } }""",
-        ["limits[]"] = """{ "anyOf": [{ "required": ["at_least"] }, { "required": ["at_most"] }] }""",
-    };
 
     public string Text()
     {
@@ -87,7 +72,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         string[] required = [.. section.Keys.Where(key => key.IsRequired).Select(key => key.Name)];
         if (required.Length > 0)
             schema["required"] = new JsonArray([.. required.Select(name => (JsonNode)name)]);
-        if (together.TryGetValue(path, out var rule))
+        if (Together.TryGetValue(path, out var rule))
         {
             foreach (var (key, value) in JsonNode.Parse(rule)!.AsObject())
                 schema[key] = value!.DeepClone();
@@ -113,13 +98,9 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     private JsonObject Value(string path, bool isChange) => path switch
     {
         "format" => new JsonObject { ["const"] = 1 },
-        "title" or "question" or "machine.masses[].name" or "balanced_band.phase" =>
-            new JsonObject { ["type"] = "string", ["minLength"] = 1 },
-        "machine.masses" when isChange => new JsonObject
-        {
-            ["anyOf"] = new JsonArray(
-            List(Section("machine.masses[]", false), 1), PathOf(Section("machine.masses[]", true)))
-        },
+        "title" or "question" or "machine.masses[].name" or "balanced_band.phase" => AnyText(),
+        "machine.masses" when isChange =>
+            AnyOf(List(Section("machine.masses[]", false), 1), PathOf(Section("machine.masses[]", true))),
         "machine.masses" => List(Section("machine.masses[]", false), 1),
         "machine.masses[].body" => new JsonObject { ["type"] = "boolean" },
         "machine.propeller.turns" => OneOf("clockwise", "counter-clockwise"),
@@ -133,7 +114,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
         "limits" => List(Section("limits[]", false), 0),
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
-        "search.start" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
+        "search.start" => AnyText(),
         "search.polish" => new JsonObject { ["type"] = "boolean" },
         "search.stop.target" => new JsonObject
         {
@@ -155,25 +136,16 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
             "definitive screening", "D-optimal", "I-optimal"),
         "plan.axial" => OneOf("rotatable", "spherical", "face-centred", "orthogonal"),
         "plan.model" => OneOf("linear", "interactions", "quadratic"),
-        "plan.generators" => List(new JsonObject { ["type"] = "string", ["pattern"] = "^[A-Z] *= *-?[A-Z]+$" }, 1),
+        "plan.generators" => List(Pattern("^[A-Z] *= *-?[A-Z]+$"), 1),
         "plan.responses" => List(Reference("response"), 1),
-        "line.objective" => new JsonObject
-        {
-            ["anyOf"] = new JsonArray(
-            OneOf("mean", "worst"), new JsonObject { ["type"] = "string", ["pattern"] = $"^(percentile|blend) +{Number} *%?$" })
-        },
+        "line.objective" => AnyOf(OneOf("mean", "worst"), Pattern($"^(percentile|blend) +{Number} *%?$")),
         "line.response" => Reference("response"),
         "line.maximise" => new JsonObject { ["type"] = "boolean" },
         "line.candidates" => OneOf("front", "grid"),
         "line.common" => OneOf("nothing", "spacing", "frame"),
-        "line.pilot" or "line.customers[].name" => new JsonObject { ["type"] = "string", ["minLength"] = 1 },
+        "line.pilot" or "line.customers[].name" => AnyText(),
         "line.options" => PathOf(PathOf(ProductLineChoice())),
-        "line.customers" => new JsonObject
-        {
-            ["anyOf"] = new JsonArray(
-            new JsonObject { ["type"] = "string", ["minLength"] = 1 }, List(WithOptions("line.customers[]"), 1),
-            WithOptions("line.customers"))
-        },
+        "line.customers" => AnyOf(AnyText(), List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")),
         "variants" => PathOf(Section("", isChange: true)),
         _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
@@ -206,82 +178,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     private JsonObject Factor(string name, bool isChange)
     {
         var dimension = Reference(Name(FactorReader.DimensionOf(FactorCatalogue.Find(name)!)));
-        return new JsonObject { ["anyOf"] = new JsonArray(dimension, Section("factors.<factor>", isChange)) };
-    }
-
-    private static JsonObject LengthOrAngle() => new() { ["anyOf"] = new JsonArray(Reference("length"), Reference("angle")) };
-
-    private static JsonObject Power() => new()
-    {
-        ["anyOf"] = new JsonArray(
-            OneOf("level", "full throttle", "engine off"),
-            new JsonObject { ["type"] = "string", ["pattern"] = $"^climb +{Number} *({Spellings(Dimension.Speed)})$" },
-            Reference(Name(Dimension.Revolutions))),
-    };
-
-    private static JsonObject OfResponse() => new()
-    {
-        ["type"] = "string",
-        ["description"] =
-            "A response of the mission, or a quantity of a phase with the phase's name in [ ]. In { } write the latter in quotes.",
-        ["anyOf"] = new JsonArray(
-            OneOf([.. ResponseCatalogue.OfMissions.Select(entry => entry.Name)]),
-            new JsonObject
-            {
-                [
-                "pattern"] = $@"^({string.Join('|', ResponseCatalogue.OfPhases.Select(entry => entry.Name))})\[[^\[\]]+\]$"
-            }),
-    };
-
-    private static JsonObject OfDimension(Dimension dimension)
-    {
-        var text = new JsonObject { ["type"] = "string", ["pattern"] = $"^{Number} *({Spellings(dimension)})$" };
-        var number = new JsonObject { ["type"] = "number" };
-        var schema = dimension == Dimension.Number ? number
-            : dimension == Dimension.Share ? new JsonObject { ["anyOf"] = new JsonArray(number, text) }
-            : text;
-        schema["examples"] = new JsonArray(dimension.Example.Split(" or ")
-            .Select(example => double.TryParse(example, out var plain) ? (JsonNode)plain : example).ToArray());
-        return schema;
-    }
-
-    private static string Spellings(Dimension dimension) =>
-        string.Join('|', dimension.Spellings.Where(spelling => spelling.Text.Length > 0).Select(spelling => Regex.Escape(spelling.Text)));
-
-    private static string Name(Dimension dimension) =>
-        dimension == Dimension.Number ? "number" : dimension.Name[(dimension.Name.IndexOf(' ') + 1)..].Replace(' ', '_');
-
-    private static JsonObject Reference(string definition) => new() { ["$ref"] = $"#/$defs/{definition}" };
-
-    private static JsonObject OneOf(params string[] values) =>
-        new() { ["enum"] = new JsonArray([.. values.Select(value => (JsonNode)value)]) };
-
-    private static JsonObject List(JsonObject items, int atLeast, int? atMost = null)
-    {
-        var list = new JsonObject { ["type"] = "array", ["items"] = items, ["minItems"] = atLeast };
-        if (atMost is { } most)
-            list["maxItems"] = most;
-        return list;
-    }
-
-    private static JsonObject PathOf(JsonObject values, string? names = null)
-    {
-        var named = new JsonObject { ["type"] = "object", ["minProperties"] = 1, ["additionalProperties"] = values };
-        if (names is not null)
-            named["propertyNames"] = new JsonObject { ["pattern"] = names };
-        return named;
-    }
-
-    private static JsonObject Table(params Dimension[] columns)
-    {
-        var row = new JsonObject
-        {
-            ["type"] = "array",
-            ["prefixItems"] = new JsonArray([.. columns.Select(column => (JsonNode)Reference(Name(column)))]),
-            ["minItems"] = columns.Length,
-            ["maxItems"] = columns.Length,
-        };
-        return List(row, 2);
+        return AnyOf(dimension, Section("factors.<factor>", isChange));
     }
 
     private static string Plain(string cell) => cell.Replace("`", "").TrimEnd('.');

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
@@ -66,7 +65,8 @@ public class StudySchemaTests
             File.WriteAllText(path, text);
         Assert.True(
             text == File.ReadAllText(path).ReplaceLineEndings("\n"),
-            "docs/study.schema.json is not what the keys and the document make: run this test with FRAMEOPT_WRITE_SCHEMA=1 to write it anew, and look at the change");
+            "docs/study.schema.json is not what the keys and the document make: "
+                + "run this test with FRAMEOPT_WRITE_SCHEMA=1 to write it anew, and look at the change");
     }
 
     [Theory]

@@ -80,7 +80,8 @@ public class VariantTests
     {
         var diagnostic = WorkedStudyText.OneDiagnostic(
             WorkedStudyText.Text
-                + "\nvariants: { idle: { mission: { launch: { weight: 0 }, climb: { weight: 0 }, cruise: { weight: 0 }, accelerated: { weight: 0 } } } }\n");
+                + "\nvariants: { idle: { mission: { launch: { weight: 0 }, climb: { weight: 0 }, "
+                + "cruise: { weight: 0 }, accelerated: { weight: 0 } } } }\n");
         Assert.Equal("In variant `idle`: Every phase of the mission has weight 0.", diagnostic.Message);
     }
 

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Compare;
@@ -71,8 +72,8 @@ public sealed class ComparisonReaderTests : IDisposable
         using (var file = File.Create(Path.Combine(huge, "run.json")))
             file.SetLength(RunJsonReader.MaxBytes + 1);
         var half = RunJsonFolder.Write(folder, "half", ReportFixture.Report(3));
-        File.WriteAllText(Path.Combine(half, "run.json"), File.ReadAllText(Path.Combine(half, "run.json")).Replace(
-            "One frame for one engine", "\\ud800"));
+        var text = File.ReadAllText(Path.Combine(half, "run.json"));
+        File.WriteAllText(Path.Combine(half, "run.json"), text.Replace("One frame for one engine", "\\ud800"));
         var deep = folder["deep"];
         Directory.CreateDirectory(deep);
         File.WriteAllText(Path.Combine(deep, "run.json"), new string('[', 100_000));
@@ -91,13 +92,13 @@ public sealed class ComparisonReaderTests : IDisposable
     {
         var report = ReportFixture.Report(3);
         var older = RunJsonFolder.Write(folder, "older", report, json =>
-            json["front"]!["columns"] = new JsonArray(
-            [.. json["front"]!["columns"]!.AsArray().Take(10).Select(column => column!.DeepClone())]));
-        var nothing = RunJsonFolder.Write(folder, "nothing", report with
         {
-            Result = ReportFixture.NothingFeasible(null),
-            FrontEvaluations = []
+            var columns = json["front"]!["columns"]!.AsArray();
+            while (columns.Count > 10)
+                columns.RemoveAt(10);
         });
+        var nothing = RunJsonFolder.Write(
+            folder, "nothing", report with { Result = ReportFixture.NothingFeasible(null), FrontEvaluations = [] });
         var refused = RunJsonFolder.Refused(older, nothing);
         Assert.Contains("Run the study again", refused[0]);
         Assert.Contains("found no design that keeps every limit", refused[1]);
@@ -157,5 +158,5 @@ public sealed class ComparisonReaderTests : IDisposable
     }
 
     /// <summary>One design, one phase and one scenario stand for all.</summary>
-    private static string Plain(string path) => System.Text.RegularExpressions.Regex.Replace(path, @"\[\d+\]", "[]");
+    private static string Plain(string path) => Regex.Replace(Regex.Replace(path, @"\[\d+\]", "[]"), @"\.phases\.\w+", ".phases.any");
 }

@@ -1,10 +1,14 @@
 using FrameOpt.Model.Mission;
+using FrameOpt.Model;
 using FrameOpt.Plans.Classical;
+using FrameOpt.Plans;
 using FrameOpt.Running;
+using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Tests.Reports.Page;
 
+/// <summary>What the pictures of the page show.</summary>
 public class PagePicturesTests
 {
     private static readonly Lazy<PageText> page = new(() => new PageText(ReportFixture.Report()));
@@ -55,18 +59,11 @@ public class PagePicturesTests
         var report = ReportFixture.Report(3);
         var study = report.Result.Study with
         {
-            Plan = new PlanSetting.CentralComposite(
-            AxialRule.FaceCentred, 1)
-            { Responses = [.. report.Result.Study.Objectives.Select(objective => objective.Response)] }
+            Plan = new PlanSetting(new PlanRequest.CentralComposite(AxialRule.FaceCentred, 1),
+                [.. report.Result.Study.Objectives.Select(objective => objective.Response)]),
         };
-        var read = new PageText(report with
-        {
-            Result = report.Result with
-            {
-                Study = study,
-                Plan = PlanResult.Of(study, report.Result.Mission, 1)
-            }
-        });
+        var plan = PlanRunner.Run(study, report.Result.Mission, 1);
+        var read = new PageText(report with { Result = report.Result with { Study = study, Plan = plan } });
         for (var response = 1; response <= 3; response++)
         {
             foreach (var picture in (string[])["shares", "mains", "pair"])

@@ -6,6 +6,7 @@ using FrameOpt.Model;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Page;
+using FrameOpt.Search.Fronts;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Tests.Reports.Page;
@@ -58,11 +59,13 @@ public class PageTests
     [Fact]
     public void The_policy_lets_nothing_act_but_the_one_style_and_the_one_script()
     {
-        var policy = page.Value.Tree.Descendants("meta").Single(meta => meta.Attribute("http-equiv") is not null).Attribute(
-            "content")!.Value;
+        var policy = page.Value.Tree.Descendants("meta").Single(meta => meta.Attribute("http-equiv") is not null)
+            .Attribute("content")!.Value;
         static string Hash(string text) => Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
         Assert.Equal(
-            $"default-src 'none'; style-src 'sha256-{Hash(page.Value.Style)}'; script-src 'sha256-{Hash(page.Value.Scripts[1])}'; base-uri 'none'; form-action 'none'", policy);
+            $"default-src 'none'; style-src 'sha256-{Hash(page.Value.Style)}'; "
+                + $"script-src 'sha256-{Hash(page.Value.Scripts[1])}'; base-uri 'none'; form-action 'none'",
+            policy);
         Assert.DoesNotContain(page.Value.Tree.Descendants().Attributes(), attribute =>
             attribute.Name == "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
     }

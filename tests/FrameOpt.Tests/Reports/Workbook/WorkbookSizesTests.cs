@@ -10,15 +10,12 @@ namespace FrameOpt.Tests.Reports.Workbook;
 /// <summary>The limits that the sheet Read me states.</summary>
 public class WorkbookSizesTests
 {
-    [Theory]
-    [InlineData(1)]
-    [InlineData(500)]
-    [InlineData(5_000)]
-    public void Fronts_of_any_size_leave_a_valid_workbook(int designs)
+    [Fact]
+    public void A_front_of_5000_designs_leaves_a_valid_workbook()
     {
-        var book = new WorkbookReader(ReportFixture.Report(designs));
+        var book = new WorkbookReader(ReportFixture.Report(5_000));
         Assert.Empty(book.SchemaErrors());
-        Assert.Equal(Math.Min(designs, 500), book.Table("Ranking", "place").Rows.Count);
+        Assert.Equal(500, book.Table("Ranking", "place").Rows.Count);
     }
 
     [Theory]

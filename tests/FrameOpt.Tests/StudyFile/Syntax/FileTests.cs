@@ -3,7 +3,7 @@ using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 using FrameOpt.Tests.Reports;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Syntax;
 
 /// <summary>What is refused before, or while, the file is taken apart.</summary>
 public class FileTests

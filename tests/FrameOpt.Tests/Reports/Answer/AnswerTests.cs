@@ -3,9 +3,8 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
-using FrameOpt.Tests.Model;
 
-namespace FrameOpt.Tests.Reports;
+namespace FrameOpt.Tests.Reports.Answer;
 
 /// <remarks>Figures: the worked balance, design 440 mm, 25 mm, 150 mm, 0 deg (References/README.md), rounded as a reader sees
 /// them.</remarks>
@@ -22,7 +21,9 @@ public class AnswerTests
     {
         var words = Description(ReportFixture.Report().Result, "What it leaves");
         Assert.Contains(
-            "cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; effort 0.07 of the largest lean; left riser carries 2 N (0.2 kgf) more", words);
+            "cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; "
+                + "effort 0.07 of the largest lean; left riser carries 2 N (0.2 kgf) more",
+            words);
         Assert.Contains("glide (not weighted): 18.8 N·m, steers left; lean 37.0 mm to the right; effort 0.46 of the largest lean", words);
         Assert.Contains("accelerated (20 % of the mission): 15.4 N·m, steers right", words);
     }
@@ -84,7 +85,9 @@ public class AnswerTests
         var lines = Description(ReportFixture.Report().Result, "The best design at each").Split('\n');
         Assert.Equal(3, lines.Length);
         Assert.StartsWith(
-            "At leverage 0.2: hang points 440 mm apart; both moved 25 mm to the pilot's right; hang line 150 mm above the datum; thrust line straight ahead.", lines[0]);
+            "At leverage 0.2: hang points 440 mm apart; both moved 25 mm to the pilot's right; "
+                + "hang line 150 mm above the datum; thrust line straight ahead.",
+            lines[0]);
         Assert.StartsWith("At leverage 1.6: hang points 430 mm apart", lines[2]); // the fixture's twelfth design: 420 + 5 x (11 mod 9)
     }
 
@@ -110,25 +113,10 @@ public class AnswerTests
     }
 
     [Fact]
-    public void A_turned_thrust_line_is_said_so_that_it_is_not_built_the_wrong_way_round()
-    {
-        var result = ReportFixture.Report().Result;
-        var words = Description(result with { Chosen = result.Chosen! with { Geometry = WorkedMachine.Geometry(440, 25, 150, -2) } },
-            "Where to drill");
-        Assert.Contains("thrust line, followed forward, points 2 deg to the pilot's left", words);
-        Assert.Contains("its front end, on the pilot's side, moves towards the pilot's left", words);
-    }
-
-    // 113 kg x 9.80665 = 1108.15 N.
-    [Fact]
-    public void The_hang_check_says_what_both_scales_add_up_to() =>
-        Assert.Contains("Both scales must add up to 1,108 N (113.0 kgf)", Description(ReportFixture.Report().Result, "Hang check"));
-
-    [Fact]
     public void When_nothing_can_fly_no_empty_table_of_limits_is_shown()
     {
+        Assert.Single(RunAnswer.Of(ReportFixture.Report().Result).Sections, section => section.Title == "Limits");
         Assert.DoesNotContain(RunAnswer.Of(ReportFixture.NothingFeasible(null)).Sections, section => section.Title == "Limits");
-        Assert.DoesNotContain("every sign", Description(ReportFixture.Report().Result, "Before flight"));
     }
 
     [Fact]

@@ -2,7 +2,7 @@ using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Tests.Reports;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Sections;
 
 /// <summary>Objectives and limits: which responses, which sign, which unit, and what they need.</summary>
 public class ResponseNameTests

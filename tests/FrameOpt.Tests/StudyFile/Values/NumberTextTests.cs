@@ -1,7 +1,7 @@
 using FrameOpt.StudyFile.Values;
 using FrameOpt.Tests.Reports;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Values;
 
 /// <summary>The one grammar of numbers.</summary>
 public class NumberTextTests

@@ -3,7 +3,7 @@ using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 using FrameOpt.Tests.Reports;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Sections;
 
 /// <summary>Ranges, lists and fixed values of the factors.</summary>
 public class FactorTests

@@ -1,7 +1,7 @@
 using CsCheck;
 using FrameOpt.Search.Evolution;
 
-namespace FrameOpt.Tests.Search;
+namespace FrameOpt.Tests.Search.Evolution;
 
 public sealed class CrowdingTests
 {

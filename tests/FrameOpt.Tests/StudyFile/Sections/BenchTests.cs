@@ -3,9 +3,9 @@ using FrameOpt.Model;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Reports;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Sections;
 
-/// <summary>A propeller given by one static bench Run.</summary>
+/// <summary>A propeller given by one static bench run.</summary>
 public class BenchTests
 {
     private const string Run = "rpm: 2450 rpm, thrust: 62 kgf, torque: 60 N·m, pitch: 0.85 m, density: 1.2 kg/m³";

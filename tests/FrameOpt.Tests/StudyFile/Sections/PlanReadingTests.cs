@@ -2,7 +2,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
 using FrameOpt.Plans;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Sections;
 
 /// <summary>The group plan of a study file.</summary>
 public class PlanReadingTests

@@ -1,6 +1,6 @@
 using FrameOpt.Reports.Files;
 
-namespace FrameOpt.Tests.Reports;
+namespace FrameOpt.Tests.Reports.Files;
 
 public sealed class RunFolderTests : IDisposable
 {

@@ -2,7 +2,7 @@ using FrameOpt.Search;
 using FrameOpt.Search.Evolution;
 using FrameOpt.Search.Local;
 
-namespace FrameOpt.Tests.Search;
+namespace FrameOpt.Tests.Search.Local;
 
 public sealed class LocalSearchTests
 {

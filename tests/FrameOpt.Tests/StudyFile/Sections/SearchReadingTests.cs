@@ -3,7 +3,7 @@ using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 using FrameOpt.Tests.Reports;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Sections;
 
 public class SearchReadingTests
 {
@@ -11,7 +11,8 @@ public class SearchReadingTests
 
     private static readonly string evolved = WorkedStudyText.With(
         Exhaustive,
-        "search: { method: nsga-ii, population: 40, seed: 7, polish: true, stop: { evaluations: 3000, time: 2 min, stall: { evaluations: 500, growth: 1 % }, target: { residual_rms: 3 N·m } } }");
+        "search: { method: nsga-ii, population: 40, seed: 7, polish: true, stop: { evaluations: 3000, time: 2 min, "
+            + "stall: { evaluations: 500, growth: 1 % }, target: { residual_rms: 3 N·m } } }");
 
     [Fact]
     public void A_search_is_read_with_its_stop_rules()
@@ -66,7 +67,8 @@ public class SearchReadingTests
     public void Designs_outside_the_ranges_and_columns_not_used_are_warned_of()
     {
         var warnings = Beside(
-            "hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg],hub_up [mm]\n440,200,150,0,90\n").Study!.Warnings;
+            "hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg],hub_up [mm]\n"
+                + "440,200,150,0,90\n").Study!.Warnings;
         Assert.Contains(warnings, warning => warning.Contains("1 of the 1 designs of designs.csv lie outside"));
         Assert.Contains(warnings, warning => warning.Contains("columns of hub_up"));
     }
@@ -95,7 +97,8 @@ public class SearchReadingTests
         Assert.Contains(words, WorkedStudyText.OneDiagnostic(WorkedStudyText.With(Exhaustive, $"search: {search}")).Message);
 
     [Theory]
-    [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,0\n400,0,200,1.5\n", 2)]
+    [InlineData("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n"
+        + "440,25,150,0\n400,0,200,1.5\n", 2)]
     [InlineData("rank;hang_point_spacing [in];lateral_offset [mm];suspension_height [mm];thrust_line_angle [deg]\r\n1;17.5;25;150;0\r\n",
         1)]
     public void A_search_begins_from_the_designs_of_a_file(string csv, int designs)
@@ -122,7 +125,8 @@ public class SearchReadingTests
     public void The_file_of_designs_is_named_with_its_hash()
     {
         var used = Assert.Single(
-            Beside("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n440,25,150,0\n").Study!.Files);
+            Beside("hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg]\n"
+                + "440,25,150,0\n").Study!.Files);
         Assert.Equal("designs.csv", used.Name);
         Assert.Equal(64, used.Hash.Length);
     }

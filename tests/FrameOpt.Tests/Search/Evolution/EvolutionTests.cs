@@ -2,7 +2,7 @@ using FrameOpt.Search;
 using FrameOpt.Search.Evolution;
 using FrameOpt.Search.Fronts;
 
-namespace FrameOpt.Tests.Search;
+namespace FrameOpt.Tests.Search.Evolution;
 
 public sealed class EvolutionTests
 {

@@ -2,7 +2,7 @@ using FrameOpt.Search;
 using FrameOpt.Search.Evolution;
 using FrameOpt.Search.Fronts;
 
-namespace FrameOpt.Tests.Search;
+namespace FrameOpt.Tests.Search.Evolution;
 
 /// <summary>
 /// How near the evolutionary searches come to known fronts: median and worst of eleven seeds, of the front of everything evaluated. Largest

@@ -2,7 +2,7 @@ using FrameOpt.Numerics;
 using FrameOpt.Plans;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FrameOpt.Tests.Plans;
+namespace FrameOpt.Tests.Plans.Optimal;
 
 public class OptimalPlanTests
 {

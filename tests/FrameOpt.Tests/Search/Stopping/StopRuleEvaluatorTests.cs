@@ -2,7 +2,7 @@ using FrameOpt.Search;
 using FrameOpt.Search.Fronts;
 using FrameOpt.Search.Stopping;
 
-namespace FrameOpt.Tests.Search;
+namespace FrameOpt.Tests.Search.Stopping;
 
 public class StopRuleEvaluatorTests
 {

@@ -3,7 +3,7 @@ using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 using FrameOpt.Tests.Reports;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Values;
 
 /// <summary>Every accepted spelling of a unit. Sources of the factors: International Yard and Pound Agreement 1959 (in, ft, lb),
 /// ISO 80000-3 and -4 (standard Gravity, nautical mile per hour); hp is 550 ft·lbf/s = 745.69987 W, of which the library keeps

@@ -8,7 +8,7 @@ using FrameOpt.Reports.Files;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 
-namespace FrameOpt.Tests.Reports;
+namespace FrameOpt.Tests.Reports.Files.Json;
 
 public partial class JsonTests
 {
@@ -42,8 +42,8 @@ public partial class JsonTests
         var report = ReportFixture.Report(1);
         var unbounded = report.FrontEvaluations[0].With(0, PhaseQuantity.TwistMargin, double.PositiveInfinity);
         var json = Parse(stream => EvaluationJson.Write(unbounded, report.Result.Study, Built, stream));
-        Assert.Equal(JsonValueKind.Null, json.GetProperty("phases").GetProperty("launch").GetProperty("twist_margin").GetProperty(
-            "value").ValueKind);
+        Assert.Equal(JsonValueKind.Null, json.GetProperty("phases").GetProperty("launch").GetProperty("twist_margin")
+            .GetProperty("value").ValueKind);
         Assert.Equal(JsonValueKind.Null, json.GetProperty("mission").GetProperty("hang_point_load").GetProperty("value").ValueKind);
     }
 
@@ -66,10 +66,10 @@ public partial class JsonTests
         Assert.Equal(12, json.GetProperty("front").GetProperty("rows").GetArrayLength());
         Assert.Equal(json.GetProperty("front").GetProperty("columns").GetArrayLength(),
             json.GetProperty("front").GetProperty("rows")[0].GetArrayLength());
-        Assert.Equal(61, json.GetProperty("study").GetProperty("factors").GetProperty("lateral_offset").GetProperty(
-            "levels").GetArrayLength());
-        Assert.Equal(7, json.GetProperty("study").GetProperty("machine").GetProperty("propeller").GetProperty(
-            "coefficients").GetArrayLength());
+        Assert.Equal(61, json.GetProperty("study").GetProperty("factors").GetProperty("lateral_offset")
+            .GetProperty("levels").GetArrayLength());
+        Assert.Equal(7, json.GetProperty("study").GetProperty("machine").GetProperty("propeller")
+            .GetProperty("coefficients").GetArrayLength());
         Assert.Equal(3, json.GetProperty("yaw_leverage_scenarios").GetArrayLength());
         Assert.True(json.GetProperty("assumptions").GetArrayLength() > 1);
         Assert.True(json.GetProperty("cautions").GetArrayLength() > 1);

@@ -3,7 +3,7 @@ using CsCheck;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 
-namespace FrameOpt.Tests.StudyFile;
+namespace FrameOpt.Tests.StudyFile.Syntax;
 
 /// <summary>Whatever happens to a file, reading it answers with a study or with mistakes.</summary>
 public class DamagedFileTests

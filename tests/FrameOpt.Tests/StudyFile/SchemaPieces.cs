@@ -1,0 +1,114 @@
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using FrameOpt.Model.Mission;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.Tests.StudyFile;
+
+/// <summary>What <see cref="StudySchema"/> is put together from.</summary>
+internal static class SchemaPieces
+{
+    public const string Number = @"[+-]?[0-9]+(\.[0-9]+)?([eE][+-]?[0-9]+)?";
+
+    /// <summary>What must stand together or must not, where the list of keys alone does not say it.</summary>
+    public static readonly IReadOnlyDictionary<string, string> Together = new Dictionary<string, string>
+    {
+        ["machine.masses[]"] =
+            """
+            { "oneOf": [
+                { "required": ["mass"], "not": { "anyOf": [{ "required": ["volume"] }, { "required": ["density"] }] } },
+                { "required": ["volume", "density"], "not": { "required": ["mass"] } }
+            ] }
+            """,
+        ["machine.propeller"] = """{ "oneOf": [{ "required": ["coefficients"] }, { "required": ["bench"] }] }""",
+        ["machine.propeller.bench"] =
+            """
+            {
+                "oneOf": [{ "required": ["torque"] }, { "required": ["power"] }],
+                "anyOf": [{ "required": ["pitch"] }, { "required": ["zero_thrust_advance_ratio"] }]
+            }
+            """,
+        ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
+        ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
+        ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",
+        ["line.customers[]"] = """{ "not": { "required": ["share", "count"] } }""",
+        ["limits[]"] = """{ "anyOf": [{ "required": ["at_least"] }, { "required": ["at_most"] }] }""",
+    };
+
+    public static JsonObject LengthOrAngle() => AnyOf(Reference("length"), Reference("angle"));
+
+    public static JsonObject Power() => AnyOf(
+        OneOf("level", "full throttle", "engine off"),
+        Pattern($"^climb +{Number} *({Spellings(Dimension.Speed)})$"),
+        Reference(Name(Dimension.Revolutions)));
+
+    public static JsonObject OfResponse() => new()
+    {
+        ["type"] = "string",
+        ["description"] =
+            "A response of the mission, or a quantity of a phase with the phase's name in [ ]. In { } write the latter in quotes.",
+        ["anyOf"] = new JsonArray(
+            OneOf([.. ResponseCatalogue.OfMissions.Select(entry => entry.Name)]),
+            new JsonObject
+            {
+                ["pattern"] = $@"^({string.Join('|', ResponseCatalogue.OfPhases.Select(entry => entry.Name))})\[[^\[\]]+\]$",
+            }),
+    };
+
+    public static JsonObject OfDimension(Dimension dimension)
+    {
+        var text = Pattern($"^{Number} *({Spellings(dimension)})$");
+        var number = new JsonObject { ["type"] = "number" };
+        var schema = dimension == Dimension.Number ? number
+            : dimension == Dimension.Share ? AnyOf(number, text)
+            : text;
+        schema["examples"] = new JsonArray(dimension.Example.Split(" or ")
+            .Select(example => double.TryParse(example, out var plain) ? (JsonNode)plain : example).ToArray());
+        return schema;
+    }
+
+    private static string Spellings(Dimension dimension) =>
+        string.Join('|', dimension.Spellings.Where(spelling => spelling.Text.Length > 0).Select(spelling => Regex.Escape(spelling.Text)));
+
+    public static string Name(Dimension dimension) =>
+        dimension == Dimension.Number ? "number" : dimension.Name[(dimension.Name.IndexOf(' ') + 1)..].Replace(' ', '_');
+
+    public static JsonObject Reference(string definition) => new() { ["$ref"] = $"#/$defs/{definition}" };
+
+    public static JsonObject AnyOf(params JsonNode[] schemas) => new() { ["anyOf"] = new JsonArray(schemas) };
+
+    public static JsonObject AnyText() => new() { ["type"] = "string", ["minLength"] = 1 };
+
+    public static JsonObject Pattern(string pattern) => new() { ["type"] = "string", ["pattern"] = pattern };
+
+    public static JsonObject OneOf(params string[] values) =>
+        new() { ["enum"] = new JsonArray([.. values.Select(value => (JsonNode)value)]) };
+
+    public static JsonObject List(JsonObject items, int atLeast, int? atMost = null)
+    {
+        var list = new JsonObject { ["type"] = "array", ["items"] = items, ["minItems"] = atLeast };
+        if (atMost is { } most)
+            list["maxItems"] = most;
+        return list;
+    }
+
+    public static JsonObject PathOf(JsonObject values, string? names = null)
+    {
+        var named = new JsonObject { ["type"] = "object", ["minProperties"] = 1, ["additionalProperties"] = values };
+        if (names is not null)
+            named["propertyNames"] = new JsonObject { ["pattern"] = names };
+        return named;
+    }
+
+    public static JsonObject Table(params Dimension[] columns)
+    {
+        var row = new JsonObject
+        {
+            ["type"] = "array",
+            ["prefixItems"] = new JsonArray([.. columns.Select(column => (JsonNode)Reference(Name(column)))]),
+            ["minItems"] = columns.Length,
+            ["maxItems"] = columns.Length,
+        };
+        return List(row, 2);
+    }
+}
