@@ -17,9 +17,6 @@ public sealed class MissionQuantity : ResponseEntry
     public static readonly MissionQuantity EffortWorst = new(
         "effort_worst", "", "largest effort of all phases, engine off included", Largest(Every, PhaseResponses.Effort));
 
-    public static readonly MissionQuantity LeanWorst = new(
-        "lean_worst", "mm", "largest lean needed of the weighted phases, either way", Largest(Weighted, PhaseResponses.Lean));
-
     public static readonly MissionQuantity PowerOffResidual = new(
         "power_off_residual", "N·m", "largest residual torque with the engine off, either way: the price of a fixed offset",
         Largest(EngineOff, PhaseResponses.Residual));

@@ -43,7 +43,6 @@ public class ResponsesTests
                 [MissionQuantity.ResidualRms] = Math.Sqrt(squares / weighted.Sum(p => p.Phase.Weight)),
                 [MissionQuantity.ResidualWorst] = Largest(weighted, PhaseQuantity.Residual),
                 [MissionQuantity.EffortWorst] = Largest(design.Phases, PhaseQuantity.Effort),
-                [MissionQuantity.LeanWorst] = Largest(weighted, PhaseQuantity.Lean),
                 [MissionQuantity.PowerOffResidual] = Math.Abs(off[PhaseQuantity.Residual]),
                 [MissionQuantity.PitchSwing] = design.Phases.Max(p => p[PhaseQuantity.BodyPitch]) - design.Phases.Min(
                     p => p[PhaseQuantity.BodyPitch]),
