@@ -25,7 +25,8 @@ public sealed class MissionQuantity : ResponseEntry
         "pitch_swing", "deg", "largest less smallest body pitch of all phases, engine off included", Same(MissionResponses.PitchSwing));
 
     public static readonly MissionQuantity TwistMarginWorst = new(
-        "twist_margin_worst", "", "smallest twist margin of all phases", MissionResponses.TwistMarginWorst) { IsHigherBetter = true };
+        "twist_margin_worst", "", "smallest twist margin of all phases", MissionResponses.TwistMarginWorst)
+    { IsHigherBetter = true };
 
     public static readonly MissionQuantity BodyYawWorst = new(
         "body_yaw_worst", "deg", "largest body yaw (crab) of the weighted phases, either way",
@@ -38,7 +39,8 @@ public sealed class MissionQuantity : ResponseEntry
     public static readonly MissionQuantity HangPointLoad = new(
         "hang_point_load", "N",
         "largest load in one riser of all phases, weight 0 and engine off included, times the study's limit load factor",
-        LargestLoad(Every, references => references.LimitLoadFactor, Math.Max)) { Needs = ResponseNeed.Strength };
+        LargestLoad(Every, references => references.LimitLoadFactor, Math.Max))
+    { Needs = ResponseNeed.Strength };
 
     public static readonly MissionQuantity ArmMoment = new(
         "arm_moment", "N·m", "hang-point load times the study's overhang",
@@ -48,11 +50,13 @@ public sealed class MissionQuantity : ResponseEntry
     public static readonly MissionQuantity TorqueMarginWorst = new(
         "torque_margin_worst", "",
         "smallest torque margin of the weighted phases, full throttle left out (its margin is 1 by definition)",
-        Same(MissionResponses.TorqueMarginWorst)) { Needs = ResponseNeed.Engine, IsHigherBetter = true };
+        Same(MissionResponses.TorqueMarginWorst))
+    { Needs = ResponseNeed.Engine, IsHigherBetter = true };
 
     public static readonly MissionQuantity DistanceFromBaseline = new(
         "distance_from_baseline", "", "root sum of squares of the changes from the baseline, each in units of its factor's range",
-        MissionResponses.DistanceFromBaseline) { Needs = ResponseNeed.Baseline };
+        MissionResponses.DistanceFromBaseline)
+    { Needs = ResponseNeed.Baseline };
 
     private readonly MissionFormula formula;
 

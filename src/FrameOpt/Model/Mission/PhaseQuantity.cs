@@ -20,46 +20,56 @@ public sealed class PhaseQuantity : ResponseEntry
 
     public static readonly PhaseQuantity BodyPitch = new(
         "body_pitch", "deg", "swing of the body under the hang points, pilot reclining +",
-        Same((row, p) => Degrees * row.Bodies[p].Pitch.Radians)) { Sign = ResponseSign.Either };
+        Same((row, p) => Degrees * row.Bodies[p].Pitch.Radians))
+    { Sign = ResponseSign.Either };
 
     public static readonly PhaseQuantity RiserLoad = new(
         "riser_load", "N", "total load in both risers", Same((row, p) => row.Bodies[p].Load.Newtons));
 
     public static readonly PhaseQuantity LineLean = new(
         "line_lean", "deg", "lean of the lines, hang points forward of the wing +",
-        Same((row, p) => Degrees * row.Bodies[p].Load.LeanRadians)) { Sign = ResponseSign.Either };
+        Same((row, p) => Degrees * row.Bodies[p].Load.LeanRadians))
+    { Sign = ResponseSign.Either };
 
     public static readonly PhaseQuantity RollMoment = new(
         "roll_moment", "N·m", "roll moment of everything but the risers about the hang line, right side down +",
-        Linear((row, p) => row.Bodies[p].Moments.Roll)) { Sign = ResponseSign.Side };
+        Linear((row, p) => row.Bodies[p].Moments.Roll))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity YawMoment = new(
         "yaw_moment", "N·m", "yaw moment of everything but the risers about the hang line, nose right +",
-        Linear((row, p) => row.Bodies[p].Moments.Yaw)) { Sign = ResponseSign.Side };
+        Linear((row, p) => row.Bodies[p].Moments.Yaw))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity BodyRoll = new(
         "body_roll", "deg", "roll of the body, right side down +",
-        Linear((row, p) => Degrees * row.Balances[p].BodyRoll)) { Sign = ResponseSign.Side };
+        Linear((row, p) => Degrees * row.Balances[p].BodyRoll))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity BodyYaw = new(
         "body_yaw", "deg", "yaw of the body (crab), nose right +",
-        Linear((row, p) => Degrees * row.Balances[p].BodyYaw)) { Sign = ResponseSign.Side };
+        Linear((row, p) => Degrees * row.Balances[p].BodyYaw))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity WingBank = new(
         "wing_bank", "deg", "bank of the wing under the thrust's side force, right +",
-        Linear((row, p) => Degrees * row.Balances[p].WingBank)) { Sign = ResponseSign.Side };
+        Linear((row, p) => Degrees * row.Balances[p].WingBank))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity WingRollMoment = new(
         "wing_roll_moment", "N·m", "roll moment that reaches the wing, to the right +",
-        Linear((row, p) => row.Balances[p].WingRollMoment)) { Sign = ResponseSign.Side };
+        Linear((row, p) => row.Balances[p].WingRollMoment))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity WingYawMoment = new(
         "wing_yaw_moment", "N·m", "yaw moment that reaches the wing, to the right +",
-        Linear((row, p) => row.Balances[p].WingYawMoment)) { Sign = ResponseSign.Side };
+        Linear((row, p) => row.Balances[p].WingYawMoment))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity PendulumShare = new(
         "pendulum_share", "", "change of residual torque per unit of roll moment on the body",
-        Same((row, p) => row.Balances[p].PendulumShare)) { Sign = ResponseSign.Either };
+        Same((row, p) => row.Balances[p].PendulumShare))
+    { Sign = ResponseSign.Either };
 
     public static readonly PhaseQuantity TwistMargin = new(
         "twist_margin", "", "yaw stiffness of the risers over the yaw moment in them; below 1 they twist", PhaseResponses.TwistMargin);
@@ -70,7 +80,8 @@ public sealed class PhaseQuantity : ResponseEntry
 
     public static readonly PhaseQuantity Residual = new(
         "residual", "N·m", "residual torque left to the pilot, turns right +",
-        Linear(PhaseResponses.Residual)) { Sign = ResponseSign.Side };
+        Linear(PhaseResponses.Residual))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity LoadRight = new("load_right", "N", "load in the right riser", Loads((right, _) => right));
 
@@ -78,26 +89,31 @@ public sealed class PhaseQuantity : ResponseEntry
 
     public static readonly PhaseQuantity LoadDifference = new(
         "load_difference", "N", "load in the right riser less that in the left",
-        Loads((right, left) => right - left)) { Sign = ResponseSign.Side };
+        Loads((right, left) => right - left))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity Lean = new(
         "lean", "mm", "sideways shift of the pilot's body that cancels the residual torque, to the right +",
-        Linear(PhaseResponses.Lean)) { Sign = ResponseSign.Side };
+        Linear(PhaseResponses.Lean))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity Effort = new(
         "effort", "", "that shift over the largest the pilot can hold; above 1 it cannot be held", Magnitude(PhaseResponses.Effort));
 
     public static readonly PhaseQuantity WeightShiftAuthority = new(
         "weight_shift_authority", "N·m", "residual torque the pilot's largest lean can cancel",
-        Same(PhaseResponses.WeightShiftAuthority)) { Sign = ResponseSign.Either };
+        Same(PhaseResponses.WeightShiftAuthority))
+    { Sign = ResponseSign.Either };
 
     public static readonly PhaseQuantity TurnRate = new(
         "turn_rate", "deg/s", "turn rate if nothing is done (indicative), to the right +",
-        Linear(PhaseResponses.TurnRate)) { Sign = ResponseSign.Side };
+        Linear(PhaseResponses.TurnRate))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity TorqueMargin = new(
         "torque_margin", "", "torque the engine can give over the torque needed, at the propeller",
-        Same((row, p) => row.Points[p].TorqueMargin)) { Needs = ResponseNeed.Engine };
+        Same((row, p) => row.Points[p].TorqueMargin))
+    { Needs = ResponseNeed.Engine };
 
     private readonly PhaseFormula formula;
 
