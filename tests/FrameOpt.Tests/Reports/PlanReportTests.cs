@@ -3,7 +3,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
-using FrameOpt.Reports.Files.Json;
+using Json;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
@@ -171,15 +171,7 @@ public class PlanReportTests
         {
             Plan = new PlanSetting(request, [.. report.Result.Study.Objectives.Select(objective => objective.Response)]),
         };
-        return report with
-        {
-            Result = report.Result with
-            {
-                Study = study,
-                Plan = PlanRunner.Run(study, report.Result.Mission, Environment.ProcessorCount)
-            }
-        };
-        var plan = PlanResult.Of(study, report.Result.Mission, Environment.ProcessorCount);
+        var plan = PlanRunner.Run(study, report.Result.Mission, Environment.ProcessorCount);
         return report with { Result = report.Result with { Study = study, Plan = plan } };
     }
 

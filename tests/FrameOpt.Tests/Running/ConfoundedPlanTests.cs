@@ -1,7 +1,7 @@
 using FrameOpt.Plans;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Running;
+using FrameOpt.Studies;
 using File = FrameOpt.Tests.StudyFile.WorkedStudyText;
 
 namespace FrameOpt.Tests.Running;

@@ -3,6 +3,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
+using FrameOpt.Tests.Model;
 
 namespace FrameOpt.Tests.Reports.Answer;
 

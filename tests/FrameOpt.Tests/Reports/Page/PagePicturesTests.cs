@@ -1,6 +1,5 @@
 using FrameOpt.Model.Mission;
 using FrameOpt.Model;
-using FrameOpt.Plans.Classical;
 using FrameOpt.Plans;
 using FrameOpt.Running;
 using FrameOpt.Search.Fronts;

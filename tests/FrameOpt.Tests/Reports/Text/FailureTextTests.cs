@@ -2,6 +2,7 @@ using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
 using FrameOpt.Reports.Text;
+using FrameOpt.Tests.Model.Mission;
 
 namespace FrameOpt.Tests.Reports.Text;
 
