@@ -13,7 +13,9 @@ internal static class CompletionCommand
                 local word="${COMP_WORDS[COMP_CWORD]}" typed="${COMP_LINE:0:COMP_POINT}" IFS=$'\n'
                 typed="${typed#*[[:space:]]}"
                 COMPREPLY=($(compgen -W "$('PROGRAM' "[suggest:${#typed}]" "$typed" 2>/dev/null)" -- "$word"))
-                [[ $word != -* && ( ${COMP_WORDS[COMP_CWORD-1]} == --out || ( $COMP_CWORD -gt 1 && ${COMP_WORDS[1]} =~ ^(run|evaluate|check|plan|compare|line)$ ) ) ]] && COMPREPLY+=($(compgen -f -- "$word"))
+                [[ $word != -* && ( ${COMP_WORDS[COMP_CWORD-1]} == --out ||
+                    ( $COMP_CWORD -gt 1 && ${COMP_WORDS[1]} =~ ^(run|evaluate|check|plan|compare|line)$ ) ) ]] &&
+                    COMPREPLY+=($(compgen -f -- "$word"))
             }
             complete -o filenames -F _frameopt frameopt FrameOpt.Cli
             """,

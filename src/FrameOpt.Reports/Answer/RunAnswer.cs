@@ -3,6 +3,17 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
+/// <summary>A run with everything that its files are written from.</summary>
+/// <param name="Result">The answer.</param>
+/// <param name="Info">Study file, version and seed.</param>
+/// <param name="FrontEvaluations">Every design of the front, fully evaluated, in the order of <see cref="StudyResult.Front"/>.</param>
+public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<DesignEvaluation> FrontEvaluations)
+{
+    /// <summary>Evaluates the whole front.</summary>
+    public static RunReport Of(StudyResult result, RunInfo info) =>
+        new(result, info, [.. result.Front.Select(design => result.Mission.Evaluate(design.Geometry))]);
+}
+
 /// <summary>The first page of a run in plain words, the same for terminal, workbook and page.</summary>
 /// <param name="Title">Of the study, with the variant's name.</param>
 /// <param name="Question">Of the study; may be empty.</param>

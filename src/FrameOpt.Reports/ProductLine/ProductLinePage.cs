@@ -71,7 +71,7 @@ public static class ProductLinePage
         yield return Html.Section("gain", "What one more would buy",
             GainPlot.Of(result) is { } curve ? Html.Figure(curve, ProductLineText.Value(result.Setting)) : null,
             Html.SectionBody(ProductLineAnswer.Gain(result)));
-        yield return Html.Section("sure", "How sure this is", [.. ProductLineOptimality.Of(result).Concat(result.UnservedMessages)
+        yield return Html.Section("sure", "How sure this is", [.. ProductLineOptimality.Of(result).Concat(ProductLineText.Unserved(result))
             .Select(Html.Paragraph)]);
         yield return StudyPart.CautionsOf(answer.Sections[^1].Lines);
         yield return StudyPart.Assumptions(result.Study);

@@ -71,7 +71,9 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
     {
         if (NearestName.Of(word, ResponseCatalogue.All.Select(entry => entry.Name)) is not { } near)
             return "All responses are listed in docs/study-file.md.";
-        return Find(ResponseCatalogue.OfMissions, near) is not null ? $"Did you mean `{near}`?" : $"Did you mean `{near}[...]`, with a phase between the brackets?";
+        return Find(ResponseCatalogue.OfMissions, near) is not null
+            ? $"Did you mean `{near}`?"
+            : $"Did you mean `{near}[...]`, with a phase between the brackets?";
     }
 
     private static T? Find<T>(IReadOnlyList<T> entries, string name)

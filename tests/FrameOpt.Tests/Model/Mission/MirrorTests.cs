@@ -40,7 +40,8 @@ public class MirrorTests
     private static void AssertMirrored(ResponseEntry entry, double here, double otherSide, double there)
     {
         Assert.True(entry.Sign != ResponseSign.NeverNegative || !(here < 0), $"{entry} is {here}, and never negative by the catalogue");
-        Assert.True((entry.Sign == ResponseSign.Side ? -otherSide : otherSide).Equals(there), $"{entry}: {here} here, {there} in the mirror");
+        var expected = entry.Sign == ResponseSign.Side ? -otherSide : otherSide;
+        Assert.True(expected.Equals(there), $"{entry}: {here} here, {there} in the mirror");
     }
 
     private static double OtherSide(PhaseResult here, PhaseQuantity quantity) =>

@@ -76,7 +76,8 @@ public class MissionRowTests
                 Assert.Equal(failure, used.Prepare(geometry));
                 if (failure.Kind != FailureKind.None)
                 {
-                    Assert.Equal(FailureText.Describe(DesignFailure.Of(fresh, failure)), FailureText.Describe(DesignFailure.Of(used, failure)));
+                    Assert.Equal(
+                        FailureText.Describe(DesignFailure.Of(fresh, failure)), FailureText.Describe(DesignFailure.Of(used, failure)));
                     continue;
                 }
 

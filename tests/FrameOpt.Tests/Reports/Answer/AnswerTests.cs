@@ -72,8 +72,12 @@ public class AnswerTests
     public void Residuals_at_three_yaw_leverages_stand_beside_their_roll_and_yaw_parts()
     {
         var table = Table(ReportFixture.Report().Result, "If the yaw leverage");
-        Assert.Equal(["phase", "roll part", "yaw part", "residual, leverage 0.2", "residual, leverage 0.97 to 2.66, as in the study (from the wing's coefficients)",
-            "residual, leverage 1.6"], table.Headers);
+        Assert.Equal(
+            [
+                "phase", "roll part", "yaw part", "residual, leverage 0.2",
+                "residual, leverage 0.97 to 2.66, as in the study (from the wing's coefficients)", "residual, leverage 1.6",
+            ],
+            table.Headers);
         // Worked balance: M_w -0.44725, N_w 2.64276; R = M_w + 0.2 N_w = 0.0813 and M_w + 1.6 N_w = 3.7812.
         Assert.Equal(["cruise", "0.4 N·m left", "2.6 N·m right", "0.1 N·m right", "3.7 N·m right", "3.8 N·m right"], table.Rows[2]);
         Assert.Equal("offset of the best design there", table.Rows[^1][0]);
