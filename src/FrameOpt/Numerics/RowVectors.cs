@@ -101,6 +101,16 @@ public static class RowVectors
             values[i] = capacity / Math.Abs(line.At(offsets[i]));
     }
 
+    /// <summary>Multiplies every value by a factor.</summary>
+    public static void Scale(double factor, Span<double> values)
+    {
+        var done = 0;
+        for (; done <= values.Length - Vector512<double>.Count; done += Vector512<double>.Count)
+            (Vector512.Create(factor) * Load(values, done)).StoreUnsafe(ref values[done]);
+        for (; done < values.Length; done++)
+            values[done] *= factor;
+    }
+
     /// <summary>Reverses the sign of every value.</summary>
     public static void Negate(Span<double> values)
     {

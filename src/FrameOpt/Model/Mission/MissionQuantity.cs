@@ -30,7 +30,7 @@ public sealed class MissionQuantity : ResponseEntry
 
     public static readonly MissionQuantity BodyYawWorst = new(
         "body_yaw_worst", "deg", "largest body yaw (crab) of the weighted phases, either way",
-        Largest(Weighted, (row, p) => PhaseResponses.Degrees * row.Balances[p].BodyYaw));
+        Largest(Weighted, (row, p) => row.Balances[p].BodyYaw));
 
     public static readonly MissionQuantity LoadDifferenceWorst = new(
         "load_difference_worst", "N", "largest riser load difference of the weighted phases, either way",
@@ -76,5 +76,9 @@ public sealed class MissionQuantity : ResponseEntry
     /// <param name="row">Prepared, without failure.</param>
     /// <param name="offsets">Lateral offsets in m.</param>
     /// <param name="values">As many as offsets.</param>
-    public void Fill(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values) => formula(row, offsets, values);
+    public void Fill(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
+    {
+        formula(row, offsets, values);
+        ToUnit(values);
+    }
 }

@@ -70,7 +70,7 @@ public static class MissionResponses
         }
     };
 
-    /// <summary>Largest less smallest theta of all phases, deg.</summary>
+    /// <summary>Largest less smallest theta of all phases, rad.</summary>
     internal static double PitchSwing(MissionRow row)
     {
         double lowest = double.PositiveInfinity, highest = double.NegativeInfinity;
@@ -81,7 +81,7 @@ public static class MissionResponses
             highest = Math.Max(highest, theta);
         }
 
-        return (highest - lowest) * 180 / Math.PI;
+        return highest - lowest;
     }
 
     /// <summary>The smallest K_psi / |N_w| of all phases.</summary>

@@ -20,7 +20,7 @@ public sealed class PhaseQuantity : ResponseEntry
 
     public static readonly PhaseQuantity BodyPitch = new(
         "body_pitch", "deg", "swing of the body under the hang points, pilot reclining +",
-        Same((row, p) => Degrees * row.Bodies[p].Pitch.Radians))
+        Same((row, p) => row.Bodies[p].Pitch.Radians))
     { Sign = ResponseSign.Either };
 
     public static readonly PhaseQuantity RiserLoad = new(
@@ -28,7 +28,7 @@ public sealed class PhaseQuantity : ResponseEntry
 
     public static readonly PhaseQuantity LineLean = new(
         "line_lean", "deg", "lean of the lines, hang points forward of the wing +",
-        Same((row, p) => Degrees * row.Bodies[p].Load.LeanRadians))
+        Same((row, p) => row.Bodies[p].Load.LeanRadians))
     { Sign = ResponseSign.Either };
 
     public static readonly PhaseQuantity RollMoment = new(
@@ -43,17 +43,17 @@ public sealed class PhaseQuantity : ResponseEntry
 
     public static readonly PhaseQuantity BodyRoll = new(
         "body_roll", "deg", "roll of the body, right side down +",
-        Linear((row, p) => Degrees * row.Balances[p].BodyRoll))
+        Linear((row, p) => row.Balances[p].BodyRoll))
     { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity BodyYaw = new(
         "body_yaw", "deg", "yaw of the body (crab), nose right +",
-        Linear((row, p) => Degrees * row.Balances[p].BodyYaw))
+        Linear((row, p) => row.Balances[p].BodyYaw))
     { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity WingBank = new(
         "wing_bank", "deg", "bank of the wing under the thrust's side force, right +",
-        Linear((row, p) => Degrees * row.Balances[p].WingBank))
+        Linear((row, p) => row.Balances[p].WingBank))
     { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity WingRollMoment = new(
@@ -131,5 +131,9 @@ public sealed class PhaseQuantity : ResponseEntry
     /// <param name="phase">Index in the mission.</param>
     /// <param name="offsets">Lateral offsets in m.</param>
     /// <param name="values">As many as offsets.</param>
-    public void Fill(MissionRow row, int phase, ReadOnlySpan<double> offsets, Span<double> values) => formula(row, phase, offsets, values);
+    public void Fill(MissionRow row, int phase, ReadOnlySpan<double> offsets, Span<double> values)
+    {
+        formula(row, phase, offsets, values);
+        ToUnit(values);
+    }
 }

@@ -5,33 +5,28 @@ namespace FrameOpt.Model.Mission;
 /// <summary>The formulas of the quantities of a phase, and the ways to turn one into values over a row of lateral offsets.</summary>
 public static class PhaseResponses
 {
-    /// <summary>Degrees in a radian.</summary>
-    internal const double Degrees = 180 / Math.PI;
-
-    private const double Millimetres = 1000;
-
     /// <summary>R = M_w + Gamma N_w: the roll moment at the hang points that alone turns the wing as much as both, N·m, right +.</summary>
     public static LinearFunction Residual(MissionRow row, int phase) =>
         row.Balances[phase].WingRollMoment + row.Conditions[phase].YawLeverage * row.Balances[phase].WingYawMoment;
 
-    /// <summary>The lean in mm that cancels the residual: -R / (kappa W_pilot), right +.</summary>
+    /// <summary>The lean in m that cancels the residual: -R / (kappa W_pilot), right +.</summary>
     public static LinearFunction Lean(MissionRow row, int phase) =>
-        (-Millimetres / (row.Balances[phase].PendulumShare * PilotWeightNewtons(row, phase))) * Residual(row, phase);
+        (-1 / (row.Balances[phase].PendulumShare * PilotWeightNewtons(row, phase))) * Residual(row, phase);
 
     /// <summary>Lean over the largest lean; its magnitude is the effort.</summary>
     public static LinearFunction Effort(MissionRow row, int phase) =>
-        (1 / (Millimetres * row.Mission.Machine.Pilot.LeanMetres)) * Lean(row, phase);
+        (1 / row.Mission.Machine.Pilot.LeanMetres) * Lean(row, phase);
 
     /// <summary>kappa W_pilot times the largest lean, N·m.</summary>
     public static double WeightShiftAuthority(MissionRow row, int phase) =>
         row.Balances[phase].PendulumShare * PilotWeightNewtons(row, phase) * row.Mission.Machine.Pilot.LeanMetres;
 
-    /// <summary>The turn rate that the residual alone gives, deg/s, right +.</summary>
+    /// <summary>The turn rate that the residual alone gives, rad/s, right +.</summary>
     public static LinearFunction TurnRate(MissionRow row, int phase)
     {
         ref readonly var conditions = ref row.Conditions[phase];
         var perTorque = TurnEquivalence.TurnRatePerTorque(row.Mission.Wing, conditions.Density, conditions.AirspeedMetresPerSecond);
-        return Degrees * perTorque * Residual(row, phase);
+        return perTorque * Residual(row, phase);
     }
 
     /// <summary>K_psi / |N_w|.</summary>

@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model.Mission;
 
 /// <summary>All responses the model gives. Each is one row, in <see cref="PhaseQuantity"/> or <see cref="MissionQuantity"/>.</summary>
@@ -17,13 +19,21 @@ public static class ResponseCatalogue
 public abstract class ResponseEntry
 {
     private protected ResponseEntry(string name, string unit, string meaning, int index) =>
-        (Name, Unit, Meaning, Index) = (name, unit, meaning, index);
+        (Name, Unit, Meaning, Index, UnitsPerSi) = (name, unit, meaning, index, unit switch
+        {
+            "deg" or "deg/s" => 180 / Math.PI,
+            "mm" => 1000,
+            _ => 1,
+        });
 
     /// <summary>As a study file writes it.</summary>
     public string Name { get; }
 
     /// <summary>The unit its value is held and shown in; empty for a plain number.</summary>
     public string Unit { get; }
+
+    /// <summary>How many of that unit the SI unit of its formula is: 1000 for mm; 1 for rpm too.</summary>
+    public double UnitsPerSi { get; }
 
     /// <summary>In words, for a table's header or a list of responses.</summary>
     public string Meaning { get; }
@@ -39,6 +49,13 @@ public abstract class ResponseEntry
 
     /// <inheritdoc/>
     public override string ToString() => Name;
+
+    /// <summary>Values of the formula, in SI, to the unit.</summary>
+    private protected void ToUnit(Span<double> values)
+    {
+        if (UnitsPerSi != 1)
+            RowVectors.Scale(UnitsPerSi, values);
+    }
 }
 
 /// <summary>What the sign of a response says.</summary>
