@@ -19,13 +19,13 @@ public static class App
         }
         catch (IOException problem)
         {
-            WriteError(terminal, $"The answer could not be written out: {problem.Message}");
+            WriteError(terminal, $"The output could not be written: {problem.Message}");
             return ExitCode.InvalidInput;
         }
         catch (Exception fault)
         {
             WriteError(terminal,
-                $"Something went wrong in FrameOpt itself: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. "
+                $"Internal error in FrameOpt: {fault.GetType().Name}, {fault.Message.TrimEnd('.')}. "
                     + "Please report it with the study file.");
             return ExitCode.InternalError;
         }
@@ -65,7 +65,7 @@ public static class App
         {
             foreach (var error in parsed.Errors)
                 terminal.Error.WriteLine(error.Message);
-            terminal.Error.WriteLine("Ask for --help to see what a command takes.");
+            terminal.Error.WriteLine("Use --help to see the arguments and options of a command.");
             return ExitCode.InvalidInput;
         }
 

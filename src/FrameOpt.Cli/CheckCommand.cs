@@ -14,7 +14,7 @@ internal static class CheckCommand
         var variant = StudyArgument.Variant();
         var command = new CommandWithExamples(
             "check",
-            "Read a study and say what was understood and assumed, or everything to mend. Runs nothing.",
+            "Read a study and show how it was understood and what was assumed, or list everything to correct. Runs nothing.",
             "frameopt check study.yaml",
             "frameopt check study.yaml --variant 'full tank'")
         {
@@ -32,13 +32,13 @@ internal static class CheckCommand
         var designs = study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "";
         console.WriteLine($"{path}: a valid study{designs}.");
         foreach (var warning in study.Warnings)
-            console.WriteLine($"Look again: {warning}");
+            console.WriteLine($"Warning: {warning}");
         foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study))
             .GroupBy(row => row.Group))
             ConsoleWriter.WriteList(console, part.Key, part.Select(row => (IReadOnlyList<string>)[row.Label, row.Value]));
         ConsoleWriter.WriteList(
             console,
-            "Assumed, because the study does not say",
+            "Assumed because the study does not give them",
             study.Assumptions.Select(a => (IReadOnlyList<string>)[a.What, a.Value, a.Source]));
         return ExitCode.Success;
     }

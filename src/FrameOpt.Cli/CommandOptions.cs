@@ -12,7 +12,7 @@ internal static class StudyArgument
 
     public static Option<string?> Variant() => new("--variant")
     {
-        Description = "Take this variant of the study; the file as it stands when not given. check lists them.",
+        Description = "Variant of the study to use; the base study when not given. check lists the variants.",
         HelpName = "name",
     };
 
@@ -30,8 +30,8 @@ internal static class StudyArgument
 internal static class OutputOptions
 {
     public static Option<string?> Folder() => Folder(
-        "Folder for the results; results/<time>-<study> beside the study when not given.",
-        "--out wants the name of a folder, as --out results/monday; leave it out for a new folder beside the study.");
+        "Folder for the results; the default is results/<time>-<study> next to the study.",
+        "--out needs the name of a folder, for example --out results/monday; omit it for a new folder next to the study.");
 
     /// <summary>The option for a folder to write to.</summary>
     /// <param name="description">What is written there, and what happens without it.</param>
@@ -47,20 +47,20 @@ internal static class OutputOptions
         return folder;
     }
 
-    public static Option<bool> Replace() => new("--replace") { Description = "Put the results in the place of older ones in that folder." };
+    public static Option<bool> Replace() => new("--replace") { Description = "Replace existing results in that folder." };
 
     public static Option<int> Threads()
     {
         var threads = new Option<int>("--threads")
         {
-            Description = "Worker threads; the results do not depend on it.",
+            Description = "Number of worker threads; the results do not depend on it.",
             HelpName = "number",
             DefaultValueFactory = _ => Environment.ProcessorCount,
         };
         threads.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 1 or > 1024)
-                result.AddError($"--threads wants a number from 1 to 1024, not {number}.");
+                result.AddError($"--threads must be a number from 1 to 1024, not {number}.");
         });
         return threads;
     }

@@ -14,17 +14,17 @@ internal static class CompareCommand
         var designs = new Argument<string[]>("folders")
         {
             Description =
-                $"Two to {ComparisonReader.MaxDesigns} folders that run wrote. A colon and a number take another design "
-                    + "than the best: results/monday:3 is the third in the ranking.",
+                $"Two to {ComparisonReader.MaxDesigns} results folders of run. A colon and a number select a design other than the best: "
+                    + $"results/monday:3 is the third in the ranking.",
             Arity = ArgumentArity.ZeroOrMore,
         };
         var folder = OutputOptions.Folder(
-            "Folder for comparison.html and comparison.csv; nothing is written when not given.",
-            "--out wants the name of a folder, as --out results/compared; leave it out to see the comparison only.");
-        var replace = new Option<bool>("--replace") { Description = "Put the comparison in the place of an older one in that folder." };
+            "Folder for comparison.html and comparison.csv; without it nothing is written.",
+            "--out needs the name of a folder, for example --out results/compared; omit it to show the comparison only.");
+        var replace = new Option<bool>("--replace") { Description = "Replace an existing comparison in that folder." };
         var command = new CommandWithExamples(
             "compare",
-            "Put designs of two or more runs side by side, with the difference of the studies in words.",
+            "Compare designs of two or more runs side by side, and describe how their studies differ.",
             "frameopt compare results/monday results/tuesday",
             "frameopt compare results/monday results/monday:2 results/monday:3",
             "frameopt compare results/full results/empty --out results/compared")

@@ -20,7 +20,7 @@ internal static class EvaluateCommand
         var set = new Option<string[]>("--set")
         {
             Description =
-                "A factor and its value, as lateral_offset='25 mm'; once for each factor that should differ from the study's baseline.",
+                "A factor and its value, for example lateral_offset='25 mm'; once for each factor that differs from the study's baseline.",
             HelpName = "factor='value unit'",
             Arity = ArgumentArity.ZeroOrMore,
         };
@@ -98,7 +98,7 @@ internal static class EvaluateCommand
     private static string[] LimitRow(StudyLimit limit, DesignEvaluation evaluation)
     {
         var value = limit.ValueOf(evaluation);
-        return [StudyText.Limit(limit), Digits(value), limit.Response.Unit, limit.AsConstraint.IsSatisfiedBy(value) ? "kept" : "BROKEN"];
+        return [StudyText.Limit(limit), Digits(value), limit.Response.Unit, limit.AsConstraint.IsSatisfiedBy(value) ? "met" : "VIOLATED"];
     }
 
     private static string Digits(double value) => NumberFormat.SignificantDigits(value, 6);

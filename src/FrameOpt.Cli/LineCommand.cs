@@ -19,19 +19,18 @@ internal static class LineCommand
         var (folder, replace, threads) = (OutputOptions.Folder(), OutputOptions.Replace(), OutputOptions.Threads());
         var count = new Option<int?>("--variants")
         {
-            Description = "How many geometries to make, in the place of the study's own number.",
+            Description = "Number of geometries to make, instead of the number in the study.",
             HelpName = "number"
         };
         count.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number)
                 && number is < 1 or > ProductLineSetting.MaxGeometries)
-                result.AddError($"--variants wants a number from 1 to {ProductLineSetting.MaxGeometries}, not {number}.");
+                result.AddError($"--variants must be a number from 1 to {ProductLineSetting.MaxGeometries}, not {number}.");
         });
         var command = new CommandWithExamples(
             "line",
-            "Choose the two or three fixed geometries to make for many customers: who gets which, who is served badly, "
-                + "what one more would buy.",
+            "Choose the few fixed geometries to make for many customers: who gets which, who is served worst, what one more would gain.",
             "frameopt line study.yaml",
             "frameopt line study.yaml --variants 2 --out results/two --replace")
         {
@@ -50,15 +49,15 @@ internal static class LineCommand
         if (study.Line is null)
         {
             terminal.Error.WriteLine(
-                $"{request.StudyPath} asks for no line. Add for example `line: {{ variants: 3, customers: "
-                    + "customers.csv }`; docs/line.md says what it takes.");
+                $"{request.StudyPath} has no product line. Add for example `line: {{ variants: 3, customers: "
+                    + "customers.csv }`; see docs/line.md.");
             return ExitCode.InvalidInput;
         }
 
         if (request.Count is { } count)
             study = study with { Line = study.Line with { Count = count, UpTo = Math.Max(count, study.Line.UpTo) } };
         foreach (var warning in study.Warnings)
-            terminal.Error.WriteLine($"Look again: {warning}");
+            terminal.Error.WriteLine($"Warning: {warning}");
         if (request.Folder is { } given && ProductLineFolder.WriteObstacle(given, request.Replace) is { } refusal)
         {
             terminal.Error.WriteLine(refusal);
@@ -82,7 +81,7 @@ internal static class LineCommand
             });
         if (run.Result() is not { } result)
         {
-            terminal.Error.WriteLine(run.NoCandidatesReason ?? "Stopped before there was anything to choose from; nothing is written.");
+            terminal.Error.WriteLine(run.NoCandidatesReason ?? "Stopped before there was anything to choose from; nothing was written.");
             return run.NoCandidatesReason is null ? ExitCode.Interrupted : ExitCode.NothingFeasible;
         }
 

@@ -11,7 +11,7 @@ internal static class NewCommand
     private static readonly (string Name, string Purpose)[] templates =
     [
         ("custom-match", "one frame for one engine, one propeller, one pilot and one wing"),
-        ("product-line", "one frame for several pilots: the middle customer, and the others as variants"),
+        ("product-line", "one frame for several pilots: the average customer, and the others as variants"),
         ("rationale", "why the holes are where they are: an existing frame against what could be built"),
     ];
 
@@ -22,7 +22,7 @@ internal static class NewCommand
     {
         var template = new Argument<string?>("template")
         {
-            Description = "Which one to start from; lists them when not given.",
+            Description = "Template to start from; without it the templates are listed.",
             Arity = ArgumentArity.ZeroOrOne
         };
         template.CompletionSources.Add(_ => Templates.Select(name => new System.CommandLine.Completions.CompletionItem(name)));
@@ -58,7 +58,7 @@ internal static class NewCommand
 
         if (!Templates.Contains(template))
         {
-            terminal.Error.WriteLine($"There is no template {template}. They are {string.Join(", ", Templates)}.");
+            terminal.Error.WriteLine($"There is no template {template}. The templates are {string.Join(", ", Templates)}.");
             return ExitCode.InvalidInput;
         }
 
@@ -67,16 +67,16 @@ internal static class NewCommand
             Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
             if (!Write($"{template}.yaml", path))
             {
-                terminal.Error.WriteLine($"{path} exists already and is not overwritten; choose another name with --out.");
+                terminal.Error.WriteLine($"{path} already exists and is not overwritten; choose another name with --out.");
                 return ExitCode.InvalidInput;
             }
 
             var schema = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, Schema);
             var isNew = Write(Schema, schema);
-            terminal.Out.WriteLine($"Written: {path}, an invented scenario. Put your own figures in the place of its.");
+            terminal.Out.WriteLine($"Written: {path}, an invented scenario. Replace its values with your own.");
             if (isNew)
                 terminal.Out.WriteLine(
-                    $"Beside it {Schema}, with which an editor that knows YAML completes keys and marks mistakes as you type.");
+                    $"Also written: {Schema}, with which an editor that supports YAML completes keys and marks errors as you type.");
             terminal.Out.WriteLine($"Next: frameopt check {path}");
             return ExitCode.Success;
         }

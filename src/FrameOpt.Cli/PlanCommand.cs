@@ -16,12 +16,12 @@ internal static class PlanCommand
         var variant = StudyArgument.Variant();
         var csv = new Option<string?>("--csv")
         {
-            Description = "Write the runs to this file too, to measure them; it must not exist yet.",
+            Description = "Also write the runs to this file, for measurements; it must not exist yet.",
             HelpName = "file"
         };
         var command = new CommandWithExamples(
             "plan",
-            "Show a study's plan of runs, what it can tell, and which factors matter.",
+            "Show a study's plan of runs, its alias structure and quality, and which factors matter.",
             "frameopt plan study.yaml",
             "frameopt plan study.yaml --csv runs.csv")
         {
@@ -38,8 +38,8 @@ internal static class PlanCommand
         if (study.Plan is null)
         {
             terminal.Error.WriteLine(
-                $"{path} asks for no plan. Add for example `plan: {{ kind: central composite }}`; "
-                    + "docs/plans.md says what each kind can tell.");
+                $"{path} has no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md describes what each kind can "
+                    + $"estimate.");
             return ExitCode.InvalidInput;
         }
 
@@ -63,7 +63,7 @@ internal static class PlanCommand
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine(File.Exists(file)
-                ? $"{file} exists already; choose another name."
+                ? $"{file} already exists; choose another name."
                 : $"The runs could not be written to {file}: {problem.Message}");
             return false;
         }

@@ -16,12 +16,12 @@ internal static class RunCommand
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
         var (folder, replace, threads) = (OutputOptions.Folder(), OutputOptions.Replace(), OutputOptions.Threads());
-        var all = new Option<bool>("--all") { Description = "Write every evaluated design too, as evaluations.csv." };
+        var all = new Option<bool>("--all") { Description = "Also write every evaluated design, to evaluations.csv." };
         var remember = new Option<string?>("--remember")
         {
             Description =
-                "Keep every evaluation of an evolutionary search in this file, and answer from it what it holds: "
-                    + "after a stop the same command goes on.",
+                "Cache every evaluation of an evolutionary search in this file and reuse those it contains: after an interruption the "
+                    + "same command resumes.",
             HelpName = "file",
         };
         var command = new CommandWithExamples(
@@ -51,7 +51,7 @@ internal static class RunCommand
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         foreach (var warning in study.Warnings)
-            terminal.Error.WriteLine($"Look again: {warning}");
+            terminal.Error.WriteLine($"Warning: {warning}");
         if (request.Folder is { } given && RunFolder.WriteObstacle(given, request.Replace) is { } refusal)
         {
             terminal.Error.WriteLine(refusal);
@@ -109,7 +109,7 @@ internal static class RunCommand
         isRefused = false;
         if (request.Remember is not { } path)
             return null;
-        var refusal = "--remember is for evolutionary searches: this study's search is exhaustive and is simply computed again";
+        var refusal = "--remember is for evolutionary searches: the search of this study is exhaustive and is simply recomputed";
         if (study.Search is SearchSetting.Evolutionary)
         {
             try
@@ -118,7 +118,7 @@ internal static class RunCommand
                 if (EvaluationCache.Open(path, identity, study.Factors.Count, out refusal) is { } memory)
                 {
                     if (memory.CachedCount > 0)
-                        terminal.Error.WriteLine($"{NumberFormat.Count(memory.CachedCount)} evaluations are known from {path}.");
+                        terminal.Error.WriteLine($"{NumberFormat.Count(memory.CachedCount)} evaluations were loaded from {path}.");
                     return memory;
                 }
             }

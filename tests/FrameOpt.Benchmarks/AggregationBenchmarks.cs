@@ -5,7 +5,7 @@ using FrameOpt.Tests.ProductLine;
 
 namespace FrameOpt.Benchmarks;
 
-/// <summary>Three variants of 2,000 candidates for 100,000 customers by way of representatives; the costs are worked out anew each of the
+/// <summary>Three variants of 2,000 candidates for 100,000 customers by way of representatives; the costs are worked out again each of the
 /// three times.</summary>
 [MemoryDiagnoser]
 public class AggregationBenchmarks

@@ -2,7 +2,7 @@
 # Compares every file and every answer FrameOpt makes of the shipped studies with recorded checksums, at one thread and at two.
 #
 #   tests/outputs/check.sh PROGRAM [FOLDER]     compares; FOLDER keeps what was made, to look at a difference
-#   tests/outputs/check.sh --record PROGRAM     records the checksums anew, after a change that is meant to be seen
+#   tests/outputs/check.sh --record PROGRAM     records the checksums again, after a change that is meant to be seen
 #
 # PROGRAM is a built FrameOpt.Cli. The last bits of sines and logarithms come from the system's mathematical library, so checksums recorded on
 # another kind of machine are not compared; one thread and two always are.
@@ -97,6 +97,6 @@ elif [ "$(head -1 "$recorded")" != "$(machine)" ]; then
 elif diff <(tail -n +2 "$recorded") <(sums 1); then
     echo "$(sums 1 | wc -l) files: the same at one thread and at two, and the same as recorded."
 else
-    echo "Not the same as recorded: see the files above. If the change is meant, record them anew: tests/outputs/check.sh --record PROGRAM" >&2
+    echo "Not the same as recorded: see the files above. If the change is meant, record them again: tests/outputs/check.sh --record PROGRAM" >&2
     exit 1
 fi

@@ -13,11 +13,11 @@ internal static class AnswerHeadline
     {
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
-        var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best so far only ({RunText.Of(result.StopReason)}). ";
+        var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best design so far ({RunText.Of(result.StopReason)}). ";
         var warning = EffortWarning(chosen);
         var best = result.Front.Count == 1
-            ? "The one design that no other beats"
-            : $"Best compromise of the {NumberFormat.Count(result.Front.Count)} designs that no other beats";
+            ? "The only design on the front"
+            : $"Best compromise of the {NumberFormat.Count(result.Front.Count)} designs on the front";
         return ($"{cutShort}{warning}{best}: {GeometryText.Of(result.Study, chosen.Geometry)}.", cutShort.Length + warning.Length > 0);
     }
 
@@ -53,7 +53,7 @@ internal static class AnswerHeadline
         var cutShort = result.IsComplete ? "" : " so far";
         return result.NearestMiss is { } miss
             ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: "
-                + $"{GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. What stops it: "
+                + $"{GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. It violates: "
                 + $"{string.Join("; and ", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss)))}."
             : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequentFailure(result)}";
     }

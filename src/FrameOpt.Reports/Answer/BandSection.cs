@@ -19,16 +19,16 @@ internal static class BandSection
         return new AnswerSection("Balanced band",
         [
             result.Bands.Count == 0
-                ? $"{where} no propeller speed leaves a residual torque {within}."
-                : $"{where} the residual torque stays {within} {ranges} of the propeller.",
+                ? $"{where}, no propeller speed gives a residual torque {within}."
+                : $"{where}, the residual torque stays {within} at propeller speeds {ranges}.",
         ]);
     }
 
     /// <summary>What the picture of torque against propeller speed shows, and the phases it marks.</summary>
     public static IEnumerable<string> PictureNotes(DesignEvaluation design)
     {
-        yield return "Curves are for the airspeed above; each phase is marked at its own airspeed and weight, "
-            + "so it need not lie on the curve.";
+        yield return "Curves are for the airspeed above; each phase is marked at its own airspeed and weight, so its mark need not lie "
+            + "on the curve.";
         foreach (var (phase, number) in RpmPlot.Marked(design).Select((phase, p) => (phase, p + 1)))
             yield return $"{number} {phase.Phase.Name}: {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideText.Residual(phase)}";
     }

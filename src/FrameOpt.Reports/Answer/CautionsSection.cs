@@ -14,7 +14,7 @@ internal static class CautionsSection
     public static IReadOnlyList<AnswerSection> Full(IEnumerable<string> first) =>
     [
         new("Cautions", [.. first, .. Cautions.Safety.Except([Cautions.Danger, Cautions.GroundTestFirst])]),
-        new("What the model leaves out", [.. Cautions.ModelLimits.Except(Cautions.FirstPage)]),
+        new("What the model neglects", [.. Cautions.ModelLimits.Except(Cautions.FirstPage)]),
         new("Standards", Cautions.Standards),
     ];
 }

@@ -42,7 +42,7 @@ internal static class CostSection
         }
 
         if (result.DroppedObjectives.Count > 0)
-            yield return "The same for every design of the front, so left out of the ranking: "
+            yield return "Equal for every design of the front and therefore not used in the ranking: "
                 + $"{string.Join(", ", result.DroppedObjectives)}.";
     }
 

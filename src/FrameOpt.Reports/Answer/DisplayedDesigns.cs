@@ -9,7 +9,7 @@ namespace FrameOpt.Reports.Answer;
 /// <summary>Which designs of the front a person is shown: thinned by the objectives' resolutions, then the best by rank.</summary>
 public static class DisplayedDesigns
 {
-    /// <summary>How many designs of the front, best first, the workbook and the page hold; designs.csv holds all.</summary>
+    /// <summary>How many designs of the front, best first, the workbook and the page hold; designs.csv contains all of them.</summary>
     public const int MaxDesigns = 500;
 
     /// <summary>Indices in the front, best first, at most <see cref="MaxDesigns"/>.</summary>
@@ -41,8 +41,9 @@ public static class DisplayedDesigns
             : thinned == result.Front.Count ? $"All {all} designs on the front, best first"
                 : $"{NumberFormat.Count(thinned)} of the {all} designs on the front, best first";
         var thinningNote = thinned == result.Front.Count ? ""
-            : ", thinned: of designs that the study's resolutions do not tell apart only the best ranked is shown";
-        return thinned == result.Front.Count && thinned <= MaxDesigns ? $"{which}." : $"{which}{thinningNote}; designs.csv holds all.";
+            : ", thinned: of designs that differ by less than the study's resolutions only the best ranked is shown";
+        return thinned == result.Front.Count && thinned <= MaxDesigns ? $"{which}." : $"{which}{thinningNote}; designs.csv contains all "
+            + $"of them.";
     }
 
     private static IEnumerable<int> Extremes(StudyResult result)

@@ -27,8 +27,8 @@ internal static class DrillingSection
         if (geometry.AngleRadians == 0)
             return "";
         var side = SideText.Side(geometry.AngleRadians);
-        return " To build that angle, turn the propeller's axle so that its front end, on the pilot's side, "
-            + $"moves towards the pilot's {side} and its rear end the other way: "
+        return " To build that angle, turn the propeller shaft so that its front end, on the pilot's side, moves towards the pilot's "
+            + $"{side} and its rear end the other way: "
             + $"the thrust then pushes forward and to the {side}.";
     }
 }

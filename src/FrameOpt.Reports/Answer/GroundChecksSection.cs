@@ -21,7 +21,7 @@ internal static class GroundChecksSection
                 + "study. Weigh with the same fuel and clothing, the pilot sitting centred, arms still.",
             "Frame and pilot hang from a rigid beam by two straps with a scale in each. The straps must be parallel, "
                 + $"{spacing} apart at the beam, and of equal length: "
-                + $"5 mm of unequal length moves the difference by about {NumberFormat.Load(Math.Abs(check.PerFiveMillimetresNewtons))}.",
+                + $"5 mm of unequal length changes the difference by about {NumberFormat.Load(Math.Abs(check.PerFiveMillimetresNewtons))}.",
         ]);
     }
 
@@ -29,11 +29,12 @@ internal static class GroundChecksSection
     public static AnswerSection Scales(Study study, FrameGeometry geometry)
     {
         var check = Model.Mission.HangCheck.Of(study.Machine, geometry);
-        return new AnswerSection("Hang check: figures to expect", [], new AnswerTable(["scale", "to expect, engine off"],
+        return new AnswerSection("Hang check: expected readings", [], new AnswerTable(["scale", "expected, engine off"],
         [
             ["pilot's LEFT", NumberFormat.Load(check.LeftNewtons)],
             ["pilot's RIGHT", NumberFormat.Load(check.RightNewtons)],
-            ["right less left", $"{SideText.Side(check.DifferenceNewtons)} more by {NumberFormat.Load(Math.Abs(check.DifferenceNewtons))}"],
+            ["right minus left",
+                $"{SideText.Side(check.DifferenceNewtons)} more by {NumberFormat.Load(Math.Abs(check.DifferenceNewtons))}"],
         ]));
     }
 
@@ -44,15 +45,15 @@ internal static class GroundChecksSection
         var worst = chosen.Phases.MaxBy(phase => phase[PhaseQuantity.Effort])!;
         return new AnswerSection("Before flight, in this order",
         [
-            "1. Rotation: see from behind that the propeller turns "
-                + $"{StudyText.RotationText(study.Machine.Propeller.Rotation)}. "
-                + "The other way round its torque does the opposite of what this page says of every phase under power, "
-                + "and the design is the wrong one; the figures with the engine off stay.",
+            "1. Rotation: check from behind that the propeller turns "
+                + $"{StudyText.RotationText(study.Machine.Propeller.Rotation)}. If it turns the other way, its torque acts opposite to "
+                + $"what is stated here for every phase under power, and this design is the wrong one; the figures with the engine off "
+                + $"still apply.",
             $"2. Hang check, engine off: the {SideText.Side(side).ToUpperInvariant()} scale must read more, by the figures above.",
-            "3. Tied-down run: frame firmly tied, nobody near the propeller's plane; bring the power up slowly and see which "
+            "3. Tied-down run: frame firmly tied, nobody near the plane of the propeller; increase the power slowly and observe which "
                 + "side is pulled down: the strap on the other side tightens.",
-            "4. Flight: smooth air and height to spare; level flight first, then climb, then power off, accelerated flight "
-                + $"last. The hardest to hold is {worst.Phase.Name} "
+            "4. Flight: smooth air and plenty of height; level flight first, then climb, then power off, accelerated flight "
+                + $"last. The hardest phase to hold is {worst.Phase.Name} "
                 + $"(effort {NumberFormat.Text(worst[PhaseQuantity.Effort], "")}, {SideText.Residual(worst)}).",
         ]);
     }

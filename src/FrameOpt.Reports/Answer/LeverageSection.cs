@@ -15,9 +15,10 @@ internal static class LeverageSection
         var offset = result.Study.Factor(GeometryInput.LateralOffset);
         string[] headers = ["phase", "roll part", "yaw part", .. result.Scenarios.Select(scenario => $"residual, {Heading(scenario)}")];
         var phases = result.Chosen!.Phases.Select((phase, i) => PhaseRow(result, phase, i));
-        string[] best = ["offset of the best design there", "", "", .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];
+        string[] best = ["offset of the best design at this leverage", "", "",
+            .. result.Scenarios.Select(scenario => BestOffset(scenario, offset))];
         yield return new AnswerSection(
-            "If the yaw leverage is otherwise: the least certain number",
+            "Influence of the yaw leverage, the least certain parameter",
             [.. OutsideRange(result), .. result.Scenarios.SelectMany(Warnings), .. UnknownBestDesigns(result)],
             new AnswerTable(headers, [.. phases, best]));
         yield return new AnswerSection(
@@ -54,7 +55,7 @@ internal static class LeverageSection
                 + $"{PlainNumber.Text(YawLeverage.AssumedLowest)} to "
                 + $"{PlainNumber.Text(YawLeverage.AssumedHighest)} in "
                 + $"{string.Join(", ", result.Chosen.Phases.Where(IsOutside).Select(phase => phase.Phase.Name))}: "
-                + "the other columns do not enclose it there.";
+                + "the other columns do not bracket it there.";
         }
     }
 
@@ -72,7 +73,7 @@ internal static class LeverageSection
             yield break;
         var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > RunLimits.MaxDesignsForScenarioSearch and var designs }
             ? $"a grid of {NumberFormat.Count(designs)} designs is not searched again for another leverage"
-            : "no design keeps every limit there, or the search for it was stopped before its end";
+            : "no design meets every limit at that leverage, or the search was stopped before it finished";
         yield return $"The best design at leverage {string.Join(" and ", labels)} is not known: {why}.";
     }
 

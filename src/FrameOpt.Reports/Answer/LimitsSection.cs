@@ -19,8 +19,8 @@ internal static class LimitsSection
         var design = result.Chosen ?? result.NearestMiss?.Evaluation;
         IReadOnlyList<string> ends = result.Chosen is { } chosen ? [.. RangeEndWarnings(result.Study, chosen.Geometry)] : [];
         if (result.Study.Limits.Count == 0)
-            return new AnswerSection("Limits", ["The study sets none.", .. ends]);
-        string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs it excludes"];
+            return new AnswerSection("Limits", ["The study has no limits.", .. ends]);
+        string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs excluded"];
         var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.ViolatedBy[i]));
         return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. rows]));
     }
@@ -52,8 +52,8 @@ internal static class LimitsSection
         if (double.IsNaN(value))
             return "";
         if (value < limit.AtLeast || value > limit.AtMost)
-            return "BROKEN";
-        return IsClose(limit.AtLeast, value) || IsClose(limit.AtMost, value) ? "binds" : "met with room";
+            return "VIOLATED";
+        return IsClose(limit.AtLeast, value) || IsClose(limit.AtMost, value) ? "at the limit" : "met with margin";
     }
 
     private static bool IsClose(double? bound, double value) =>

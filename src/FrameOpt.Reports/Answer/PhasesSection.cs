@@ -9,8 +9,8 @@ internal static class PhasesSection
 {
     /// <summary>What the picture beside the section shows.</summary>
     public const string PictureNote =
-        "Residual torque is what is left for the pilot to hold by leaning or braking: the roll moment that alone would turn the "
-            + "wing as much as roll and yaw together.";
+        "Residual torque is what is left for the pilot to hold by leaning or braking: the roll moment that alone would turn the wing as "
+            + "much as the roll and yaw moments together.";
 
     /// <summary>Warnings first, then a sentence for each phase.</summary>
     public static AnswerSection Of(StudyResult result, DesignEvaluation design)
@@ -21,7 +21,7 @@ internal static class PhasesSection
     }
 
     private static string Title(StudyResult result) =>
-        result.Chosen is null ? "What the nearest miss leaves in each phase" : "What it leaves in each phase";
+        result.Chosen is null ? "Residual torque of the nearest miss in each phase" : "Residual torque in each phase";
 
     private static IEnumerable<string> TwistWarning(DesignEvaluation design)
     {
@@ -31,7 +31,7 @@ internal static class PhasesSection
         {
             yield return $"CAUTION: the twist margin in {worst.Phase.Name} is {NumberFormat.Text(margin, "")}, "
                 + $"below {PlainNumber.Text(Cautions.SuddenTorqueTwistMargin)}: "
-                + "a sudden torque can carry the risers over.";
+                + "a suddenly applied torque can twist the risers.";
         }
     }
 
@@ -44,8 +44,8 @@ internal static class PhasesSection
             {
                 yield return $"CAUTION: the body's {name} in {worst.Phase.Name} is "
                     + $"{NumberFormat.Text(Math.Abs(worst[quantity]), "deg")} to the "
-                    + $"{SideText.Side(worst[quantity])}: the model takes it as small, "
-                    + $"so beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} its figures are rough.";
+                    + $"{SideText.Side(worst[quantity])}: the model assumes small angles, "
+                    + $"so beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} its results are only approximate.";
             }
         }
     }

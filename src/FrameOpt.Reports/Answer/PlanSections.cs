@@ -30,7 +30,7 @@ public static class PlanSections
                     $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Low)} and {factor.Unit.Text(plan.Scales[f].High)}")) + ".",
         };
         lines.AddRange(answer.Failures.Select((failure, i) => (failure, i)).Where(run => run.failure is not null)
-            .Select(run => $"Run {run.i + 1} cannot fly and is left out of every fit. {FailureText.Describe(run.failure!)}"));
+            .Select(run => $"Run {run.i + 1} cannot fly and is excluded from every fit. {FailureText.Describe(run.failure!)}"));
         return new AnswerSection("Plan", lines, new AnswerTable(
             ["run", "kind", .. plan.Factors.Select(factor => $"{factor.Name} coded"),
                 .. plan.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")],
@@ -46,41 +46,41 @@ public static class PlanSections
     /// <summary>Which effects the plan can and cannot tell apart.</summary>
     public static AnswerSection AliasStructure(StudyPlan plan)
     {
-        var lines = new List<string> { $"A surface fitted to it has {PlanLabels.ModelDescription(plan.Model)}." };
+        var lines = new List<string> { $"The fitted surface has {PlanLabels.ModelDescription(plan.Model)}." };
         if (plan.Fraction is not { } fraction)
-            return new AnswerSection("What the plan can tell", lines);
+            return new AnswerSection("Alias structure of the plan", lines);
         var letters = plan.Factors.Select((factor, f) => $"{EffectWord.Letters[f]} {factor.Name}");
         lines.Add($"Letters: {string.Join(", ", letters)}.");
         if (fraction.Resolution is { } resolution)
         {
             lines.Add($"Defining relation: I = {string.Join(" = ", fraction.DefiningRelation)}; resolution {resolution}; "
-                + $"words of length 3, 4, ...: {string.Join(", ", fraction.WordLengthPattern.Skip(2))}.");
+                + $"word-length pattern from length 3: {string.Join(", ", fraction.WordLengthPattern.Skip(2))}.");
         }
 
-        return new AnswerSection("What the plan can tell", lines, new AnswerTable(
-            ["effects it cannot tell apart"], [.. fraction.Aliases().Select(group => (IReadOnlyList<string>)[group.ToString()])]));
+        return new AnswerSection("Alias structure of the plan", lines, new AnswerTable(
+            ["aliased effects"], [.. fraction.Aliases().Select(group => (IReadOnlyList<string>)[group.ToString()])]));
     }
 
     /// <summary>How well the plan would estimate its terms if its runs were measured, with noise: efficiencies, and for each term its
     /// standard error, its variance inflation and the chance to see it.</summary>
     public static AnswerSection Quality(StudyPlan plan)
     {
-        const string title = "If its runs were measured";
+        const string title = "If the runs were measured";
         var model = new PlanModel(plan.Terms);
         if (PlanQuality.Of(plan.Plan, model) is not { } quality)
-            return new AnswerSection(title, ["These runs cannot tell all the terms apart, so there is no quality to give."]);
+            return new AnswerSection(title, ["These runs cannot estimate all terms separately, so no quality can be given."]);
         List<string> lines =
         [
             Invariant($"D efficiency {quality.DEfficiency:0.000}, A efficiency {quality.AEfficiency:0.000}, ")
                 + Invariant($"G efficiency {quality.GEfficiency:0.000}; ")
-                + Invariant($"mean variance of prediction over the cube {quality.AverageVariance:0.000} of the noise's; ")
-                + $"{quality.ErrorDegreesOfFreedom} runs left over to measure the noise.",
+                + Invariant($"mean prediction variance over the cube {quality.AverageVariance:0.000} times the noise variance; ")
+                + $"{quality.ErrorDegreesOfFreedom} degrees of freedom for error.",
             "Standard errors are multiples of the noise (standard deviation of one run). "
-                + "The chances are those of a two-sided t test at 5 % to see a change from low "
-                + "to high (for a square: from the middle to an end, half of that) as large as the noise, and twice as large.",
+                + "Power is that of a two-sided t test at the 5 % level to detect a change from low "
+                + "to high (for a square: from the centre to an end, half of that) as large as the noise, and twice as large.",
         ];
         return new AnswerSection(title, lines, new AnswerTable(
-            ["term", "standard error", "variance inflation", "chance, change = noise", "chance, twice the noise"],
+            ["term", "standard error", "variance inflation", "power, change = noise", "power, twice the noise"],
             [.. quality.Terms.Select((term, t) => (IReadOnlyList<string>)
             [
                 term,
@@ -98,8 +98,8 @@ public static class PlanSections
     internal static IEnumerable<string> OmittedTermsWarning(StudyPlan plan)
     {
         if (plan.Model == SurfaceModel.Linear)
-            yield return "Pairs of factors and curves are not in the surfaces of this plan, so part of a share "
-                + "may be theirs; a plan with more runs can tell them apart.";
+            yield return "The surfaces of this plan have no interaction or quadratic terms, so part of a share may be due to them; a "
+                + "plan with more runs can separate them.";
     }
 
     /// <summary>Which terms matter to one response, and how far its surface is from the model.</summary>
@@ -107,17 +107,17 @@ public static class PlanSections
     {
         var title = $"Surface of {surface.Response.Name}";
         if (surface.Fit is not { } fit)
-            return new AnswerSection(title, ["Too few runs can fly to fit a surface."]);
+            return new AnswerSection(title, ["Too few runs can fly for a surface to be fitted."]);
         var unit = surface.Response.Unit;
         var names = plan.Factors.Select(factor => factor.Name).ToList();
         var lines = new List<string> { FitQuality(fit, unit) };
         if (fit.Aliased.Count > 0)
-            lines.Add("Left out, because these runs cannot tell them from other terms: "
+            lines.Add("Omitted because they are aliased with other terms in these runs: "
                 + $"{string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
         if (surface.Check is { } check)
         {
-            lines.Add($"Against the model itself on {NumberFormat.Count(check.Points)} designs of the plan's cube: "
-                + $"largest error {PlanLabels.FourDigits(check.LargestError, unit)}, "
+            lines.Add($"Compared with the model on {NumberFormat.Count(check.Points)} designs of the plan's cube: maximum error "
+                + $"{PlanLabels.FourDigits(check.LargestError, unit)}, "
                 + $"root mean square {PlanLabels.FourDigits(check.RootMeanSquareError, unit)}, where the response "
                 + $"ranges over {PlanLabels.FourDigits(check.Range, unit)}. Largest at "
                 + string.Join(
@@ -145,9 +145,9 @@ public static class PlanSections
         var explained = Invariant($"The terms explain {100 * fit.Anova.RSquared:0.00} % of the variation over the runs.");
         return crossValidation is null
             ? explained
-            : $"{explained} Predicting each run from the others: "
-                + $"typical error {PlanLabels.FourDigits(crossValidation.RootMeanSquare, unit)}, "
-                + $"worst {PlanLabels.FourDigits(crossValidation.Worst, unit)}.";
+            : $"{explained} Leave-one-out prediction: "
+                + $"root mean square error {PlanLabels.FourDigits(crossValidation.RootMeanSquare, unit)}, "
+                + $"maximum {PlanLabels.FourDigits(crossValidation.Worst, unit)}.";
     }
 
     private static string StationaryPointText(StudyPlan plan, ResponseSurface shape)
@@ -173,21 +173,21 @@ public static class PlanSections
 
     private static string SummaryOfRuns(StudyPlan plan) =>
         $"From a plan of {NumberFormat.Count(plan.Plan.Runs.Count)} runs ({plan.Plan.Kind}); shares are of the variation over "
-            + $"its runs. The simple formula for each response has {PlanLabels.ModelDescription(plan.Model)}. "
-            + "`frameopt plan` and the workbook show all of it.";
+            + $"its runs. The polynomial fitted to each response has {PlanLabels.ModelDescription(plan.Model)}. "
+            + "`frameopt plan` and the workbook show the details.";
 
     private static string SummaryLine(StudyPlan plan, FittedSurface surface)
     {
         if (surface.Fit is not { } fit)
-            return $"{surface.Response.Name}: too few runs can fly to fit a surface.";
+            return $"{surface.Response.Name}: too few runs can fly for a surface to be fitted.";
         var names = plan.Factors.Select(factor => factor.Name).ToList();
         var terms = PlanLabels.Terms(fit).Where(row => row.Share >= MinSharePercent).Take(MaxTerms)
             .Select(row => Invariant($"{row.Term.NamedWith(names)} {row.Share:0.0} %")).ToList();
-        var matter = terms.Count == 0 ? "no term matters" : string.Join(", ", terms);
+        var matter = terms.Count == 0 ? "no term has a share of 1 % or more" : string.Join(", ", terms);
         return surface.Check is not { } check
             ? $"{surface.Response.Name}: {matter}."
-            : $"{surface.Response.Name}: {matter}. The formula is wrong by at most "
-                + $"{PlanLabels.FourDigits(check.LargestError, surface.Response.Unit)}, where the response ranges over "
+            : $"{surface.Response.Name}: {matter}. The maximum error of the polynomial is "
+                + $"{PlanLabels.FourDigits(check.LargestError, surface.Response.Unit)}, range of the response "
                 + $"{PlanLabels.FourDigits(check.Range, surface.Response.Unit)}.";
     }
 }

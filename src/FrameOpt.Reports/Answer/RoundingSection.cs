@@ -24,8 +24,8 @@ internal static class RoundingSection
                 + $"LEFT hang point {Millimetres(DrillingDimensions.LeftMetres(rounded.Geometry))}, RIGHT hang point "
                 + $"{Millimetres(DrillingDimensions.RightMetres(rounded.Geometry))} from the plane of symmetry.",
             rounded.Failure is { } failure
-                ? $"IT CANNOT FLY: {FailureText.Describe(failure)}. Build to the figures above, or choose another."
-                : $"It leaves {string.Join(", ", result.Study.Objectives.Select(objective => Change(objective, design, rounded)))}. "
+                ? $"IT CANNOT FLY: {FailureText.Describe(failure)}. Build to the unrounded dimensions above, or choose another design."
+                : $"It gives {string.Join(", ", result.Study.Objectives.Select(objective => Change(objective, design, rounded)))}. "
                     + Limits(result.Study, rounded),
         ]);
     }
@@ -42,15 +42,15 @@ internal static class RoundingSection
     {
         var unit = objective.Response.Unit;
         double Value(DesignEvaluation design) => objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response];
-        return $"{StudyText.Name(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} "
-            + $"(exactly built {NumberFormat.Text(Value(before), unit)})";
+        return $"{StudyText.Name(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} (unrounded "
+            + $"{NumberFormat.Text(Value(before), unit)})";
     }
 
     private static string Limits(Study study, DesignEvaluation rounded)
     {
         var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded)))
             .Select(StudyText.Limit).ToList();
-        return broken.Count == 0 ? "It keeps every limit." : $"IT BREAKS {string.Join(" and ", broken)}.";
+        return broken.Count == 0 ? "It meets every limit." : $"IT VIOLATES {string.Join(" and ", broken)}.";
     }
 
     private static string Millimetres(double metres) => FormattableString.Invariant($"{1000 * metres:0.#} mm");

@@ -19,7 +19,7 @@ internal static class SearchSection
         yield return result.Certificate is { } certificate
             ? new AnswerSection("How good the search is", [.. Lines(result.Study, certificate)])
             : new AnswerSection(
-                "How good the search is", ["Not known: the run was stopped before the grid that the front is held against was computed."]);
+                "How good the search is", ["Not known: the run was stopped before the reference grid was computed."]);
     }
 
     /// <summary>How many designs went where, and why the search ended.</summary>
@@ -30,7 +30,7 @@ internal static class SearchSection
         [
             $"{NumberFormat.Count(counts.Evaluated)} designs evaluated, {StudyText.DesignSpace(result.Study)}: "
                 + $"{NumberFormat.Count(counts.Failed)} cannot fly, "
-                + $"{NumberFormat.Count(counts.Infeasible)} break a limit, {NumberFormat.Count(counts.Feasible)} are "
+                + $"{NumberFormat.Count(counts.Infeasible)} violate a limit, {NumberFormat.Count(counts.Feasible)} are "
                 + $"feasible, {NumberFormat.Count(result.Front.Count)} of them on the front.",
             $"{State(result)}: {RunText.Of(result.StopReason)}.",
             .. counts.FailedBy.Take(MaxReasons)
@@ -40,7 +40,7 @@ internal static class SearchSection
         return new AnswerSection("Counts", lines);
     }
 
-    private static string State(StudyResult result) => !result.IsComplete ? "NOT COMPLETE"
+    private static string State(StudyResult result) => !result.IsComplete ? "INCOMPLETE"
         : result.Study.Search is SearchSetting.Exhaustive ? "Complete" : "Ended";
 
     /// <summary>The share of the hypervolume in words: "99.31 %".</summary>
@@ -54,21 +54,20 @@ internal static class SearchSection
             .Select((objective, o) =>
                 $"{NumberFormat.Text(certificate.Regrets[o], objective.Response.Unit)} of "
                     + $"{StudyText.Name(objective.Response, objective.Magnitude)}");
-        yield return "For every design of the exact front the search found one that is at most so much worse: "
-            + $"{string.Join(", ", behind)}.";
+        yield return $"For every design of the exact front the search found one that is worse by at most {string.Join(", ", behind)}.";
         yield return $"The exact front is that of {RunText.Grid(certificate)}: "
-            + $"{NumberFormat.Count(certificate.GridDesigns)} designs, all computed, "
-            + $"{NumberFormat.Count(certificate.ExactFront)} of them on it.";
-        yield return $"In one figure: the front found reaches {Share(certificate)} of it (the hypervolume both "
-            + "dominate, measured from a tenth of each objective's range beyond the exact front's worst)."
-            + (certificate.Hypervolume.Ratio < SufficientShare ? " The search was too short: give it more evaluations." : "");
+            + $"{NumberFormat.Count(certificate.GridDesigns)} designs, all evaluated, {NumberFormat.Count(certificate.ExactFront)} of "
+            + $"them on the front.";
+        yield return $"Overall, the front found covers {Share(certificate)} of the hypervolume of the exact front (reference point: the "
+            + $"worst values of the exact front plus a tenth of each objective's range)."
+            + (certificate.Hypervolume.Ratio < SufficientShare ? " The search was too short: increase the number of evaluations." : "");
         if (certificate.Hypervolume.SamplePoints > 0)
             yield return "That share was estimated on "
                 + $"{NumberFormat.Count(certificate.Hypervolume.SamplePoints)} points; "
                 + $"its standard error is {FormattableString.Invariant($"{100 * certificate.Hypervolume.StandardError:0.00}")} %.";
         if (certificate.IsEstimate)
-            yield return "AN ESTIMATE: that grid is only a part of what the search could choose from. "
-                + "Above 100 % the search found better than the grid holds.";
+            yield return "ESTIMATE ONLY: that grid is only a part of the search space. Above 100 % the search found better designs than "
+                + "the grid contains.";
         if (study.GridSize is { } designs && !certificate.IsEstimate)
         {
             var seconds = RunEstimate.Seconds(designs, study.Mission.Count, Environment.ProcessorCount);

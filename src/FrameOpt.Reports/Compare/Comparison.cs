@@ -25,7 +25,7 @@ public sealed record Comparison(IReadOnlyList<ComparedColumn> Columns)
             .SelectMany(item => Comparability.Reasons(Differences[item.c], Columns[0], item.column)),
         .. Columns.Where(column => !column.Run.IsComplete)
             .Select(column =>
-            $"{column.Letter} comes from a run that was cut short ({column.Run.StopReason}): a better design may be missing from it."),
+            $"{column.Letter} comes from a run that was stopped early ({column.Run.StopReason}): a better design may be missing from it."),
     ];
 }
 
@@ -69,7 +69,7 @@ public sealed record ComparedPhase(string Name, double ResidualNewtonMetres, dou
 /// <param name="Title">Of the study.</param>
 /// <param name="Variant">Of the study; may be empty.</param>
 /// <param name="StopReason">Why the search ended.</param>
-/// <param name="IsComplete">False when it was cut short.</param>
+/// <param name="IsComplete">False when it was stopped early.</param>
 /// <param name="Evaluated">Designs evaluated.</param>
 /// <param name="FrontCount">Designs on the front.</param>
 /// <param name="Machine">The machine as understood.</param>

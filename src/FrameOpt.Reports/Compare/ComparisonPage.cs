@@ -27,8 +27,8 @@ public static class ComparisonPage
     [
         ("designs", $"{comparison.Columns.Count}"),
         ("runs", $"{comparison.Columns.DistinctBy(column => column.Run.Folder).Count()}"),
-        ("studies", comparison.Differences.All(differences => differences.Count == 0) ? "the same" : "differ: see how, below"),
-        ("one question", comparison.Warnings.Count == 0 ? "yes" : "look again, below"),
+        ("studies", comparison.Differences.All(differences => differences.Count == 0) ? "the same" : "differ: see below"),
+        ("comparable", comparison.Warnings.Count == 0 ? "yes" : "see the warnings below"),
         ("computed with", $"FrameOpt {comparison.Columns[0].Run.Version}"),
     ];
 
@@ -108,7 +108,7 @@ public static class ComparisonPage
             yield return Html.Facts("facts",
             [
                 ("study file", run.StudyFile),
-                ("its SHA-256", run.Hash),
+                ("SHA-256", run.Hash),
                 ("computed with", $"FrameOpt {run.Version}"),
                 ("designs evaluated", NumberFormat.Count(run.Evaluated)),
                 ("on the front", NumberFormat.Count(run.FrontCount)),

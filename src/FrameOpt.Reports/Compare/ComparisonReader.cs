@@ -19,8 +19,8 @@ public static class ComparisonReader
         errors = [];
         if (arguments.Count is < 2 or > MaxDesigns)
         {
-            errors = [$"compare takes two to {MaxDesigns} designs, as in: compare results/monday results/tuesday. "
-                + "Two designs of one run are results/monday results/monday:2. "
+            errors = [$"compare takes two to {MaxDesigns} designs, for example: compare results/monday results/tuesday. For two designs "
+                + $"of one run: compare results/monday results/monday:2. "
                 + $"{arguments.Count} {(arguments.Count == 1 ? "was" : "were")} given."];
             return null;
         }

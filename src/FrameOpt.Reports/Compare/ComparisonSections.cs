@@ -9,7 +9,7 @@ namespace FrameOpt.Reports.Compare;
 /// <summary>A comparison in words, the same for terminal and page.</summary>
 public static class ComparisonSections
 {
-    internal const string WarningsTitle = "Look again before you compare";
+    internal const string WarningsTitle = "Check before comparing";
 
     internal const string DifferencesTitle = "How the studies differ";
 
@@ -30,9 +30,9 @@ public static class ComparisonSections
     internal static AnswerSection Designs(Comparison comparison) => new("The designs", [.. comparison.Columns.Select(Headline)]);
 
     internal static AnswerSection Phases(Comparison comparison) =>
-        new("What each leaves in each phase", [], ComparisonTables.Phases(comparison));
+        new("Residual torque in each phase", [], ComparisonTables.Phases(comparison));
 
-    internal static AnswerSection Mission(Comparison comparison) => new("The mission as a whole", [], ComparisonTables.Mission(comparison));
+    internal static AnswerSection Mission(Comparison comparison) => new("Whole mission", [], ComparisonTables.Mission(comparison));
 
     internal static AnswerSection Drilling(Comparison comparison) =>
         new("Where to drill, seen from behind, from the plane of symmetry", [], ComparisonTables.Drilling(comparison));
@@ -44,7 +44,7 @@ public static class ComparisonSections
         return new AnswerSection(
             DifferencesTitle,
             lines.Count <= max ? lines
-                : [.. lines.Take(max), $"{NumberFormat.Count(lines.Count - max)} more: --out writes them all to a page and a table."]);
+                : [.. lines.Take(max), $"{NumberFormat.Count(lines.Count - max)} more: --out writes all of them to a page and a table."]);
     }
 
     /// <summary>What a design is; first, whether the pilot can hold it.</summary>
@@ -65,10 +65,10 @@ public static class ComparisonSections
                 : [SameStudyText(comparison.Columns[0], item.column)])));
 
     private static string SameStudyText(ComparedColumn first, ComparedColumn column) =>
-        column.Run.Folder == first.Run.Folder ? $"{first.Letter} and {column.Letter} are designs of one run."
-        : column.Run.Hash == first.Run.Hash ? $"{first.Letter} and {column.Letter} are of the same study."
-        : $"{first.Letter} and {column.Letter} are of the same study as understood; the files differ only in what changes "
-            + "nothing, such as remarks.";
+        column.Run.Folder == first.Run.Folder ? $"{first.Letter} and {column.Letter} are designs of the same run."
+        : column.Run.Hash == first.Run.Hash ? $"{first.Letter} and {column.Letter} are from the same study."
+        : $"{first.Letter} and {column.Letter} are from equivalent studies; the files differ only in details without effect, such as "
+            + $"comments.";
 }
 
 /// <summary>The figures of a comparison, a column for each design.</summary>
@@ -82,7 +82,7 @@ internal static class ComparisonTables
         [.. PhaseNames(comparison).SelectMany(phase => (IReadOnlyList<string>[])
         [
             Row(phase, comparison, column => Cell(column, phase, found => SideText.Residual(found.ResidualNewtonMetres), Absent)),
-            Row($"{phase}: to hold it", comparison, column => Cell(column, phase, found => SideText.Lean(found.LeanMillimetres))),
+            Row($"{phase}: lean required", comparison, column => Cell(column, phase, found => SideText.Lean(found.LeanMillimetres))),
             Row($"{phase}: effort", comparison, column =>
                 Cell(column, phase, found => NumberFormat.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
         ])]);
@@ -90,7 +90,7 @@ internal static class ComparisonTables
     /// <summary>Every response of the missions; the last column says which is better, or which is lower where they are not the same
     /// measure.</summary>
     public static AnswerTable Mission(Comparison comparison) => new(
-        [.. Headers(comparison, "response of the mission"), "which"],
+        [.. Headers(comparison, "response of the mission"), "better"],
         [.. ResponseCatalogue.OfMissions.Where(quantity => comparison.Columns.Any(
             column => !double.IsNaN(column.Mission[quantity.Index]))).Select(quantity => (IReadOnlyList<string>)
         [
@@ -136,13 +136,13 @@ internal static class ComparisonTables
         var isHigherBetter = quantity.IsHigherBetter;
         // A margin without bound and a response without basis are both null in run.json: neither can be judged.
         if (comparison.Columns.Any(column => double.IsNaN(column.Mission[quantity.Index])))
-            return "not to be judged";
+            return "not comparable";
         string Shown(ComparedColumn column) => NumberFormat.Text(column.Mission[quantity.Index], quantity);
         var best = isHigherBetter ? comparison.Columns.MaxBy(column => column.Mission[quantity.Index])!
             : comparison.Columns.MinBy(column => column.Mission[quantity.Index])!;
         var equal = comparison.Columns.Where(column => Shown(column) == Shown(best)).ToList();
         if (equal.Count == comparison.Columns.Count)
-            return "alike";
+            return "equal";
         var isFair = quantity != MissionQuantity.DistanceFromBaseline
             && comparison.Differences.All(differences => Comparability.IsComparable(differences, quantity));
         var word = (isFair, comparison.Columns.Count > 2, isHigherBetter) switch

@@ -16,7 +16,7 @@ internal static class FactorsJsonReader
         foreach (var input in FactorCatalogue.All.Where(input => input.IsRequired))
         {
             if (read.Count(factor => factor.Input == input) != 1)
-                throw new InvalidRunFileException(factors.Path, $"{input.Name} is wanted once");
+                throw new InvalidRunFileException(factors.Path, $"{input.Name} must appear exactly once");
         }
 
         return read;
@@ -31,15 +31,15 @@ internal static class FactorsJsonReader
         var geometry = FrameGeometry.AsBuilt(machine);
         foreach (var factor in factors)
             geometry = geometry.With(factor.Input, factor.Unit.ToSi(level(factor)));
-        return geometry.SpacingMetres > 0 ? geometry : throw new InvalidRunFileException("front", "a spacing above 0 is wanted");
+        return geometry.SpacingMetres > 0 ? geometry : throw new InvalidRunFileException("front", "the spacing must be above 0");
     }
 
     private static StudyFactor Factor(string name, RunJsonElement factor)
     {
-        var input = FactorCatalogue.Find(name) ?? throw new InvalidRunFileException(factor.Path, "no factor of that name is known");
+        var input = FactorCatalogue.Find(name) ?? throw new InvalidRunFileException(factor.Path, "unknown factor");
         var symbol = factor["unit"].Text;
         if (!(input.Kind == InputKind.Angle ? angles : lengths).TryGetValue(symbol, out var si))
-            throw new InvalidRunFileException(factor.Path, $"the unit {symbol} is not known");
+            throw new InvalidRunFileException(factor.Path, $"unknown unit {symbol}");
         var unit = new DisplayUnit(symbol, si);
         return new StudyFactor(input, [.. factor["levels"].Items.Select(level => unit.ToSi(level.Number))], unit)
         { IsContinuous = factor["any_value_between"].Boolean };

@@ -11,7 +11,7 @@ internal static class MachineJsonReader
         IReadOnlyList<MassItem> masses = [.. machine["masses"].Items
             .Select(item => new MassItem(item["name"].Text, item["mass"].Quantity("kg"), Point(item["at"]), item["body"].Boolean))];
         if (masses.Count == 0 || masses.Any(item => item.MassKilograms <= 0))
-            throw new InvalidRunFileException(machine["masses"].Path, "masses above 0 are wanted");
+            throw new InvalidRunFileException(machine["masses"].Path, "the masses must be above 0");
         var pilot = machine["pilot"];
         return new Machine(
             masses,
@@ -23,12 +23,12 @@ internal static class MachineJsonReader
 
     private static Propeller Propeller(RunJsonElement propeller) => new(
         propeller["diameter"].Quantity("m") is var diameter and > 0 ? diameter
-            : throw new InvalidRunFileException(propeller.Path, "a diameter above 0 is wanted"),
+            : throw new InvalidRunFileException(propeller.Path, "the diameter must be above 0"),
         propeller["turns"].Text switch
         {
             "clockwise" => Rotation.Clockwise,
             "counter-clockwise" => Rotation.CounterClockwise,
-            var other => throw new InvalidRunFileException(propeller.Path, $"turns is clockwise or counter-clockwise, not {other}"),
+            var other => throw new InvalidRunFileException(propeller.Path, $"turns must be clockwise or counter-clockwise, not {other}"),
         },
         Point(propeller["hub"]),
         propeller["tilt"].Quantity("rad"),
@@ -41,7 +41,7 @@ internal static class MachineJsonReader
     private static PropellerCurve Table(RunJsonElement rows) =>
         Create<PropellerCurve>(rows, () => new PropellerTable([.. rows.Items.Select(row => row.Items is [var ratio, var thrust, var power]
         ? new PropellerRow(ratio.Number, thrust.Number, power.Number)
-        : throw new InvalidRunFileException(row.Path, "three numbers are wanted"))]));
+        : throw new InvalidRunFileException(row.Path, "three numbers are expected"))]));
 
     private static Engine Engine(RunJsonElement engine)
     {

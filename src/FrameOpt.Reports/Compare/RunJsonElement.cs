@@ -19,33 +19,33 @@ internal sealed record RunJsonElement(JsonElement Element, string Path)
         && part.ValueKind != JsonValueKind.Null;
 
     public string Text => Element.ValueKind == JsonValueKind.String ? SingleLine(Element.GetString()!)
-        : throw new InvalidRunFileException(Path, "a text is wanted");
+        : throw new InvalidRunFileException(Path, "text is expected");
 
     /// <summary>A finite number.</summary>
     public double Number => NumberOrNaN is var number && double.IsFinite(number) ? number
-        : throw new InvalidRunFileException(Path, "a number is wanted");
+        : throw new InvalidRunFileException(Path, "a number is expected");
 
     /// <summary>A number, or NaN where the file says null.</summary>
     public double NumberOrNaN => Element.ValueKind == JsonValueKind.Null ? double.NaN
         : Element.ValueKind == JsonValueKind.Number && Element.TryGetDouble(out var number) && double.IsFinite(number) ? number
-        : throw new InvalidRunFileException(Path, "a number is wanted");
+        : throw new InvalidRunFileException(Path, "a number is expected");
 
     public bool Boolean => Element.ValueKind is JsonValueKind.True or JsonValueKind.False ? Element.GetBoolean()
-        : throw new InvalidRunFileException(Path, "true or false is wanted");
+        : throw new InvalidRunFileException(Path, "true or false is expected");
 
     /// <summary>The value of {value, unit}, in the unit that run.json writes there.</summary>
     /// <param name="unit">Any other unit means that the file is damaged.</param>
     public double Quantity(string unit) => this["unit"].Text == unit ? this["value"].Number
-        : throw new InvalidRunFileException(Path, $"the unit {unit} is wanted");
+        : throw new InvalidRunFileException(Path, $"the unit {unit} is expected");
 
     public IReadOnlyList<RunJsonElement> Items => Element.ValueKind == JsonValueKind.Array
         ? [.. Element.EnumerateArray().Select((item, i) => new RunJsonElement(item, $"{Path} > item {i + 1}"))]
-        : throw new InvalidRunFileException(Path, "a list is wanted");
+        : throw new InvalidRunFileException(Path, "a list is expected");
 
     public IReadOnlyList<(string Name, RunJsonElement Part)> Properties => Element.ValueKind == JsonValueKind.Object
         ? [.. Element.EnumerateObject().Select(member => (SingleLine(member.Name),
             new RunJsonElement(member.Value, $"{Path} > {SingleLine(member.Name)}")))]
-        : throw new InvalidRunFileException(Path, "names with values are wanted");
+        : throw new InvalidRunFileException(Path, "an object is expected");
 
     /// <summary>The text in one line, without control characters, shortened.</summary>
     public static string SingleLine(string text) => TextTruncation.Truncate(text.Replace('\t', ' '), MaxTextLength);

@@ -56,7 +56,7 @@ internal sealed class RunJsonReader : IDisposable
         catch (InvalidOperationException)
         {
             // System.Text.Json throws this for half a surrogate pair in a text.
-            error = $"{path} is damaged: a text in it is no Unicode. Run the study again.";
+            error = $"{path} is damaged: it contains text that is not valid Unicode. Run the study again.";
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -74,7 +74,7 @@ internal sealed class RunJsonReader : IDisposable
     public ComparedColumn? Column(int position, string letter, out string error)
     {
         var path = Path.Combine(Run.Folder, RunFolder.RunJsonName);
-        error = Run.FrontCount == 0 ? $"{Run.Folder}: this run found no design that keeps every limit, so there is none to compare."
+        error = Run.FrontCount == 0 ? $"{Run.Folder}: this run found no design that meets every limit, so there is none to compare."
             : position < 1 || position > Run.FrontCount
                 ? $"{Run.Folder}: this run has {NumberFormat.Count(Run.FrontCount)} ranked designs, numbered from 1; "
                     + $"there is no design {position}."
@@ -85,7 +85,8 @@ internal sealed class RunJsonReader : IDisposable
         {
             if (phases.Any(phase => !columns.Contains($"residual[{phase}]")))
             {
-                error = $"{path} does not hold the phases of its ranked designs: an older build of FrameOpt wrote it. Run the study again.";
+                error = $"{path} does not contain the phases of its ranked designs because an older build of FrameOpt wrote it. Run the "
+                    + $"study again.";
                 return null;
             }
 
@@ -104,10 +105,10 @@ internal sealed class RunJsonReader : IDisposable
     private static string FileProblem(string folder, string path)
     {
         if (!Directory.Exists(folder))
-            return File.Exists(folder) ? $"{folder} is a file; give the folder that a run wrote." : $"{folder}: there is no such folder.";
+            return File.Exists(folder) ? $"{folder} is a file; give the results folder of a run." : $"{folder}: there is no such folder.";
         if (!File.Exists(path))
-            return $"{folder} holds no {RunFolder.RunJsonName}, so it is not a folder that a run wrote.";
-        return new FileInfo(path).Length > MaxBytes ? $"{path} is larger than {MaxBytes / 1_000_000} MB and is not read." : "";
+            return $"{folder} contains no {RunFolder.RunJsonName}, so it is not the results folder of a run.";
+        return new FileInfo(path).Length > MaxBytes ? $"{path} is larger than {MaxBytes / 1_000_000} MB and was not read." : "";
     }
 
     private static string VersionProblem(RunJsonElement root, string path, string version)
@@ -116,8 +117,8 @@ internal sealed class RunJsonReader : IDisposable
             return $"{path} was not written by FrameOpt.";
         var other = root["version"].Text;
         return other == version ? ""
-            : $"{path} was written by FrameOpt {other}, and this is {version}: their figures may differ by the program "
-                + "alone. Run the study again with this version.";
+            : $"{path} was written by FrameOpt {other}, and this is {version}: results may differ between versions. Run the study again "
+                + $"with this version.";
     }
 
     private static ComparedRun Read(RunJsonElement root, string folder, int designs)

@@ -64,13 +64,12 @@ internal static class Comparability
     {
         List<string> changed = [.. ChangedConditions(differences)];
         if (changed.Count > 0)
-            yield return "NOT THE SAME QUESTION: "
-                + $"{other.Letter} has another {string.Join(", another ", changed)} than {first.Letter}. "
-                + "Its figures answer a different question: a lower one does not make the better geometry.";
+            yield return $"NOT COMPARABLE: {other.Letter} differs from {first.Letter} in {string.Join(", ", changed)}. A lower value then "
+                + "does not mean a better geometry.";
         foreach (var (quantity, because) in RedefinedResponses(differences)
             .Where(item => !double.IsNaN(first.Mission[item.Quantity.Index] + other.Mission[item.Quantity.Index])))
             yield return $"{quantity.Name.Replace('_', ' ')} of {other.Letter} and of "
-                + $"{first.Letter} are not the same measure: {because}.";
+                + $"{first.Letter} are not defined in the same way: {because}.";
     }
 
     /// <summary>True when this response of both designs is the same measure under the same conditions.</summary>
@@ -89,7 +88,7 @@ internal static class Comparability
         if (differences.Any(item => item.Group == "strength" && item.Path != "overhang"))
             yield return (MissionQuantity.HangPointLoad, "the limit load factor differs");
         if (differences.Any(item => item.Group == "strength"))
-            yield return (MissionQuantity.ArmMoment, "limit load factor or overhang differs");
+            yield return (MissionQuantity.ArmMoment, "the limit load factor or the overhang differs");
         if (differences.Any(item => item.Group is "baseline" or "factors"))
             yield return (MissionQuantity.DistanceFromBaseline, "the baseline or the ranges of the factors differ");
     }

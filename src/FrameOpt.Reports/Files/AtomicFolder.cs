@@ -10,15 +10,15 @@ public static class AtomicFolder
     public static string? WriteObstacle(string path, bool replace, string markerFile)
     {
         if (File.Exists(path))
-            return $"{path} is a file, not a folder for results";
+            return $"{path} is a file, not a results folder";
         if (!Directory.Exists(path))
             return null;
         if (!replace)
-            return $"{path} exists already; choose another folder or say --replace";
+            return $"{path} already exists; choose another folder or use --replace";
         var isEmpty = !Directory.EnumerateFileSystemEntries(path).Any();
         return isEmpty || File.Exists(Path.Combine(path, markerFile))
             ? null
-            : $"{path} holds no {markerFile}, so it is not a folder of results and is not replaced; choose another folder";
+            : $"{path} contains no {markerFile}, so it is not a results folder and is not replaced; choose another folder";
     }
 
     /// <summary>Fills a temporary sibling of the target, then gives it the target's name.</summary>

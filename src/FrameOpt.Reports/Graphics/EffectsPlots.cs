@@ -26,7 +26,7 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
         var terms = PlanLabels.Terms(Fit).Where(row => row.Term.Order > 0 && row.Share is not null).Take(MaxBars).ToList();
         var height = 26 + terms.Count * 29.0;
         double X(double share) => 8 + share / 100 * 270;
-        return Svg.Picture($"{Id}-shares", Plot.Width, height, $"Which terms matter to {Title}: share of the variation over the runs [%]",
+        return Svg.Picture($"{Id}-shares", Plot.Width, height, $"Shares of the terms of {Title}: share of the variation over the runs [%]",
             $"{string.Join("; ", terms.Select(row => FormattableString.Invariant($"{row.Term.NamedWith(names)} {row.Share:0.0} %")))}.",
             [
                 Svg.Text("axis", 4, 12, "start", "share of the variation over the runs [%]"),
@@ -46,7 +46,7 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
         var curves = Plan.Factors.Select((factor, f) => (Name: PlanLabels.Name(factor), Points: Points(coded => Predict((f, coded)))))
             .ToList();
         var axis = new PlotAxis("coded value: -1 low end, +1 high end of the factor", "", -1, 1, 0.5);
-        return CurveFamily($"{Id}-mains", $"{Title} as one factor moves, the others at their middle", axis, curves);
+        return CurveFamily($"{Id}-mains", $"{Title} as one factor varies, the others at mid-range", axis, curves);
     }
 
     /// <summary>The two factors of largest share together: lines that are not parallel show an interaction.</summary>

@@ -42,9 +42,9 @@ internal sealed class FrontPlot
         foreach (var axis in (int[])[pair.X, pair.Y])
         {
             foreach (var bound in Bounds(axis).Where(bound => !IsNear(axis, bound)))
-                yield return $"The limit on {Header(axis)}, {Text(axis, bound)}, lies outside this picture.";
+                yield return $"The limit on {Header(axis)}, {Text(axis, bound)}, is outside the range shown.";
             if (BaselineValue(axis) is { } value && !IsNear(axis, value))
-                yield return $"The baseline, {Header(axis)} {Text(axis, value)}, lies outside this picture.";
+                yield return $"The baseline, {Header(axis)} {Text(axis, value)}, is outside the range shown.";
         }
     }
 
@@ -57,7 +57,7 @@ internal sealed class FrontPlot
         IEnumerable<double> others = [.. Bounds(objective), .. BaselineValue(objective) is { } value ? [value] : Array.Empty<double>()];
         return PlotAxis.Spanning(
             Header(objective), Values(objective).Concat(others.Where(other => IsNear(objective, other))),
-                Study.Objectives[objective].Maximise ? "more is better" : "less is better");
+                Study.Objectives[objective].Maximise ? "higher is better" : "lower is better");
     }
 
     private IEnumerable<double> Values(int objective) => shown.Select(i => result.Front[i].Objectives[objective]);

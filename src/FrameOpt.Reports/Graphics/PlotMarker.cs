@@ -29,7 +29,7 @@ internal static class PlotLegend
     {
         var rows = (entries.Count + 1) / 2;
         return new XElement("div", new XAttribute("class", "key"), Svg.Picture(
-            id, Width, rows * Row + 2, title, $"Shown are: {string.Join(", ", entries.Select(entry => entry.Name))}.",
+            id, Width, rows * Row + 2, title, $"Symbols: {string.Join(", ", entries.Select(entry => entry.Name))}.",
                 entries.Select((entry, e) => new XElement(
                 "g",
                 new XAttribute("transform", $"translate({(e < rows ? 2 : Width / 2 - 20)} {Svg.Number(e % rows * Row)})"),

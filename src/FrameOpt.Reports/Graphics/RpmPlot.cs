@@ -61,7 +61,7 @@ internal static class RpmPlot
         var phases = marked.Select((phase, p) =>
             $"{p + 1} {phase.Phase.Name} at {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, "
             + SideText.Moment(phase[PhaseQuantity.Residual]));
-        return "At one airspeed the propeller torque grows with speed, and so does the pull of the residual torque to one side; "
+        return "At constant airspeed the propeller torque increases with propeller speed, and the residual torque shifts to one side; "
             + $"{balanced}. {string.Join("; ", phases)}.";
     }
 }

@@ -20,7 +20,7 @@ internal static class AnswerPart
             binder.Bind(view => HeadlineOf(content, view)),
             Danger(),
             content.IsFeasible ? Html.Heading(DrillingSection.Of(content.Study, content.Result.Chosen!.Geometry).Title)
-                : Html.Heading("The nearest miss, seen from behind: not to be drilled"),
+                : Html.Heading("The nearest miss, seen from behind: do not drill"),
             binder.Bind(view => Drilling(content, view)));
 
     private static XElement Danger() => Html.Paragraph("danger", Cautions.FirstPage[0]);
@@ -42,6 +42,6 @@ internal static class AnswerPart
                 "words",
                 [.. content.IsFeasible ? DrillingSection.Of(content.Study, view.Evaluation.Geometry).Lines.Select(Html.Paragraph)
                     : [Html.Paragraph(GeometryText.Of(content.Study, view.Evaluation.Geometry) + ".")]]),
-            Html.Figure(FrameTopView.Of(content.Study, view.Evaluation.Geometry, scale), "Both views at one scale."));
+            Html.Figure(FrameTopView.Of(content.Study, view.Evaluation.Geometry, scale), "Both views at the same scale."));
     }
 }

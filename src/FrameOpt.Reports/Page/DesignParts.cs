@@ -67,7 +67,7 @@ internal static class DesignParts
             GroundChecksSection.BeforeFlight(study, chosen).Title,
             binder.Bind(view => Html.SectionBody(GroundChecksSection.BeforeFlight(study, view.Evaluation))),
             new XElement("p", "The ", new XElement("a", new XAttribute("href", "#card"), "test card"),
-                " takes these steps apart, with figures to expect and room to write."));
+                " covers these steps in detail, with expected figures and space for notes."));
     }
 
     /// <summary>Where on the throttle the design is balanced.</summary>
@@ -104,8 +104,8 @@ internal static class DesignParts
                 Html.Heading("The price of a fixed offset: with the engine off"),
                 binder.Bind(view => Html.List(CostSection.EngineOff(content.Result, view.Evaluation))),
                 Html.Paragraph(
-                    "A fixed offset is right at one power only. With the engine off nothing opposes it, and it turns "
-                        + "the wing the other way."),
+                    "A fixed offset is correct at one power setting only. With the engine off nothing opposes it, and it turns the wing "
+                        + "the other way."),
                 Html.Heading("Response by response"),
                 binder.Bind(view => Html.SectionBody(CostSection.Of(view.Result, view.Evaluation))));
         }

@@ -26,9 +26,9 @@ internal static class EffectsPart
         yield return Html.Paragraph($"{surface.Response.Name}: {surface.Response.Entry.Meaning}.");
         yield return Html.Block(
             "pictures",
-            Html.Figure(pictures.Shares(), "Outlined bars: two factors together."),
-            Html.Figure(pictures.MainEffects(), "Each factor alone, the others at their middle."),
+            Html.Figure(pictures.Shares(), "Outlined bars: interactions of two factors."),
+            Html.Figure(pictures.MainEffects(), "Main effects: one factor varies, the others are at mid-range."),
             pictures.InteractionPlot() is { } pair
-                ? Html.Figure(pair, "Lines that are not parallel: one factor changes what the other does.") : null);
+                ? Html.Figure(pair, "Lines that are not parallel show an interaction of the two factors.") : null);
     }
 }

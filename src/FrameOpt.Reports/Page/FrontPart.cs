@@ -17,17 +17,17 @@ internal static class FrontPart
             return null;
         return Html.Section(
             "front",
-            "The front: designs that no other beats",
+            "The front: designs on the front",
             Html.Paragraph(DisplayedDesigns.Summary(content.Result)),
             content.Result.Front.Count > DisplayedDesigns.MaxDesigns
                 ? Html.Paragraph(
-                    "The last of these gave way to the knee and to the best of each objective. "
-                        + "With other weights the first of the whole front may be among those left out: run the study again with them.")
+                    "The lowest ranked of these were replaced by the knee and by the best design of each objective. With other weights "
+                        + "the best design of the whole front may be among those left out: run the study again with those weights.")
                 : null,
-            Html.Paragraph("Along the front nothing can be made better without making something else worse."),
+            Html.Paragraph("On the front no objective can be improved without making another one worse."),
             Key(content.Result),
             Html.Block("pictures", Pairs(content, binder)),
-            Html.Heading("In order"),
+            Html.Heading("Ranking"),
             Weights(content),
             Best(content, binder));
     }
@@ -86,14 +86,14 @@ internal static class FrontPart
                 new XAttribute("step", "any"),
                 new XAttribute("value", PlainNumber.Text(content.Study.Ranking.Weights[o]))))),
         new XElement("p",
-            new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "show-first"), "show the first"),
+            new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "show-first"), "show the best ranked"),
             new XElement("button", new XAttribute("type", "button"), new XAttribute("id", "as-studied"), "the study's weights")));
 
     private static XElement Best(PageContent content, DesignBinder binder)
     {
         var weights = string.Join(", ", content.Study.Objectives.Select((objective, o) =>
             $"{StudyText.Name(objective.Response, objective.Magnitude)} {PlainNumber.Text(content.Study.Ranking.Weights[o])}"));
-        var table = Html.Table("The first of the front, in order", DesignRow.Headers(content.Study),
+        var table = Html.Table("The best ranked designs of the front", DesignRow.Headers(content.Study),
             binder.Views.Take(Rows).Select(DesignRow.Of));
         table.SetAttributeValue("id", "order");
         return Html.Block(

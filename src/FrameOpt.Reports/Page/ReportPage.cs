@@ -63,7 +63,7 @@ public static class ReportPage
         (string What, string Value)[] stamp =
         [
             ("study file", info.StudyFileName),
-            ("its SHA-256", $"{content.Study.Hash[..HashPrefixLength]}…"),
+            ("SHA-256", $"{content.Study.Hash[..HashPrefixLength]}…"),
             ("computed with", $"FrameOpt {info.ToolVersion}"),
             ("designs evaluated", NumberFormat.Count(counts.Evaluated)),
             ("on the front", NumberFormat.Count(content.Result.Front.Count)),

@@ -32,11 +32,11 @@ internal static class StudyPart
     public static XElement Assumptions(Study study) => Html.Section(
         "assumptions",
         "Assumptions and sources",
-        Html.Heading("What this study does not give"),
-        study.Assumptions.Count == 0 ? Html.Paragraph("Nothing: the study gives every value.")
+        Html.Heading("Values not given in this study"),
+        study.Assumptions.Count == 0 ? Html.Paragraph("None: the study gives every value.")
             : Table("Assumed for this study", study.Assumptions),
-        Html.Heading("What the model takes for granted in every study"),
-        Table("Taken for granted", ModelAssumptions.All));
+        Html.Heading("Assumptions of the model in every study"),
+        Table("Assumptions of the model", ModelAssumptions.All));
 
     /// <summary>How to get the same figures again, and how the search went.</summary>
     public static XElement Reproduce(PageContent content)
@@ -61,7 +61,7 @@ internal static class StudyPart
     private static IEnumerable<(string What, string Value)> Facts(Study study, RunInfo info)
     {
         yield return ("study file", info.StudyFileName);
-        yield return ("its SHA-256", study.Hash);
+        yield return ("SHA-256", study.Hash);
         foreach (var file in study.Files)
             yield return ($"{file.Name}, SHA-256", file.Hash);
         yield return ("version", $"FrameOpt {info.ToolVersion}");

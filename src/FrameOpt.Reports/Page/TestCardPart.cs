@@ -19,8 +19,8 @@ internal static class TestCardSteps
 
     private static TestCardStep Rotation(Study study) => new(
         "Rotation",
-        "Engine off, ignition off and the spark plug's cap pulled off. Standing clear of the disc, turn the propeller by hand "
-            + "the way the starter turns it, and look from behind.",
+        "Engine off, ignition off and the spark plug cap removed. Standing clear of the propeller disc, turn the propeller by hand in "
+            + "the direction in which the starter turns it, and look from behind.",
         $"It turns {StudyText.RotationText(study.Machine.Propeller.Rotation)}, seen from behind.",
         "Do not start the engine if it turns the other way: this design is then the wrong one.",
         ["turns, seen from behind", "checked by"]);
@@ -43,12 +43,12 @@ internal static class TestCardSteps
     private static TestCardStep TiedDown(Study study) => new(
         "Tied-down run",
         "Frame firmly tied, fire extinguisher at hand, nobody near the plane of the propeller, helmet on. "
-            + "Bring the power up slowly to full and down again.",
+            + "Increase the power slowly to full and reduce it again.",
         "Under power the reaction pushes the "
-            + $"{(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, "
-            + "more with more power: the strap on the other side tightens.",
-        "Shut down if the other side is pulled down, if the frame bends, rubs or comes near the propeller, if anything loosens, "
-            + "or at any new vibration.",
+            + $"{(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, increasingly with power: "
+            + $"the strap on the other side tightens.",
+        "Shut down if the other side is pulled down, if the frame bends, rubs or comes near the propeller, if anything comes loose, or "
+            + "at any new vibration.",
         ["side pulled down", "full-power rpm", "remarks"]);
 
     /// <summary>What leaves the ground first, then level flight, more power, the engine off; accelerated flight last.</summary>
@@ -67,7 +67,8 @@ internal static class TestCardSteps
     {
         var isOff = result.Phase.Power is PhasePower.EngineOff;
         var rpm = isOff ? "" : $"Propeller at {NumberFormat.Text(result[PhaseQuantity.Rpm], "rpm")}; ";
-        var effortWarning = result[PhaseQuantity.Effort] > 1 ? "DO NOT FLY IT: the model says the pilot cannot hold it. " : "";
+        var effortWarning = result[PhaseQuantity.Effort] > 1 ? "DO NOT FLY THIS PHASE: according to the model the pilot cannot hold it. "
+            : "";
         return new TestCardStep(
             $"Flight: {result.Phase.Name}",
             $"{effortWarning}{Instruction(result.Phase)}",
@@ -84,35 +85,34 @@ internal static class TestCardSteps
     private static string AbortText(PhaseResult result)
     {
         var turns = Math.Abs(result[PhaseQuantity.Residual]) < UncertainSignNewtonMetres
-            ? "if it turns by more than a gentle lean holds, to either side"
-            : "if it turns to the other side than expected";
+            ? "if it turns to either side by more than a gentle lean can hold"
+            : "if it turns to the side opposite to that expected";
         return result.Phase.CarriedShare < 1
-            ? $"Before lift-off: close the throttle and stop {turns} or does not run straight. "
-                + "After it: ease the throttle, do not cut it, hold it straight and land ahead; as the power goes, "
-                + "the turn goes over to the other side."
-            : $"Ease the power off and land {turns}, if leaning alone does not hold it straight, or if the risers begin to twist.";
+            ? $"Before lift-off: close the throttle and stop {turns} or does not run straight. After lift-off: reduce the power "
+                + $"gradually, do not cut it, hold it straight and land ahead; as the power decreases, the turn changes to the other side."
+            : $"Reduce the power and land {turns}, if leaning alone does not hold it straight, or if the risers begin to twist.";
     }
 
     /// <summary>A caution where the angles of the body are too large for the model.</summary>
     private static string LargeAngleCaution(PhaseResult result) => Math.Abs(result[PhaseQuantity.BodyYaw]) > Cautions.SmallAngleLimitDegrees
         ? $" CAUTION: the body yaws {NumberFormat.Text(Math.Abs(result[PhaseQuantity.BodyYaw]), "deg")} to the "
             + $"{SideText.Side(result[PhaseQuantity.BodyYaw])}; "
-            + $"figures beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} are rough."
+            + $"figures beyond {NumberFormat.Text(Cautions.SmallAngleLimitDegrees, "deg")} are only approximate."
         : "";
 
     private static string Instruction(Phase phase) => phase switch
     {
         { CarriedShare: < 1 } =>
-            "Helmet and reserve on, buckles and risers checked with the pilot in. Smooth, steady wind, wide open field. "
-                + "Raise the power step by step while running; lift off with no more than it takes, and only when it "
-                + "runs straight. The figures are for the power of this phase.",
-        { Power: PhasePower.EngineOff } => "With height to spare over a field to land on, close the throttle slowly and stop the engine.",
-        { Power: PhasePower.Level } => $"Smooth air, height to spare. Fly level{SpeedSystemText(phase)}, hands up, and let it settle.",
-        _ => "Smooth air, height to spare, well after lift-off. Raise the power slowly, hand ready to close the throttle.",
+            "Helmet and reserve on, buckles and risers checked with the pilot strapped in. Smooth, steady wind, wide open field. "
+                + "Increase the power step by step while running; lift off with no more power than needed, and only when it runs "
+                + "straight. The figures are for the power of this phase.",
+        { Power: PhasePower.EngineOff } => "With plenty of height above a landing field, close the throttle slowly and stop the engine.",
+        { Power: PhasePower.Level } => $"Smooth air, plenty of height. Fly level{SpeedSystemText(phase)}, hands up, and let it settle.",
+        _ => "Smooth air, plenty of height, well after lift-off. Increase the power slowly, ready to close the throttle.",
     };
 
     private static string SpeedSystemText(Phase phase) => phase.Speed is FlightSpeed.AtFraction { Fraction: > 0 and var fraction }
-        ? FormattableString.Invariant($" with the speed system at {100 * fraction:0.#} % of its travel, brought in slowly")
+        ? FormattableString.Invariant($" with the speed system at {100 * fraction:0.#} % of its travel, applied slowly")
         : "";
 
     private static DisplayUnit Spacing(Study study) => study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
@@ -152,8 +152,8 @@ internal static class TestCardPart
             "Test card for the first flights",
             Html.Paragraph("danger", Cautions.FirstPage[0]),
             Html.Paragraph(
-                "Figures to expect are the model's. What to do and when to stop is common practice, no published source. "
-                    + "Go on only when a step is as expected; one step a time, one change a time."),
+                "The expected figures are predictions of the model. Procedures and abort criteria are common practice, no published "
+                    + "source. Continue only if the step went as expected; one step at a time, one change at a time."),
             binder.Bind(view => Html.Paragraph($"Built and tested: {GeometryText.Of(content.Study, view.Evaluation.Geometry)}.")),
             Html.Block("blanks", ((string[])["date", "pilot", "frame and engine", "wing", "place and wind", "temperature", "fuel",
                 "witness"]).Select(TestCardStep.Blank)),

@@ -1,5 +1,5 @@
 "use strict";
-// Puts ready-made words and coordinates into place; the only formula is that of the ranking. Without it the page stands as it is.
+// Inserts prepared text and coordinates; the only formula is that of the ranking. Without the script the page shows the best compromise.
 (() => {
   const byId = id => document.getElementById(id);
   const data = JSON.parse(byId("designs").textContent);
@@ -32,7 +32,7 @@
     byId("status").textContent = `Shown: ${data.designs[design].label}`;
   };
 
-  // Distance to the ideal, or TOPSIS: as the workbook and the run reckon it. Less is better.
+  // Distance to the ideal, or TOPSIS, computed as in the workbook and the run. Lower is better.
   const scores = w => {
     const total = w.reduce((sum, weight) => sum + weight, 0);
     return data.designs.map(design => {
@@ -54,7 +54,7 @@
   const rank = () => {
     const w = weights.map(input => input.value.trim() === "" ? NaN : Number(input.value));
     if (!w.every(weight => weight >= 0 && Number.isFinite(weight)) || !w.some(weight => weight > 0)) {
-      byId("ranked").textContent = "Every weight must be a number from 0 up, and one above 0: the order is left as it was.";
+      byId("ranked").textContent = "Every weight must be 0 or more, and at least one above 0: the order is unchanged.";
       return;
     }
     const score = scores(w);
@@ -70,7 +70,7 @@
     });
     const isStudied = w.every((weight, o) => weight === data.objectives[o].weight);
     byId("order-words").hidden = !isStudied;
-    byId("ranked").textContent = isStudied ? "" : `Weighted ${weights.map(input => `${input.labels[0].textContent} ${input.value}`).join(", ")}, the first is the study's ${data.designs[order[0]].label}.`;
+    byId("ranked").textContent = isStudied ? "" : `Weighted ${weights.map(input => `${input.labels[0].textContent} ${input.value}`).join(", ")}, the best ranked design is ${data.designs[order[0]].label} of the study.`;
   };
 
   data.designs.forEach((design, i) => {
@@ -91,7 +91,7 @@
     button.addEventListener("click", () => show(order[r]));
   });
 
-  // The front: point at a design, or walk with the arrow keys; click or Enter shows it.
+  // The front: point at a design, or move with the arrow keys; click or Enter shows it.
   const point = (front, design) => {
     for (const other of fronts) {
       const at = other.dots[design];
@@ -115,7 +115,7 @@
     fronts.push(front);
     plot.tabIndex = 0;
     plot.setAttribute("role", "group");
-    plot.setAttribute("aria-label", `${svg.querySelector("title").textContent}. Arrow keys go from design to design, Enter shows one.`);
+    plot.setAttribute("aria-label", `${svg.querySelector("title").textContent}. Arrow keys move from design to design, Enter shows one.`);
     front.readout.setAttribute("role", "status");
     const nearest = event => {
       const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());

@@ -10,9 +10,9 @@ internal static class FittingChartText
 {
     /// <summary>How to use it.</summary>
     public const string HowToRead =
-        "Find the pilot's own mass, without clothing and equipment, in whole kilograms, and the column of the outfit: the letter is the "
-            + "geometry to take, beside it how far both holes are moved, seen from behind. None (grey): no geometry is allowed; measure "
-            + "the pilot and make one.";
+        "Find the row of the pilot's own mass, without clothing and equipment, in whole kilograms, and the column of the configuration: "
+            + "the letter is the geometry to use; next to it is the offset of both holes, seen from behind. None (grey): no geometry is "
+            + "allowed; make a custom frame to the pilot's measurements.";
 
     /// <summary>"75–79 kg".</summary>
     public static string Band(int from, int to) => Invariant($"{from}–{to} kg");
@@ -48,7 +48,8 @@ internal static class FittingChartText
     /// <summary>What must not be missing beside it.</summary>
     public static IReadOnlyList<string> Warnings { get; } =
     [
-        "Only for the outfits as in the study: check the propeller's rotation first, then the hang check, then a tied-down run, then fly "
+        "Only for the configurations in the study: check the propeller's rotation first, then the hang check, then a tied-down run, then "
+            + "fly "
             + "with margin.",
         $"{Cautions.Danger} {Cautions.NotValidated}",
     ];

@@ -23,7 +23,7 @@ internal static class GainPlot
             PlotAxis.Spanning(unit.Length > 0 ? $"value [{unit}]" : "value", [0, .. points.Select(point => point.Solution.Value)],
                 ProductLineText.Value(setting)),
             Height);
-        return Svg.Picture("gain-curve", Plot.Width, Height, "What each further geometry buys",
+        return Svg.Picture("gain-curve", Plot.Width, Height, "Gain from each additional geometry",
             AltText(result, points.Select(point => (point.Count, point.Solution.Value))),
         [
             .. plot.Frame(),

@@ -20,13 +20,13 @@ public static class ProductLineAnswer
             WhoGetsWhich(result),
             .. WorstServed(result, MaxWorstServed),
             Gain(result),
-            new AnswerSection("How sure this is", [.. ProductLineOptimality.Of(result)]),
+            new AnswerSection("Proof of optimality", [.. ProductLineOptimality.Of(result)]),
             new AnswerSection(
                 "Cautions",
                 [
                     .. result.Study.Warnings,
-                    "Every geometry is a compromise for most who get it: each customer's own hang check and first flights come as for "
-                        + "any frame.",
+                    "Every geometry is a compromise for most of its customers: each customer needs a hang check and first test flights, "
+                        + "as with any frame.",
                     .. Cautions.FirstPage,
                 ]),
         ]);
@@ -43,10 +43,11 @@ public static class ProductLineAnswer
                 "Hang points are measured from the plane of symmetry. Propeller "
                     + $"{StudyText.RotationText(study.Machine.Propeller.Rotation)} seen from behind.",
                 .. result.Geometries.Count < result.Setting.Count && result.Solution is { Feasible: true, Proven: true }
-                    ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would gain nothing."] : Array.Empty<string>(),
+                    ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would bring no improvement."]
+                        : Array.Empty<string>(),
             ],
             new AnswerTable(
-                ["geometry", "LEFT hang point", "RIGHT hang point", "holes moved", .. further.Select(factor => factor.Input.ShortName),
+                ["geometry", "LEFT hang point", "RIGHT hang point", "hole offset", .. further.Select(factor => factor.Input.ShortName),
                     "customers", "share"],
                 [.. result.Geometries.Select(geometry =>
                 {
@@ -62,7 +63,7 @@ public static class ProductLineAnswer
 
     /// <summary>Up to which pilot mass each fits.</summary>
     internal static AnswerSection WhoGetsWhich(ProductLineResult result) =>
-        new($"Who gets which, by the pilot's own mass{(result.Chart.ColumnOption.Length > 0 ? $" and {result.Chart.ColumnOption}" : "")}",
+        new($"Assignment by the pilot's own mass{(result.Chart.ColumnOption.Length > 0 ? $" and {result.Chart.ColumnOption}" : "")}",
             [.. ProductLineText.Boundaries(result), .. ProductLineText.Unserved(result)]);
 
     /// <summary>The customers left with most, and what would serve them.</summary>
@@ -73,20 +74,20 @@ public static class ProductLineAnswer
             yield break;
         var setting = result.Setting;
         yield return new AnswerSection(
-            $"Who is served worst ({ProductLineText.Cost(setting)}), and what would serve them",
+            $"Worst-served customers ({ProductLineText.Cost(setting)}), and the geometry that would suit them",
             [],
             new AnswerTable(
-                ["customer", "pilot, outfit", "gets", "left with", "made to measure", "that would be"],
+                ["customer", "pilot, configuration", "geometry", "cost", "cost made to measure", "made-to-measure geometry"],
                 [.. worst.Select(served => (IReadOnlyList<string>)
                 [
                     ProductLineText.Name(setting, served.Row), ProductLineText.Configuration(setting, served.Row),
                         ProductLineText.Letter(result, served.Geometry),
                     ProductLineText.Amount(setting, served.Cost), ProductLineText.Amount(setting, served.BestCost),
-                    served.Regret > 0 ? ProductLineText.Design(result.Study, served.BestDesign!.Value) : "this one",
+                    served.Regret > 0 ? ProductLineText.Design(result.Study, served.BestDesign!.Value) : "the same",
                 ])]));
     }
 
-    /// <summary>What each further geometry buys.</summary>
+    /// <summary>Gain from each additional geometry.</summary>
     internal static AnswerSection Gain(ProductLineResult result)
     {
         var setting = result.Setting;
@@ -95,19 +96,19 @@ public static class ProductLineAnswer
         {
             lines.Add(more switch
             {
-                { Solution.Feasible: false } => "One more geometry would still leave customers out.",
+                { Solution.Feasible: false } => "One more geometry would still leave customers unserved.",
                 { Gain: null } =>
                     $"With one more geometry every customer would be served: {ProductLineText.Value(setting)} "
                         + $"{ProductLineText.Amount(setting, more.Solution.Value)}.",
-                { Gain: <= 0 } => "One more geometry would gain nothing.",
+                { Gain: <= 0 } => "One more geometry would bring no improvement.",
                 { Gain: { } gain } =>
-                    $"One more geometry would gain {ProductLineText.Amount(setting, gain)}, "
+                    $"One more geometry would improve it by {ProductLineText.Amount(setting, gain)}, "
                         + Invariant($"{100 * gain / result.Solution.Value:0.#} % of the {ProductLineText.Value(setting)}."),
             });
         }
 
-        return new AnswerSection("What one more would buy", lines, new AnswerTable(
-            ["geometries", ProductLineText.Value(setting), "gain of the last one", "how sure"],
+        return new AnswerSection("Gain from one more geometry", lines, new AnswerTable(
+            ["geometries", ProductLineText.Value(setting), "gain from the last one", "proof"],
             [.. result.Curve.Select(point => (IReadOnlyList<string>)
             [
                 Invariant($"{point.Count}"), point.Solution.Feasible ? ProductLineText.Amount(setting, point.Solution.Value) : "-",
@@ -119,19 +120,20 @@ public static class ProductLineAnswer
     private static (string Description, bool IsWarning) Headline(ProductLineResult result)
     {
         var (setting, solution) = (result.Setting, result.Solution);
-        var stopped = result.IsComplete ? "" : "STOPPED EARLY, the best so far. ";
+        var stopped = result.IsComplete ? "" : "STOPPED EARLY, best selection so far. ";
         if (result.Geometries.Count == 0)
             return ($"{stopped}NO CANDIDATE IS ALLOWED FOR ANY CUSTOMER: there is no geometry to make.", true);
         var letters = string.Join(", ", result.Geometries.Select(geometry => geometry.Letter));
         if (!solution.Feasible)
-            return ($"{stopped}NO LINE OF {setting.Count} SERVES EVERY CUSTOMER. The nearest, {letters}, leaves out "
+            return ($"{stopped}NO LINE OF {setting.Count} SERVES EVERY CUSTOMER. The closest, {letters}, leaves unserved "
                 + $"{NumberFormat.Count(solution.Unserved.Sum(row => result.Assignments[row].Row.Customers.Count))} of "
                 + $"{NumberFormat.Count(setting.Customers.Count)}.", true);
         var worst = result.Assignments.Where(served => served.Geometry >= 0).Max(served => served.EffortWorst);
-        var effort = worst > 1 ? Invariant($" CAUTION: effort up to {worst:0.00}: somebody cannot hold it; see customers.csv.") : "";
+        var effort = worst > 1
+            ? Invariant($" CAUTION: effort up to {worst:0.00}: at least one customer cannot hold it; see customers.csv.") : "";
         var alone = solution.Unservable.Count > 0
-            ? $" Nothing serves {NumberFormat.Count(solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count))} "
-                + "customers: measure and make." : "";
+            ? $" No candidate serves {NumberFormat.Count(solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count))} "
+                + $"customers: they need custom frames." : "";
         return ($"{stopped}Make {ProductLineText.Geometries(result.Geometries.Count)}, {letters}: {ProductLineText.Value(setting)} "
             + $"{ProductLineText.Amount(setting, solution.Value)}, "
             + $"{ProductLineOptimality.Status(solution)}.{alone}{effort}", effort.Length > 0 || alone.Length > 0 || !result.IsComplete);

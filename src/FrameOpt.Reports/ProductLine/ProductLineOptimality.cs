@@ -8,13 +8,13 @@ namespace FrameOpt.Reports.ProductLine;
 /// <summary>How sure a choice is, in words.</summary>
 internal static class ProductLineOptimality
 {
-    /// <summary>"proven best", or how far it can be from it, for a table.</summary>
+    /// <summary>"proven optimal", or how far it can be from it, for a table.</summary>
     public static string Status(ProductLineSolution solution) => solution switch
     {
-        { Feasible: false } => "leaves customers out",
-        { Proven: true } => "proven best",
-        { Bound: > 0 } => $"at most {NumberFormat.SignificantDigits(100 * solution.Gap / solution.Bound, 2)} % above the best",
-        _ => "not proven best",
+        { Feasible: false } => "customers unserved",
+        { Proven: true } => "proven optimal",
+        { Bound: > 0 } => $"at most {NumberFormat.SignificantDigits(100 * solution.Gap / solution.Bound, 2)} % above the optimum",
+        _ => "optimality not proven",
     };
 
     /// <summary>Sentences.</summary>
@@ -22,24 +22,24 @@ internal static class ProductLineOptimality
     {
         var (setting, solution) = (result.Setting, result.Solution);
         var segments = NumberFormat.Count(result.Assignments.Count);
-        yield return $"Chosen out of {NumberFormat.Count(result.Candidates)} candidates ({result.CandidatesDescription}) for "
+        yield return $"Chosen from {NumberFormat.Count(result.Candidates)} candidates ({result.CandidatesDescription}) for "
             + $"{NumberFormat.Count(setting.Customers.Count)} customers ({setting.CustomersDescription}), "
-            + $"{segments} of them unlike each other. {ProductLineText.CommonalityText(setting)}".TrimEnd();
+            + $"{segments} of them distinct. {ProductLineText.CommonalityText(setting)}".TrimEnd();
         if (solution.Feasible)
         {
             yield return solution.Proven
-                ? $"Proven best: no other choice of {ProductLineText.Geometries(setting.Count)} out of these candidates has a smaller "
+                ? $"Proven optimal: no other selection of {ProductLineText.Geometries(setting.Count)} from these candidates has a lower "
                     + $"{ProductLineText.Value(setting)}. Gap 0."
-                : $"NOT PROVEN BEST: {Why(solution.Stop)}. No choice can be below {Fine(setting, solution.Bound)}: "
+                : $"OPTIMALITY NOT PROVEN: {Why(solution.Stop)}. No selection can be below {Fine(setting, solution.Bound)}: "
                     + $"the gap is {Fine(setting, solution.Gap)}, "
                     + $"{NumberFormat.SignificantDigits(100 * solution.Gap / solution.Value, 2)} % of the value.";
         }
 
         if (result.Aggregated is { } line)
         {
-            yield return $"Chosen for {NumberFormat.Count(line.Aggregation.Representatives.Count)} customers that stand for all, then "
-                + "worked out for every one: "
-                + $"for no choice do the two differ by more than {Fine(setting, line.ErrorBound)}.";
+            yield return $"Chosen for {NumberFormat.Count(line.Aggregation.Representatives.Count)} representative customers, then "
+                + $"evaluated for every customer: "
+                + $"for any selection the two values differ by at most {Fine(setting, line.ErrorBound)}.";
         }
     }
 
@@ -48,8 +48,8 @@ internal static class ProductLineOptimality
 
     private static string Why(ProductLineStopReason stop) => stop switch
     {
-        ProductLineStopReason.TimeLimit => "the time was up",
-        ProductLineStopReason.Cancelled => "it was stopped",
-        _ => "it is proven best for customers that stand for all",
+        ProductLineStopReason.TimeLimit => "the time limit was reached",
+        ProductLineStopReason.Cancelled => "the run was stopped",
+        _ => "it is proven for the representative customers only",
     };
 }

@@ -43,7 +43,7 @@ public static class ProductLinePage
         (string What, string Value)[] stamp =
         [
             ("study file", info.StudyFileName),
-            ("its SHA-256", $"{report.Result.Study.Hash[..HashPrefixLength]}…"),
+            ("SHA-256", $"{report.Result.Study.Hash[..HashPrefixLength]}…"),
             ("computed with", $"FrameOpt {info.ToolVersion}"),
             ("customers", NumberFormat.Count(result.Setting.Customers.Count)),
             ("candidates", NumberFormat.Count(result.Candidates)),
@@ -66,12 +66,14 @@ public static class ProductLinePage
             Html.Block("pictures", Frames(result)));
         yield return Chart(result);
         foreach (var worst in ProductLineAnswer.WorstServed(result, MaxWorstServed))
-            yield return Html.Section("worst", "Who is served worst, and what would serve them", Html.Paragraph(Worst(result)),
+            yield return Html.Section("worst", "Worst-served customers, and the geometry that would suit them",
+                Html.Paragraph(Worst(result)),
                 Html.SectionBody(worst));
-        yield return Html.Section("gain", "What one more would buy",
+        yield return Html.Section("gain", "Gain from one more geometry",
             GainPlot.Of(result) is { } curve ? Html.Figure(curve, ProductLineText.Value(result.Setting)) : null,
             Html.SectionBody(ProductLineAnswer.Gain(result)));
-        yield return Html.Section("sure", "How sure this is", [.. ProductLineOptimality.Of(result).Concat(ProductLineText.Unserved(result))
+        yield return Html.Section("sure", "Proof of optimality", [.. ProductLineOptimality.Of(result)
+            .Concat(ProductLineText.Unserved(result))
             .Select(Html.Paragraph)]);
         yield return StudyPart.CautionsOf(answer.Sections[^1].Lines);
         yield return StudyPart.Assumptions(result.Study);
@@ -92,9 +94,9 @@ public static class ProductLinePage
     private static string Worst(ProductLineResult result)
     {
         double[] regrets = [.. result.Assignments.Select(served => served.Regret).Where(double.IsFinite).DefaultIfEmpty(0).Order()];
-        return "Regret is what a customer gives up against a frame made to measure for it, out of the same candidates. The largest is "
+        return "Regret is what a customer loses compared with a made-to-measure frame chosen from the same candidates. The largest is "
             + $"{ProductLineText.Amount(result.Setting, regrets[^1])}, "
-            + "half of those unlike each other give up at most "
+            + "half of the distinct customers lose at most "
             + $"{ProductLineText.Amount(result.Setting, regrets[(regrets.Length - 1) / 2])}. Every customer is in customers.csv.";
     }
 
@@ -120,7 +122,7 @@ public static class ProductLinePage
         (string What, string Value)[] facts =
         [
             ("study file", report.Info.StudyFileName),
-            ("its SHA-256", report.Result.Study.Hash),
+            ("SHA-256", report.Result.Study.Hash),
             .. report.Result.Study.Files.Select(file => ($"{file.Name}, SHA-256", file.Hash)),
             ("version", $"FrameOpt {report.Info.ToolVersion}"),
             ("in the same folder",

@@ -42,7 +42,7 @@ public static class ProductLineWorkbook
         page.Heading("What to drill and build");
         page.Paragraphs(ProductLineAnswer.Geometries(result).Lines);
         page.Paragraphs([ProductLineText.CommonalityText(result.Setting) is { Length: > 0 } common ? common
-            : "Any geometries may go together.", "Offsets and angles: to the pilot's right is +."]);
+            : "Geometries may be combined freely.", "Offsets and angles are positive to the pilot's right."]);
         page.Table(new Table(
             [
                 Column.OfTexts("geometry", row => geometries[row].Letter.ToString()),
@@ -61,32 +61,32 @@ public static class ProductLineWorkbook
     private static void AddCustomers(Spreadsheet book, ProductLineResult result)
     {
         var all = result.Setting.Customers.Count;
-        var note = "Regret: what a customer gives up against a frame made to measure, whose geometry stands under own. Offsets and angles: "
-            + "right +.";
+        var note = "Regret: what a customer loses compared with a made-to-measure frame, whose geometry is in the columns own. Offsets "
+            + "and angles: right +.";
         if (all > MaxCustomers)
-            note = $"The {NumberFormat.Count(MaxCustomers)} customers left with most; "
-                + $"customers.csv holds all {NumberFormat.Count(all)}. {note}";
+            note = $"The {NumberFormat.Count(MaxCustomers)} customers with the highest cost; customers.csv contains all "
+                + $"{NumberFormat.Count(all)}. {note}";
         DataSheet.Add(book, "Customers", note, CustomerTable.WorstServed(result, MaxCustomers));
     }
 
-    /// <summary>What each further geometry buys.</summary>
+    /// <summary>Gain from each additional geometry.</summary>
     private static void AddGain(Spreadsheet book, ProductLineResult result)
     {
         var (setting, curve) = (result.Setting, result.Curve);
         var unit = setting.CostResponse.Response.Unit;
         var format = NumberFormat.FormatCode(unit);
         var page = new SheetBuilder(book, "Gain", [14, 26, 22, 22, 40]);
-        page.Heading("What each further geometry buys");
+        page.Heading("Gain from each additional geometry");
         page.Paragraphs(
             [.. ProductLineAnswer.Gain(result).Lines,
-            $"Value: {ProductLineText.Value(setting)}. No choice of so many geometries is below the proven bound."]);
+            $"Value: {ProductLineText.Value(setting)}. No selection with that number of geometries is below the proven bound."]);
         page.Table(new Table(
             [
                 Column.OfNumbers("geometries", "0", row => curve[row].Count),
                 Column.OfNumbers("value", unit, format, row => curve[row].Solution.Value),
-                Column.OfNumbers("gain of the last", unit, format, row => curve[row].Gain ?? double.NaN),
+                Column.OfNumbers("gain from the last", unit, format, row => curve[row].Gain ?? double.NaN),
                 Column.OfNumbers("proven bound", unit, format, row => curve[row].Solution.Bound),
-                Column.OfTexts("how sure", row => ProductLineOptimality.Status(curve[row].Solution)),
+                Column.OfTexts("proof", row => ProductLineOptimality.Status(curve[row].Solution)),
             ],
             curve.Count));
     }

@@ -16,14 +16,14 @@ public static class Cautions
 
     /// <summary>The least certain number of the model.</summary>
     public const string YawLeverageUncertainty =
-        "The yaw leverage, which weighs the yaw part of the residual torque against its roll part, is the least certain number "
+        "The yaw leverage, which weights the yaw part of the residual torque relative to its roll part, is the least certain parameter "
             + "of the model: "
-        + "read the two parts beside the residual, and the answer over the range 0.2 to 1.6, before choosing a hole.";
+        + "look at both parts as well as the residual, and at the answer over the range 0.2 to 1.6, before choosing a hole.";
 
     /// <summary>What has not been validated.</summary>
     public const string NotValidated =
-        "The balance is statics: no published measurement of riser loads or turn under propeller torque on a back-worn frame was "
-            + "found to validate it.";
+        "The model is a static balance: no published measurement of riser loads or of turning under propeller torque on a back-worn "
+            + "frame was found to validate it.";
 
     /// <summary>How to start testing.</summary>
     public const string GroundTestFirst = "Test on the ground first, then fly with margin.";
@@ -36,14 +36,15 @@ public static class Cautions
     [
         Danger,
         GroundTestFirst,
-        "Certification, national rules and the limits of the frame's maker and the wing's maker decide, not these figures.",
+        "Certification, national regulations and the limits set by the frame and wing manufacturers take precedence over these figures.",
         "An effort above 1 means the pilot cannot hold the turn by weight shift in that phase: do not build it for that use.",
-        "A fixed offset is right at one power only. With the engine off it turns the wing the other way: try that with height to spare.",
-        "Do not cure a turn by trimming one side faster: a collapse or an overshoot then recovers asymmetrically (common "
-            + "practice, no published source).",
-        "Hang-point load and arm moment are figures only: strength is for certified tests.",
-        $"A twist margin below {PlainNumber.Text(SuddenTorqueTwistMargin)} is not enough: a sudden torque can carry the risers "
-            + "over even where a steady one does not.",
+        "A fixed offset is correct at one power setting only. With the engine off it turns the wing the other way: try this with plenty "
+            + "of height.",
+        "Do not correct a turn by trimming one side faster: the wing then recovers asymmetrically from a collapse or an overshoot "
+            + "(common practice, no published source).",
+        "Hang-point load and arm moment are calculated values only: strength must be shown by certified tests.",
+        $"A twist margin below {PlainNumber.Text(SuddenTorqueTwistMargin)} is not enough: a suddenly applied torque can twist the risers "
+            + $"even where a steady one does not.",
     ];
 
     /// <summary>What the model leaves out.</summary>
@@ -51,19 +52,19 @@ public static class Cautions
     [
         NotValidated,
         YawLeverageUncertainty,
-        "Quasi-static: every phase is a steady state. Opening the throttle fast adds the torque of spinning up the engine, "
-            + "which is left out.",
-        "Hang points are rigid with the frame; swinging arms change the share that reaches the wing and are outside the model.",
-        "The extra pull of the down-going blade in oblique flow (a few N·m) is left out, and so are propeller side force and slipstream.",
-        $"Roll and yaw of the body are taken as small: beyond {PlainNumber.Text(SmallAngleLimitDegrees)} deg the figures are rough.",
-        "The canopy is represented by four numbers; the built-in coefficients are generic, and published ones differ four to "
-            + "eight times in damping.",
-        "Turn rates are indicative only: the very sign of the turn that an asymmetry causes depends on canopy curvature and "
+        "Quasi-static: every phase is a steady state. Opening the throttle quickly adds the torque that spins up the engine, which is "
+            + "neglected.",
+        "Hang points are fixed rigidly to the frame; swinging arms change the share that reaches the wing and are not modelled.",
+        "The extra thrust of the down-going blade in oblique flow (a few N·m), the propeller side force and the slipstream are neglected.",
+        $"Roll and yaw of the body are assumed to be small: beyond {PlainNumber.Text(SmallAngleLimitDegrees)} deg the results are only "
+            + $"approximate.",
+        "The canopy is represented by four numbers; the built-in coefficients are generic, and published damping values differ by a "
+            + "factor of four to eight.",
+        "Turn rates are indicative only: even the sign of the turn caused by an asymmetry depends on canopy curvature and "
             + "rigging (Slegers and Costello 2003).",
-        "A carried share below 1 is the moment of lift-off; the legs' own help against roll and pitch is ignored, "
-            + "which is on the safe side.",
-        "A stopped or windmilling propeller's drag is taken as part of the measured polar.",
-        "No aeroelastic, collapse or spin behaviour; no structural proof.",
+        "A carried share below 1 represents lift-off; the support of the legs against roll and pitch is neglected, which is conservative.",
+        "The drag of a stopped or windmilling propeller is assumed to be included in the measured polar.",
+        "Aeroelastic, collapse and spin behaviour are not modelled; structural strength is not verified.",
     ];
 
     /// <summary>Standards that bound the geometry; no value is quoted.</summary>
@@ -71,8 +72,8 @@ public static class Cautions
     [
         "EN 926-2 sets the distance between a test harness's attachment points by total flying mass when a wing is classified. "
             + "A hang-point spacing far from it "
-            + "flies a wing outside the conditions it was tested in: consult the current text and enter your own limit.",
-        "EN 1651 gives strength tests of a harness, symmetric and asymmetric load on the riser attachment points among them: "
-            + "consult the current text.",
+            + "means flying the wing outside the conditions it was tested in: consult the current text and enter your own limit.",
+        "EN 1651 specifies strength tests of a harness, including symmetric and asymmetric loads on the riser attachment points: consult "
+            + "the current text.",
     ];
 }

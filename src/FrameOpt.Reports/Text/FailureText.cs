@@ -66,7 +66,7 @@ public static class FailureText
                 Invariant($"at {point.Rpm:0} rpm it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives ")
                 + Invariant($"{point.AvailableTorqueNewtonMetres:0.0} N·m; {EngineRange(failure)}; {PropellerRange(failure)}"),
             FailureKind.NoPitchEquilibrium =>
-                Invariant($"pitching moment {Math.Abs(body.Pitch.MomentNewtonMetres):0} N·m, the hung weight holds at most ")
+                Invariant($"pitching moment {Math.Abs(body.Pitch.MomentNewtonMetres):0} N·m, the suspended weight can balance at most ")
                 + Invariant($"{body.Pitch.CapacityNewtonMetres:0} N·m"),
             FailureKind.TurnedOver => Invariant(
                 $"body pitch {body.Pitch.Radians * 180 / Math.PI:0} deg at suspension height {geometry.HeightMetres * 1000:0} mm"),

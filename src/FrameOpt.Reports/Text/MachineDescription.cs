@@ -12,7 +12,8 @@ internal static class MachineDescription
     [
         .. machine.Masses.Select(item => new DescriptionRow(Group, item.Name,
             $"{Plain(item.MassKilograms)} kg; {At(item.At)}{(item.IsBody ? "; leans with the pilot" : "")}")),
-        new(Group, "all that hangs", $"{Plain(Math.Round(machine.MassKilograms, 6))} kg; centre of gravity {At(machine.CentreOfGravity)}"),
+        new(Group, "total suspended mass", $"{Plain(Math.Round(machine.MassKilograms, 6))} kg; centre of gravity "
+            + $"{At(machine.CentreOfGravity)}"),
         new(Group, "hang line", ForeAft(machine.HangLineForwardMetres)),
         .. PropellerRows(machine.Propeller),
         .. machine.Engine is { } engine ? [EngineRow(engine)] : Array.Empty<DescriptionRow>(),
@@ -36,17 +37,17 @@ internal static class MachineDescription
         yield return Row("riser coupling", wing.RiserCoupling switch
         {
             RiserCoupling.Measured measured =>
-                $"{Millimetres(measured.LengthMetres)} at a spacing of {Millimetres(measured.AtSpacingMetres)}, "
-                    + "growing with the square of the spacing",
-            _ => "from the geometry of the lines, at each design's own spacing",
+                $"{Millimetres(measured.LengthMetres)} at a spacing of {Millimetres(measured.AtSpacingMetres)}, proportional to the "
+                    + $"square of the spacing",
+            _ => "from the geometry of the lines, at the spacing of each design",
         });
         yield return Row("roll restoring", $"{Plain(wing.RollRestoring)} per radian of bank (for the indicative turn rate)");
         yield return Row("yaw leverage", wing.YawLeverage switch
         {
             YawLeverage.Constant constant => $"{Plain(constant.Value)} in every phase",
             YawLeverage.FromCoefficients from =>
-                $"from roll restoring {Plain(from.RollRestoring)} and yaw damping {Plain(from.YawDamping)}, growing with "
-                    + "the square of the airspeed",
+                $"from roll restoring {Plain(from.RollRestoring)} and yaw damping {Plain(from.YawDamping)}, proportional to the square "
+                    + $"of the airspeed",
             _ => throw new InvalidOperationException(),
         });
     }
@@ -68,7 +69,7 @@ internal static class MachineDescription
             BenchPropeller bench =>
                 FormattableString.Invariant($"from the bench: static CT {bench.StaticThrustCoefficient:0.0000}, ")
                 + FormattableString.Invariant($"static CP {bench.StaticPowerCoefficient:0.0000}, ")
-                + FormattableString.Invariant($"no thrust at J {bench.ZeroThrustAdvanceRatio:0.000}"),
+                + FormattableString.Invariant($"zero thrust at J {bench.ZeroThrustAdvanceRatio:0.000}"),
             _ => throw new InvalidOperationException(),
         });
     }

@@ -13,9 +13,9 @@ public static class NumberFormat
     public static string Text(double value, string unit)
     {
         if (double.IsNaN(value))
-            return "not asked";
+            return "not available";
         if (double.IsInfinity(value))
-            return "no bound";
+            return "unbounded";
         var rounded = Math.Round(value, Decimals(unit)) + 0.0;
         var number = rounded.ToString("N" + Decimals(unit), CultureInfo.InvariantCulture);
         return unit.Length == 0 ? number : $"{number} {unit}";
@@ -27,7 +27,7 @@ public static class NumberFormat
     public static string SignificantDigits(double value, int digits)
     {
         if (!double.IsFinite(value))
-            return double.IsNaN(value) ? "not asked" : "no bound";
+            return double.IsNaN(value) ? "not available" : "unbounded";
         var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
         return Math.Round(value, Math.Clamp(digits - whole, 0, digits + 3)).ToString("0.#########", CultureInfo.InvariantCulture);
     }

@@ -47,7 +47,7 @@ internal static class PlanLabels
     {
         SurfaceModel.Linear => "a constant and one term for each factor",
         SurfaceModel.Interactions => "a constant, one term for each factor and one for each pair",
-        SurfaceModel.LinearAndSquares => "a constant, one term for each factor and its square; pairs are not fitted",
+        SurfaceModel.LinearAndSquares => "a constant, one term for each factor and its square; interactions are not fitted",
         _ => "a constant, one term for each factor, each pair and each square",
     };
 

@@ -9,7 +9,7 @@ namespace FrameOpt.Reports.Text;
 internal static class ProductLineText
 {
     /// <summary>Stands where no geometry is allowed.</summary>
-    public const string None = "none: measure and make";
+    public const string None = "none: custom frame";
 
     /// <summary>What a customer's cost is: "residual_rms", or "shortfall of weight_shift_authority[cruise]".</summary>
     public static string Cost(ProductLineSetting setting)
@@ -24,7 +24,7 @@ internal static class ProductLineText
         ProductLineObjective.Mean => $"share-weighted mean of {Cost(setting)}",
         ProductLineObjective.Worst => $"{Cost(setting)} of the worst-served customer",
         ProductLineObjective.Percentile { Part: var part } =>
-            Invariant($"{Cost(setting)} that {100 * part:0.##} % of the customers do not exceed"),
+            Invariant($"{Cost(setting)} not exceeded by {100 * part:0.##} % of the customers"),
         ProductLineObjective.Blend { WorstWeight: var weight } =>
             Invariant($"blend of {100 - 100 * weight:0.##} % mean and {100 * weight:0.##} % worst {Cost(setting)}"),
         _ => throw new ArgumentOutOfRangeException(nameof(setting)),
@@ -36,7 +36,7 @@ internal static class ProductLineText
 
     /// <summary>Where the holes are: "22 mm left".</summary>
     public static string HoleOffset(Study study, FrameGeometry design) =>
-        design.OffsetMetres == 0 ? "in the middle"
+        design.OffsetMetres == 0 ? "centred"
             : $"{Offset(study).Unit.Text(Math.Abs(design.OffsetMetres))} {SideText.Side(design.OffsetMetres)}";
 
     /// <summary>How far each hang point is from the plane of symmetry: left, right.</summary>
@@ -66,7 +66,7 @@ internal static class ProductLineText
     public static string Name(ProductLineSetting setting, CustomerSegment row)
     {
         var first = setting.Customers[row.Customers[0]].Name;
-        return row.Customers.Count == 1 ? first : $"{first} and {NumberFormat.Count(row.Customers.Count - 1)} like it";
+        return row.Customers.Count == 1 ? first : $"{first} and {NumberFormat.Count(row.Customers.Count - 1)} more like it";
     }
 
     /// <summary>Pilot mass and choices of a row of customers.</summary>
@@ -82,7 +82,7 @@ internal static class ProductLineText
             : s == spans.Count - 1 ? Invariant($"from {span.FromKilograms} kg")
             : span.FromKilograms == span.ToKilograms ? Invariant($"at {span.FromKilograms} kg")
             : Invariant($"from {span.FromKilograms} to {span.ToKilograms} kg");
-        return $"{letter} {masses}{(span.Geometry < 0 ? " (measure and make)" : "")}";
+        return $"{letter} {masses}{(span.Geometry < 0 ? " (custom frame)" : "")}";
     }));
 
     /// <summary>The letter of a geometry, or words for none.</summary>
@@ -106,8 +106,8 @@ internal static class ProductLineText
     {
         setting.Common switch
         {
-            ProductLineCommon.Spacing => "All have one hang-point spacing.",
-            ProductLineCommon.Frame => "All are one frame: only the holes differ.",
+            ProductLineCommon.Spacing => "All share one hang-point spacing.",
+            ProductLineCommon.Frame => "All use one frame: only the holes differ.",
             _ => "",
         },
         setting.HolePitchMetres is { } pitch ? Invariant($"Offsets are multiples of {1000 * pitch:0.###} mm.") : "",
@@ -133,8 +133,8 @@ internal static class ProductLineDescription
         if (study.Line is not { } line)
             yield break;
         DescriptionRow Row(string what, string value) => new("Product line", what, value);
-        yield return Row("geometries", Invariant($"{line.Count}; gains worked out up to {line.UpTo}"));
-        yield return Row("to be small", ProductLineText.Value(line));
+        yield return Row("geometries", Invariant($"{line.Count}; gains computed up to {line.UpTo}"));
+        yield return Row("objective", ProductLineText.Value(line));
         var candidates = line.FromGrid ? "every design of the grid" : "the front of the study's own customer";
         yield return Row("candidates", $"{candidates}. {ProductLineText.CommonalityText(line)}".TrimEnd());
         var (lightest, heaviest) = (line.Customers.Min(customer => customer.PilotMassKilograms),
@@ -145,7 +145,7 @@ internal static class ProductLineDescription
             yield return Row(option.Name, string.Join("; ", option.Choices
                 .Select(choice => Invariant($"{choice}: {SharePercent(line, o, choice):0.#} % of the shares"))));
         yield return Row("time", line.Time is { } time ? $"at most {PlainNumber.Text(time.TotalSeconds)} s for each number of geometries"
-            : "until the best is proven");
+            : "until optimality is proven");
     }
 
     private static double SharePercent(ProductLineSetting line, int option, string choice) =>

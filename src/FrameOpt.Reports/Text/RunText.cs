@@ -12,12 +12,12 @@ public static class RunText
     public static string Of(StopReason reason) => reason switch
     {
         StopReason.GridComplete => "every design of the grid was evaluated",
-        StopReason.EvaluationsUsed used => Invariant($"{used.Evaluated:N0} designs were evaluated, as many as were to be"),
-        StopReason.TimeUsed used => Invariant($"the time of {used.Allowed.TotalSeconds:0.###} s was over"),
+        StopReason.EvaluationsUsed used => Invariant($"{used.Evaluated:N0} designs were evaluated: the limit on evaluations was reached"),
+        StopReason.TimeUsed used => Invariant($"the time limit of {used.Allowed.TotalSeconds:0.###} s was reached"),
         StopReason.Stalled { Rule: var rule } => Invariant(
             $"stalled: the last {rule.Evaluations:N0} designs made the front's hypervolume grow by less than {100 * rule.Growth:0.###} %"),
         StopReason.TargetReached => "a design reached the target",
-        StopReason.NoImprovingStep => "no step helped any more",
+        StopReason.NoImprovingStep => "no step improved any design",
         StopReason.LocalSearchEnded ended =>
             Invariant($"the search ended with {ended.Searched:N0} designs ({Of(ended.Search)}), the polish after ")
             + Invariant($"{ended.LocallySearched:N0} more ({Of(ended.Local)})"),

@@ -33,6 +33,6 @@ public static class SideText
 
     /// <summary>Which riser carries more: "right riser carries 36 N (3.7 kgf) more".</summary>
     public static string LoadDifference(double newtons) => Math.Abs(newtons) < 0.5
-        ? "risers carry the same"
+        ? "both risers carry the same load"
         : $"{Side(newtons)} riser carries {NumberFormat.Load(Math.Abs(newtons))} more";
 }

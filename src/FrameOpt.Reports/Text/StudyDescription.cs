@@ -61,7 +61,7 @@ public static class StudyDescription
         yield return new("Settings", "baseline", study.Baseline is { } baseline ? GeometryText.Of(study, baseline) : "none");
         yield return new("Settings", "strength figures", study.Strength is { } strength
             ? $"limit load factor {Plain(strength.LimitLoadFactor)}, overhang {Millimetres(strength.OverhangMetres)}"
-            : "not asked");
+            : "not requested");
         yield return new(
             "Settings", "balanced band",
                 $"within {NumberFormat.Text(study.Band.WithinNewtonMetres, "N·m")} at the airspeed of "
@@ -85,7 +85,7 @@ public sealed record DescriptionRow(string Group, string Label, string Value);
 /// <summary>A study in a few lines, to see at a glance whether it is the intended one.</summary>
 public static class StudyOverview
 {
-    private const string Group = "In short";
+    private const string Group = "Overview";
 
     /// <summary>A row for each thing to check at a glance.</summary>
     /// <param name="study">The study as understood.</param>
@@ -95,8 +95,9 @@ public static class StudyOverview
         new(Group, "title", study.FullTitle),
         .. study.Question.Length > 0 ? [new DescriptionRow(Group, "question", study.Question)] : Array.Empty<DescriptionRow>(),
         new(Group, "designs", Designs(study)),
-        new(Group, "a run takes",
-            $"{RunEstimate.InWords(RunEstimate.Seconds(study, processors))} on this computer, and starting and writing the files"),
+        new(Group, "run time",
+            $"{RunEstimate.InWords(RunEstimate.Seconds(study, processors))} on this computer, plus starting the program and writing the "
+                + $"files"),
         new(Group, "varied", Factors(study, isSwept: true)),
         new(Group, "fixed", Factors(study, isSwept: false)),
         new(Group, "left hang point", Holes(study, left: true)),
@@ -104,10 +105,10 @@ public static class StudyOverview
         new(Group, "phases", Phases(study)),
         new(Group, "objectives", string.Join(", ", study.Objectives.Select(
             objective => $"{StudyText.Goal(objective)} {StudyText.Name(objective.Response, objective.Magnitude)}"))),
-        new(Group, "limits", study.Limits.Count == 0 ? "none: nothing is ruled out but what cannot fly"
+        new(Group, "limits", study.Limits.Count == 0 ? "none: only designs that cannot fly are excluded"
             : string.Join("; ", study.Limits.Select(StudyText.Limit))),
         new(Group, "assumed", study.Assumptions.Count == 0 ? "nothing"
-            : $"{study.Assumptions.Count} values that the study does not give; they are listed below"),
+            : $"{study.Assumptions.Count} values that are not given in the study; they are listed below"),
         new(Group, "variants", Variants(study)),
     ];
 
@@ -154,5 +155,5 @@ public static class StudyOverview
     private static string Variants(Study study) => study.Variants.Count == 0
         ? "none"
         : $"{string.Join(", ", study.Variants)}; "
-            + $"{(study.Variant.Length == 0 ? "this is the file as it stands: choose one with --variant" : $"this is {study.Variant}")}";
+            + $"{(study.Variant.Length == 0 ? "this is the base study: choose a variant with --variant" : $"this is {study.Variant}")}";
 }

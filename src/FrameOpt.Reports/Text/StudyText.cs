@@ -68,14 +68,14 @@ public static class StudyText
         if (search.Stop.Time is { } time)
             words.Add($"at most {PlainNumber.Text(time.TotalSeconds)} s");
         if (search.Stop.Stall is { } stall)
-            words.Add($"until {NumberFormat.Count(stall.Evaluations)} designs make the front's hypervolume grow by "
-                + $"less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} %");
+            words.Add($"until the hypervolume of the front grows by less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} % "
+                + $"over {NumberFormat.Count(stall.Evaluations)} designs");
         if (search.Stop.Target.Count > 0)
             words.Add("until the target is reached");
         if (search.Start is { Count: > 0 } start)
-            words.Add($"begun from {NumberFormat.Count(start.Count)} designs of {start.Description}");
+            words.Add($"started from {NumberFormat.Count(start.Count)} designs of {start.Description}");
         if (search.LocalSearch)
-            words.Add("the last tenth of the designs polishes the front");
+            words.Add("the last tenth of the designs is a local search that polishes the front");
         return string.Join("; ", words);
     }
 

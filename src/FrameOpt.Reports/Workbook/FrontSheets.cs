@@ -8,8 +8,8 @@ namespace FrameOpt.Reports.Workbook;
 internal static class FrontSheets
 {
     private const string PhasesNote =
-        "Every phase of every design on the sheet Front, found by rank and number. Signs: right, nose up and right side down are +. A "
-            + "blank margin has no bound.";
+        "Every phase of every design on the sheet Front, identified by rank and number. Right, nose up and right side down are positive. "
+            + "A blank margin is unbounded.";
 
     public static void Add(Spreadsheet book, RunReport report)
     {
@@ -18,7 +18,7 @@ internal static class FrontSheets
         IReadOnlyList<Model.Mission.DesignEvaluation> evaluations = [.. shown.Select(i => report.FrontEvaluations[i])];
         var note =
             $"{DisplayedDesigns.Summary(report.Result)} Offsets and angles: right +. Drilling dimensions seen from behind. A blank is a "
-                + "response that the study gives no basis for.";
+                + $"response for which the study gives no input.";
         DataSheet.Add(book, "Front", note, FrontTable.Of(report.Result.Study, front, evaluations));
         DataSheet.Add(book, "Phases", PhasesNote, FrontTable.Phases(front, evaluations));
     }

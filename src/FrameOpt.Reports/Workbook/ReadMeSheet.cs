@@ -29,62 +29,64 @@ internal static class ReadMeSheet
         {
             yield return [
                 "to change the weights",
-                "Go to the sheet Ranking and type into the framed blue cells of the column weight. Only their proportions matter. Score, "
-                    + "rank and order recompute at once."];
+                "Go to the sheet Ranking and enter values in the framed blue cells of the column weight. Only their ratios matter. "
+                    + "Score, rank and order are recalculated at once."];
             yield return [
                 "to tighten a limit",
-                "On the sheet Ranking type into the columns at least and at most; empty a cell to have no limit. A limit looser than the "
-                    + "study's brings back no design: the run kept only those within it. Run the study again for that."];
+                "On the sheet Ranking enter values in the columns at least and at most; clear a cell to remove the limit. A limit looser "
+                    + "than the study's adds no designs, because the run kept only those that meet it. Run the study again for that."];
             yield return [
                 "to try another yaw leverage",
-                "On the sheet Ranking choose it from the list. It is the least certain number of the model: see whether the choice holds."];
+                "On the sheet Ranking choose it from the list. It is the least certain parameter of the model: check whether the choice "
+                    + "still holds."];
             yield return [
-                "to try another design", "On the sheet What if type spacing, lateral offset, suspension height and thrust-line angle."];
+                "to try another design", "On the sheet What if enter spacing, lateral offset, suspension height and thrust-line angle."];
         }
 
         foreach (var (sheet, words) in Sheets(result.Front.Count > 0, result.Plan is not null))
             yield return [$"sheet {sheet}", words];
         yield return [
             "signs and units",
-            "The unit stands in every header; dimensions are in the units of the study file. Offsets, angles, moments and residuals: to "
-                + "the pilot's right is +. Left and right are the pilot's, seen from behind."];
-        yield return ["how much it holds", Limits(report)];
+            "Every header gives the unit; dimensions are in the units of the study file. Offsets, angles, moments and residuals are "
+                + "positive to the pilot's right. Left and right are the pilot's, seen from behind."];
+        yield return ["size limits", Limits(report)];
         yield return [
-            "if figures stay as they are",
-            "Your spreadsheet program may be set to recompute by hand only: in most programs F9 recomputes."];
+            "if values do not change",
+            "Your spreadsheet program may be set to manual calculation: in most programs F9 recalculates."];
     }
 
     private static IEnumerable<(string Sheet, string Description)> Sheets(bool hasFront, bool hasPlan)
     {
         yield return (
-            "Summary", "the answer: what to drill, what it leaves in each phase, what it costs elsewhere, what to check before flight.");
+            "Summary", "the answer: what to drill, the residual torque in each phase, what it costs elsewhere, what to check before "
+                + "flight.");
         if (hasFront)
         {
             yield return (
                 RankingLayout.Sheet,
-                "live: weights, limits, baseline and yaw leverage to type, and the designs in the order that follows.");
-            yield return (WhatIfLayout.Sheet, "live: any one design to type, and what it leaves in every phase.");
+                "live: enter weights, limits, baseline and yaw leverage; the designs are ranked accordingly.");
+            yield return (WhatIfLayout.Sheet, "live: enter any design and see its residual torque in every phase.");
             yield return (
                 ChartSheets.SheetName,
-                "the front from two sides, the residual torque of each phase, torque and residual against propeller speed. Native charts: "
+                "two views of the front, the residual torque of each phase, torque and residual against propeller speed. Native charts: "
                     + "click and change them.");
-            yield return ("Front", "the designs that nothing else beats, ranked, to sort and filter.");
+            yield return ("Front", "the designs that no other design dominates, ranked, to sort and filter.");
             yield return ("Phases", "every phase of each of those designs.");
         }
 
         if (hasPlan)
         {
             yield return (
-                PlanSheet.Name, "the runs of the study's plan, what the model gives for each, and what such a plan can tell apart.");
-            yield return (EffectsSheet.Name, "for each response which factors matter, alone and in pairs, and how it moves with each.");
+                PlanSheet.Name, "the runs of the study's plan, the result of the model for each, and the alias structure of the plan.");
+            yield return (EffectsSheet.Name, "for each response its main effects and interactions, and how it varies with each factor.");
             yield return (
                 SurfaceSheet.Name,
-                "for each response a simple formula fitted to those runs, how far it is from the model, and a map of it.");
+                "for each response a polynomial fitted to those runs, its error against the model, and a map of it.");
         }
 
         yield return ("Machine and mission", "the study as the tool understood it.");
-        yield return ("Assumptions", "what the answer rests on that the study did not state, with sources.");
-        yield return ("Cautions", "safety, and what the model leaves out.");
+        yield return ("Assumptions", "assumed values that the study did not give, with sources.");
+        yield return ("Cautions", "safety, and what the model neglects.");
         if (hasFront)
         {
             yield return (RankingLayout.DataSheetName, "the figures and formulas behind the sheet Ranking.");
@@ -95,7 +97,7 @@ internal static class ReadMeSheet
 
     private static string Limits(RunReport report) =>
         $"At most the best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} designs by rank of a front of any size (this run: "
-        + $"{NumberFormat.Count(report.Result.Front.Count)}; designs.csv holds all); "
+        + $"{NumberFormat.Count(report.Result.Front.Count)}; designs.csv contains all); "
         + "tested with fronts up to 5,000 designs, 1 to 20 phases, 2 to 5 objectives, titles in any script and names of 300 characters. "
         + "Charts show the first three objectives.";
 }

@@ -30,7 +30,7 @@ public sealed class AnovaTable
     {
         ErrorKind.Deterministic => "the runs are computed: repeating one gives the same number, so there is no error to test against; "
             + "judge by contributions and cross-validated error",
-        _ when ResidualDegreesOfFreedom == 0 => "as many terms as runs: nothing is left to judge the error by",
+        _ when ResidualDegreesOfFreedom == 0 => "as many terms as runs: no degrees of freedom are left for the error",
         _ => null,
     };
 

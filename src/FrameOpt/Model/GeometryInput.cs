@@ -26,7 +26,7 @@ public sealed class GeometryInput
         Example = "25 mm",
         ExampleRange = "{ from: 0 mm, to: 60 mm, step: 1 mm }",
         ExampleBaseline = "0 mm",
-        Words = new("both moved {} to the pilot's right", "both moved {} to the pilot's left", "not offset"),
+        Words = new("both moved {} to the pilot's right", "both moved {} to the pilot's left", "no offset"),
     };
 
     /// <summary>Suspension height, hang line above the datum +.</summary>
@@ -51,8 +51,8 @@ public sealed class GeometryInput
         Example = "1.5 deg",
         ExampleRange = "{ values: [-3 deg, 0 deg, 3 deg] }",
         ExampleBaseline = "0 deg",
-        Words = new("thrust line, followed forward, points {} to the pilot's right",
-            "thrust line, followed forward, points {} to the pilot's left", "thrust line straight ahead"),
+        Words = new("thrust line, looking forward, points {} to the pilot's right",
+            "thrust line, looking forward, points {} to the pilot's left", "thrust line straight ahead"),
     };
 
     /// <summary>Thrust-line tilt tau, upward +.</summary>

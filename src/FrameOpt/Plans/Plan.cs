@@ -29,7 +29,7 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
         return Numbered(Kind, Factors, Runs.Concat(blocks.SelectMany(block => Centres(Factors.Count, count, block))));
     }
 
-    /// <summary>A plan of some runs, numbered anew from 1.</summary>
+    /// <summary>A plan of some runs, renumbered from 1.</summary>
     internal static Plan Numbered(string kind, IReadOnlyList<string> factors, IEnumerable<PlanRun> runs) =>
         new(kind, factors, [.. runs.Select((run, index) => run with { Number = index + 1 })]);
 

@@ -19,12 +19,12 @@ public static class PlanPower
     public static double Of(PlanQuality quality, int term, double coefficient, double noise, double significance = 0.05)
     {
         if (!(noise > 0))
-            throw new ArgumentException($"the noise must be above nought, but is {noise}");
+            throw new ArgumentException($"the noise must be greater than 0, but is {noise}");
         if (!(significance > 0 && significance < 1))
             throw new ArgumentException($"the significance must be between 0 and 1, but is {significance}");
         if (quality.ErrorDegreesOfFreedom < 1)
             throw new ArgumentException(
-                "the plan leaves no run over to measure the noise; add runs, such as centre runs, or leave out terms");
+                "the plan leaves no degrees of freedom for error; add runs, such as centre runs, or leave out terms");
         var shift = coefficient / (noise * quality.StandardErrors[term]);
         return BeyondCritical(Math.Abs(shift), quality.ErrorDegreesOfFreedom, significance);
     }

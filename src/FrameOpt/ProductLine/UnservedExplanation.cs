@@ -22,7 +22,7 @@ public static class UnservedExplanation
         var variants = problem.Count == 1 ? "one candidate" : $"{problem.Count} candidates";
         var fact = solution.Proven ? $"No choice of {variants}{group} serves every customer"
             : $"No choice of {variants}{group} that serves every customer was found";
-        yield return $"{fact}: the nearest leaves out {Names(solution.Unserved, customers)}. "
+        yield return $"{fact}: the closest leaves unserved {Names(solution.Unserved, customers)}. "
             + "Allow more variants, or widen the limits of those customers.";
     }
 

@@ -44,7 +44,7 @@ public sealed class ProductLineRun
         table = new ProductLineCostTable(setting, rows, candidates, threads);
         foreach (var done in Timed(1, table.Fill()))
         {
-            yield return new RunProgress("what each customer would be left with", done, rows.Count, null);
+            yield return new RunProgress("costs of each customer", done, rows.Count, null);
             if (cancel.IsCancellationRequested)
                 yield break;
         }
@@ -87,7 +87,7 @@ public sealed class ProductLineRun
 
     /// <summary>Why there is nothing to choose from, in words; null when there is.</summary>
     public string? NoCandidatesReason => candidates is { Count: 0 }
-        ? "No design keeps every limit on the study's own machine, so there is no front to choose from. "
+        ? "No design meets every limit on the study's own machine, so there is no front to choose from. "
             + "Write `candidates: grid`, or loosen the limits."
         : null;
 

@@ -117,7 +117,7 @@ public sealed class StudyRunner
         foreach (var _ in certificate.Batches())
         {
             certificateClock.Stop();
-            yield return new RunProgress("a grid to hold the front against", certificate.Done, certificate.Designs, null);
+            yield return new RunProgress("a grid to compare the front with", certificate.Done, certificate.Designs, null);
             certificateClock.Start();
         }
 

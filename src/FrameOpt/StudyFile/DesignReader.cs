@@ -54,7 +54,7 @@ public static class DesignReader
             return new DesignValue(factor with { LevelsSi = [level] }, origin);
         }),
         .. set.Values.Where(input => study.Factors.All(factor => factor.Input != input.Input))
-            .Select(input => new DesignValue(input, "as set; no factor of the study")),
+            .Select(input => new DesignValue(input, "as set; not a factor of the study")),
     ];
 
     private static StudyFactor? Setting(string setting, DiagnosticBag diagnostics)

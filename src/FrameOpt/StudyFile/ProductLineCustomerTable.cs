@@ -78,7 +78,7 @@ internal sealed class ProductLineCustomerTable
         if (parsed.Message is not null || parsed.Unit.Length > 0)
         {
             diagnostics.Add(at, $"{where}`{text}` is not a pilot's mass.",
-                "A plain number with a decimal point is wanted; the unit stands in the header.");
+                "A plain number with a decimal point is expected; the unit stands in the header.");
             return double.NaN;
         }
 
@@ -101,7 +101,7 @@ internal sealed class ProductLineCustomerTable
             if (isRight)
                 return name == "share" ? Dimension.Share.FindUnit(parsed.Unit)!.ToBase(parsed.Value) : parsed.Value;
             diagnostics.Add(at, $"{where}`{text}` is not a {name}.", name == "share" ? "A number above 0 is wanted, plain or with %."
-                : "A whole number, 1 or more, is wanted; leave out customers of whom there are none.");
+                : "A whole number, 1 or more, is expected; leave out customers of whom there are none.");
             return double.NaN;
         }
 

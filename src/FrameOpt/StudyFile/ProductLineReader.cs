@@ -109,7 +109,7 @@ internal static class ProductLineReader
             case "blend":
                 return new ProductLineObjective.Blend(Share(AllowedRange.NonNegativeUpTo(1, "100 %")));
             default:
-                line.DiagnosticBag.Add(at, "This is not what a line can make small.", $"Write {Objectives}.");
+                line.DiagnosticBag.Add(at, "Unknown objective of the product line.", $"Write {Objectives}.");
                 return new ProductLineObjective.Mean();
         }
     }

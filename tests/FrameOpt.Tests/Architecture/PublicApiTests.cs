@@ -7,7 +7,7 @@ public class PublicApiTests
 
     private const string Head = """
         The public types and members of the assembly FrameOpt, sorted. This file pins the surface, names and signatures, not what they do.
-        PublicApiTests compares it with the build and writes it anew when the environment variable FRAMEOPT_WRITE_API is 1.
+        PublicApiTests compares it with the build and writes it again when the environment variable FRAMEOPT_WRITE_API is 1.
         """;
 
     [Fact]

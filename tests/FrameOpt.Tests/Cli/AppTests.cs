@@ -16,7 +16,7 @@ public class AppTests
         Assert.Equal(ExitCode.InternalError, terminal.Run(() => throw new InvalidOperationException("made up"), "run", custom, "--out",
             folder["a"]));
         Assert.Equal(
-            "Something went wrong in FrameOpt itself: InvalidOperationException, made up. Please report it with the study file.",
+            "Internal error in FrameOpt: InvalidOperationException, made up. Please report it with the study file.",
                 terminal.Error.Trim());
         Assert.Empty(Directory.GetFileSystemEntries(folder[""]));
     }
@@ -28,7 +28,7 @@ public class AppTests
         var terminal = new Terminal(Terminal.Console(new FullDisk(), isPipe: true), Terminal.Console(error, isPipe: true), Stream.Null,
             () => false);
         Assert.Equal(ExitCode.InvalidInput, App.Run(["check", custom], terminal));
-        Assert.Equal("The answer could not be written out: the disk is full", error.ToString().Trim());
+        Assert.Equal("The output could not be written: the disk is full", error.ToString().Trim());
     }
 
     [Fact]
@@ -46,7 +46,7 @@ public class AppTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", custom, "--out", folder));
-        Assert.Contains("--out wants the name of a folder", terminal.Error);
+        Assert.Contains("--out needs the name of a folder", terminal.Error);
     }
 
     private sealed class FullDisk : TextWriter

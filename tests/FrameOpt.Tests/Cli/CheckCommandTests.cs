@@ -33,7 +33,7 @@ public class CheckCommandTests
         var terminal = new TestTerminal();
         terminal.Run("check", Repository.Study("fixed-spacing"));
         Assert.Matches("designs +2,091 = 51 x 41 levels, each in 3 phases", terminal.Output);
-        Assert.Matches("a run takes +a second or two", terminal.Output);
+        Assert.Matches("run time +a second or two", terminal.Output);
         Assert.Matches("varied +lateral_offset 0 mm to 50 mm, suspension_height 150 mm to 350 mm", terminal.Output);
         Assert.Matches("fixed +hang_point_spacing at 430 mm, thrust_line_angle at 0 deg", terminal.Output);
         // By hand: half of 430 mm, moved to the right by 0 to 50 mm.
@@ -55,7 +55,7 @@ public class CheckCommandTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("check", "/nowhere/study.yaml"));
-        Assert.Contains("one thing to mend", terminal.Error);
+        Assert.Contains("one error to correct", terminal.Error);
         Assert.Equal("", terminal.Output);
     }
 

@@ -21,13 +21,13 @@ public sealed class CompareCommandTests : IDisposable
         Assert.Contains("machine: fuel mass 8.88 kg -> 0.37 kg", output);
         Assert.Contains("mission: climb weight 0.4 -> 0.2", output);
         Assert.Contains("mission: cruise weight 0.6 -> 0.8", output);
-        Assert.Contains("NOT THE SAME QUESTION: B has another machine, another mission than A.", output);
+        Assert.Contains("NOT COMPARABLE: B differs from A in machine, mission.", output);
         Assert.Contains("<svg", File.ReadAllText(Path.Combine(folder["compared"], "comparison.html")));
         var chosen = Chosen(folder["full"]).GetProperty("mission").GetProperty("residual_rms").GetProperty("value").GetRawText();
         Assert.Contains($"mission,residual_rms,N·m,{chosen},", File.ReadAllText(Path.Combine(folder["compared"], "comparison.csv")));
         Assert.Contains("--replace", Refused("compare", folder["full"], folder["empty"], "--out", folder["compared"]));
         Run("compare", folder["full"], folder["full"] + ":2", "--out", folder["compared"], "--replace");
-        Assert.Contains("holds no comparison.html", Refused("compare", folder["full"], folder["empty"], "--out", folder["full"],
+        Assert.Contains("contains no comparison.html", Refused("compare", folder["full"], folder["empty"], "--out", folder["full"],
             "--replace"));
     }
 
@@ -38,7 +38,7 @@ public sealed class CompareCommandTests : IDisposable
         Run("run", Repository.Study("custom-match"), "--out", folder["other"]);
         var output = Run("compare", folder["one"], folder["other"], folder["one"], "--out", folder["compared"]);
         // Three designs, two of them of one run.
-        Assert.Contains("A and C are designs of one run.", File.ReadAllText(Path.Combine(folder["compared"], "comparison.html")));
+        Assert.Contains("A and C are designs of the same run.", File.ReadAllText(Path.Combine(folder["compared"], "comparison.html")));
         var shown = output.Split('\n').SkipWhile(line => !line.StartsWith("How the studies differ", StringComparison.Ordinal))
             .Skip(1).TakeWhile(line => line.Trim().Length > 0).ToList();
         Assert.InRange(shown.Count, 30, 41);

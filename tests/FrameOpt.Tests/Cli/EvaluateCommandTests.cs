@@ -49,7 +49,7 @@ public class EvaluateCommandTests
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("evaluate", fine, "--set", "hub_up=10 cm", "--set", "lateral_offset=25 mm"));
         Assert.Contains("hub 10 cm above the datum", terminal.Output);
-        Assert.Matches(@"hub_up +10 cm +as set; no factor of the study", terminal.Output);
+        Assert.Matches(@"hub_up +10 cm +as set; not a factor of the study", terminal.Output);
         Assert.Matches(@"lateral_offset +25 mm +as set", terminal.Output);
         Assert.Matches(@"suspension_height +150 mm +baseline", terminal.Output);
         var json = new TestTerminal();
@@ -64,8 +64,8 @@ public class EvaluateCommandTests
         var custom = Repository.Study("custom-match");
         var terminal = new TestTerminal();
         terminal.Run("evaluate", custom, "--set", "lateral_offset=-60 mm");
-        Assert.Matches(@"effort_worst at most 0\.8 +\d+\.\d+ +BROKEN", terminal.Output);
-        Assert.Matches(@"twist_margin_worst at least 2 +\d+\.\d+ +kept", terminal.Output);
+        Assert.Matches(@"effort_worst at most 0\.8 +\d+\.\d+ +VIOLATED", terminal.Output);
+        Assert.Matches(@"twist_margin_worst at least 2 +\d+\.\d+ +met", terminal.Output);
     }
 
     [Fact]
@@ -112,7 +112,7 @@ public class EvaluateCommandTests
         Assert.Equal(ExitCode.InvalidInput, terminal.Run(
             "evaluate", fine, "--set", "lateral_ofset=25 mm", "--set", "suspension_height=2 kg", "--set", "hang_point_spacing", "--set",
                 "thrust_line_angle=1,5 deg"));
-        Assert.Contains("4 things to mend", terminal.Error);
+        Assert.Contains("4 errors to correct", terminal.Error);
         Assert.Contains("Did you mean `lateral_offset`?", terminal.Error);
         Assert.Contains("is a mass", terminal.Error);
         Assert.Contains("A setting is a factor's name, =, and a value with its unit.", terminal.Error);
@@ -126,7 +126,7 @@ public class EvaluateCommandTests
         File.WriteAllLines(folder["study.yaml"], File.ReadAllLines(fine).Where(line => !line.StartsWith("baseline")));
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("evaluate", folder["study.yaml"], "--set", "lateral_offset=25 mm"));
-        Assert.Contains("3 things to mend", terminal.Error);
+        Assert.Contains("3 errors to correct", terminal.Error);
         Assert.Contains("--set suspension_height='", terminal.Error);
     }
 }

@@ -16,7 +16,7 @@ public class NewCommandTests
         Assert.Contains("Invented scenario", File.ReadAllText(study));
         var check = new TestTerminal();
         Assert.Equal(ExitCode.Success, check.Run("check", study));
-        Assert.DoesNotContain("Look again", check.Output);
+        Assert.DoesNotContain("Warning: ", check.Output);
         string[] variants = template == "product-line" ? ["light", "heavy"] : [];
         Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", study, "--out", folder["results"]));
         foreach (var variant in variants)
@@ -31,7 +31,7 @@ public class NewCommandTests
         File.WriteAllText(folder["study.schema.json"], "mine");
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("new", "rationale", "--out", folder["study.yaml"]));
-        Assert.Contains("exists already and is not overwritten", terminal.Error);
+        Assert.Contains("already exists and is not overwritten", terminal.Error);
         Assert.Equal("mine", File.ReadAllText(folder["study.yaml"]));
         Assert.Equal(ExitCode.Success, new TestTerminal().Run("new", "rationale", "--out", folder["other.yaml"]));
         Assert.Equal("mine", File.ReadAllText(folder["study.schema.json"]));
@@ -51,7 +51,7 @@ public class NewCommandTests
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("new", "custom", "--out", folder["study.yaml"]));
-        Assert.Contains("There is no template custom. They are custom-match, product-line, rationale.", terminal.Error);
+        Assert.Contains("There is no template custom. The templates are custom-match, product-line, rationale.", terminal.Error);
         File.WriteAllText(folder["file"], "");
         var other = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, other.Run("new", "rationale", "--out", folder["file/study.yaml"]));

@@ -14,7 +14,7 @@ public class PlanCommandTests
         Assert.Equal(ExitCode.Success, terminal.Run("plan", rationale));
         // By hand: 16 corners, 8 axial runs and one at the middle; 15 terms leave 10 runs over.
         Assert.Contains("25 runs on 4 factors", terminal.Output);
-        Assert.Contains("10 runs left over to measure the noise", terminal.Output);
+        Assert.Contains("10 degrees of freedom for error", terminal.Output);
         Assert.Contains("No p-values and no F tests: the runs are computed", terminal.Output);
         // By hand: the sum of squares of a main effect's column is 16 + 2, so its standard error is 1 / sqrt(18).
         Assert.Matches($@"lateral_offset +{1 / Math.Sqrt(18):0.000} +1\.00 ", terminal.Output);
@@ -39,7 +39,7 @@ public class PlanCommandTests
         Assert.Equal(26, File.ReadAllLines(folder["runs.csv"]).Length);
         var again = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, again.Run("plan", rationale, "--csv", folder["runs.csv"]));
-        Assert.Contains("exists already", again.Error);
+        Assert.Contains("already exists", again.Error);
     }
 
     [Fact]

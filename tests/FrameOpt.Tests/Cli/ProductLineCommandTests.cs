@@ -15,7 +15,7 @@ public class ProductLineCommandTests
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("line", study, "--out", folder["a"]));
         Assert.Contains("Make 3 geometries, A, B, C: ", terminal.Output);
-        Assert.Contains("What one more would buy", terminal.Output);
+        Assert.Contains("Gain from one more geometry", terminal.Output);
         Assert.Equal("", terminal.Error);
         Assert.Equal(
             ["customers.csv", "fitting-chart.svg", "line.html", "line.json", "line.xlsx", "timings.json"],
@@ -32,7 +32,7 @@ public class ProductLineCommandTests
             Assert.Equal(2, json.RootElement.GetProperty("line").GetProperty("geometries").GetArrayLength());
         var again = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, again.Run("line", study, "--out", folder["a"]));
-        Assert.Contains("exists already; choose another folder or say --replace", again.Error);
+        Assert.Contains("already exists; choose another folder or use --replace", again.Error);
         Assert.Equal(ExitCode.Success, new TestTerminal().Run("line", study, "--out", folder["a"], "--replace"));
     }
 
@@ -44,7 +44,7 @@ public class ProductLineCommandTests
         File.WriteAllText(Path.Combine(folder["a"], "run.json"), "{}");
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("line", study, "--out", folder["a"], "--replace"));
-        Assert.Contains("holds no line.json", terminal.Error);
+        Assert.Contains("contains no line.json", terminal.Error);
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public class ProductLineCommandTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("line", Repository.Study("custom-match")));
-        Assert.Contains("asks for no line. Add for example `line: { variants: 3, customers: customers.csv }`", terminal.Error);
+        Assert.Contains("has no product line. Add for example `line: { variants: 3, customers: customers.csv }`", terminal.Error);
     }
 
     [Fact]
@@ -69,7 +69,7 @@ public class ProductLineCommandTests
             return;
         }
 
-        Assert.Contains("STOPPED EARLY, the best so far.", terminal.Output);
+        Assert.Contains("STOPPED EARLY, best selection so far.", terminal.Output);
         using var json = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder["a"], "line.json")));
         Assert.False(json.RootElement.GetProperty("complete").GetBoolean());
     }

@@ -25,7 +25,7 @@ public class RememberTests
         Assert.Equal(ExitCode.Interrupted, new TestTerminal().Run(() => ++asked > 6, [.. run, folder["resumed"]]));
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run([.. run, folder["resumed"]]));
-        Assert.Contains("evaluations are known from", terminal.Error);
+        Assert.Contains("evaluations were loaded from", terminal.Error);
         foreach (var name in new[] { "run.json", "designs.csv", "results.xlsx", "report.html" })
             Assert.Equal(File.ReadAllBytes(Path.Combine(folder["whole"], name)), File.ReadAllBytes(Path.Combine(folder["resumed"], name)));
     }

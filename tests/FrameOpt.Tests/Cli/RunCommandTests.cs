@@ -31,7 +31,7 @@ public class RunCommandTests
         var before = File.ReadAllBytes(Path.Combine(folder["a"], "run.json"));
         var again = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, again.Run("run", custom, "--out", folder["a"]));
-        Assert.Contains("exists already; choose another folder or say --replace", again.Error);
+        Assert.Contains("already exists; choose another folder or use --replace", again.Error);
         Assert.Equal(ExitCode.Success, new TestTerminal().Run("run", custom, "--out", folder["a"], "--replace", "--threads", "3"));
         Assert.Equal(before, File.ReadAllBytes(Path.Combine(folder["a"], "run.json")));
     }
@@ -90,6 +90,6 @@ public class RunCommandTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", custom, "--threads", threads));
-        Assert.Contains($"--threads wants a number from 1 to 1024, not {threads}.", terminal.Error);
+        Assert.Contains($"--threads must be a number from 1 to 1024, not {threads}.", terminal.Error);
     }
 }

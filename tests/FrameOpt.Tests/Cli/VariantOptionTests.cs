@@ -53,7 +53,7 @@ public class VariantOptionTests
     {
         var plain = new TestTerminal();
         plain.Run("check", study);
-        Assert.Matches("variants +full tank, empty tank; this is the file as it stands", plain.Output);
+        Assert.Matches("variants +full tank, empty tank; this is the base study", plain.Output);
         var full = new TestTerminal();
         full.Run("check", study, "--variant", "full tank");
         Assert.Matches("variants +full tank, empty tank; this is full tank", full.Output);

@@ -15,7 +15,7 @@ public class BoxBehnkenTests
                 plan.Runs.Select(run => run.Signs()));
     }
 
-    // The same source: every pair of four factors at plus and minus one, the others nought.
+    // The same source: every pair of four factors at plus and minus one, the others zero.
     [Fact]
     public void Four_factors_give_the_published_points()
     {

@@ -32,7 +32,7 @@ public class PlanPowerTests
     public void Plan_without_a_spare_run_has_no_power_and_says_why()
     {
         var quality = PlanQuality.Of(Groups(1), PlanModel.Linear(1))!;
-        Assert.Contains("no run over", Assert.Throws<ArgumentException>(() => PlanPower.Of(quality, 1, 1, 1)).Message);
+        Assert.Contains("no degrees of freedom", Assert.Throws<ArgumentException>(() => PlanPower.Of(quality, 1, 1, 1)).Message);
     }
 
     private static Plan Groups(int size) =>

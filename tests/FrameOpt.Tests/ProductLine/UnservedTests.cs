@@ -29,7 +29,7 @@ public class UnservedTests
         Assert.Equal([2], solution.Unserved);
         Assert.Equal(No, solution.Bound);
         Assert.Equal(
-            "No choice of one candidate serves every customer: the nearest leaves out heavy. "
+            "No choice of one candidate serves every customer: the closest leaves unserved heavy. "
                 + "Allow more variants, or widen the limits of those customers.",
             Assert.Single(UnservedExplanation.UnservedMessages(problem, solution, names)));
     }

@@ -48,7 +48,7 @@ public class AnswerHeadlineTests
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
         Assert.Contains(
-            "What stops it: effort_worst at most 0.6; this design has 0.843; and twist_margin_worst at least 4; this design has 3.469.",
+            "It violates: effort_worst at most 0.6; this design has 0.843; and twist_margin_worst at least 4; this design has 3.469.",
             answer.Headline);
     }
 

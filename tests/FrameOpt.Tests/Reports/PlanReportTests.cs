@@ -47,7 +47,7 @@ public class PlanReportTests
         Assert.Empty(other.SchemaErrors());
         Assert.Contains("Surface", other.Sheets.Keys);
         Assert.Equal(request is PlanRequest.FractionWithGenerators,
-            other.AllTexts.Any(text => text.Contains("part of a share may be theirs", StringComparison.Ordinal)));
+            other.AllTexts.Any(text => text.Contains("part of a share may be due to them", StringComparison.Ordinal)));
         Assert.Equal(request is PlanRequest.FractionWithGenerators, other.AllTexts.Contains("AB = CD")); // I = ABCD
     }
 
@@ -82,7 +82,7 @@ public class PlanReportTests
         var shares = rows.Skip(header + 1).Take(14).Select(row => (double)row[2]!).ToList();
         Assert.Equal(shares.OrderDescending(), shares);
         var middle = rows.First(row => 0.0.Equals(row[0]));
-        var constant = (double)rows.First(row => "constant: the middle of the cube".Equals(row[0]))[1]!;
+        var constant = (double)rows.First(row => "constant: the centre of the cube".Equals(row[0]))[1]!;
         Assert.All(middle.Skip(1).Take(4), value =>
             Check.Close(constant, (double)value!, relative: 1e-12, because: "all factors at their middle"));
     }
@@ -106,9 +106,9 @@ public class PlanReportTests
     public void Charts_show_shares_main_effects_fit_and_surface_of_each_response_from_cells()
     {
         var titles = book.Value.ChartTitles();
-        Assert.Equal(3, titles.Count(title => title.StartsWith("Which terms matter to", StringComparison.Ordinal)));
-        Assert.Equal(3, titles.Count(title => title.EndsWith("as one factor moves, others at their middle", StringComparison.Ordinal)));
-        Assert.Equal(3, titles.Count(title => title.EndsWith("run by run", StringComparison.Ordinal)));
+        Assert.Equal(3, titles.Count(title => title.StartsWith("Shares of the terms of", StringComparison.Ordinal)));
+        Assert.Equal(3, titles.Count(title => title.EndsWith("as one factor varies, others at mid-range", StringComparison.Ordinal)));
+        Assert.Equal(3, titles.Count(title => title.EndsWith("for each run", StringComparison.Ordinal)));
         Assert.Equal(3, titles.Count(title => title.Contains("over the two factors of largest share", StringComparison.Ordinal)));
         foreach (var sheet in (string[])["Plan", "Effects", "Surface"])
             Assert.Contains(book.Value.ChartReferences(), reference => reference.StartsWith($"'{sheet}'!", StringComparison.Ordinal));
@@ -160,7 +160,7 @@ public class PlanReportTests
             var most = PlanLabels.Terms(Answer.Surfaces[r].Fit!).First(row => row.Term.Order > 0);
             var name = most.Term.NamedWith([.. Answer.Plan.Factors.Select(factor => factor.Name)]);
             Assert.StartsWith($"{Answer.Surfaces[r].Response.Name}: {name} ", section.Lines[1 + r]);
-            Assert.Contains("wrong by at most", section.Lines[1 + r]);
+            Assert.Contains("maximum error of the polynomial", section.Lines[1 + r]);
         }
     }
 

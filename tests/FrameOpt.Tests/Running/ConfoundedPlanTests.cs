@@ -21,7 +21,7 @@ public class ConfoundedPlanTests
         // Box and Hunter 1961 (from memory): the 2^(7-4) of resolution III
         Assert.Equal([0, 0, 7, 7, 0, 0, 1], plan.Fraction.WordLengthPattern);
         Assert.Contains(PlanSections.AliasStructure(plan).Lines, line =>
-            line.EndsWith("resolution 3; words of length 3, 4, ...: 7, 7, 0, 0, 1.", StringComparison.Ordinal));
+            line.EndsWith("resolution 3; word-length pattern from length 3: 7, 7, 0, 0, 1.", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -52,7 +52,7 @@ public class CatalogueTests
     [Fact]
     public void Document_lists_what_goes_to_either_side()
     {
-        var sentence = document[document.IndexOf("What goes to either side (", StringComparison.Ordinal)..];
+        var sentence = document[document.IndexOf("A quantity that can act to either side (", StringComparison.Ordinal)..];
         string[] listed = [.. sentence[(sentence.IndexOf('(') + 1)..sentence.IndexOf(" of a", StringComparison.Ordinal)]
             .Replace('\n', ' ').Split(',', StringSplitOptions.TrimEntries)];
         Assert.Equal(ResponseCatalogue.OfPhases.Where(entry => entry.Sign == ResponseSign.Side).Select(entry => entry.Name), listed);

@@ -73,7 +73,7 @@ public class ProductLineReadingTests
     }
 
     [Theory]
-    [InlineData("objective: best", "This is not what a line can make small.")]
+    [InlineData("objective: best", "Unknown objective of the product line.")]
     [InlineData("objective: percentile", "The percentile wants a share.")]
     [InlineData("objective: percentile 120 %", "line.objective, percentile must be above 0 and at most 100 %")]
     [InlineData("response: residul_rms", "There is no response `residul_rms`.")]

@@ -66,7 +66,7 @@ public class StudySchemaTests
         Assert.True(
             text == File.ReadAllText(path).ReplaceLineEndings("\n"),
             "docs/study.schema.json is not what the keys and the document make: "
-                + "run this test with FRAMEOPT_WRITE_SCHEMA=1 to write it anew, and look at the change");
+                + "run this test with FRAMEOPT_WRITE_SCHEMA=1 to rewrite it, and look at the change");
     }
 
     [Theory]

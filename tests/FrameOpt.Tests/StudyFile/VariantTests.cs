@@ -65,7 +65,7 @@ public class VariantTests
     [InlineData("variants: { heavy: }", "changes nothing", "different")]
     [InlineData("variants: [heavy]", "wants a name for each variant", "full tank")]
     [InlineData("variants: heavy", "wants a name for each variant", "full tank")]
-    [InlineData("variants: { heavy: { title: A, title: B } }", "stands twice", "Remove one")]
+    [InlineData("variants: { heavy: { title: A, title: B } }", "Duplicate key", "Remove one")]
     public void Slip_in_a_variant_is_told_with_its_place_though_it_was_not_chosen(string variants, string what, string fix)
     {
         var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.Text.TrimEnd() + "\n" + variants + "\n");

@@ -19,7 +19,7 @@ internal static class ChartSheets
     private const int LastColumn = 21;
     private const int MaxNameLength = 40;
     private const double ColumnWidth = 8.43;
-    private const string Note = "What the sheet Charts draws, block by block from left to right. Change a figure and its chart follows.";
+    private const string Note = "Data of the sheet Charts, block by block from left to right. Change a value and its chart is updated.";
 
     public static void Add(Spreadsheet book, RunReport report)
     {
@@ -39,7 +39,7 @@ internal static class ChartSheets
         SheetStyle.Title(sheet.Cell(1, 1), "Charts");
         SheetStyle.Text(
             sheet.Cell(2, 1),
-            $"Drawn from the sheet {DataSheetName}, as the run found it; they do not follow the weights typed on the sheet "
+            $"Drawn from the sheet {DataSheetName}, with the results of the run; they do not change with the weights entered on the sheet "
                 + $"{RankingLayout.Sheet}.");
         (string Name, XElement Xml)[] charts =
         [

@@ -58,7 +58,7 @@ internal static class FrontCharts
     private static ChartAxis Axis(RunReport report, PlacedTable front, int column)
     {
         var objective = report.Result.Study.Objectives[column - 1];
-        return ChartAxis.Spanning($"{StudyText.AxisLabel(objective)}, {(objective.Maximise ? "more" : "less")} is better", "General",
+        return ChartAxis.Spanning($"{StudyText.AxisLabel(objective)}, {(objective.Maximise ? "higher" : "lower")} is better", "General",
             front.Column(column).Numbers);
     }
 

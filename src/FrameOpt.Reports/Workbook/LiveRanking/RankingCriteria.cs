@@ -32,8 +32,8 @@ internal static class RankingCriteria
             "response [unit]", "", "", "", "goal", "weight", "at least", "at most", "baseline", "best", "worst", "best, whole front",
                 "worst, whole front",
             "root of sum of squares, whole front", .. LeverageSettings.Labels.Select(label => $"study's baseline, {label}"),
-                "part of all weights",
-            ranked.IsTopsis ? "divisor: root of sum of squares" : "divisor: worst less best",
+                "share of all weights",
+            ranked.IsTopsis ? "divisor: root of sum of squares" : "divisor: worst minus best",
         ];
         for (var c = 0; c < headers.Length; c++)
             SheetStyle.Text(sheet.Cell(RankingLayout.CriteriaHeaderRow, c + 1), headers[c]);
@@ -98,7 +98,7 @@ internal static class RankingCriteria
         var typed = $"IFERROR(INDEX({layout.Data(layout.SelectedColumn(c))},MATCH({number},{layout.Data(1)},0)),\"not in the table\")";
         var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count)
             .Select(l => CellAddress.Absolute(row, RankingLayout.StudyBaselineColumn + l)));
-        var own = ranked.Baseline.Count == 0 ? "\"type a number\"" : $"CHOOSE({RankingLayout.LeverageNumber},{ofEach})";
+        var own = ranked.Baseline.Count == 0 ? "\"enter a number\"" : $"CHOOSE({RankingLayout.LeverageNumber},{ofEach})";
         var value = ranked.Criteria[c].ValueOf(ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0]
             : ranked.Baseline[LeverageSettings.AsInStudy]);
         return new($"IF({number}=\"\",{own},{typed})", double.IsFinite(value) ? value : "cannot fly");

@@ -7,8 +7,8 @@ namespace FrameOpt.Reports.Workbook.LiveRanking;
 internal static class RankingDataSheet
 {
     private const string Note =
-        "What the sheet Ranking is reckoned from. Formulas on the right: the values at the leverage chosen there, whether the design keeps "
-            + "its limits, score, rank, place. Nothing to type here.";
+        "Data of the sheet Ranking. Formulas on the right: the values at the leverage selected there, whether the design meets the "
+            + "limits, score, rank, position. No input on this sheet.";
 
     public static void Add(Spreadsheet book, RankedDesigns ranked, RankingLayout layout)
     {
@@ -26,10 +26,10 @@ internal static class RankingDataSheet
                     row => new Formula(
                         RankingFormulas.Selected(layout, c, SheetRow(row)),
                         Value(criterion.ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][row]))))),
-                Formulas("keeps the limits (1 yes)", "0", row => RankingFormulas.IsWithinLimits(layout, row), _ => 1),
+                Formulas("meets the limits (1 yes)", "0", row => RankingFormulas.IsWithinLimits(layout, row), _ => 1),
                 Formulas("score", "0.0000", row => RankingFormulas.Score(ranked, layout, row), row => ranked.Scores[row]),
                 Formulas("rank", "0", row => RankingFormulas.Rank(ranked, layout, row), row => ranked.Ranks[row]),
-                Formulas("place", "0", row => RankingFormulas.Position(layout, row), row => ranked.Positions[row]),
+                Formulas("position", "0", row => RankingFormulas.Position(layout, row), row => ranked.Positions[row]),
             ],
             designs.Count));
     }
@@ -40,7 +40,7 @@ internal static class RankingDataSheet
     private static int SheetRow(int row) => RankingLayout.FirstDataRow + row;
 
     /// <summary>A number, or a word that no formula takes for one.</summary>
-    private static object Value(double value) => double.IsFinite(value) ? value : double.IsNaN(value) ? "cannot fly" : "no bound";
+    private static object Value(double value) => double.IsFinite(value) ? value : double.IsNaN(value) ? "cannot fly" : "unbounded";
 }
 
 /// <summary>The ranking of docs/ranking.md as formulas of one row of the sheet Ranking data.</summary>

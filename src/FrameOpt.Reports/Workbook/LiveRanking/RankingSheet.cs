@@ -46,14 +46,16 @@ internal static class RankingSheet
             : $"all {NumberFormat.Count(ranked.Designs.Count)} designs on the front";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, across),
-            $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order "
-                + "recompute. A design outside a limit you type gets no rank. Equal scores share a rank.",
+            $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order are "
+                + $"recalculated. A design that violates a limit you enter gets no rank. Equal scores share a rank.",
             characters);
         SheetStyle.Paragraph(
             sheet.Range(2, 1, 2, across),
-            $"Score: {(ranked.IsTopsis ? "TOPSIS closeness, more is better" : "distance to the ideal, less is better")} (docs/ranking.md). "
-                + "As in the study, best and worst are those of the whole front, so the ranks are the run's; at another leverage they are "
-                + "those of the designs held here, which are not the best designs for that leverage: another front would be.",
+            $"Score: {(ranked.IsTopsis ? "TOPSIS closeness, higher is better" : "distance to the ideal, lower is better")} "
+                + $"(docs/ranking.md). "
+                + "At the leverage of the study, best and worst are those of the whole front, so the ranks are those of the run; at "
+                + "another leverage they are those of the designs listed here, which are not the best designs for that leverage: it has "
+                + "another front.",
             characters);
     }
 
@@ -82,13 +84,14 @@ internal static class RankingSheet
         SheetStyle.Input(baseline);
         SheetStyle.UnitText(
             sheet.Cell(RankingLayout.BaselineRow, RankingLayout.AtLeastColumn),
-            ranked.Baseline.Count == 0 ? "a number of the table below" : "a number of the table below; empty: the study's baseline");
+            ranked.Baseline.Count == 0 ? "a design number from the table below" : "a design number from the table below; empty: the "
+                + "study's baseline");
         var ranks = layout.Data(layout.RankColumn);
         var all = NumberFormat.Count(ranked.Designs.Count);
         book.AddFormula(sheet.Cell(RankingLayout.MessageRow, 1), new Formula(
             $"IF(SUM({layout.Weights})<=0,\"Give at least one weight above 0: no design has a rank.\","
-                + $"COUNT({ranks})&\" of {all} designs keep the limits; the rest have no rank.\")",
-            $"{ranked.Designs.Count} of {all} designs keep the limits; the rest have no rank."));
+                + $"COUNT({ranks})&\" of {all} designs meet the limits; the others have no rank.\")",
+            $"{ranked.Designs.Count} of {all} designs meet the limits; the others have no rank."));
         sheet.Cell(RankingLayout.MessageRow, 1).Style.Font.SetBold();
         sheet.Workbook.NamedRanges.Add("ranking_yaw_leverage", leverage.FirstCell().AsRange());
         sheet.Workbook.NamedRanges.Add("ranking_baseline_number", baseline.FirstCell().AsRange());

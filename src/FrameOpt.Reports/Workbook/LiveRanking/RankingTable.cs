@@ -40,7 +40,7 @@ internal sealed class RankingTable
 
     private IEnumerable<Column> Columns()
     {
-        yield return Column.OfNumbers("place", "0", place => place + 1);
+        yield return Column.OfNumbers("position", "0", place => place + 1);
         yield return Looked("rank", "0", layout.RankColumn, i => (double)ranked.Ranks[i]);
         yield return new("row of Ranking data", "", "0", place => new Formula(
             $"IFERROR(MATCH({CellAddress.Relative(SheetRow(place), 1)},{layout.Data(layout.OrderColumn)},0),\"\")", order[place] + 1.0));
@@ -50,7 +50,8 @@ internal sealed class RankingTable
         yield return Looked(
             ranked.IsTopsis ? "closeness" : "distance to the ideal", "0.0000", layout.ScoreColumn, i => ranked.Scores[i]);
         foreach (var (c, criterion) in ranked.Criteria.Index())
-            yield return Looked(criterion.Header, criterion.FormatCode, layout.SelectedColumn(c), i => FiniteOr("no bound", ValueOf(c, i)));
+            yield return Looked(criterion.Header, criterion.FormatCode, layout.SelectedColumn(c), i =>
+                FiniteOr("unbounded", ValueOf(c, i)));
         for (var o = 0; o < layout.Objectives; o++)
             yield return ChangeFromBaseline(o);
     }

@@ -26,9 +26,10 @@ internal static class EffectsSheet
             book, Name,
             [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)]);
         page.Paragraphs([
-            "Coefficients are in coded units: what the response gains by that term when its factors go from the middle to the high end. "
-                + "A share is a term's part of the variation over the runs; shares add up to 100 % with what is left only in a plan whose "
-                    + "terms are uncorrelated (variance inflation 1).",
+            "Coefficients are in coded units: the change of the response due to that term when its factors go from the centre to the "
+                + "high level. "
+                + "A share is the fraction of the variation over the runs due to a term; shares and residual add up to 100 % only in a "
+                + "plan whose terms are uncorrelated (variance inflation 1).",
             .. PlanSections.OmittedTermsWarning(plan),
         ]);
         for (var r = 0; r < answer.Surfaces.Count; r++)
@@ -37,7 +38,7 @@ internal static class EffectsSheet
             page.Heading(PlanLabels.WithUnit(surface.Response), newPage: r > 0);
             if (surface.Fit is not { } fit)
             {
-                page.Paragraphs(["Too few runs can fly to fit a surface."]);
+                page.Paragraphs(["Too few runs can fly for a surface to be fitted."]);
                 continue;
             }
 
@@ -64,7 +65,7 @@ internal static class EffectsSheet
         return page.Table(new Table(
             [
                 Column.OfTexts("term", row => terms[row].Term.Order == 0
-                    ? "constant: the middle of the cube" : terms[row].Term.NamedWith(names)),
+                    ? "constant: the centre of the cube" : terms[row].Term.NamedWith(names)),
                 Column.OfNumbers(PlanLabels.WithUnit("coefficient, coded", surface.Response), "0.0000", row => terms[row].Coefficient),
                 Column.OfNumbers("share of variation [%]", "0.00", row => terms[row].Share ?? double.NaN),
                 Column.OfNumbers("variance inflation", "0.00", row => inflations[terms[row].Term.Name] ?? double.NaN),
@@ -76,8 +77,7 @@ internal static class EffectsSheet
     {
         var format = NumberFormat.FormatCode(surface.Response.Unit);
         page.Paragraphs(
-            [$"What the surface gives for {PlanLabels.WithUnit(surface.Response)} when one factor moves and all others are at their "
-                + "middle:"]);
+            [$"Fitted {PlanLabels.WithUnit(surface.Response)} when one factor varies and all others are at mid-range:"]);
         return page.Table(new Table(
             [
                 Column.OfNumbers("coded value", "0.0", row => levels[row]),

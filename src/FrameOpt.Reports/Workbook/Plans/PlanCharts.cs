@@ -28,7 +28,7 @@ internal static class PlanCharts
     {
         var bars = Math.Min(MaxBars, terms.Table.RowCount - 1);
         return ChartXml.Bars(
-            $"Which terms matter to {PlanLabels.WithUnit(response)}",
+            $"Shares of the terms of {PlanLabels.WithUnit(response)}",
             "term",
             new ChartAxis("share of the variation over the runs [%]", "General"),
             [new ChartSeries("share of variation", terms.Column(0, 0, bars), terms.Column(2, 0, bars), new SeriesStyle(Palette.Blue))]);
@@ -36,7 +36,7 @@ internal static class PlanCharts
 
     /// <summary>One line for each factor.</summary>
     public static XElement MainEffects(StudyPlan plan, Response response, PlacedTable mainEffects) => ChartXml.Scatter(
-        $"{PlanLabels.WithUnit(response)} as one factor moves, others at their middle",
+        $"{PlanLabels.WithUnit(response)} as one factor varies, others at mid-range",
         new ChartAxis("coded value: -1 low end, +1 high end", "General", (-1, 1)),
         ChartAxis.Spanning(PlanLabels.WithUnit(response), "General", mainEffects.NumbersAfterFirst()),
         [.. plan.Factors.Select((factor, f) => new ChartSeries(PlanLabels.Name(factor), mainEffects.Column(0), mainEffects.Column(1 + f),
@@ -49,9 +49,9 @@ internal static class PlanCharts
         var fitted = runs.Column(PlanSheet.ObservedColumn(plan, index) + 1);
         var both = observed.Numbers.Concat(fitted.Numbers).ToList();
         return ChartXml.Scatter(
-            $"{PlanLabels.WithUnit(response)}: the model against the surface, run by run",
-            ChartAxis.Spanning(PlanLabels.WithUnit("the surface gives", response), "General", both),
-            ChartAxis.Spanning(PlanLabels.WithUnit("the model gives", response), "General", both),
+            $"{PlanLabels.WithUnit(response)}: model against surface for each run",
+            ChartAxis.Spanning(PlanLabels.WithUnit("surface", response), "General", both),
+            ChartAxis.Spanning(PlanLabels.WithUnit("model", response), "General", both),
             [
                 new ChartSeries("equal", observed, observed, new SeriesStyle(Palette.Black, LinePoints: 1, Dash: "dash")),
                 new ChartSeries("runs", fitted, observed, new SeriesStyle(Palette.Vermillion, "diamond", 8)),
@@ -60,7 +60,7 @@ internal static class PlanCharts
 
     /// <summary>The response against one factor, a line for each of five levels of the other.</summary>
     public static XElement CurveFamily(StudyPlan plan, Response response, SurfaceGrid grid, PlacedTable table) => ChartXml.Scatter(
-        $"{PlanLabels.WithUnit(response)} over the two factors of largest share, others at their middle",
+        $"{PlanLabels.WithUnit(response)} over the two factors of largest share, others at mid-range",
         ChartAxis.Spanning(PlanLabels.WithUnit(plan.Factors[grid.RowFactor]), "General", table.Column(0).Numbers),
         ChartAxis.Spanning(PlanLabels.WithUnit(response), "General", table.NumbersAfterFirst()),
         [.. Enumerable.Range(0, 5).Select(line => new ChartSeries(

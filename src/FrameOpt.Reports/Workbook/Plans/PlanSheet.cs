@@ -18,7 +18,7 @@ internal static class PlanSheet
         var plan = answer.Plan;
         var page = new SheetBuilder(
             book, Name, [6, 11, 7, .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))]);
-        page.Paragraphs([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals: to the pilot's right is +."]);
+        page.Paragraphs([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals are positive to the pilot's right."]);
         page.Row++;
         var runs = page.Table(Runs(answer));
         var aliasStructure = PlanSections.AliasStructure(plan);

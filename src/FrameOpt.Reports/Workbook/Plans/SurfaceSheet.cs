@@ -33,7 +33,7 @@ internal static class SurfaceSheet
             var top = page.Row;
             var facts = Statistics(answer.Plan, surface, fit).ToList();
             page.Table(new Table(
-                [Column.OfTexts("figure", row => facts[row].What), Column.OfNumbers("value", "#,##0.####", row => facts[row].Value)],
+                [Column.OfTexts("statistic", row => facts[row].What), Column.OfNumbers("value", "#,##0.####", row => facts[row].Value)],
                 facts.Count));
             page.Row = Math.Max(page.Row + 1, top + RowsPerChart);
             book.AddChart(new PlacedChart(
@@ -51,23 +51,23 @@ internal static class SurfaceSheet
     private static IEnumerable<(string What, double Value)> Statistics(StudyPlan plan, FittedSurface surface, RegressionFit fit)
     {
         string Unit(string label) => PlanLabels.WithUnit(label, surface.Response);
-        yield return ("R²: part of the variation explained", fit.Anova.RSquared);
+        yield return ("R²: fraction of the variation explained", fit.Anova.RSquared);
         if (fit.Anova.AdjustedRSquared is { } adjusted)
             yield return ("adjusted R²", adjusted);
         if (CrossValidation.LeaveOneOut(fit) is { } crossValidation)
         {
-            yield return (Unit("leaving one run out: typical error"), crossValidation.RootMeanSquare);
-            yield return (Unit("leaving one run out: worst error"), crossValidation.Worst);
+            yield return (Unit("leave-one-out: root mean square error"), crossValidation.RootMeanSquare);
+            yield return (Unit("leave-one-out: maximum error"), crossValidation.Worst);
         }
 
         if (surface.Check is { } check)
         {
             yield return ("designs compared with the model", check.Points);
-            yield return (Unit("largest error"), check.LargestError);
+            yield return (Unit("maximum error"), check.LargestError);
             yield return (Unit("root mean square error"), check.RootMeanSquareError);
             yield return (Unit("range of the response"), check.Range);
             for (var f = 0; f < plan.Factors.Count; f++)
-                yield return ($"largest error at {PlanLabels.WithUnit(plan.Factors[f])}", PlanLabels.Natural(plan, f, check.WorstCoded[f]));
+                yield return ($"maximum error at {PlanLabels.WithUnit(plan.Factors[f])}", PlanLabels.Natural(plan, f, check.WorstCoded[f]));
         }
 
         if (surface.Shape is not { } shape)
@@ -86,8 +86,8 @@ internal static class SurfaceSheet
     private static PlacedTable Grid(SheetBuilder page, StudyPlan plan, FittedSurface surface, SurfaceGrid grid)
     {
         page.Paragraphs(
-            [$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at their middle: "
-                + "lowest blue, highest orange."]);
+            [$"The surface of {PlanLabels.WithUnit(surface.Response)} over the two factors of largest share, the others at mid-range: "
+                + $"lowest blue, highest orange."]);
         var format = NumberFormat.FormatCode(surface.Response.Unit);
         var table = page.Table(
             new Table(

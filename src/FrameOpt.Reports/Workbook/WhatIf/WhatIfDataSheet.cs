@@ -12,8 +12,8 @@ namespace FrameOpt.Reports.Workbook.WhatIf;
 internal sealed class WhatIfDataSheet
 {
     private const string Note =
-        "What the sheet What if reads. The first eight rows are the levels around the design typed there, with their weights; below stands "
-            + "the table. Roll and yaw parts are straight lines in the lateral offset. Nothing to type here.";
+        "Data of the sheet What if. The first eight rows are the grid points around the design entered there, with their interpolation "
+            + "weights; the table follows below. Roll and yaw parts are linear in the lateral offset. No input on this sheet.";
 
     private readonly Study study;
     private readonly WhatIfTable table;
@@ -52,7 +52,7 @@ internal sealed class WhatIfDataSheet
         }
 
         yield return Read("flies (1 yes)", "0", WhatIfLayout.FliesColumn, node => table.Nodes[node] is null ? 0 : 1);
-        yield return new("part in the design typed", "", "0.000",
+        yield return new("interpolation weight", "", "0.000",
             row => IsCorner(row) ? new Formula(Weight(row), corners[row].Weight) : double.NaN);
         var offset = study.Factor(GeometryInput.LateralOffset).Unit;
         foreach (var (p, phase) in study.Mission.Index())

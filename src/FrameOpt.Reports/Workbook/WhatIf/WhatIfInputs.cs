@@ -15,7 +15,7 @@ internal static class WhatIfInputs
 
     public static void Add(Spreadsheet book, IXLWorksheet sheet, RunReport report, WhatIfTable table, WhatIfLayout layout)
     {
-        string[] headers = ["the design", "value", "unit", "from", "to", "level below", "level above", "part of the way"];
+        string[] headers = ["design", "value", "unit", "from", "to", "level below", "level above", "fraction between levels"];
         for (var c = 0; c < headers.Length; c++)
             SheetStyle.Text(sheet.Cell(WhatIfLayout.FirstInputRow - 1, c + 1), headers[c]);
         SheetStyle.TableHeader(sheet.Range(WhatIfLayout.FirstInputRow - 1, 1, WhatIfLayout.FirstInputRow - 1, headers.Length));
@@ -45,7 +45,7 @@ internal static class WhatIfInputs
         if (factor.Input != GeometryInput.LateralOffset)
         {
             cell.DataValidation.Decimal.Between(factor.Unit.FromSi(factor.LevelsSi[0]), factor.Unit.FromSi(factor.LevelsSi[^1]));
-            cell.DataValidation.ErrorMessage = "The table holds this range only.";
+            cell.DataValidation.ErrorMessage = "The table covers this range only.";
         }
 
         sheet.Workbook.NamedRanges.Add($"what_if_{factor.Name}", cell.AsRange());
@@ -72,7 +72,7 @@ internal static class WhatIfInputs
 
     private static void State(Spreadsheet book, IXLWorksheet sheet, IReadOnlyList<WhatIfLevels> levels)
     {
-        SheetStyle.Text(sheet.Cell(WhatIfLayout.StateRow, 1), "Can the table say?");
+        SheetStyle.Text(sheet.Cell(WhatIfLayout.StateRow, 1), "Covered by the table?");
         var outside = string.Join(',', levels.SelectMany((_, factor) =>
         {
             var row = WhatIfLayout.InputRow(factor);
@@ -82,8 +82,8 @@ internal static class WhatIfInputs
         var (weights, flies) = (WhatIfLayout.OfCorners(WhatIfLayout.CornerWeightColumn), WhatIfLayout.OfCorners(WhatIfLayout.FliesColumn));
         var cannotFly = $"SUMPRODUCT(({weights}>0)*({flies}=0))>0";
         book.AddFormula(sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn), new Formula(
-            $"IF(OR({outside}),\"outside the range of the study: no figures\","
-                + $"IF({cannotFly},\"a level beside it cannot fly: no figures\",\"yes\"))",
+            $"IF(OR({outside}),\"outside the range of the study: no results\","
+                + $"IF({cannotFly},\"an adjacent level cannot fly: no results\",\"yes\"))",
             "yes"));
         sheet.Cell(WhatIfLayout.StateRow, WhatIfLayout.InputColumn).Style.Font.SetBold();
     }

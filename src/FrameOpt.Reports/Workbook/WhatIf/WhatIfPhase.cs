@@ -60,7 +60,7 @@ internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunRepor
         var yaw = At(WhatIfLayout.YawColumn);
         var stiffness = $"{WhatIfLayout.Interpolate(phase, 6)}*{TypedSpacing}*{CellAddress.Absolute(WhatIfLayout.YawRow, 2)}";
         var margin = report.Result.Chosen!.Phases[phase][PhaseQuantity.TwistMargin];
-        Cell(WhatIfLayout.TwistColumn, $"IF({yaw}=0,\"no bound\",{stiffness}/ABS({yaw}))", double.IsFinite(margin) ? margin : "no bound",
+        Cell(WhatIfLayout.TwistColumn, $"IF({yaw}=0,\"unbounded\",{stiffness}/ABS({yaw}))", double.IsFinite(margin) ? margin : "unbounded",
             "0.00");
     }
 
@@ -74,14 +74,14 @@ internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunRepor
         var margin = report.Result.Chosen!.Phases[phase][PhaseQuantity.TwistMargin];
         var cached = margin < Cautions.SuddenTorqueTwistMargin ? "sudden torque can twist risers"
             : Effort(1) > 1 ? "cannot be held"
-            : Math.Max(Effort(0), Effort(2)) > 1 ? "not held at each leverage" : "can be held";
+            : Math.Max(Effort(0), Effort(2)) > 1 ? "not held at every leverage" : "can be held";
         Cell(
             WhatIfLayout.VerdictColumn,
             $"IF(AND(ISNUMBER({twist}),{twist}<1),\"CANNOT FLY: risers twist\","
                 + $"IF({WhatIfLayout.Interpolate(phase, 6)}/2<{perMetre},\"CANNOT FLY: slack riser\","
                 + $"IF(AND(ISNUMBER({twist}),{twist}<{warns}),\"sudden torque can twist risers\","
                 + $"IF({At(WhatIfLayout.FirstEffortColumn + 1)}>1,\"cannot be held\","
-                + $"IF({worstEffort}>1,\"not held at each leverage\",\"can be held\")))))",
+                + $"IF({worstEffort}>1,\"not held at every leverage\",\"can be held\")))))",
             cached,
             "General");
     }

@@ -18,7 +18,7 @@ internal static class WhatIfPhases
             "phase", "weight", "roll part [N·m], right +", "yaw part [N·m], right +", "leverage in the study",
             "residual [N·m], leverage above", "residual [N·m], as in the study", "residual [N·m], leverage above",
                 "steers, as in the study", "lean [mm], right +, as in the study",
-            "effort, first leverage", "effort, as in the study", "effort, second leverage", "twist margin", "says",
+            "effort, first leverage", "effort, as in the study", "effort, second leverage", "twist margin", "verdict",
         ];
         for (var c = 0; c < headers.Length; c++)
             SheetStyle.Text(sheet.Cell(WhatIfLayout.HeaderRow, c + 1), headers[c]);

@@ -36,19 +36,19 @@ internal static class WhatIfSheet
         const double characters = FirstWidth + 13 * OtherWidth + 26;
         var others = report.Result.Study.Factors.Where(factor => !factor.Input.IsRequired).ToList();
         var held = others.Count == 0 ? ""
-            : " Held as in the chosen design: "
+            : " Fixed as in the chosen design: "
                 + $"{string.Join("; ", others.Select(factor => GeometryText.Of(factor, report.Result.Chosen!.Geometry[factor.Input])))}.";
         var counts = $"{table.Spacings.Si.Count} x {table.Heights.Si.Count} x {table.Angles.Si.Count}";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, WhatIfLayout.VerdictColumn),
-            "What if I drill it otherwise? Type a design into the framed blue cells; every phase recomputes. It starts as the best "
-                + "compromise of the run." + held,
+            "What if it is drilled differently? Enter a design in the framed blue cells; every phase is recalculated. The initial design "
+                + "is the best compromise of the run." + held,
             characters);
         SheetStyle.Paragraph(
             sheet.Range(2, 1, 2, WhatIfLayout.VerdictColumn),
-            "The lateral offset is exact, at any value. Spacing, suspension height and thrust-line angle are read from a table of "
-                + $"{counts} levels (below; figures on the sheet {WhatIfLayout.DataSheetName}): "
-                + "exact at its levels, straight lines between them. In the middle between levels the residual torque is off by at most "
+            "Results are exact for any lateral offset. Spacing, suspension height and thrust-line angle are interpolated in a table of "
+                + $"{counts} levels (below; data on the sheet {WhatIfLayout.DataSheetName}): "
+                + "exact at its levels, linear between them. Midway between levels the residual torque is off by at most "
                 + $"{table.LargestErrorNewtonMetres:0.###} N·m (checked in every cell of the table at the chosen offset). Before drilling, "
                     + "check the design with: frameopt evaluate.",
             characters);

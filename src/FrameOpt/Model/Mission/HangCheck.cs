@@ -13,7 +13,7 @@ public sealed record HangCheck(double RightNewtons, double LeftNewtons, double P
     public double TotalNewtons => RightNewtons + LeftNewtons;
 
     /// <summary>The readings to expect: half the weight each, more or less the moment of the offset over the spacing.</summary>
-    /// <remarks>Source: statics of a bar on two supports; the strap warning is W h d / s² each way for a length difference d.</remarks>
+    /// <remarks>Source: statics of a beam on two supports; the strap warning is W h d / s² each way for a length difference d.</remarks>
     public static HangCheck Of(Machine machine, FrameGeometry geometry)
     {
         var weight = machine.MassKilograms * Constants.StandardGravity;

@@ -97,7 +97,7 @@ public sealed class MissionRow
     private static bool StaysWithin(LinearFunction line, double most, ReadOnlySpan<double> offsets) =>
         Math.Abs(line.At(offsets[0])) <= most && Math.Abs(line.At(offsets[^1])) <= most;
 
-    /// <summary>Computes every phase anew from one stage on.</summary>
+    /// <summary>Recomputes every phase from one stage on.</summary>
     private FlightFailure Compute(in FrameGeometry geometry, EvaluationStage from)
     {
         var rollMetres = RiserStiffness.RollMetres(Mission.Wing, geometry.SpacingMetres);

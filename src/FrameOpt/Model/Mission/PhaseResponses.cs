@@ -34,7 +34,7 @@ public static class PhaseResponses
         RowVectors.Margin(row.Balances[phase].YawStiffness, row.Balances[phase].WingYawMoment, offsets, values);
 
     /// <summary>Right and left riser load in N: hypot(F/2 +- M_w/s, N_w/s).</summary>
-    /// <remarks>Source: statics of a bar on two supports, with the yaw moment as a fore-aft pair.</remarks>
+    /// <remarks>Source: statics of a beam on two supports, with the yaw moment as a fore-aft pair.</remarks>
     public static (double Right, double Left) RiserLoads(MissionRow row, int phase, double offsetMetres)
     {
         var half = row.Bodies[phase].Load.Newtons / 2;

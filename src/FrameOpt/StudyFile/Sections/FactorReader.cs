@@ -118,7 +118,7 @@ internal static class FactorReader
         {
             section.DiagnosticBag.Add(section.At("step"), FormattableString.Invariant(
                 $"{section.Path} would have {range.Steps:0} levels; {MaxLevels} is the most."),
-                "Write a larger step: no frame is drilled that finely.");
+                "Write a larger step: frames are not drilled that finely.");
             return null;
         }
 

@@ -110,7 +110,7 @@ internal static class RankingReader
     {
         if (ranking is null || !ranking.Has("weights"))
         {
-            study.DiagnosticBag.AddAssumption("ranking weights", "1 for each objective", "assumption: all objectives count alike");
+            study.DiagnosticBag.AddAssumption("ranking weights", "1 for each objective", "assumption: all objectives have equal weight");
             return [.. objectives.Select(_ => 1.0)];
         }
 

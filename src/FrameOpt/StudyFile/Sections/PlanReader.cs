@@ -137,7 +137,7 @@ internal static class PlanReader
                 continue;
             needs.Check(response, node);
             if (read.Contains(response))
-                plan.DiagnosticBag.Add(node, $"{response.Name} stands twice.", "Remove one of the two.");
+                plan.DiagnosticBag.Add(node, $"{response.Name} is listed twice.", "Remove one of the two.");
             read.Add(response);
         }
 

@@ -96,7 +96,7 @@ internal static class StartReader
                 return Unit!.ToBase(parsed.Value);
             search.DiagnosticBag.Add(
                 search.At("start"), FormattableString.Invariant($"Line {row.Line} has `{row.Cells[Index]}` for {Factor.Name}."),
-                    "A plain number with a decimal point is wanted; the unit stands in the header.");
+                    "A plain number with a decimal point is expected; the unit stands in the header.");
             return double.NaN;
         }
     }

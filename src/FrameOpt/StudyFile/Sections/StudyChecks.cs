@@ -56,7 +56,7 @@ internal static class GridChecks
             return;
         study.DiagnosticBag.Add(
             study.KeyAt("factors"),
-            "hang_point_spacing reaches wing.line_spread, where the riser coupling cannot be reckoned from the lines.",
+            "hang_point_spacing reaches wing.line_spread, where the riser coupling cannot be computed from the lines.",
             "Write a smaller spacing, or give `wing.riser_coupling`.");
     }
 }

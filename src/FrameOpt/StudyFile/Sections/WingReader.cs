@@ -53,7 +53,7 @@ internal static class WingReader
     {
         if (!wing.Has("riser_coupling"))
         {
-            wing.DiagnosticBag.AddAssumption("riser coupling length", "from the geometry of the lines, at each design's own spacing",
+            wing.DiagnosticBag.AddAssumption("riser coupling length", "from the geometry of the lines, at the spacing of each design",
                 "assumption: two straight lines to a rigid wing; range 0.1 to 0.4 m");
             return new RiserCoupling.FromLines();
         }

@@ -36,8 +36,8 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
         Diagnostic[] sorted = [.. diagnostics.OrderBy(m => m.Line).ThenBy(m => m.Column)];
         return sorted.Length <= MaxShown
             ? sorted
-            : [.. sorted.Take(MaxShown), new Diagnostic(file, 0, 0, "", $"There are {sorted.Length - MaxShown} mistakes more.",
-                "Mend these first.")];
+            : [.. sorted.Take(MaxShown), new Diagnostic(file, 0, 0, "", $"{sorted.Length - MaxShown} more errors are not shown.",
+                "Correct these first.")];
     }
 
     public void Add(Node at, string what, string fix) => Add(at.Line, at.Column, at.Excerpt, what, fix);

@@ -30,7 +30,7 @@ internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Diagnostic
         var text = YamlText.UnescapeBrackets(scalar.Value);
         if (text.Any(character => char.IsControl(character) && character is not ('\n' or '\r' or '\t')))
         {
-            diagnostics.Add(line, column, "", "This value holds an invisible control character.", "Type the value anew.");
+            diagnostics.Add(line, column, "", "This value holds an invisible control character.", "Type the value again.");
             text = "";
         }
 
@@ -64,7 +64,7 @@ internal sealed class NodeBuilder(IReadOnlyList<ParsingEvent> events, Diagnostic
             if (key is not Node.Scalar word)
                 diagnostics.Add(key, "A key must be one word.", "Write `key: value`.");
             else if (!seen.TryAdd(word.Text, word))
-                diagnostics.Add(word, $"This key stands twice; first in line {seen[word.Text].Line}.", "Remove one of the two.");
+                diagnostics.Add(word, $"Duplicate key; first used in line {seen[word.Text].Line}.", "Remove one of the two.");
             else
                 entries.Add(new Node.Entry(word, value));
         }

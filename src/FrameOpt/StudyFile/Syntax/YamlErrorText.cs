@@ -37,7 +37,7 @@ internal static partial class YamlErrorText
             ("A `{` is not closed, or a comma is missing.", "Write `{ key: value, key: value }`."),
         _ when Has(message, "flow sequence", "']'") => ("A `[` is not closed, or a comma is missing.", "Write `[value, value]`."),
         _ when Has(message, "mapping values are not allowed", "invalid mapping") =>
-            ("A second `key:` stands where a value is wanted.",
+            ("A second `key:` stands where a value is expected.",
             "Start each key on its own line, as far in as its neighbours, with a colon after it; put text that has a colon in quotes."),
         _ when Has(message, "expected key", "block mapping", "block collection", "'-' indicator", "simple key") =>
             ("This line does not fit the lines above it.",

@@ -43,11 +43,11 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
         new("°", v => UnitsNet.Angle.FromDegrees(v).Radians));
 
     /// <summary>Base: rpm.</summary>
-    public static readonly Dimension Revolutions = new("a speed of rotation", "2450 rpm",
+    public static readonly Dimension Revolutions = new("a rotational speed", "2450 rpm",
         new UnitSpelling("rpm", v => UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(v).RevolutionsPerMinute));
 
     /// <summary>Base: rad/s.</summary>
-    public static readonly Dimension AngularRate = new("a rate of turning", "0.3 rad/s",
+    public static readonly Dimension AngularRate = new("an angular rate", "0.3 rad/s",
         new("rad/s", v => UnitsNet.RotationalSpeed.FromRadiansPerSecond(v).RadiansPerSecond),
         new("deg/s", v => UnitsNet.RotationalSpeed.FromDegreesPerSecond(v).RadiansPerSecond));
 
@@ -84,7 +84,7 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
         new("L", v => UnitsNet.Volume.FromLiters(v).CubicMeters));
 
     /// <summary>Base: K; a difference, so that 10 °C is 10 K.</summary>
-    public static readonly Dimension TemperatureDifference = new("a difference of temperature", "10 K",
+    public static readonly Dimension TemperatureDifference = new("a temperature difference", "10 K",
         new("K", v => TemperatureDelta.FromKelvins(v).Kelvins), new("°C", v => TemperatureDelta.FromDegreesCelsius(v).Kelvins),
         new("degC", v => TemperatureDelta.FromDegreesCelsius(v).Kelvins));
 

@@ -40,7 +40,7 @@ internal static partial class NumberText
         if (text.StartsWith('−') || text.StartsWith('–'))
             return ("The minus sign is not the plain one of the keyboard.", $"Write -{text[1..].TrimStart()}.");
         if (NonFinite().IsMatch(text))
-            return ("This is not a number that can be reckoned with.", "");
+            return ("This is not a finite number.", "");
         if (Grouped().Match(text) is { Success: true } grouped)
             return Thousands(grouped);
         if (DecimalComma().Match(text) is { Success: true } comma)

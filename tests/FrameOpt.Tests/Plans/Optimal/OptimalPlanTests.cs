@@ -100,9 +100,9 @@ public class OptimalPlanTests
         var gain = before.Gain(taken);
         var after = new RowExchange(Matrix<double>.Build.DenseOfRowArrays(rows.Select((row, r) => r == 4 ? taken : row)), moments,
             criterion);
-        var anew = criterion == OptimalCriterion.D ? Math.Exp(after.CriterionValue - before.CriterionValue) - 1
+        var fromScratch = criterion == OptimalCriterion.D ? Math.Exp(after.CriterionValue - before.CriterionValue) - 1
             : 1 - (after.CriterionValue / before.CriterionValue);
-        Check.Close(anew, gain, relative: 1e-4, because: "the information of points in a corner of the cube is nearly singular");
+        Check.Close(fromScratch, gain, relative: 1e-4, because: "the information of points in a corner of the cube is nearly singular");
     }
 
     [Fact]

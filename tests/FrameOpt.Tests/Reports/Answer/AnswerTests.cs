@@ -20,7 +20,7 @@ public class AnswerTests
     [Fact]
     public void Each_phase_stands_in_words_and_numbers()
     {
-        var words = Description(ReportFixture.Report().Result, "What it leaves");
+        var words = Description(ReportFixture.Report().Result, "Residual torque");
         Assert.Contains(
             "cruise (55 % of the mission): 3.7 N·m, steers right; lean 5.6 mm to the left; "
                 + "effort 0.07 of the largest lean; left riser carries 2 N (0.2 kgf) more",
@@ -59,7 +59,7 @@ public class AnswerTests
     [Fact]
     public void The_hang_check_names_the_side_that_reads_more_and_warns_of_the_straps()
     {
-        // Hand reckoning, bar on two supports: W = 113 x 9.80665 = 1108.15 N; 2 W (1.19469 - 25) mm / 440 mm = -119.9 N.
+        // Hand calculation, bar on two supports: W = 113 x 9.80665 = 1108.15 N; 2 W (1.19469 - 25) mm / 440 mm = -119.9 N.
         var words = Description(ReportFixture.Report().Result, "Hang check");
         Assert.Contains(
             "With the engine off the LEFT scale reads more: right 494 N (50.4 kgf), left 614 N (62.6 kgf), difference 120 N (12.2 kgf)",
@@ -71,7 +71,7 @@ public class AnswerTests
     [Fact]
     public void Residuals_at_three_yaw_leverages_stand_beside_their_roll_and_yaw_parts()
     {
-        var table = Table(ReportFixture.Report().Result, "If the yaw leverage");
+        var table = Table(ReportFixture.Report().Result, "Influence of the yaw leverage");
         Assert.Equal(
             [
                 "phase", "roll part", "yaw part", "residual, leverage 0.2",
@@ -80,7 +80,7 @@ public class AnswerTests
             table.Headers);
         // Worked balance: M_w -0.44725, N_w 2.64276; R = M_w + 0.2 N_w = 0.0813 and M_w + 1.6 N_w = 3.7812.
         Assert.Equal(["cruise", "0.4 N·m left", "2.6 N·m right", "0.1 N·m right", "3.7 N·m right", "3.8 N·m right"], table.Rows[2]);
-        Assert.Equal("offset of the best design there", table.Rows[^1][0]);
+        Assert.Equal("offset of the best design at this leverage", table.Rows[^1][0]);
         Assert.Equal("25 mm right", table.Rows[^1][3]);
     }
 
@@ -100,7 +100,7 @@ public class AnswerTests
     [Fact]
     public void A_leverage_outside_the_range_compared_is_told_with_its_values()
     {
-        var words = Description(ReportFixture.Report().Result, "If the yaw leverage");
+        var words = Description(ReportFixture.Report().Result, "Influence of the yaw leverage");
         Assert.Contains("The study's own leverage, 0.97 to 2.66 over the phases, lies outside 0.2 to 1.6 in accelerated", words);
     }
 
@@ -109,12 +109,12 @@ public class AnswerTests
     public void A_body_turned_too_far_for_the_model_is_a_caution()
     {
         var result = ReportFixture.Report().Result;
-        var words = Description(result, "What it leaves");
+        var words = Description(result, "Residual torque");
         Assert.Contains("CAUTION: the body's yaw in launch is 16.5 deg to the right: the model takes it as small", words);
         Assert.DoesNotContain("the body's roll", words);
         Assert.Contains(
             "CAUTION: the body's roll in climb is 15.5 deg to the left",
-            Description(result with { Chosen = result.Chosen!.With(1, PhaseQuantity.BodyRoll, -15.5) }, "What it leaves"));
+            Description(result with { Chosen = result.Chosen!.With(1, PhaseQuantity.BodyRoll, -15.5) }, "Residual torque"));
     }
 
     [Fact]
@@ -128,8 +128,9 @@ public class AnswerTests
     public void Limits_that_bind_are_told_from_those_met_with_room()
     {
         var rows = Table(ReportFixture.Report().Result, "Limits").Rows;
-        Assert.Equal(["twist_margin_worst at least 3", "3.47", "met with room", "70,000"], rows[0]);
-        Assert.Equal(["effort_worst at most 0.85", "0.84", "binds", "45,000"], rows[1]); // 67.45186 / 80 = 0.8431, within 1 % of 0.85
+        Assert.Equal(["twist_margin_worst at least 3", "3.47", "met with margin", "70,000"], rows[0]);
+        // 67.45186 / 80 = 0.8431, within 1 % of 0.85.
+        Assert.Equal(["effort_worst at most 0.85", "0.84", "at the limit", "45,000"], rows[1]);
     }
 
     [Fact]

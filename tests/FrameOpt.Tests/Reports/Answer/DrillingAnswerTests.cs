@@ -40,7 +40,7 @@ public class DrillingAnswerTests
     [Fact]
     public void The_hang_check_names_the_side_that_reads_more_and_warns_of_the_straps()
     {
-        // Hand reckoning, bar on two supports: W = 113 x 9.80665 = 1108.15 N; 2 W (1.19469 - 25) mm / 440 mm = -119.9 N.
+        // Hand calculation, bar on two supports: W = 113 x 9.80665 = 1108.15 N; 2 W (1.19469 - 25) mm / 440 mm = -119.9 N.
         var words = Description(ReportFixture.Report().Result, "Hang check");
         Assert.Contains(
             "With the engine off the LEFT scale reads more: right 494 N (50.4 kgf), left 614 N (62.6 kgf), difference 120 N (12.2 kgf)",
@@ -55,7 +55,7 @@ public class DrillingAnswerTests
         var result = ReportFixture.Report().Result;
         var words = Description(result with { Chosen = result.Chosen! with { Geometry = WorkedMachine.Geometry(440, 25, 150, -2) } },
             "Where to drill");
-        Assert.Contains("thrust line, followed forward, points 2 deg to the pilot's left", words);
+        Assert.Contains("thrust line, looking forward, points 2 deg to the pilot's left", words);
         Assert.Contains("its front end, on the pilot's side, moves towards the pilot's left", words);
     }
 

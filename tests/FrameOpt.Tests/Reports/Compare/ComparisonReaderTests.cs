@@ -52,7 +52,7 @@ public sealed class ComparisonReaderTests : IDisposable
         var refused = RunJsonFolder.Refused(folder["nowhere"], folder["empty"], folder["broken"], older, $"{good}:4", $"{good}:0");
         Assert.Equal(6, refused.Count);
         Assert.Contains("there is no such folder", refused[0]);
-        Assert.Contains("holds no run.json", refused[1]);
+        Assert.Contains("contains no run.json", refused[1]);
         Assert.Contains("damaged", refused[2]);
         Assert.Contains("written by FrameOpt 0.0.1, and this is 0.1.0", refused[3]);
         Assert.Contains("has 3 ranked designs, numbered from 1; there is no design 4", refused[4]);
@@ -101,7 +101,7 @@ public sealed class ComparisonReaderTests : IDisposable
             folder, "nothing", report with { Result = ReportFixture.NothingFeasible(null), FrontEvaluations = [] });
         var refused = RunJsonFolder.Refused(older, nothing);
         Assert.Contains("Run the study again", refused[0]);
-        Assert.Contains("found no design that keeps every limit", refused[1]);
+        Assert.Contains("found no design that meets every limit", refused[1]);
     }
 
     [Theory]

@@ -22,7 +22,7 @@ public sealed class ComparisonTests : IDisposable
         var run = RunJsonFolder.Write(folder, "run", report);
         var comparison = RunJsonFolder.Read(run, $"{run}:5");
         Assert.Empty(comparison.Warnings);
-        Assert.Contains("A and B are designs of one run.", Lines(comparison));
+        Assert.Contains("A and B are designs of the same run.", Lines(comparison));
         var (a, b) = (report.FrontEvaluations[0][MissionQuantity.ResidualRms], report.FrontEvaluations[4][MissionQuantity.ResidualRms]);
         Assert.NotEqual(NumberFormat.Text(a, "N·m"), NumberFormat.Text(b, "N·m"));
         Assert.Equal(a < b ? "A better" : "B better", Which(comparison, "residual rms"));
@@ -67,7 +67,7 @@ public sealed class ComparisonTests : IDisposable
         })
         {
             var comparison = RunJsonFolder.Read(first, RunJsonFolder.Write(folder, part, ReportFixture.Report(3, other)));
-            Assert.StartsWith($"NOT THE SAME QUESTION: B has another {part} than A.", Assert.Single(comparison.Warnings));
+            Assert.StartsWith($"NOT COMPARABLE: B differs from A in {part}.", Assert.Single(comparison.Warnings));
             Assert.DoesNotContain("better", string.Join(' ', ComparisonTables.Mission(comparison).Rows.Select(row => row[^1])));
         }
     }
@@ -100,7 +100,7 @@ public sealed class ComparisonTests : IDisposable
         {
             Result = report.Result with { StopReason = new StopReason.StoppedEarly(3, 10) }
         });
-        Assert.Contains("B comes from a run that was cut short (stopped after 3 of 10 designs)",
+        Assert.Contains("B comes from a run that was stopped early (stopped after 3 of 10 designs)",
             Assert.Single(RunJsonFolder.Read(RunJsonFolder.Write(folder, "whole", report), cut).Warnings));
     }
 

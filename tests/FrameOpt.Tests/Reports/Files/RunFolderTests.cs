@@ -47,7 +47,7 @@ public sealed class RunFolderTests : IDisposable
     {
         Directory.CreateDirectory(Target);
         File.WriteAllText(Path.Combine(Target, "letter.txt"), "dear");
-        Assert.Contains("not a folder of results", RunFolder.WriteObstacle(Target, replace: true));
+        Assert.Contains("not a results folder", RunFolder.WriteObstacle(Target, replace: true));
         Assert.Throws<IOException>(() => RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: true));
         Assert.Equal(["letter.txt"], Names(Target));
     }

@@ -49,7 +49,7 @@ public class PagePicturesTests
             study with { Limits = [new StudyLimit(study.Objectives[0].Response, false, null, bound)] }));
         Assert.Equal(2, PageText.Of(With(highest).ById("front"), "limit").Count(line => line.Ancestors("figure").Any()));
         Assert.Contains(With(100 * highest).Words, words => words.StartsWith("The limit on residual rms", StringComparison.Ordinal)
-            && words.EndsWith("lies outside this picture.", StringComparison.Ordinal));
+            && words.EndsWith("is outside the range shown.", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -94,7 +94,7 @@ public class ProductLineFilesTests
             Assert.Contains(texts, text => text == ProductLineText.HoleOffset(report.Value.Result.Study, geometry.Design));
         }
 
-        Assert.Contains("measure and make", texts);
+        Assert.Contains("custom frame", texts);
         Assert.Contains("wing 24 m²", texts);
         Assert.Contains(texts, text => text.StartsWith("Riser twist and torque", StringComparison.Ordinal));
         Assert.DoesNotContain(drawing.Descendants().Attributes(), attribute => attribute.Name.LocalName is "href" or "style");

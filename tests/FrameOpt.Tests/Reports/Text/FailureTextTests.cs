@@ -91,7 +91,8 @@ public class FailureTextTests
     // 196.133 N at 2 m below the hang line: 392 N·m; 921.825 N at 0.15 m: 138 N·m.
     [Fact]
     public void Thrust_far_from_the_hang_line_pitches_the_pilot_over() => Assert.Equal(
-        "cruise: the thrust pitches the pilot over: no balance in pitch (pitching moment 392 N·m, the hung weight holds at most 138 N·m)",
+        "cruise: the thrust pitches the pilot over: no balance in pitch (pitching moment 392 N·m, the suspended weight can balance at "
+            + "most 138 N·m)",
         Failure(new HandMachine { HubUp = -1.85 }));
 
     // Hang points below the centre of gravity: nothing else acts, so the body comes to rest upside down.

@@ -12,7 +12,7 @@ public class RankingSheetTests
     public void The_values_saved_rank_every_design_as_the_tool_does(RankingMethod method)
     {
         var report = LiveRun.Of(method);
-        var (header, rows) = new WorkbookReader(report).Table("Ranking", "place");
+        var (header, rows) = new WorkbookReader(report).Table("Ranking", "position");
         Assert.InRange(report.Result.Front.Count, 20, 500);
         Assert.Equal(report.Result.Front.Select(design => (double)design.Rank), rows.Select(row => (double)row[1]!));
         Assert.Equal(report.Result.Front.Select(design => (double)design.Number), rows.Select(row => (double)row[3]!));
@@ -28,7 +28,7 @@ public class RankingSheetTests
         // Corners far worse than the rest are on the front but not among the best 500: their values must still set the scale.
         var report = ReportFixture.Report(620);
         var book = new WorkbookReader(report);
-        var (_, rows) = book.Table("Ranking", "place");
+        var (_, rows) = book.Table("Ranking", "position");
         Assert.Equal(500, rows.Count);
         var criteria = book.Table("Ranking", "response [unit]").Rows;
         for (var o = 0; o < report.Result.Study.Objectives.Count; o++)

@@ -14,7 +14,7 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
     public void Unchanged_it_ranks_as_the_tool_does()
     {
         var front = LiveRun.Report.Result.Front;
-        var rows = books[0].Table("Ranking", "place").Rows;
+        var rows = books[0].Table("Ranking", "position").Rows;
         Assert.Equal(front.Select(design => ((double)design.Rank, (double)design.Number)),
             rows.Select(row => ((double)row[1]!, (double)row[3]!)));
     }
@@ -26,7 +26,7 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
         double[][] designs = [.. result.Front.Select(design => (double[])[
             .. design.Objectives.Select((value, o) => result.Study.Objectives[o].Maximise ? -value : value)])];
         var expected = Ranking.ByDistanceToIdeal(designs, [3, 1, 6]);
-        var rows = books[1].Table("Ranking", "place").Rows;
+        var rows = books[1].Table("Ranking", "position").Rows;
         Assert.Equal(expected.Select(place => (double)place.Rank), rows.Select(row => (double)row[1]!));
         Assert.Equal(expected.Select(place => (double)result.Front[place.Index].Number), rows.Select(row => (double)row[3]!));
         Assert.NotEqual((double)result.Front[0].Number, (double)rows[0][3]!);
@@ -40,7 +40,7 @@ public class RecalculationTests(RecalculationTests.Workbooks books) : IClassFixt
         var here = result.Front.Select(design => model.Evaluate(design.Geometry)).ToList();
         var within = here.Count(design => design.Failure is null && design[MissionQuantity.TwistMarginWorst] >= 3
             && design[MissionQuantity.EffortWorst] <= Workbooks.TighterEffort);
-        var rows = books[2].Table("Ranking", "place").Rows;
+        var rows = books[2].Table("Ranking", "position").Rows;
         Assert.InRange(within, 1, result.Front.Count - 1);
         Assert.Equal(within, rows.Count(row => row[1] is double));
         var first = (double)rows[0][3]!;

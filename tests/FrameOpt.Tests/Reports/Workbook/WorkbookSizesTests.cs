@@ -15,7 +15,7 @@ public class WorkbookSizesTests
     {
         var book = new WorkbookReader(ReportFixture.Report(5_000));
         Assert.Empty(book.SchemaErrors());
-        Assert.Equal(500, book.Table("Ranking", "place").Rows.Count);
+        Assert.Equal(500, book.Table("Ranking", "position").Rows.Count);
     }
 
     [Theory]
@@ -88,7 +88,7 @@ public class WorkbookSizesTests
             '|', design.Objectives.Select((value, o) => Math.Floor(value / coarse[o].Resolution)))).Distinct().Count();
         Assert.Equal(boxes, book.Sheets["Front"].Count - 2);
         Assert.Contains($"{boxes} of the {report.Result.Front.Count} designs on the front", (string)book.Sheets["Front"][0][0]!);
-        Assert.Contains("designs.csv holds all", (string)book.Sheets["Front"][0][0]!);
-        Assert.Equal(report.Result.Front.Count, book.Table("Ranking", "place").Rows.Count);
+        Assert.Contains("designs.csv contains all", (string)book.Sheets["Front"][0][0]!);
+        Assert.Equal(report.Result.Front.Count, book.Table("Ranking", "position").Rows.Count);
     }
 }

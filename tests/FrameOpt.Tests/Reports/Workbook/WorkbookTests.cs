@@ -44,7 +44,7 @@ public class WorkbookTests
         Assert.Equal(shown * 5, book.Sheets["Phases"].Count - FirstDataRow);
         var title = (string)book.Sheets["Front"][0][0]!;
         Assert.Equal(designs > 500, title.Contains("best 500 by rank of the 501", StringComparison.Ordinal));
-        Assert.Equal(shown, book.Table("Ranking", "place").Rows.Count);
+        Assert.Equal(shown, book.Table("Ranking", "position").Rows.Count);
         Assert.Empty(book.SchemaErrors());
     }
 

@@ -63,7 +63,7 @@ public class PlanReadingTests
     [InlineData("kind: fractional factorial, most_runs: 8, generators: [D=ABC]", "either generators or most_runs")]
     [InlineData("kind: I-optimal", "runs is missing")]
     [InlineData("kind: Box-Behnken, responses: []", "is empty")]
-    [InlineData("kind: Box-Behnken, responses: [pitch_swing, pitch_swing]", "stands twice")]
+    [InlineData("kind: Box-Behnken, responses: [pitch_swing, pitch_swing]", "is listed twice")]
     [InlineData("kind: central composite, centre_runs: 1.5", "whole number")]
     // The plan does not exist: docs/plans.md, tables of sizes.
     [InlineData("kind: fractional factorial, most_runs: 4", "cannot be made: the number of runs for 4 factors must be 5 or more, but is 4")]
