@@ -3,10 +3,10 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
-using Json;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
+using Json;
 using MathNet.Numerics;
 
 namespace FrameOpt.Tests.Reports;

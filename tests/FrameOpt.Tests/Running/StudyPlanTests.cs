@@ -1,4 +1,3 @@
-using File = FrameOpt.Tests.StudyFile.WorkedStudyText;
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
@@ -7,6 +6,7 @@ using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Reports;
+using File = FrameOpt.Tests.StudyFile.WorkedStudyText;
 
 namespace FrameOpt.Tests.Running;
 

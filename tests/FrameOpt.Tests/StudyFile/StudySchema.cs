@@ -1,8 +1,8 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using FrameOpt.Model.Mission;
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;

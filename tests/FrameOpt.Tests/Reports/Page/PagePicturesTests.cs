@@ -1,5 +1,5 @@
-using FrameOpt.Model.Mission;
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Running;
 using FrameOpt.Search.Fronts;

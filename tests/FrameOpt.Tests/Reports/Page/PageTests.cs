@@ -1,8 +1,8 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Xml.Linq;
-using FrameOpt.Model.Mission;
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Page;
