@@ -118,8 +118,8 @@ public static class PlanSections
         {
             lines.Add($"Compared with the model on {NumberFormat.Count(check.Points)} designs of the plan's cube: maximum error "
                 + $"{PlanLabels.FourDigits(check.LargestError, unit)}, "
-                + $"root mean square {PlanLabels.FourDigits(check.RootMeanSquareError, unit)}, where the response "
-                + $"ranges over {PlanLabels.FourDigits(check.Range, unit)}. Largest at "
+                + $"root mean square {PlanLabels.FourDigits(check.RootMeanSquareError, unit)}; range of the response "
+                + $"{PlanLabels.FourDigits(check.Range, unit)}. The error is largest at "
                 + string.Join(
                     ", ", plan.Factors
                     .Select((factor, f) => $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(check.WorstCoded[f]))}")) + ".");
