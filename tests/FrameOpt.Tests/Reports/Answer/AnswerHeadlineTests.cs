@@ -3,7 +3,7 @@ using FrameOpt.Reports.Answer;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 
-namespace FrameOpt.Tests.Reports;
+namespace FrameOpt.Tests.Reports.Answer;
 
 /// <remarks>Figures: the worked balance, design 440 mm, 25 mm, 150 mm, 0 deg (References/README.md).</remarks>
 public class AnswerHeadlineTests

@@ -8,7 +8,7 @@ using FrameOpt.Reports.Files;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 
-namespace FrameOpt.Tests.Reports.Files.Json;
+namespace FrameOpt.Tests.Reports.Files;
 
 public partial class JsonTests
 {
