@@ -4,6 +4,7 @@ using System.Text.Json;
 using System.Text.Unicode;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Files;
 
@@ -16,6 +17,15 @@ internal static class JsonWriterExtensions
         NewLine = "\n",
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
     });
+
+    /// <summary>What a result was made with and from.</summary>
+    public static void WriteOrigin(this Utf8JsonWriter json, RunInfo info, Study study)
+    {
+        json.WriteString("tool", "FrameOpt");
+        json.WriteString("version", info.ToolVersion);
+        json.WriteString("study_file", info.StudyFileName);
+        json.WriteString("study_sha256", study.Hash);
+    }
 
     public static void WriteDecimal(this Utf8JsonWriter json, double value) =>
         json.WriteRawValue(Number(value));

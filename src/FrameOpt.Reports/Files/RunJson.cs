@@ -19,10 +19,7 @@ public static class RunJson
         var result = report.Result;
         using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();
-        json.WriteString("tool", "FrameOpt");
-        json.WriteString("version", report.Info.ToolVersion);
-        json.WriteString("study_file", report.Info.StudyFileName);
-        json.WriteString("study_sha256", result.Study.Hash);
+        json.WriteOrigin(report.Info, result.Study);
         json.WriteNumber("seed", report.Info.Seed);
         json.WriteString("stop_reason", RunText.Of(result.StopReason));
         json.WriteBoolean("complete", result.IsComplete);

@@ -20,10 +20,7 @@ public static class ProductLineJson
         var result = report.Result;
         using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();
-        json.WriteString("tool", "FrameOpt");
-        json.WriteString("version", report.Info.ToolVersion);
-        json.WriteString("study_file", report.Info.StudyFileName);
-        json.WriteString("study_sha256", result.Study.Hash);
+        json.WriteOrigin(report.Info, result.Study);
         json.WriteBoolean("complete", result.IsComplete);
         json.WritePropertyName("study");
         StudyJson.Write(json, result.Study);
