@@ -41,12 +41,9 @@ internal static class AnswerHeadline
 
     private static string EffortWarning(DesignEvaluation design)
     {
-        var phases = design.Phases.Where(phase => phase[PhaseQuantity.Effort] > 1).Select(EffortWords).ToList();
+        var phases = design.Phases.Where(phase => phase.CannotBeHeld).Select(SideText.EffortOf).ToList();
         return phases.Count == 0 ? "" : $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", phases)}. ";
     }
-
-    private static string EffortWords(PhaseResult phase) =>
-        $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})";
 
     private static string NothingFeasible(StudyResult result)
     {

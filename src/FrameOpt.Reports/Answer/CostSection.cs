@@ -28,8 +28,7 @@ internal static class CostSection
             if (phase.Phase.Power is not PhasePower.EngineOff)
                 continue;
             var baseline = result.Baseline is { Failure: null } other ? $" The baseline leaves {SideText.Residual(other.Phases[p])}." : "";
-            yield return $"{phase.Phase.Name}: {SideText.Residual(phase)}; {SideText.Lean(phase[PhaseQuantity.Lean])}, "
-                + $"effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest lean.{baseline}";
+            yield return $"{phase.Phase.Name}: {SideText.Residual(phase)}; {SideText.LeanAndEffort(phase)}.{baseline}";
         }
     }
 

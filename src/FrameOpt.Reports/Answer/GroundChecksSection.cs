@@ -42,7 +42,7 @@ internal static class GroundChecksSection
     public static AnswerSection BeforeFlight(Study study, DesignEvaluation chosen)
     {
         var side = Model.Mission.HangCheck.Of(study.Machine, chosen.Geometry).DifferenceNewtons;
-        var worst = chosen.Phases.MaxBy(phase => phase[PhaseQuantity.Effort])!;
+        var worst = chosen.Phases.Where(phase => phase.Phase.IsSettled).MaxBy(phase => phase[PhaseQuantity.Effort])!;
         return new AnswerSection("Before flight, in this order",
         [
             "1. Rotation: check from behind that the propeller turns "
@@ -53,8 +53,7 @@ internal static class GroundChecksSection
             "3. Tied-down run: frame firmly tied, nobody near the plane of the propeller; increase the power slowly and observe which "
                 + "side is pulled down: the strap on the other side tightens.",
             "4. Flight: smooth air and plenty of height; level flight first, then climb, then power off, accelerated flight "
-                + $"last. The hardest phase to hold is {worst.Phase.Name} "
-                + $"(effort {NumberFormat.Text(worst[PhaseQuantity.Effort], "")}, {SideText.Residual(worst)}).",
+                + $"last. The hardest phase to hold is {SideText.EffortOf(worst)}: {SideText.Residual(worst)}.",
         ]);
     }
 

@@ -9,14 +9,14 @@ internal static class PhasesSection
 {
     /// <summary>What the picture beside the section shows.</summary>
     public const string PictureNote =
-        "Residual torque is what is left for the pilot to hold by leaning or braking: the roll moment that alone would turn the wing as "
-            + "much as the roll and yaw moments together.";
+        "Residual torque is what is left for the pilot to hold by leaning or braking: a roll moment at the hang points. It is zero when the "
+            + "wing flies straight by itself: then one sideslip holds the roll moment, the yaw moment and the wing's own weight.";
 
     /// <summary>Warnings first, then a sentence for each phase.</summary>
     public static AnswerSection Of(StudyResult result, DesignEvaluation design)
     {
         var total = design.Phases.Sum(phase => phase.Phase.Weight);
-        return new AnswerSection(Title(result), [.. TwistWarning(design), .. AngleWarnings(design),
+        return new AnswerSection(Title(result), [.. TwistWarning(design), .. AngleWarnings(design), .. UnsettledCautions(design),
             .. design.Phases.Select((phase, i) => Line(phase, total) + BaselineWords(result, i) + ".")]);
     }
 
@@ -50,13 +50,23 @@ internal static class PhasesSection
         }
     }
 
-    private static string Line(PhaseResult phase, double totalWeight) => string.Join(
-        "; ",
-        $"{phase.Phase.Name} ({Share(phase.Phase.Weight, totalWeight)}): {SideText.Residual(phase)}",
-        SideText.Lean(phase[PhaseQuantity.Lean]),
-        $"effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest "
-            + $"lean{(phase[PhaseQuantity.Effort] > 1 ? " (CANNOT BE HELD)" : "")}",
-        SideText.LoadDifference(phase[PhaseQuantity.LoadDifference]));
+    private static IEnumerable<string> UnsettledCautions(DesignEvaluation design) => design.Phases
+        .Where(phase => !phase.Phase.IsSettled).Select(phase => $"CAUTION: {Cautions.Unsettled(phase.Phase.Name)}");
+
+    private static string Line(PhaseResult phase, double totalWeight)
+    {
+        var name = $"{phase.Phase.Name} ({Share(phase.Phase.Weight, totalWeight)})";
+        return string.Join("; ", phase.Phase.IsSettled
+            ? [$"{name}: {SideText.Residual(phase)}", SideText.LeanAndEffort(phase), LoadDifference(phase)]
+            : (string[])[$"{name}, first seconds: {SideText.Twist(phase)}", LoadDifference(phase), FirstSeconds(phase)]);
+    }
+
+    /// <summary>The roll and yaw part of a phase that has not settled, and what they add up to.</summary>
+    private static string FirstSeconds(PhaseResult phase) =>
+        $"roll part {SideText.Moment(phase[PhaseQuantity.WingRollMoment])}, yaw part {SideText.Moment(phase[PhaseQuantity.YawPart])}, "
+            + $"together {SideText.Residual(phase)}";
+
+    private static string LoadDifference(PhaseResult phase) => SideText.LoadDifference(phase[PhaseQuantity.LoadDifference]);
 
     private static string Share(double weight, double total) =>
         weight == 0 ? "not weighted" : FormattableString.Invariant($"{100 * weight / total:0.#} % of the mission");

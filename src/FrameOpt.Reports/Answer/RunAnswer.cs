@@ -47,7 +47,7 @@ public sealed record RunAnswer(
         DrillingSection.Of(result.Study, chosen.Geometry),
         .. RoundingSection.Of(result, chosen),
         GroundChecksSection.HangCheck(result.Study, chosen.Geometry),
-        .. LeverageSection.Of(result),
+        .. WingSection.Of(result),
         BandSection.Of(result, chosen),
         LimitsSection.Of(result),
         GroundChecksSection.BeforeFlight(result.Study, chosen),

@@ -24,6 +24,7 @@ internal static class MachineJson
             json.WriteBoolean("body", item.IsBody);
         });
         json.WriteQuantity("hang_line_forward", machine.HangLineForwardMetres, "m");
+        json.WriteString("hang_points", machine.HangPoints == HangPoints.ArmPivots ? "arm pivots" : "frame");
         Propeller(json, machine.Propeller);
         json.WriteOptional("engine", machine.Engine, engine => Engine(json, engine));
         json.WriteStartObject("pilot");
@@ -133,9 +134,14 @@ internal static class MachineJson
             case YawLeverage.Constant constant:
                 json.WriteDecimal("value", constant.Value);
                 break;
-            case YawLeverage.FromCoefficients from:
-                json.WriteDecimal("roll_restoring", from.RollRestoring);
-                json.WriteDecimal("yaw_damping", from.YawDamping);
+            case YawLeverage.FromSpeed speed:
+                json.WriteQuantity("speed_factor", speed.SpeedFactor, "s/m");
+                json.WriteDecimal("twist_share", speed.TwistShare);
+                break;
+            case YawLeverage.FromSideslip sideslip:
+                json.WriteDecimal("roll", sideslip.Roll);
+                json.WriteDecimal("yaw", sideslip.Yaw);
+                json.WriteDecimal("twist_share", sideslip.TwistShare);
                 break;
         }
 

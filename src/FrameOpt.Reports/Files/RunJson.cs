@@ -30,7 +30,7 @@ public static class RunJson
         json.WriteOptional("chosen", result.Chosen, chosen => EvaluationJson.Write(json, chosen, result.Study));
         json.WriteOptional("baseline", result.Baseline, baseline => EvaluationJson.Write(json, baseline, result.Study));
         json.WriteOptional("nearest_miss", result.NearestMiss, miss => NearestMiss(json, miss, result.Study));
-        json.WriteObjects("yaw_leverage_scenarios", result.Scenarios, scenario => Scenario(json, scenario, result.Study));
+        json.WriteObjects("wing_scenarios", result.Scenarios, scenario => Scenario(json, scenario, result.Study));
         json.WriteObjects("balanced_bands", result.Bands, band => Band(json, band));
         json.WriteStrings("dropped_objectives", result.DroppedObjectives);
         if (result.Plan is { } plan)
@@ -91,9 +91,9 @@ public static class RunJson
         json.WriteEndObject();
     }
 
-    private static void Scenario(Utf8JsonWriter json, LeverageScenario scenario, Study study)
+    private static void Scenario(Utf8JsonWriter json, WingScenario scenario, Study study)
     {
-        json.WriteString("yaw_leverage", RunText.Leverage(scenario));
+        json.WriteString("wing", StudyText.Name(scenario.Case));
         json.WritePropertyName("chosen");
         EvaluationJson.Write(json, scenario.Chosen, study);
         json.WriteOptional("best", scenario.BestEvaluation, best => EvaluationJson.Write(json, best, study));

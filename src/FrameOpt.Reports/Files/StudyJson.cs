@@ -62,6 +62,7 @@ internal static class StudyJson
         json.WriteDecimal("load_factor", phase.LoadFactor);
         json.WriteDecimal("carried", phase.CarriedShare);
         json.WriteQuantity("pitch_rate", phase.PitchRateRadiansPerSecond, "rad/s");
+        json.WriteBoolean("settled", phase.IsSettled);
     }
 
     private static void Factor(Utf8JsonWriter json, StudyFactor factor)

@@ -29,18 +29,18 @@ internal static class DesignParts
                 PhasesSection.PictureNote)));
     }
 
-    /// <summary>The same design at other yaw leverages.</summary>
-    public static XElement? Leverage(PageContent content)
+    /// <summary>The same design with other yaw leverages and riser couplings.</summary>
+    public static XElement? Wing(PageContent content)
     {
-        if (!content.IsFeasible || LeverageSection.Of(content.Result).ToList() is not [var compared, var best])
+        if (!content.IsFeasible || WingSection.Of(content.Result).ToList() is not [var compared, var best])
             return null;
         return Html.Section(
-            "leverage",
+            "wing",
             compared.Title,
-            content.Binder!.Bind(view => Html.SectionBody(LeverageSection.Of(view.Result).First())),
+            content.Binder!.Bind(view => Html.SectionBody(WingSection.Of(view.Result).First())),
             Html.Heading(best.Title),
             Html.List(best.Lines),
-            Html.Paragraph(Cautions.YawLeverageUncertainty));
+            Html.Paragraph(Cautions.WingUncertainty));
     }
 
     /// <summary>The design rounded to what can be built, where its factors are continuous.</summary>

@@ -1,4 +1,3 @@
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
@@ -33,7 +32,7 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
         var result = report.Result;
         if (result.Chosen is not { } chosen)
             return result.NearestMiss is { } miss ? [new(null, miss.Evaluation, result, [])] : [];
-        var models = result.Scenarios.Select(scenario => Model(result, scenario)).ToList();
+        var models = result.Scenarios.Select(scenario => result.Mission.With(scenario.Case.Of(result.Study.Wing))).ToList();
         var bands = new BalancedBands(result.Mission, result.Study.Band.PhaseIndex);
         return [.. DisplayedDesigns.WithExtremes(result).AsParallel().AsOrdered().Select((index, place) => place == 0
             ? new DesignView(result.Front[0], chosen, result, bands.Curve(chosen.Geometry)) { Best = chosen }
@@ -56,10 +55,6 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
             },
             curve);
     }
-
-    private static MissionModel Model(StudyResult result, LeverageScenario scenario) =>
-        scenario is { IsAsGiven: false, Leverage: YawLeverage.Constant leverage } ? result.Mission.WithYawLeverage(leverage.Value)
-            : result.Mission;
 }
 
 /// <summary>A design of the front in the cells of a table.</summary>

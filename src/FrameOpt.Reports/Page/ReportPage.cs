@@ -42,7 +42,7 @@ public static class ReportPage
     [
         AnswerPart.Of(content),
         DesignParts.Phases(content),
-        DesignParts.Leverage(content),
+        DesignParts.Wing(content),
         DesignParts.Rounding(content),
         .. DesignParts.GroundChecks(content),
         DesignParts.Band(content),

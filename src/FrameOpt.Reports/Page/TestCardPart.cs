@@ -10,9 +10,6 @@ namespace FrameOpt.Reports.Page;
 /// practice, no published source.</summary>
 internal static class TestCardSteps
 {
-    /// <summary>N·m. Below it the model's sign of the turn may be wrong.</summary>
-    private const double UncertainSignNewtonMetres = 3;
-
     public static IEnumerable<TestCardStep> Of(Study study, DesignEvaluation design) =>
         [Rotation(study), HangCheckStep(study, design.Geometry), TiedDown(study),
             .. InTestOrder(design).Select(phase => Flight(study, phase))];
@@ -67,24 +64,35 @@ internal static class TestCardSteps
     {
         var isOff = result.Phase.Power is PhasePower.EngineOff;
         var rpm = isOff ? "" : $"Propeller at {NumberFormat.Text(result[PhaseQuantity.Rpm], "rpm")}; ";
-        var effortWarning = result[PhaseQuantity.Effort] > 1 ? "DO NOT FLY THIS PHASE: according to the model the pilot cannot hold it. "
+        var effortWarning = result.CannotBeHeld ? "DO NOT FLY THIS PHASE: according to the model the pilot cannot hold it. "
             : "";
         return new TestCardStep(
             $"Flight: {result.Phase.Name}",
             $"{effortWarning}{Instruction(result.Phase)}",
             $"{rpm}{NumberFormat.Text(result[PhaseQuantity.Airspeed], "m/s")}. Hands up: {SideText.Residual(result)}. "
-                + $"Held straight by: {SideText.Lean(result[PhaseQuantity.Lean])} "
-                + $"(effort {NumberFormat.Text(result[PhaseQuantity.Effort], "")} of "
-                + $"{NumberFormat.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).{LargeAngleCaution(result)}",
+                + $"{HeldBy(study, result)}{LargeAngleCaution(result)}",
             isOff
                 ? "Land if leaning alone does not hold it straight. Do not trim one side faster."
                 : AbortText(result),
             [isOff ? "airspeed" : "rpm", "turns to", "lean or brake needed", "remarks"]);
     }
 
+    private static string HeldBy(Study study, PhaseResult result)
+    {
+        if (!result.Phase.IsSettled)
+            return $"{Capitalised(SideText.Twist(result))}; {SideText.LoadDifference(result[PhaseQuantity.LoadDifference])}. "
+                + $"Nothing is steady for the first ten seconds.";
+        return result.IsBeyondLean
+            ? "No lean cures it: hold it with the brake, and land."
+            : $"Held straight by: {SideText.Lean(result[PhaseQuantity.Lean])} (effort {NumberFormat.Text(result[PhaseQuantity.Effort], "")} of "
+                + $"{NumberFormat.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).";
+    }
+
+    private static string Capitalised(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
     private static string AbortText(PhaseResult result)
     {
-        var turns = Math.Abs(result[PhaseQuantity.Residual]) < UncertainSignNewtonMetres
+        var turns = result.Steers == "straight"
             ? "if it turns to either side by more than a gentle lean can hold"
             : "if it turns to the side opposite to that expected";
         return result.Phase.CarriedShare < 1

@@ -14,11 +14,15 @@ public static class Cautions
     /// <summary>The danger, in one sentence.</summary>
     public const string Danger = "Riser twist and torque at full power near the ground can injure or kill.";
 
-    /// <summary>The least certain number of the model.</summary>
-    public const string YawLeverageUncertainty =
-        "The yaw leverage, which weights the yaw part of the residual torque relative to its roll part, is the least certain parameter "
-            + "of the model: "
-        + "look at both parts as well as the residual, and at the answer over the range 0.2 to 1.6, before choosing a hole.";
+    /// <summary>The least certain numbers of the model.</summary>
+    public const string WingUncertainty =
+        "The yaw leverage of the wing and the riser coupling are the least certain numbers of the model: before choosing a hole look at the "
+            + "answer with low and high leverage and with soft and stiff coupling, and at the three parts of the residual torque.";
+
+    /// <summary>What a phase that has not settled can and cannot tell.</summary>
+    public static string Unsettled(string phaseName) =>
+        $"in the first ten seconds of {phaseName} nothing is steady (sway takes 7 s, fore and aft 8 s, twist 3 s). Judge it by the twist and "
+            + "the load difference; the twist can peak at 10 deg or more whatever the static margin above 6.";
 
     /// <summary>What has not been validated.</summary>
     public const string NotValidated =
@@ -29,7 +33,7 @@ public static class Cautions
     public const string GroundTestFirst = "Test on the ground first, then fly with margin.";
 
     /// <summary>The cautions on every first page.</summary>
-    public static IReadOnlyList<string> FirstPage { get; } = [$"{Danger} {GroundTestFirst}", YawLeverageUncertainty, NotValidated];
+    public static IReadOnlyList<string> FirstPage { get; } = [$"{Danger} {GroundTestFirst}", WingUncertainty, NotValidated];
 
     /// <summary>For the person who builds and flies.</summary>
     public static IReadOnlyList<string> Safety { get; } =
@@ -51,15 +55,16 @@ public static class Cautions
     public static IReadOnlyList<string> ModelLimits { get; } =
     [
         NotValidated,
-        YawLeverageUncertainty,
-        "Quasi-static: every phase is a steady state. Opening the throttle quickly adds the torque that spins up the engine, which is "
-            + "neglected.",
-        "Hang points are fixed rigidly to the frame; swinging arms change the share that reaches the wing and are not modelled.",
+        WingUncertainty,
+        "Quasi-static: a phase is a steady state, or the balance of its first seconds. In the first ten seconds of full throttle nothing is "
+            + "steady; the inertia of a sideways start (4 to 8 N·m for a second or two) is neglected, and so is the torque that spins up the "
+            + "engine when the throttle is opened quickly.",
+        "Hang points are fixed rigidly to the frame. On arms that swing freely the load runs through the pivot: the pivot is the hang point.",
         "The extra thrust of the down-going blade in oblique flow (a few N·m), the propeller side force and the slipstream are neglected.",
         $"Roll and yaw of the body are assumed to be small: beyond {PlainNumber.Text(SmallAngleLimitDegrees)} deg the results are only "
             + $"approximate.",
-        "The canopy is represented by four numbers; the built-in coefficients are generic, and published damping values differ by a "
-            + "factor of four to eight.",
+        "The canopy is represented by a handful of numbers, the built-in ones generic, and has no asymmetry of its own: one millimetre of "
+            + "one-sided line trim is about 1.2 N·m, so below 3 N·m nothing is resolved.",
         "Turn rates are indicative only: even the sign of the turn caused by an asymmetry depends on canopy curvature and "
             + "rigging (Slegers and Costello 2003).",
         "A carried share below 1 represents lift-off; the support of the legs against roll and pitch is neglected, which is conservative.",

@@ -15,6 +15,7 @@ internal static class MachineDescription
         new(Group, "total suspended mass", $"{Plain(Math.Round(machine.MassKilograms, 6))} kg; centre of gravity "
             + $"{At(machine.CentreOfGravity)}"),
         new(Group, "hang line", ForeAft(machine.HangLineForwardMetres)),
+        new(Group, "hang points", machine.HangPoints == HangPoints.ArmPivots ? "pivots of freely swinging arms" : "fixed to the frame"),
         .. PropellerRows(machine.Propeller),
         .. machine.Engine is { } engine ? [EngineRow(engine)] : Array.Empty<DescriptionRow>(),
         new(Group, "pilot's largest lean", Length(machine.Pilot.LeanMetres)),
@@ -39,15 +40,18 @@ internal static class MachineDescription
             RiserCoupling.Measured measured =>
                 $"{Millimetres(measured.LengthMetres)} at a spacing of {Millimetres(measured.AtSpacingMetres)}, proportional to the "
                     + $"square of the spacing",
+            RiserCoupling.Constant constant => $"{Millimetres(constant.LengthMetres)} at every spacing",
             _ => "from the geometry of the lines, at the spacing of each design",
         });
         yield return Row("roll restoring", $"{Plain(wing.RollRestoring)} per radian of bank (for the indicative turn rate)");
         yield return Row("yaw leverage", wing.YawLeverage switch
         {
             YawLeverage.Constant constant => $"{Plain(constant.Value)} in every phase",
-            YawLeverage.FromCoefficients from =>
-                $"from roll restoring {Plain(from.RollRestoring)} and yaw damping {Plain(from.YawDamping)}, proportional to the square "
-                    + $"of the airspeed",
+            YawLeverage.FromSpeed speed =>
+                $"{Plain(speed.SpeedFactor)} s/m times the airspeed, less the wing's twist (twist share {Plain(speed.TwistShare)})",
+            YawLeverage.FromSideslip sideslip =>
+                $"from a sideslip (roll {Plain(sideslip.Roll)}, yaw {Plain(sideslip.Yaw)} per radian), less the wing's twist "
+                    + $"(twist share {Plain(sideslip.TwistShare)})",
             _ => throw new InvalidOperationException(),
         });
     }

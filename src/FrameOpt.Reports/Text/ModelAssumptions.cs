@@ -24,8 +24,10 @@ public static class ModelAssumptions
         new("Full throttle at lower air density", "engine torque proportional to air density", "assumption"),
         new("Balance of the suspended body", "forces and moments about the midpoint of the hang points", "statics"),
         new("Yaw stiffness of the risers", "two-line (bifilar) suspension", "statics, small twist"),
-        new("Yaw leverage from coefficients", "2 V² |Cl_phi| / (g b |Cn_r|), from steady turning flight",
-            "Toglia and Vendittelli, Sapienza University of Rome, DCSS Technical Report 2(5), 2010, Tables 1-2; an upper estimate"),
+        new("Straight flight of the wing", "one sideslip holds the roll moment, the yaw moment and the weight of the banked wing",
+            "statics of the wing about the hang points; slopes after Belloc, J. Aircraft 52(2), 2015, doi 10.2514/1.C032513"),
+        new("Wing twisted by its risers", "0.17 q S b of roll per radian by which the halves are pitched, no more than at trim speed",
+            "estimate from a lifting-line calculation of an arched wing"),
         new("Bench check", "frame and pilot hang from a rigid beam by two equal, parallel straps", "statics of a beam on two supports"),
     ];
 }

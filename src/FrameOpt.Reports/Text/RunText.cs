@@ -1,4 +1,3 @@
-using FrameOpt.Model;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 using static System.FormattableString;
@@ -23,15 +22,6 @@ public static class RunText
             + Invariant($"{ended.LocallySearched:N0} more ({Of(ended.Local)})"),
         StopReason.StoppedEarly early => Invariant($"stopped after {early.Evaluated} of {early.Planned} designs"),
         _ => throw new ArgumentOutOfRangeException(nameof(reason)),
-    };
-
-    /// <summary>The yaw leverage of a scenario: "0.2", "as in the study (0.6)".</summary>
-    public static string Leverage(LeverageScenario scenario) => (scenario.IsAsGiven, scenario.Leverage) switch
-    {
-        (true, YawLeverage.Constant constant) => Invariant($"as in the study ({constant.Value:0.###})"),
-        (true, _) => "as in the study (from the wing's coefficients)",
-        (false, YawLeverage.Constant constant) => Invariant($"{constant.Value}"),
-        _ => throw new ArgumentOutOfRangeException(nameof(scenario)),
     };
 
     /// <summary>The grid that the front of a search is compared with.</summary>

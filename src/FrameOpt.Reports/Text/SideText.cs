@@ -8,7 +8,7 @@ public static class SideText
     /// <summary>"right" for +, "left" for -.</summary>
     public static string Side(double value) => value < 0 ? "left" : "right";
 
-    /// <summary>A residual torque and what it does: "3.7 N·m, steers right".</summary>
+    /// <summary>A residual torque and what it does: "6.1 N·m, steers right".</summary>
     public static string Residual(PhaseResult phase) => Residual(phase[PhaseQuantity.Residual]);
 
     /// <summary>The same for a torque given as a number.</summary>
@@ -16,7 +16,7 @@ public static class SideText
     {
         var size = NumberFormat.Text(Math.Abs(newtonMetres), "N·m");
         var steers = PhaseResult.SteersWith(newtonMetres);
-        return steers == "straight" ? $"{size}, flies straight" : $"{size}, steers {steers}";
+        return steers == "straight" ? $"{size}, hardly any pull: the wing's own trim decides" : $"{size}, steers {steers}";
     }
 
     /// <summary>A moment or a residual without the verb: "3.7 N·m right".</summary>
@@ -30,6 +30,24 @@ public static class SideText
     public static string Lean(double millimetres) => Math.Abs(millimetres) < 0.05
         ? "no lean"
         : $"lean {NumberFormat.Text(Math.Abs(millimetres), "mm")} to the {Side(millimetres)}";
+
+    /// <summary>The lean and what it takes of the pilot: "lean 5.6 mm to the left; effort 0.07 of the largest lean"; where no lean cures the
+    /// turn, that.</summary>
+    public static string LeanAndEffort(PhaseResult phase) => phase.IsBeyondLean
+        ? $"NO LEAN CURES IT: of each N·m of weight shift only {NumberFormat.Text(phase[PhaseQuantity.PendulumShare], "")} reaches the wing"
+        : $"{Lean(phase[PhaseQuantity.Lean])}; effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest lean"
+            + (phase.CannotBeHeld ? " (CANNOT BE HELD)" : "");
+
+    /// <summary>The effort in brackets, for a list of phases: "climb (effort 1.20)", "climb (no lean cures it)".</summary>
+    public static string EffortOf(PhaseResult phase) => phase.IsBeyondLean
+        ? $"{phase.Phase.Name} (no lean cures it)"
+        : $"{phase.Phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})";
+
+    /// <summary>The twist of the risers: "risers twisted 12.1 deg, nose right (twist margin 4.75)".</summary>
+    public static string Twist(PhaseResult phase) => Math.Abs(phase.TwistDegrees) < 0.05
+        ? "risers not twisted"
+        : $"risers twisted {NumberFormat.Text(Math.Abs(phase.TwistDegrees), "deg")}, nose {Side(phase.TwistDegrees)} "
+            + $"(twist margin {NumberFormat.Text(phase[PhaseQuantity.TwistMargin], "")})";
 
     /// <summary>Which riser carries more: "right riser carries 36 N (3.7 kgf) more".</summary>
     public static string LoadDifference(double newtons) => Math.Abs(newtons) < 0.5

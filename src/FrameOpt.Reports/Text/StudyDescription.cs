@@ -33,6 +33,8 @@ public static class StudyDescription
             words.Add($"{Plain(Math.Round(100 * phase.CarriedShare, 6))} % of the weight on the risers");
         if (phase.PitchRateRadiansPerSecond != 0)
             words.Add($"pitch rate {Plain(phase.PitchRateRadiansPerSecond)} rad/s");
+        if (!phase.IsSettled)
+            words.Add("not settled: the wing is still overhead");
         return string.Join("; ", words);
     }
 

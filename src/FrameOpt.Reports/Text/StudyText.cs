@@ -34,6 +34,17 @@ public static class StudyText
         return $"{limit.Response.Name} {string.Join(" and ", parts)}{(limit.Magnitude ? ", either way" : "")}";
     }
 
+    /// <summary>A case of the wing, short enough for a column's header.</summary>
+    public static string Name(WingCase wingCase) => wingCase switch
+    {
+        WingCase.LowLeverage => "low leverage",
+        WingCase.AsGiven => "as in the study",
+        WingCase.HighLeverage => "high leverage",
+        WingCase.SoftCoupling => "soft coupling",
+        WingCase.StiffCoupling => "stiff coupling",
+        _ => throw new ArgumentOutOfRangeException(nameof(wingCase)),
+    };
+
     /// <summary>"distance to ideal" or "TOPSIS".</summary>
     public static string Method(RankingMethod method) => method == RankingMethod.Topsis ? "TOPSIS" : "distance to ideal";
 

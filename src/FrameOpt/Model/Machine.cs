@@ -15,6 +15,9 @@ public sealed record Machine(
     Engine? Engine,
     Pilot Pilot)
 {
+    /// <summary>What the hang points of every design belong to; it changes no number.</summary>
+    public HangPoints HangPoints { get; init; }
+
     /// <summary>Suspended mass in kg.</summary>
     public double MassKilograms { get; } = Masses.Sum(item => item.MassKilograms);
 
@@ -37,6 +40,16 @@ public sealed record Machine(
 
         return new FramePoint(forward / total, right / total, up / total);
     }
+}
+
+/// <summary>Where the load of a riser enters the frame.</summary>
+public enum HangPoints
+{
+    /// <summary>Points fixed to the frame.</summary>
+    Frame,
+
+    /// <summary>The pivots of arms that swing freely: the load runs through the pivot, wherever the riser is hooked in.</summary>
+    ArmPivots,
 }
 
 /// <summary>One mass hung below the hang points.</summary>

@@ -1,6 +1,6 @@
 namespace FrameOpt.Model;
 
-/// <summary>One steady phase of a mission.</summary>
+/// <summary>One phase of a mission: a steady state, or the first seconds of one that has not settled.</summary>
 /// <param name="Name">The study's word for it.</param>
 /// <param name="Weight">Its share in weighted responses; 0 shows it without counting it.</param>
 /// <param name="Speed">Fraction of the speed range, or an airspeed.</param>
@@ -10,6 +10,7 @@ namespace FrameOpt.Model;
 /// <param name="LoadFactor">n, above 0.</param>
 /// <param name="CarriedShare">Share c of the weight carried by the risers, above 0 to 1.</param>
 /// <param name="PitchRateRadiansPerSecond">q, nose up +; for the gyroscopic moment.</param>
+/// <param name="Settled">Whether the wing has had time to bank; null: not at full throttle, in all others.</param>
 public sealed record Phase(
     string Name,
     double Weight,
@@ -19,7 +20,12 @@ public sealed record Phase(
     double TemperatureOffsetKelvin = 0,
     double LoadFactor = 1,
     double CarriedShare = 1,
-    double PitchRateRadiansPerSecond = 0);
+    double PitchRateRadiansPerSecond = 0,
+    bool? Settled = null)
+{
+    /// <summary>False when the wing is still overhead, as in the first seconds of a launch.</summary>
+    public bool IsSettled => Settled ?? Power is not PhasePower.FullThrottle;
+}
 
 /// <summary>What the engine does in a phase.</summary>
 public abstract record PhasePower

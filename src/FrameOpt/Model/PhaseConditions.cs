@@ -7,7 +7,11 @@ namespace FrameOpt.Model;
 /// <param name="AllUpMassKilograms">Suspended mass and wing.</param>
 /// <param name="WeightNewtons">W = n c m g, what hangs from the risers.</param>
 /// <param name="DragNewtons">D_p, drag of pilot and frame.</param>
-/// <param name="YawLeverage">Gamma.</param>
+/// <param name="TrimMetresPerSecond">V0, true airspeed at trim with the phase's mass, load factor and density.</param>
+/// <param name="SideslipLeverage">|Cl_beta|/Cn_beta of the wing.</param>
+/// <param name="TwistedWingNewtons">0.34 eta min(q, q0) S b/b_top, which reduces the yaw leverage when divided by the riser
+/// load.</param>
+/// <param name="WingWeightNewtonMetres">n m_w g L, N·m for each radian of bank.</param>
 /// <param name="Failure">Why the phase cannot be flown at all, or none.</param>
 public readonly record struct PhaseConditions(
     double Density,
@@ -16,10 +20,13 @@ public readonly record struct PhaseConditions(
     double AllUpMassKilograms,
     double WeightNewtons,
     double DragNewtons,
-    double YawLeverage,
+    double TrimMetresPerSecond,
+    double SideslipLeverage,
+    double TwistedWingNewtons,
+    double WingWeightNewtonMetres,
     FailureKind Failure)
 {
-    /// <summary>Airspeed, glide ratio, weight, drag and yaw leverage of a phase.</summary>
+    /// <summary>Airspeed, glide ratio, weight, drag and the wing's share in the balance of a phase.</summary>
     /// <remarks>Source: steady flight at constant lift coefficient, V = V_ref sqrt(n m/m_ref rho_ref/rho).</remarks>
     public static PhaseConditions Of(Phase phase, Machine machine, Wing wing)
     {
@@ -28,6 +35,7 @@ public readonly record struct PhaseConditions(
         var polar = wing.Polar;
         var speedScale = Math.Sqrt(
             phase.LoadFactor * allUp / polar.ReferenceMassKilograms * polar.ReferenceDensity / density);
+        var trim = speedScale * polar.Points[0].AirspeedMetresPerSecond;
         double airspeed, glide;
         switch (phase.Speed)
         {
@@ -57,7 +65,10 @@ public readonly record struct PhaseConditions(
             allUp,
             phase.LoadFactor * phase.CarriedShare * machine.MassKilograms * Constants.StandardGravity,
             density * airspeed * airspeed * machine.Pilot.DragAreaSquareMetres / 2,
-            TurnEquivalence.YawLeverage(wing, airspeed),
+            trim,
+            StraightFlight.SideslipLeverage(wing.YawLeverage, airspeed),
+            StraightFlight.TwistedWingNewtons(wing, density, airspeed, trim),
+            phase.LoadFactor * wing.MassKilograms * Constants.StandardGravity * wing.LineLengthMetres,
             failed ? FailureKind.SpeedOutsidePolar : FailureKind.None);
     }
 }

@@ -11,7 +11,7 @@ namespace FrameOpt.Model;
 /// <param name="Polar">Airspeed and glide ratio.</param>
 /// <param name="RiserCoupling">Measured, or from the lines.</param>
 /// <param name="RollRestoring">|Cl_phi| per radian of bank; used for the indicative turn rate.</param>
-/// <param name="YawLeverage">Given, assumed, or from two coefficients.</param>
+/// <param name="YawLeverage">From the airspeed, from two slopes, or a number.</param>
 public sealed record Wing(
     double MassKilograms,
     double AreaSquareMetres,
@@ -51,6 +51,14 @@ public sealed record PolarPoint(double Fraction, double AirspeedMetresPerSecond,
 /// <summary>How strongly the risers couple the roll of the body to the wing.</summary>
 public abstract record RiserCoupling
 {
+    /// <summary>A canopy soft in bending.</summary>
+    /// <remarks>Source: a chain of panels on two fans of lines gives 0.03, 0.19 and 0.75 m for a bending stiffness of 10, 100 and
+    /// 1000 N·m²: an estimate.</remarks>
+    public static readonly Constant Soft = new(0.05);
+
+    /// <summary>A canopy stiff in bending.</summary>
+    public static readonly Constant Stiff = new(1);
+
     private RiserCoupling()
     {
     }
@@ -60,6 +68,11 @@ public abstract record RiserCoupling
     /// <param name="AtSpacingMetres">The hang-point spacing it was measured at.</param>
     public sealed record Measured(double LengthMetres, double AtSpacingMetres) : RiserCoupling;
 
-    /// <summary>From the geometry of two straight lines to a rigid wing, at the design's own spacing: an assumption.</summary>
+    /// <summary>One length at every spacing.</summary>
+    /// <param name="LengthMetres">c_phi.</param>
+    public sealed record Constant(double LengthMetres) : RiserCoupling;
+
+    /// <summary>From the geometry of two straight lines to a rigid wing, at the design's own spacing: an assumption with the range
+    /// <see cref="Soft"/> to <see cref="Stiff"/>, because it is the canopy's bending stiffness that decides.</summary>
     public sealed record FromLines : RiserCoupling;
 }

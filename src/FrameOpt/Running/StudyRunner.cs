@@ -11,12 +11,10 @@ namespace FrameOpt.Running;
 /// <summary>Runs a study: step through <see cref="Steps"/>, stop at any step, then take the <see cref="Result"/>.</summary>
 public sealed class StudyRunner
 {
-    private static readonly double[] leverages = [YawLeverage.AssumedLowest, YawLeverage.AssumedHighest];
-
     private readonly Study study;
     private readonly int threads;
     private readonly SearchRun main;
-    private readonly SearchRun[] scenarios;
+    private readonly (WingCase Case, SearchRun Run)[] scenarios;
     private readonly CertificateRun? certificate;
     private readonly Stopwatch searchClock = new();
     private readonly Stopwatch scenarioClock = new();
@@ -32,16 +30,15 @@ public sealed class StudyRunner
         this.threads = threads;
         var mission = StudyProblem.Model(study);
         main = new SearchRun(study, mission, threads, cache);
-        scenarios = [.. leverages.Where(leverage => study.Wing.YawLeverage != new YawLeverage.Constant(leverage))
-            .Select(leverage => new SearchRun(study, mission.WithYawLeverage(leverage), threads, cache,
-                string.Create(CultureInfo.InvariantCulture, $"leverage {leverage}")))];
+        scenarios = [.. WingCases.All.Where(wingCase => wingCase != WingCase.AsGiven).Select(wingCase => (
+            wingCase, new SearchRun(study, mission.With(wingCase.Of(study.Wing)), threads, cache, wingCase.ToString())))];
         certificate = study.Search is SearchSetting.Evolutionary ? new CertificateRun(study, mission, threads) : null;
     }
 
     /// <summary>Seconds spent on model, limits and front.</summary>
     public double SearchSeconds => searchClock.Elapsed.TotalSeconds;
 
-    /// <summary>Seconds spent on the other yaw leverages.</summary>
+    /// <summary>Seconds spent on the other cases of the wing.</summary>
     public double ScenarioSeconds => scenarioClock.Elapsed.TotalSeconds;
 
     /// <summary>Seconds spent on the grid that the search is compared with.</summary>
@@ -68,14 +65,15 @@ public sealed class StudyRunner
             yield return step;
         if (main.Planned > RunLimits.MaxDesignsForScenarioSearch)
             yield break;
-        foreach (var scenario in scenarios)
+        foreach (var (number, (_, run)) in scenarios.Index())
         {
             scenarioClock.Start();
-            foreach (var _ in scenario.Batches())
+            foreach (var _ in run.Batches())
             {
                 scenarioClock.Stop();
-                yield return new RunProgress(string.Create(CultureInfo.InvariantCulture, $"the same at yaw leverage {Value(scenario)}"),
-                    scenario.Counts.Evaluated, scenario.Planned, null);
+                yield return new RunProgress(
+                    string.Create(CultureInfo.InvariantCulture, $"the same if the wing is different, case {number + 1} of {scenarios.Length}"),
+                    run.Counts.Evaluated, run.Planned, null);
                 scenarioClock.Start();
             }
 
@@ -124,27 +122,28 @@ public sealed class StudyRunner
         certificateClock.Stop();
     }
 
-    private static double Value(SearchRun run) => ((YawLeverage.Constant)run.Mission.Wing.YawLeverage).Value;
-
     private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 ? [] :
         [.. study.Objectives.Select(o => o.Response.Name).Where((_, o) => front.All(d => d.Objectives[o] == front[0].Objectives[o]))];
 
-    private IReadOnlyList<LeverageScenario> Scenarios(IReadOnlyList<FrontDesign> front, DesignEvaluation chosen)
+    private IReadOnlyList<WingScenario> Scenarios(IReadOnlyList<FrontDesign> front, DesignEvaluation chosen)
     {
         scenarioClock.Start();
-        LeverageScenario Other(SearchRun run)
+        WingScenario Other(WingCase wingCase, SearchRun run)
         {
             // A search that did not run to its end does not show which design is best.
             var best = run.IsComplete && run.RankedFront() is { Count: > 0 } ranked ? ranked[0] : null;
-            return new LeverageScenario(run.Mission.Wing.YawLeverage, IsAsGiven: false, run.Mission.Evaluate(chosen.Geometry), best,
+            return new WingScenario(wingCase, run.Mission.Evaluate(chosen.Geometry), best,
                 best is null ? null : run.Mission.Evaluate(best.Geometry));
         }
 
-        var others = scenarios.Select(Other).ToList();
-        others.Insert(scenarios.Count(run => Value(run) == YawLeverage.AssumedLowest),
-            new LeverageScenario(study.Wing.YawLeverage, IsAsGiven: true, chosen, front[0], chosen));
+        IReadOnlyList<WingScenario> all =
+        [
+            .. scenarios.Select(scenario => Other(scenario.Case, scenario.Run))
+                .Append(new WingScenario(WingCase.AsGiven, chosen, front[0], chosen))
+                .OrderBy(scenario => scenario.Case),
+        ];
         scenarioClock.Stop();
-        return others;
+        return all;
     }
 
     private RunCounts Counts() => new(

@@ -17,8 +17,8 @@ public static class RunEstimate
     /// <param name="processors">At least 1.</param>
     public static double Seconds(double designs, int phases, int processors)
     {
-        // The search, and one more pass for each of the two other yaw leverages while that is cheap.
-        var passes = designs > RunLimits.MaxDesignsForScenarioSearch ? 1 : 3;
+        // The search, and one more pass for each of the other cases of the wing while that is cheap.
+        var passes = designs > RunLimits.MaxDesignsForScenarioSearch ? 1 : WingCases.All.Count;
         return passes * designs * phases / (PhasesPerSecond * processors);
     }
 
@@ -50,7 +50,7 @@ public static class RunLimits
     /// <summary>Largest grid of an exhaustive search.</summary>
     public const long MaxGrid = 2_000_000_000;
 
-    /// <summary>Above this number of designs the other yaw leverages are compared on the front only, not by a search of their
+    /// <summary>Above this number of designs the other cases of the wing are computed for the front only, not by a search of their
     /// own.</summary>
     public const long MaxDesignsForScenarioSearch = 500_000_000;
 
@@ -68,7 +68,7 @@ public static class RunLimits
 /// <param name="StartedUtc">Start time.</param>
 /// <param name="Threads">Worker threads.</param>
 /// <param name="SearchSeconds">Seconds of evaluating designs and building the front.</param>
-/// <param name="ScenarioSeconds">Seconds of the two further yaw leverages.</param>
+/// <param name="ScenarioSeconds">Seconds of the other cases of the wing.</param>
 /// <param name="CertificateSeconds">Seconds of the grid an evolutionary search is compared with; 0 for an exhaustive search.</param>
 /// <param name="Machine">Operating system, architecture, processors.</param>
 public sealed record RunTimings(DateTime StartedUtc, int Threads, double SearchSeconds, double ScenarioSeconds, double CertificateSeconds,

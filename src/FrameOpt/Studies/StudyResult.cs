@@ -14,7 +14,7 @@ namespace FrameOpt.Studies;
 /// <param name="StopReason">Why the search ended.</param>
 /// <param name="Chosen">The best compromise, fully evaluated, or null.</param>
 /// <param name="Baseline">The study's baseline, fully evaluated, or null.</param>
-/// <param name="Scenarios">Yaw leverage 0.2, as given, 1.6, each once; empty when nothing is feasible.</param>
+/// <param name="Scenarios">One for each <see cref="WingCase"/>, in their order; empty when nothing is feasible.</param>
 /// <param name="Bands">Balanced bands of the best compromise.</param>
 /// <param name="NearestMiss">When nothing is feasible.</param>
 public sealed record StudyResult(
@@ -26,7 +26,7 @@ public sealed record StudyResult(
     StopReason StopReason,
     DesignEvaluation? Chosen,
     DesignEvaluation? Baseline,
-    IReadOnlyList<LeverageScenario> Scenarios,
+    IReadOnlyList<WingScenario> Scenarios,
     IReadOnlyList<BalancedBand> Bands,
     NearestMiss? NearestMiss)
 {
@@ -55,20 +55,6 @@ public sealed record FrontDesign(
     IReadOnlyList<double> Objectives,
     double Score,
     bool IsKnee);
-
-/// <summary>The same study at another yaw leverage, the least certain number of the model.</summary>
-/// <param name="Leverage">The yaw leverage of the scenario.</param>
-/// <param name="IsAsGiven">True for the study's own leverage.</param>
-/// <param name="Chosen">The run's best compromise, evaluated at this leverage.</param>
-/// <param name="Best">The design that would have been best at this leverage, or null when nothing is feasible there or the search for it
-/// did not run to its end.</param>
-/// <param name="BestEvaluation">That design at this leverage.</param>
-public sealed record LeverageScenario(
-    YawLeverage Leverage,
-    bool IsAsGiven,
-    DesignEvaluation Chosen,
-    FrontDesign? Best,
-    DesignEvaluation? BestEvaluation);
 
 /// <summary>The design that comes closest when nothing is feasible, and the limits it breaks.</summary>
 /// <param name="Number">Its number in the grid, from 0.</param>

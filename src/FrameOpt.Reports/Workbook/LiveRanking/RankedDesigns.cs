@@ -1,4 +1,3 @@
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
@@ -9,6 +8,9 @@ namespace FrameOpt.Reports.Workbook.LiveRanking;
 /// <summary>What the sheet Ranking ranks, and what its formulas give before anything on it is changed.</summary>
 internal sealed class RankedDesigns
 {
+    /// <summary>Of <see cref="Evaluations"/> and <see cref="Baseline"/>: the wing as in the study.</summary>
+    public const int AsInStudy = (int)WingCase.AsGiven;
+
     public RankedDesigns(RunReport report)
     {
         var result = report.Result;
@@ -17,8 +19,8 @@ internal sealed class RankedDesigns
         Designs = [.. result.Front.Take(DisplayedDesigns.MaxDesigns)];
         (Best, Worst, Norm) = Scale(result);
         WeightShare = [.. Study.Objectives.Select((_, o) => Best[o] == Worst[o] ? 0 : Criteria[o].Weight / Study.Ranking.Weights.Sum())];
-        var models = LeverageSettings.Models(result.Mission);
-        Evaluations = [.. models.Select((model, l) => (IReadOnlyList<DesignEvaluation>)(l == LeverageSettings.AsInStudy
+        var models = WingCases.All.Select(wingCase => result.Mission.With(wingCase.Of(Study.Wing))).ToList();
+        Evaluations = [.. models.Select((model, w) => (IReadOnlyList<DesignEvaluation>)(w == AsInStudy
             ? [.. report.FrontEvaluations.Take(Designs.Count)]
             : [.. Designs.Select(design => model.Evaluate(design.Geometry))]))];
         Baseline = Study.Baseline is { } baseline ? [.. models.Select(model => model.Evaluate(baseline))] : [];
@@ -27,6 +29,9 @@ internal sealed class RankedDesigns
         Positions = [.. Ranks.Select((rank, i) => rank + Ranks.Take(i).Count(other => other == rank))];
     }
 
+    /// <summary>The cases of the wing that a user may switch between in the workbook, in order.</summary>
+    public static IReadOnlyList<string> WingLabels { get; } = [.. WingCases.All.Select(StudyText.Name)];
+
     public Study Study { get; }
 
     public IReadOnlyList<RankingCriterion> Criteria { get; }
@@ -34,10 +39,10 @@ internal sealed class RankedDesigns
     /// <summary>The best of the front.</summary>
     public IReadOnlyList<FrontDesign> Designs { get; }
 
-    /// <summary>By leverage, then design.</summary>
+    /// <summary>By case of the wing, then design.</summary>
     public IReadOnlyList<IReadOnlyList<DesignEvaluation>> Evaluations { get; }
 
-    /// <summary>The study's baseline by leverage; empty when it has none.</summary>
+    /// <summary>The study's baseline by case of the wing; empty when it has none.</summary>
     public IReadOnlyList<DesignEvaluation> Baseline { get; }
 
     public IReadOnlyList<double> Scores { get; }
@@ -49,10 +54,10 @@ internal sealed class RankedDesigns
 
     public bool IsTopsis => Study.Ranking.Method == RankingMethod.Topsis;
 
-    /// <summary>Of each objective over the whole front at the study's own leverage.</summary>
+    /// <summary>Of each objective over the whole front with the wing as in the study.</summary>
     public IReadOnlyList<double> Best { get; }
 
-    /// <summary>Of each objective over the whole front at the study's own leverage.</summary>
+    /// <summary>Of each objective over the whole front with the wing as in the study.</summary>
     public IReadOnlyList<double> Worst { get; }
 
     /// <summary>Root of the sum of squares of each objective over the whole front.</summary>
@@ -91,21 +96,4 @@ internal sealed class RankedDesigns
         var both = Math.Sqrt(toBest) + Math.Sqrt(toWorst);
         return both > 0 ? Math.Sqrt(toWorst) / both : 1;
     }
-}
-
-/// <summary>The yaw leverages a user may switch between in the workbook.</summary>
-internal static class LeverageSettings
-{
-    /// <summary>Of <see cref="Labels"/>, from 0: the study's own.</summary>
-    public const int AsInStudy = 1;
-
-    /// <summary>What stands in the list, in order.</summary>
-    public static IReadOnlyList<string> Labels { get; } = [
-        Label(YawLeverage.AssumedLowest), "as in the study", Label(YawLeverage.AssumedHighest)];
-
-    /// <summary>The model at each of them.</summary>
-    public static IReadOnlyList<MissionModel> Models(MissionModel study) =>
-        [study.WithYawLeverage(YawLeverage.AssumedLowest), study, study.WithYawLeverage(YawLeverage.AssumedHighest)];
-
-    private static string Label(double leverage) => $"leverage {PlainNumber.Text(leverage)}";
 }

@@ -31,7 +31,7 @@ internal static class RankingCriteria
         [
             "response [unit]", "", "", "", "goal", "weight", "at least", "at most", "baseline", "best", "worst", "best, whole front",
                 "worst, whole front",
-            "root of sum of squares, whole front", .. LeverageSettings.Labels.Select(label => $"study's baseline, {label}"),
+            "root of sum of squares, whole front", .. RankedDesigns.WingLabels.Select(label => $"study's baseline, {label}"),
                 "share of all weights",
             ranked.IsTopsis ? "divisor: root of sum of squares" : "divisor: worst minus best",
         ];
@@ -74,9 +74,9 @@ internal static class RankingCriteria
         var criterion = ranked.Criteria[c];
         var row = RankingLayout.FirstCriterionRow + c;
         string At(int column) => CellAddress.Absolute(row, column);
-        string Values(int leverage) => layout.Data(layout.ValueColumn(c, leverage));
-        string Choose(string ofOthers, string whole) =>
-            $"CHOOSE({RankingLayout.LeverageNumber},{ofOthers}({Values(0)}),{whole},{ofOthers}({Values(2)}))";
+        string Values(int wingCase) => layout.Data(layout.ValueColumn(c, wingCase));
+        string Choose(string ofOthers, string whole) => $"CHOOSE({RankingLayout.WingNumber},"
+            + $"{string.Join(',', WingCases.All.Select((_, w) => w == RankedDesigns.AsInStudy ? whole : $"{ofOthers}({Values(w)})"))})";
         var (best, worst, weights) = (At(RankingLayout.BestColumn), At(RankingLayout.WorstColumn), layout.Weights);
         book.AddFormula(sheet.Cell(row, RankingLayout.BestColumn),
             new(Choose(criterion.Maximise ? "MAX" : "MIN", At(RankingLayout.WholeBestColumn)), ranked.Best[c]), criterion.FormatCode);
@@ -90,17 +90,17 @@ internal static class RankingCriteria
             new($"IF({best}={worst},1,{divisor})", ranked.Best[c] == ranked.Worst[c] ? 1.0 : size), "0.000");
     }
 
-    /// <summary>The baseline's value: of the design whose number is typed, else of the study's own at the leverage chosen.</summary>
+    /// <summary>The baseline's value: of the design whose number is typed, else of the study's own with the wing chosen.</summary>
     private static Formula Baseline(RankedDesigns ranked, RankingLayout layout, int c)
     {
         var row = RankingLayout.FirstCriterionRow + c;
         var number = CellAddress.Absolute(RankingLayout.BaselineRow, RankingLayout.InputColumn);
         var typed = $"IFERROR(INDEX({layout.Data(layout.SelectedColumn(c))},MATCH({number},{layout.Data(1)},0)),\"not in the table\")";
-        var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count)
+        var ofEach = string.Join(',', Enumerable.Range(0, RankedDesigns.WingLabels.Count)
             .Select(l => CellAddress.Absolute(row, RankingLayout.StudyBaselineColumn + l)));
-        var own = ranked.Baseline.Count == 0 ? "\"enter a number\"" : $"CHOOSE({RankingLayout.LeverageNumber},{ofEach})";
-        var value = ranked.Criteria[c].ValueOf(ranked.Baseline.Count == 0 ? ranked.Evaluations[LeverageSettings.AsInStudy][0]
-            : ranked.Baseline[LeverageSettings.AsInStudy]);
+        var own = ranked.Baseline.Count == 0 ? "\"enter a number\"" : $"CHOOSE({RankingLayout.WingNumber},{ofEach})";
+        var value = ranked.Criteria[c].ValueOf(ranked.Baseline.Count == 0 ? ranked.Evaluations[RankedDesigns.AsInStudy][0]
+            : ranked.Baseline[RankedDesigns.AsInStudy]);
         return new($"IF({number}=\"\",{own},{typed})", double.IsFinite(value) ? value : "cannot fly");
     }
 

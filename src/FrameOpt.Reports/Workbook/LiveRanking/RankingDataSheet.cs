@@ -3,11 +3,11 @@ using FrameOpt.Reports.Workbook.Cells;
 
 namespace FrameOpt.Reports.Workbook.LiveRanking;
 
-/// <summary>The figures behind the sheet Ranking: every design at each yaw leverage, and the formulas that score and rank it.</summary>
+/// <summary>The figures behind the sheet Ranking: every design with the wing of each case, and the formulas that score and rank it.</summary>
 internal static class RankingDataSheet
 {
     private const string Note =
-        "Data of the sheet Ranking. Formulas on the right: the values at the leverage selected there, whether the design meets the "
+        "Data of the sheet Ranking. Formulas on the right: the values with the wing selected there, whether the design meets the "
             + "limits, score, rank, position. No input on this sheet.";
 
     public static void Add(Spreadsheet book, RankedDesigns ranked, RankingLayout layout)
@@ -18,14 +18,14 @@ internal static class RankingDataSheet
                 Column.OfNumbers("number", "0", row => designs[row].Number),
                 Column.OfNumbers("rank in the run", "0", row => designs[row].Rank),
                 .. GeometryColumns.Of(ranked.Study, row => designs[row].Geometry),
-                .. criteria.SelectMany(criterion => LeverageSettings.Labels.Select((label, l) => new Column(
+                .. criteria.SelectMany(criterion => RankedDesigns.WingLabels.Select((label, l) => new Column(
                     $"{criterion.Header}, {label}", "", criterion.FormatCode,
                     row => Value(criterion.ValueOf(ranked.Evaluations[l][row]))))),
                 .. criteria.Select((criterion, c) => new Column(
-                    $"{criterion.Header}, chosen leverage", "", criterion.FormatCode,
+                    $"{criterion.Header}, chosen wing", "", criterion.FormatCode,
                     row => new Formula(
                         RankingFormulas.Selected(layout, c, SheetRow(row)),
-                        Value(criterion.ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][row]))))),
+                        Value(criterion.ValueOf(ranked.Evaluations[RankedDesigns.AsInStudy][row]))))),
                 Formulas("meets the limits (1 yes)", "0", row => RankingFormulas.IsWithinLimits(layout, row), _ => 1),
                 Formulas("score", "0.0000", row => RankingFormulas.Score(ranked, layout, row), row => ranked.Scores[row]),
                 Formulas("rank", "0", row => RankingFormulas.Rank(ranked, layout, row), row => ranked.Ranks[row]),
@@ -46,12 +46,12 @@ internal static class RankingDataSheet
 /// <summary>The ranking of docs/ranking.md as formulas of one row of the sheet Ranking data.</summary>
 internal static class RankingFormulas
 {
-    /// <summary>The value of a criterion at the leverage chosen.</summary>
+    /// <summary>The value of a criterion with the wing chosen.</summary>
     public static string Selected(RankingLayout layout, int criterion, int row)
     {
-        var ofEach = string.Join(',', Enumerable.Range(0, LeverageSettings.Labels.Count)
+        var ofEach = string.Join(',', Enumerable.Range(0, RankedDesigns.WingLabels.Count)
             .Select(l => CellAddress.Relative(row, layout.ValueColumn(criterion, l))));
-        return $"CHOOSE({RankingLayout.LeverageNumber},{ofEach})";
+        return $"CHOOSE({RankingLayout.WingNumber},{ofEach})";
     }
 
     /// <summary>1 when the design flies, keeps every limit typed, and there is a weight to rank by.</summary>

@@ -1,4 +1,5 @@
 using FrameOpt.Reports.Workbook.Cells;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.LiveRanking;
 
@@ -7,7 +8,7 @@ internal sealed class RankingLayout(RankedDesigns ranked)
 {
     public const string Sheet = "Ranking";
     public const string DataSheetName = "Ranking data";
-    public const int LeverageRow = 3;
+    public const int WingRow = 3;
     public const int BaselineRow = 4;
     public const int MessageRow = 5;
     public const int CriteriaHeaderRow = 6;
@@ -23,13 +24,13 @@ internal sealed class RankingLayout(RankedDesigns ranked)
     public const int WholeWorstColumn = 13;
     public const int WholeNormColumn = 14;
     public const int StudyBaselineColumn = 15;
-    public const int ShareColumn = 18;
-    public const int DivisorColumn = 19;
+    public static readonly int ShareColumn = StudyBaselineColumn + WingCases.All.Count;
+    public static readonly int DivisorColumn = ShareColumn + 1;
     private const int FirstFactorColumn = 3;
     private const int DrillColumns = 2;
 
     public const int InputColumn = GoalColumn;
-    public const int LeverageNumberColumn = AtMostColumn;
+    public const int WingNumberColumn = AtMostColumn;
 
     public int Objectives => ranked.Study.Objectives.Count;
 
@@ -51,11 +52,11 @@ internal sealed class RankingLayout(RankedDesigns ranked)
 
     public int OrderColumn => WithinColumn + 3;
 
-    /// <summary>Of one criterion at one leverage on the data sheet.</summary>
-    public int ValueColumn(int criterion, int leverage) =>
-        FirstFactorColumn + ranked.Study.Factors.Count + DrillColumns + 3 * criterion + leverage;
+    /// <summary>Of one criterion with the wing of one case on the data sheet.</summary>
+    public int ValueColumn(int criterion, int wingCase) =>
+        FirstFactorColumn + ranked.Study.Factors.Count + DrillColumns + WingCases.All.Count * criterion + wingCase;
 
-    /// <summary>Of one criterion at the leverage chosen, on the data sheet.</summary>
+    /// <summary>Of one criterion with the wing chosen, on the data sheet.</summary>
     public int SelectedColumn(int criterion) => ValueColumn(Criteria, 0) + criterion;
 
     /// <summary>A whole column of the data sheet.</summary>
@@ -64,8 +65,8 @@ internal sealed class RankingLayout(RankedDesigns ranked)
     /// <summary>A cell of the sheet Ranking, from any sheet.</summary>
     public static string Input(int row, int column) => $"{Sheet}!{CellAddress.Absolute(row, column)}";
 
-    /// <summary>The number of the leverage chosen, 1 to 3.</summary>
-    public static string LeverageNumber => Input(LeverageRow, LeverageNumberColumn);
+    /// <summary>The number of the case of the wing chosen, from 1.</summary>
+    public static string WingNumber => Input(WingRow, WingNumberColumn);
 
     /// <summary>The weights of all objectives.</summary>
     public string Weights =>

@@ -5,7 +5,7 @@ using FrameOpt.Reports.Workbook.Cells;
 
 namespace FrameOpt.Reports.Workbook.LiveRanking;
 
-/// <summary>The live ranking: weights, limits, baseline and yaw leverage to type, and the designs in the order that follows.</summary>
+/// <summary>The live ranking: weights, limits, baseline and wing to choose, and the designs in the order that follows.</summary>
 internal static class RankingSheet
 {
     private const int NameColumns = 4;
@@ -46,34 +46,34 @@ internal static class RankingSheet
             : $"all {NumberFormat.Count(ranked.Designs.Count)} designs on the front";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, across),
-            $"Live ranking of {held}. Change a framed blue cell (yaw leverage, baseline, weights, limits) and score, rank and order are "
+            $"Live ranking of {held}. Change a framed blue cell (wing, baseline, weights, limits) and score, rank and order are "
                 + $"recalculated. A design that violates a limit you enter gets no rank. Equal scores share a rank.",
             characters);
         SheetStyle.Paragraph(
             sheet.Range(2, 1, 2, across),
             $"Score: {(ranked.IsTopsis ? "TOPSIS closeness, higher is better" : "distance to the ideal, lower is better")} "
                 + $"(docs/ranking.md). "
-                + "At the leverage of the study, best and worst are those of the whole front, so the ranks are those of the run; at "
-                + "another leverage they are those of the designs listed here, which are not the best designs for that leverage: it has "
-                + "another front.",
+                + "With the wing of the study, best and worst are those of the whole front, so the ranks are those of the run; with low or "
+                + "high yaw leverage, or soft or stiff riser coupling, they are those of the designs listed here, which are not the best "
+                + "designs for that wing: it has another front.",
             characters);
     }
 
     private static void Switches(Spreadsheet book, IXLWorksheet sheet, RankedDesigns ranked, RankingLayout layout)
     {
-        var labels = LeverageSettings.Labels;
-        Label(sheet, RankingLayout.LeverageRow, "Yaw leverage");
-        var leverage = sheet.Range(RankingLayout.LeverageRow, RankingLayout.InputColumn, RankingLayout.LeverageRow,
+        var labels = RankedDesigns.WingLabels;
+        Label(sheet, RankingLayout.WingRow, "Wing: leverage, coupling");
+        var wing = sheet.Range(RankingLayout.WingRow, RankingLayout.InputColumn, RankingLayout.WingRow,
             RankingLayout.InputColumn + 1);
-        leverage.Merge();
-        SheetStyle.Text(leverage.FirstCell(), labels[LeverageSettings.AsInStudy]);
-        SheetStyle.Input(leverage);
-        leverage.FirstCell().DataValidation.List($"\"{string.Join(',', labels)}\"");
-        SheetStyle.UnitText(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.AtLeastColumn), "setting no.");
-        var choice = CellAddress.Absolute(RankingLayout.LeverageRow, RankingLayout.InputColumn);
+        wing.Merge();
+        SheetStyle.Text(wing.FirstCell(), labels[RankedDesigns.AsInStudy]);
+        SheetStyle.Input(wing);
+        wing.FirstCell().DataValidation.List($"\"{string.Join(',', labels)}\"");
+        SheetStyle.UnitText(sheet.Cell(RankingLayout.WingRow, RankingLayout.AtLeastColumn), "setting no.");
+        var choice = CellAddress.Absolute(RankingLayout.WingRow, RankingLayout.InputColumn);
         var list = string.Join(',', labels.Select(label => $"\"{label}\""));
-        book.AddFormula(sheet.Cell(RankingLayout.LeverageRow, RankingLayout.LeverageNumberColumn),
-            new Formula($"MATCH({choice},{{{list}}},0)", LeverageSettings.AsInStudy + 1.0), "0");
+        book.AddFormula(sheet.Cell(RankingLayout.WingRow, RankingLayout.WingNumberColumn),
+            new Formula($"MATCH({choice},{{{list}}},0)", RankedDesigns.AsInStudy + 1.0), "0");
 
         Label(sheet, RankingLayout.BaselineRow, "Baseline: number of a design");
         var baseline = sheet.Range(RankingLayout.BaselineRow, RankingLayout.InputColumn, RankingLayout.BaselineRow,
@@ -93,7 +93,7 @@ internal static class RankingSheet
                 + $"COUNT({ranks})&\" of {all} designs meet the limits; the others have no rank.\")",
             $"{ranked.Designs.Count} of {all} designs meet the limits; the others have no rank."));
         sheet.Cell(RankingLayout.MessageRow, 1).Style.Font.SetBold();
-        sheet.Workbook.NamedRanges.Add("ranking_yaw_leverage", leverage.FirstCell().AsRange());
+        sheet.Workbook.NamedRanges.Add("ranking_wing", wing.FirstCell().AsRange());
         sheet.Workbook.NamedRanges.Add("ranking_baseline_number", baseline.FirstCell().AsRange());
     }
 

@@ -59,7 +59,7 @@ internal sealed class RankingTable
     private Column ChangeFromBaseline(int objective)
     {
         var criterion = ranked.Criteria[objective];
-        var baseline = ranked.Baseline.Count == 0 ? ValueOf(objective, 0) : criterion.ValueOf(ranked.Baseline[LeverageSettings.AsInStudy]);
+        var baseline = ranked.Baseline.Count == 0 ? ValueOf(objective, 0) : criterion.ValueOf(ranked.Baseline[RankedDesigns.AsInStudy]);
         return Looked(
             $"change from baseline: {criterion.Header}", criterion.FormatCode, layout.SelectedColumn(objective),
             i => FiniteOr("", ValueOf(objective, i) - baseline),
@@ -85,7 +85,7 @@ internal sealed class RankingTable
     private int SheetRow(int place) => layout.TableHeaderRow + 1 + place;
 
     private double ValueOf(int criterion, int design) =>
-        ranked.Criteria[criterion].ValueOf(ranked.Evaluations[LeverageSettings.AsInStudy][design]);
+        ranked.Criteria[criterion].ValueOf(ranked.Evaluations[RankedDesigns.AsInStudy][design]);
 
     private static object FiniteOr(string words, double value) => double.IsFinite(value) ? value : words;
 }

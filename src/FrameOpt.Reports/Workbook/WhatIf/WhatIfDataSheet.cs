@@ -13,7 +13,7 @@ internal sealed class WhatIfDataSheet
 {
     private const string Note =
         "Data of the sheet What if. The first eight rows are the grid points around the design entered there, with their interpolation "
-            + "weights; the table follows below. Roll and yaw parts are linear in the lateral offset. No input on this sheet.";
+            + "weights; the table follows below. Moments and residuals are linear in the lateral offset. No input on this sheet.";
 
     private readonly Study study;
     private readonly WhatIfTable table;
@@ -66,13 +66,21 @@ internal sealed class WhatIfDataSheet
 
     private static IReadOnlyList<(string What, Func<PhaseCoefficients, double> Value)> Coefficients(DisplayUnit offset) =>
     [
-        ("roll part [N·m]", phase => phase.Roll.AtZero),
-        ($"roll part per {offset.Symbol} of offset [N·m/{offset.Symbol}]", phase => offset.SiPerUnit * phase.Roll.PerMetre),
-        ("yaw part [N·m]", phase => phase.Yaw.AtZero),
-        ($"yaw part per {offset.Symbol} of offset [N·m/{offset.Symbol}]", phase => offset.SiPerUnit * phase.Yaw.PerMetre),
-        ("authority through roll [N·m]", phase => phase.AuthorityRoll),
-        ("authority through yaw at leverage 1 [N·m]", phase => phase.AuthorityYaw),
+        ("roll moment [N·m]", phase => phase.Roll.AtZero),
+        ($"roll moment per {offset.Symbol} of offset [N·m/{offset.Symbol}]", phase => offset.SiPerUnit * phase.Roll.PerMetre),
+        ("yaw moment [N·m]", phase => phase.Yaw.AtZero),
+        ($"yaw moment per {offset.Symbol} of offset [N·m/{offset.Symbol}]", phase => offset.SiPerUnit * phase.Yaw.PerMetre),
+        ("yaw leverage", phase => phase.YawLeverage),
         ("riser load [N]", phase => phase.RiserLoadNewtons),
+        .. WingCases.All.SelectMany(wingCase => OfCase(StudyText.Name(wingCase), (int)wingCase, offset)),
+    ];
+
+    private static IEnumerable<(string What, Func<PhaseCoefficients, double> Value)> OfCase(string name, int wingCase, DisplayUnit offset) =>
+    [
+        ($"residual, {name} [N·m]", phase => phase.Cases[wingCase].Residual.AtZero),
+        ($"residual, {name}, per {offset.Symbol} of offset [N·m/{offset.Symbol}]",
+            phase => offset.SiPerUnit * phase.Cases[wingCase].Residual.PerMetre),
+        ($"authority, {name} [N·m]", phase => phase.Cases[wingCase].Authority),
     ];
 
     /// <summary>A column of the table that the rows of the corners read by formula.</summary>

@@ -1,4 +1,5 @@
 using FrameOpt.Reports.Workbook.Cells;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.WhatIf;
 
@@ -17,27 +18,36 @@ internal sealed class WhatIfLayout(WhatIfTable table, int phases)
     public const int DrillRow = 10;
     public const int LeanRow = 12;
     public const int YawRow = 13;
-    public const int LeverageRow = 15;
-    public const int HeaderRow = 16;
-    public const int FirstPhaseRow = 17;
+    public const int HeaderRow = 15;
+    public const int FirstPhaseRow = 16;
 
     public const int WeightColumn = 2;
     public const int RollColumn = 3;
     public const int YawColumn = 4;
-    public const int StudyLeverageColumn = 5;
-    public const int FirstResidualColumn = 6;
-    public const int SteersColumn = 9;
-    public const int LeanColumn = 10;
-    public const int FirstEffortColumn = 11;
-    public const int TwistColumn = 14;
-    public const int VerdictColumn = 15;
+    public const int WingWeightColumn = 5;
+    public const int LeverageColumn = 6;
+    private const int FirstResidualColumn = 7;
+    public static readonly int SteersColumn = FirstResidualColumn + WingCases.All.Count;
+    public static readonly int LeanColumn = SteersColumn + 1;
+    private static readonly int firstEffortColumn = LeanColumn + 1;
+    public static readonly int TwistColumn = firstEffortColumn + WingCases.All.Count;
+    public static readonly int VerdictColumn = TwistColumn + 1;
 
     public const int Corners = 8;
     public const int NumberColumn = 2;
     public const int FliesColumn = 6;
     public const int CornerWeightColumn = 7;
     public const int FirstCoefficientColumn = 8;
-    public const int CoefficientsOfPhase = 7;
+
+    /// <summary>The coefficients of a phase: the roll and the yaw moment at no offset and per unit of offset, then leverage and load, then
+    /// residual at no offset and per unit of offset and authority of each case of the wing.</summary>
+    public const int RollCoefficient = 0;
+    public const int YawCoefficient = 2;
+    public const int LeverageCoefficient = 4;
+    public const int RiserLoadCoefficient = 5;
+    private const int FirstCaseCoefficient = 6;
+    private const int CoefficientsOfCase = 3;
+    private static readonly int coefficientsOfPhase = FirstCaseCoefficient + CoefficientsOfCase * WingCases.All.Count;
 
     public int LastPhaseRow => FirstPhaseRow + phases - 1;
 
@@ -59,13 +69,29 @@ internal sealed class WhatIfLayout(WhatIfTable table, int phases)
 
     public static string Input(int row, int column) => $"'{Sheet}'!{CellAddress.Absolute(row, column)}";
 
-    public static int CoefficientColumn(int phase, int coefficient) => FirstCoefficientColumn + CoefficientsOfPhase * phase + coefficient;
+    public static int CoefficientColumn(int phase, int coefficient) => FirstCoefficientColumn + coefficientsOfPhase * phase + coefficient;
 
     /// <summary>A column of the eight corners.</summary>
     public static string OfCorners(int column) => CellAddress.Column(DataSheetName, column, FirstCornerRow, FirstNodeRow - 1);
 
     /// <summary>A column of the table.</summary>
     public string OfNodes(int column) => CellAddress.Column(DataSheetName, column, FirstNodeRow, LastNodeRow);
+
+    /// <summary>The residual with the wing of one case, on the sheet.</summary>
+    public static int ResidualColumn(int wingCase) => FirstResidualColumn + wingCase;
+
+    /// <summary>The effort with the wing of one case, on the sheet.</summary>
+    public static int EffortColumn(int wingCase) => firstEffortColumn + wingCase;
+
+    /// <summary>The residual at no offset with the wing of one case; the next one is per unit of offset.</summary>
+    public static int ResidualCoefficient(int wingCase) => FirstCaseCoefficient + CoefficientsOfCase * wingCase;
+
+    /// <summary>The authority with the wing of one case.</summary>
+    public static int AuthorityCoefficient(int wingCase) => ResidualCoefficient(wingCase) + 2;
+
+    /// <summary>A quantity linear in the offset, at the offset typed.</summary>
+    public static string AtOffset(int phase, int coefficient) =>
+        $"{Interpolate(phase, coefficient)}+{CellAddress.Absolute(OffsetRow, InputColumn)}*{Interpolate(phase, coefficient + 1)}";
 
     /// <summary>One coefficient read between the levels.</summary>
     public static string Interpolate(int phase, int coefficient) =>

@@ -33,7 +33,7 @@ internal static class WhatIfSheet
 
     private static void Notes(IXLWorksheet sheet, RunReport report, WhatIfTable table)
     {
-        const double characters = FirstWidth + 13 * OtherWidth + 26;
+        var characters = FirstWidth + (WhatIfLayout.VerdictColumn - 2) * OtherWidth + 26;
         var others = report.Result.Study.Factors.Where(factor => !factor.Input.IsRequired).ToList();
         var held = others.Count == 0 ? ""
             : " Fixed as in the chosen design: "

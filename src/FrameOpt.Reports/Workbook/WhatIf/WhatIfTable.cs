@@ -1,5 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook.WhatIf;
@@ -27,7 +26,7 @@ internal sealed class WhatIfTable
         var reader = new PhaseCoefficientReader(result.Mission);
         Nodes = [.. Angles.Si.SelectMany(angle => Heights.Si.SelectMany(
             height => Spacings.Si.Select(spacing => reader.Evaluate(At(spacing, height, angle)))))];
-        LargestErrorNewtonMetres = LargestError(reader, result.Mission);
+        LargestErrorNewtonMetres = LargestError(reader);
     }
 
     public WhatIfLevels Spacings { get; }
@@ -39,8 +38,8 @@ internal sealed class WhatIfTable
     /// <summary>Spacing fastest, then height, then angle; null where some phase cannot be flown at any offset.</summary>
     public IReadOnlyList<PhaseCoefficients[]?> Nodes { get; }
 
-    /// <summary>The largest difference from the model in any phase's residual, in the middle between levels, at the chosen offset and the
-    /// study's leverage.</summary>
+    /// <summary>The largest difference from the model in any phase's residual, in the middle between levels, at the chosen offset with
+    /// the wing of every case.</summary>
     public double LargestErrorNewtonMetres { get; }
 
     /// <summary>Where a node stands in <see cref="Nodes"/>.</summary>
@@ -72,7 +71,7 @@ internal sealed class WhatIfTable
     private FrameGeometry At(double spacing, double height, double angle) =>
         baseGeometry with { SpacingMetres = spacing, HeightMetres = height, AngleRadians = angle };
 
-    private double LargestError(PhaseCoefficientReader reader, MissionModel mission)
+    private double LargestError(PhaseCoefficientReader reader)
     {
         var largest = 0.0;
         foreach (var angle in Midpoints(Angles.Si))
@@ -83,8 +82,7 @@ internal sealed class WhatIfTable
                 {
                     var geometry = At(spacing, height, angle);
                     if (Interpolate(geometry) is { } read && reader.Evaluate(geometry) is { } exact)
-                        largest = Math.Max(largest, read.Select((phase, p) => Difference(
-                            phase, exact[p], mission.Conditions[p].YawLeverage)).Max());
+                        largest = Math.Max(largest, read.Zip(exact, Difference).Max());
                 }
             }
         }
@@ -92,8 +90,8 @@ internal sealed class WhatIfTable
         return largest;
     }
 
-    private double Difference(PhaseCoefficients read, PhaseCoefficients exact, double yawLeverage) =>
-        Math.Abs(read.Residual(baseGeometry.OffsetMetres, yawLeverage) - exact.Residual(baseGeometry.OffsetMetres, yawLeverage));
+    private double Difference(PhaseCoefficients read, PhaseCoefficients exact) => read.Cases.Zip(exact.Cases, (one, other) =>
+        Math.Abs((one.Residual - other.Residual).At(baseGeometry.OffsetMetres))).Max();
 
     private static IEnumerable<double> Midpoints(IReadOnlyList<double> levels) =>
         levels.Count == 1 ? levels : Enumerable.Range(0, levels.Count - 1).Select(i => (levels[i] + levels[i + 1]) / 2);

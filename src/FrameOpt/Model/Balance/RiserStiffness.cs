@@ -6,7 +6,7 @@ public static class RiserStiffness
     /// <summary>c_phi in metres at a spacing: roll stiffness over riser load.</summary>
     /// <returns>NaN when the spacing reaches the line spread and the lines no longer spread outwards.</returns>
     /// <remarks>Source: measured length scaled with s²; else a rigid wing on two line centroids,
-    /// c = L s² / (b_top - s)² + s b_top / 4 L (own two-line geometry: an assumption, range 0.1 to 0.4 m).</remarks>
+    /// c = L s² / (b_top - s)² + s b_top / 4 L (own two-line geometry: an assumption, range 0.05 to 1 m).</remarks>
     public static double RollMetres(Wing wing, double spacingMetres)
     {
         switch (wing.RiserCoupling)
@@ -14,6 +14,8 @@ public static class RiserStiffness
             case RiserCoupling.Measured measured:
                 var ratio = spacingMetres / measured.AtSpacingMetres;
                 return measured.LengthMetres * ratio * ratio;
+            case RiserCoupling.Constant constant:
+                return constant.LengthMetres;
             case RiserCoupling.FromLines:
                 var spread = wing.LineSpreadMetres - spacingMetres;
                 return spread > 0

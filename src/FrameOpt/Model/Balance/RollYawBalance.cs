@@ -8,6 +8,7 @@ namespace FrameOpt.Model.Balance;
 /// <param name="WingBank">Phi, rad, right +.</param>
 /// <param name="WingRollMoment">M_w, N·m.</param>
 /// <param name="WingYawMoment">N_w, N·m.</param>
+/// <param name="Residual">R, N·m, turns right +.</param>
 /// <param name="PendulumShare">kappa: change of the residual for each N·m of roll moment on the body.</param>
 /// <param name="YawStiffness">K_psi, N·m/rad.</param>
 /// <param name="Failure">Why there is no stable balance, or none.</param>
@@ -17,18 +18,18 @@ public readonly record struct RollYawBalance(
     LinearFunction WingBank,
     LinearFunction WingRollMoment,
     LinearFunction WingYawMoment,
+    LinearFunction Residual,
     double PendulumShare,
     double YawStiffness,
     FailureKind Failure)
 {
     /// <summary>Solves the 3 x 3 system of roll, yaw and bank.</summary>
-    /// <param name="body">Pitch, riser load and moments.</param>
+    /// <param name="body">Pitch, riser load, moments, and how the wing banks and answers.</param>
     /// <param name="rollMetres">Roll stiffness over riser load, c_phi at the spacing.</param>
     /// <param name="yawMetres">Yaw stiffness over riser load at the spacing.</param>
-    /// <param name="yawLeverage">Gamma.</param>
     /// <remarks>Source: statics, small angles; with no thrust, drag and lean it is the minimum of the energy
     /// (K_phi (phi - Phi)² + W Z_c phi²) / 2, so that M_w = R0 K_phi / (K_phi + W Z_c).</remarks>
-    public static RollYawBalance Of(in SuspendedBody body, double rollMetres, double yawMetres, double yawLeverage)
+    public static RollYawBalance Of(in SuspendedBody body, double rollMetres, double yawMetres)
     {
         if (double.IsNaN(rollMetres))
             return new RollYawBalance { Failure = FailureKind.SpacingBeyondLines };
@@ -56,13 +57,17 @@ public readonly record struct RollYawBalance(
 
         // kappa: the same system with a roll moment of one on the right and nothing else.
         double phiOne = m22 * inverse, psiOne = -m21 * inverse;
-        var kappa = Kphi * (aPhi * phiOne + aPsi * psiOne) + yawLeverage * Kpsi * (sin * phiOne + cos * psiOne);
+        var kappa = Kphi * (aPhi * phiOne + aPsi * psiOne) + body.Wing.Yaw * (Kpsi * (sin * phiOne + cos * psiOne))
+            + body.Wing.BankNewtonMetres * (alpha * phiOne + beta * psiOne);
+        var bank = alpha * phi + beta * psi + gamma;
+        LinearFunction Mw = Kphi * (aPhi * phi + aPsi * psi - gamma), Nw = Kpsi * (sin * phi + cos * psi);
         return new RollYawBalance(
             phi,
             psi,
-            alpha * phi + beta * psi + gamma,
-            Kphi * (aPhi * phi + aPsi * psi - gamma),
-            Kpsi * (sin * phi + cos * psi),
+            bank,
+            Mw,
+            Nw,
+            body.Wing.Residual(Mw, Nw, bank),
             kappa,
             Kpsi,
             FailureKind.None);

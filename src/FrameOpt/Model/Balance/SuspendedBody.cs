@@ -8,15 +8,17 @@ namespace FrameOpt.Model.Balance;
 /// <param name="Load">What the risers carry.</param>
 /// <param name="Moments">R0 and N.</param>
 /// <param name="Stiffness">How the moments change with roll and yaw.</param>
-/// <param name="Bank">How the wing banks.</param>
+/// <param name="Bank">How the wing banks; not at all in a phase that has not settled.</param>
+/// <param name="Wing">How yaw moment and bank count beside the roll moment.</param>
 /// <param name="Failure">Why there is no such equilibrium, or none; what was found by then is kept for the words.</param>
 public readonly record struct SuspendedBody(
-    PitchBalance Pitch, RiserLoad Load, BodyMoments Moments, AttitudeStiffness Stiffness, BankCoupling Bank, FailureKind Failure)
+    PitchBalance Pitch, RiserLoad Load, BodyMoments Moments, AttitudeStiffness Stiffness, BankCoupling Bank, WingLeverage Wing,
+    FailureKind Failure)
 {
     /// <summary>The balance in pitch, then load and moments in the axes so turned.</summary>
     /// <param name="machine">Masses, propeller, drag centre.</param>
-    /// <param name="phase">For the pitch rate.</param>
-    /// <param name="conditions">Weight and drag.</param>
+    /// <param name="phase">For the pitch rate, and whether it has settled.</param>
+    /// <param name="conditions">Weight, drag and what the wing answers.</param>
     /// <param name="point">Thrust, torque, rpm.</param>
     /// <param name="design">Spacing and offset in it are not read.</param>
     /// <param name="thrust">Of the same design.</param>
@@ -41,7 +43,8 @@ public readonly record struct SuspendedBody(
             load,
             BodyMoments.Of(forces, swungArms, swungThrust, load),
             AttitudeStiffness.Of(forces, swungArms, swungThrust),
-            BankCoupling.Of(forces.ThrustNewtons, swungThrust, load.Newtons),
+            phase.IsSettled ? BankCoupling.Of(forces.ThrustNewtons, swungThrust, load.Newtons) : default,
+            WingLeverage.Of(conditions, load),
             swungArms.Weight.Z > 0 ? FailureKind.None : FailureKind.Unstable);
     }
 }

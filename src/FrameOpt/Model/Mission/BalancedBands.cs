@@ -2,12 +2,10 @@ namespace FrameOpt.Model.Mission;
 
 /// <summary>Where over the propeller's speed range a design leaves little to hold, at the airspeed of one phase.</summary>
 /// <remarks>
-/// The phase keeps its airspeed, air, load factor and carried share; its pitch rate is taken as 0 and its power as a given rpm. The range
-/// is what
-/// the propeller's curve covers at that airspeed and, with an engine described, the rpm of its table. Whether the engine could give the
-/// torque is
-/// not asked: the band is a property of the geometry. Without an upper end the range stops where the tips reach 340 m/s, about the speed of
-/// sound.
+/// The phase keeps its airspeed, air, load factor and carried share, and whether it has settled; its pitch rate is taken as 0 and its
+/// power as a given rpm. The range is what the propeller's curve covers at that airspeed and, with an engine described, the rpm of its
+/// table. Whether the engine could give the torque is not asked: the band is a property of the geometry. Without an upper end the range
+/// stops where the tips reach 340 m/s, about the speed of sound.
 /// </remarks>
 public sealed class BalancedBands
 {
@@ -30,7 +28,11 @@ public sealed class BalancedBands
     {
         this.mission = mission;
         machine = mission.Machine with { Engine = null };
-        phase = mission.Phases[phaseIndex] with { PitchRateRadiansPerSecond = 0 };
+        phase = mission.Phases[phaseIndex] with
+        {
+            PitchRateRadiansPerSecond = 0,
+            Settled = mission.Phases[phaseIndex].IsSettled,
+        };
         var (low, high) = Range(mission, phaseIndex);
         scan = low < high
             ? [.. Enumerable.Range(0, Steps + 1).Select(i => low + (high - low) * i / Steps).Select(rpm => (rpm, Flight(rpm)))]

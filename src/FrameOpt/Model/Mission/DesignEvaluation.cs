@@ -54,11 +54,22 @@ public sealed record DesignFailure(
 /// <param name="Values">Each quantity at its index, in its unit; infinite where a margin has no bound.</param>
 public sealed record PhaseResult(Phase Phase, IReadOnlyList<double> Values)
 {
-    /// <summary>A residual torque of this magnitude or less, in N·m, counts as flying straight.</summary>
-    public const double StraightWithinNewtonMetres = 0.5;
+    /// <summary>A residual torque of this magnitude or less, in N·m, counts as flying straight: the wing's own trim decides.</summary>
+    /// <remarks>Source: one millimetre of one-sided line trim is about 1.2 N·m (own estimate).</remarks>
+    public const double StraightWithinNewtonMetres = 3;
 
     /// <summary>One quantity, in its unit.</summary>
     public double this[PhaseQuantity quantity] => Values[quantity.Index];
+
+    /// <summary>True when the phase lasts and the pilot's largest lean is not enough for it, or no lean is.</summary>
+    public bool CannotBeHeld => Phase.IsSettled && this[PhaseQuantity.Effort] > 1;
+
+    /// <summary>True when a lean cures nothing: the pendulum share is too small.</summary>
+    public bool IsBeyondLean => double.IsInfinity(this[PhaseQuantity.Lean]);
+
+    /// <summary>Twist of the body against the wing about the lines, deg, nose right +.</summary>
+    /// <remarks>Source: k = N_w / K_psi.</remarks>
+    public double TwistDegrees => 180 / Math.PI / this[PhaseQuantity.TwistMargin] * Math.Sign(this[PhaseQuantity.WingYawMoment]);
 
     /// <summary>Which way it turns: left, right, or straight within <see cref="StraightWithinNewtonMetres"/>.</summary>
     public string Steers => SteersWith(this[PhaseQuantity.Residual]);

@@ -35,10 +35,8 @@ public sealed class MissionModel
     /// <summary>What each phase asks of propeller and engine.</summary>
     public IReadOnlyList<OperatingPointSolver> OperatingPoints { get; }
 
-    /// <summary>The same model with one yaw leverage in every phase.</summary>
-    /// <param name="yawLeverage">Gamma, 0 or more.</param>
-    public MissionModel WithYawLeverage(double yawLeverage) =>
-        new(Machine, Wing with { YawLeverage = new YawLeverage.Constant(yawLeverage) }, Phases, References);
+    /// <summary>The same model under another wing.</summary>
+    public MissionModel With(Wing wing) => new(Machine, wing, Phases, References);
 
     /// <summary>Everything the model says of one design.</summary>
     public DesignEvaluation Evaluate(FrameGeometry geometry)

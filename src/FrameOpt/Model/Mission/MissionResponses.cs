@@ -11,6 +11,9 @@ public static class MissionResponses
     /// <summary>All phases.</summary>
     internal static bool Every(Phase phase) => true;
 
+    /// <summary>Phases in which the wing has had time to bank.</summary>
+    internal static bool Settled(Phase phase) => phase.IsSettled;
+
     /// <summary>Phases with the engine off.</summary>
     internal static bool EngineOff(Phase phase) => phase.Power is PhasePower.EngineOff;
 

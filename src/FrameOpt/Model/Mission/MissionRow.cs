@@ -123,7 +123,7 @@ public sealed class MissionRow
             bodies[p] = SuspendedBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry, thrust);
         if (bodies[p].Failure != FailureKind.None)
             return bodies[p].Failure;
-        balances[p] = RollYawBalance.Of(bodies[p], rollMetres, yawMetres, conditions[p].YawLeverage);
+        balances[p] = RollYawBalance.Of(bodies[p], rollMetres, yawMetres);
         return balances[p].Failure;
     }
 }

@@ -75,8 +75,19 @@ public sealed class PhaseQuantity : ResponseEntry
         "twist_margin", "", "yaw stiffness of the risers over the yaw moment in them; below 1 they twist", PhaseResponses.TwistMargin);
 
     public static readonly PhaseQuantity YawLeverage = new(
-        "yaw_leverage", "", "roll moment that turns the wing as much as a yaw moment of one",
-        Same((row, p) => row.Conditions[p].YawLeverage));
+        "yaw_leverage", "", "roll moment that counts as much as a yaw moment of one",
+        Same((row, p) => row.Bodies[p].Wing.Yaw))
+    { Sign = ResponseSign.Either };
+
+    public static readonly PhaseQuantity YawPart = new(
+        "yaw_part", "N·m", "part of the residual torque from the yaw moment that reaches the wing, turns right +",
+        Linear(PhaseResponses.YawPart))
+    { Sign = ResponseSign.Side };
+
+    public static readonly PhaseQuantity WingWeightPart = new(
+        "wing_weight_part", "N·m", "part of the residual torque from the weight of the banked wing, turns right +",
+        Linear(PhaseResponses.WingWeightPart))
+    { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity Residual = new(
         "residual", "N·m", "residual torque left to the pilot, turns right +",
@@ -93,7 +104,7 @@ public sealed class PhaseQuantity : ResponseEntry
     { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity Lean = new(
-        "lean", "mm", "sideways shift of the pilot's body that cancels the residual torque, to the right +",
+        "lean", "mm", "sideways shift of the pilot's body that cancels the residual torque, to the right +; unbounded where none does",
         Linear(PhaseResponses.Lean))
     { Sign = ResponseSign.Side };
 

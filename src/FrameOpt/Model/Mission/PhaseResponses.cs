@@ -5,13 +5,29 @@ namespace FrameOpt.Model.Mission;
 /// <summary>The formulas of the quantities of a phase, and the ways to turn one into values over a row of lateral offsets.</summary>
 public static class PhaseResponses
 {
-    /// <summary>R = M_w + Gamma N_w: the roll moment at the hang points that alone turns the wing as much as both, N·m, right +.</summary>
-    public static LinearFunction Residual(MissionRow row, int phase) =>
-        row.Balances[phase].WingRollMoment + row.Conditions[phase].YawLeverage * row.Balances[phase].WingYawMoment;
+    /// <summary>Below this pendulum share a lean cures nothing: lean and effort are without bound.</summary>
+    public const double LeastPendulumShare = 0.2;
 
-    /// <summary>The lean in m that cancels the residual: -R / (kappa W_pilot), right +.</summary>
-    public static LinearFunction Lean(MissionRow row, int phase) =>
-        (-1 / (row.Balances[phase].PendulumShare * PilotWeightNewtons(row, phase))) * Residual(row, phase);
+    /// <summary>R: the roll moment at the hang points that is left for the pilot, N·m, turns right +.</summary>
+    public static LinearFunction Residual(MissionRow row, int phase) => row.Balances[phase].Residual;
+
+    /// <summary>Gamma N_w, the part of R from the yaw moment, N·m.</summary>
+    public static LinearFunction YawPart(MissionRow row, int phase) =>
+        row.Bodies[phase].Wing.Yaw * row.Balances[phase].WingYawMoment;
+
+    /// <summary>n m_w g L Phi, the part of R from the wing's own weight, N·m; 0 in a phase that has not settled.</summary>
+    public static LinearFunction WingWeightPart(MissionRow row, int phase) =>
+        row.Bodies[phase].Wing.BankNewtonMetres * row.Balances[phase].WingBank;
+
+    /// <summary>The lean in m that cancels the residual: -R / (kappa W_pilot), right +; infinite where kappa is below
+    /// <see cref="LeastPendulumShare"/>.</summary>
+    public static LinearFunction Lean(MissionRow row, int phase)
+    {
+        var kappa = row.Balances[phase].PendulumShare;
+        return kappa < LeastPendulumShare
+            ? new LinearFunction(double.PositiveInfinity, 0)
+            : (-1 / (kappa * PilotWeightNewtons(row, phase))) * Residual(row, phase);
+    }
 
     /// <summary>Lean over the largest lean; its magnitude is the effort.</summary>
     public static LinearFunction Effort(MissionRow row, int phase) =>
@@ -25,7 +41,7 @@ public static class PhaseResponses
     public static LinearFunction TurnRate(MissionRow row, int phase)
     {
         ref readonly var conditions = ref row.Conditions[phase];
-        var perTorque = TurnEquivalence.TurnRatePerTorque(row.Mission.Wing, conditions.Density, conditions.AirspeedMetresPerSecond);
+        var perTorque = StraightFlight.TurnRatePerTorque(row.Mission.Wing, conditions.Density, conditions.TrimMetresPerSecond);
         return perTorque * Residual(row, phase);
     }
 

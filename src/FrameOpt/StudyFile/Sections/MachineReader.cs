@@ -8,19 +8,31 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads the machine: masses, hang line, propeller, engine, pilot.</summary>
 internal static class MachineReader
 {
+    private const string ArmPivots = "arm pivots";
+
     public static Machine? Read(Section? machine)
     {
         if (machine is null)
             return null;
         var masses = MassReader.Read(machine);
         var hangLine = machine.Child("hang_line", StudyKeys.HangLine)?.Number("forward", Dimension.Length, AllowedRange.Within(3, "3 m"));
+        var hangPoints = ReadHangPoints(machine);
         var propeller = PropellerReader.Read(machine.Child("propeller", StudyKeys.Propeller));
         var engine = EngineReader.Read(machine.Child("engine", StudyKeys.Engine));
         var pilot = ReadPilot(machine.Child("pilot", StudyKeys.Pilot));
         if (hangLine is null || propeller is null || pilot is null)
             return null;
         WarnOfHubInFront(machine, masses, propeller);
-        return new Machine(masses, hangLine.Value, propeller, engine, pilot);
+        return new Machine(masses, hangLine.Value, propeller, engine, pilot) { HangPoints = hangPoints };
+    }
+
+    private static HangPoints ReadHangPoints(Section machine)
+    {
+        if (machine.Has("hang_points"))
+            return machine.Choice("hang_points", ["frame", ArmPivots]) == ArmPivots ? HangPoints.ArmPivots : HangPoints.Frame;
+        machine.DiagnosticBag.AddAssumption("hang points", "fixed to the frame",
+            $"assumption: on arms that swing freely, give the arms' pivots as hang points and write `hang_points: {ArmPivots}`");
+        return HangPoints.Frame;
     }
 
     private static Pilot? ReadPilot(Section? pilot)

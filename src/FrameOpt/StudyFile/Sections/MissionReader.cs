@@ -31,8 +31,12 @@ internal static class MissionReader
             study.DiagnosticBag.Add(study.KeyAt("mission"), "Every phase of the mission has weight 0.",
                 "Give the phases you fly their share, for example `weight: 0.5`.");
         ListDefaults(sections);
+        ListUnsettled(sections, phases);
         if (!phases.Any(phase => phase.Power is PhasePower.EngineOff))
             phases.Add(AddedGlide(phases, study.DiagnosticBag));
+        if (!phases.Any(phase => phase.IsSettled))
+            study.DiagnosticBag.Add(study.KeyAt("mission"), "No phase of the mission is settled: there is no effort to judge a design by.",
+                "Write `settled: false` only for the first seconds of a launch.");
         return phases;
     }
 
@@ -53,7 +57,8 @@ internal static class MissionReader
         phase.OptionalNumber("temperature_offset", Dimension.TemperatureDifference, AllowedRange.Within(60, "60 K")) ?? 0,
         phase.OptionalNumber("load_factor", Dimension.Number, AllowedRange.PositiveUpTo(10, "10")) ?? 1,
         phase.OptionalNumber("carried", Dimension.Share, AllowedRange.PositiveUpTo(1, "1 (100 %)")) ?? 1,
-        phase.OptionalNumber("pitch_rate", Dimension.AngularRate, AllowedRange.Within(5, "5 rad/s")) ?? 0);
+        phase.OptionalNumber("pitch_rate", Dimension.AngularRate, AllowedRange.Within(5, "5 rad/s")) ?? 0,
+        phase.Has("settled") ? phase.Boolean("settled") : null);
 
     private static FlightSpeed ReadSpeed(Section phase)
     {
@@ -70,6 +75,16 @@ internal static class MissionReader
             "assumption: hands up, not accelerated; range fraction 0 to 1");
         foreach (var (key, what, value, source) in defaults)
             ListDefault(phases, phase => phase.Has(key), what, value, source);
+    }
+
+    /// <summary>Lists the phases taken as settled, and as not, without the study saying so.</summary>
+    private static void ListUnsettled(List<Section> sections, List<Phase> phases)
+    {
+        bool Differs(Section section, bool settled) =>
+            section.Has("settled") || phases[sections.IndexOf(section)].IsSettled != settled;
+        ListDefault(sections, section => Differs(section, false), "settled", "no: the wing is still overhead",
+            "assumption: full throttle is the launch, and the sway of the wing takes about 7 s (own simulation); else `settled: true`");
+        ListDefault(sections, section => Differs(section, true), "settled", "yes: a steady state", "assumption: the phase lasts ten seconds or more");
     }
 
     private static void ListDefault(List<Section> phases, Func<Section, bool> given, string what, string value, string source)

@@ -25,7 +25,7 @@ internal static class StudyKeys
 
     public static readonly SectionKeys Machine = new("machine",
         Required("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]"),
-            Required("hang_line", "{ forward: -60 mm }"),
+            Required("hang_line", "{ forward: -60 mm }"), Optional("hang_points", "frame"),
         Required("propeller", "{ diameter: 1.30 m, ... }"), Optional("engine", "{ reduction: 2.9, ... }"),
             Required("pilot", "{ lean: 80 mm, ... }"));
 
@@ -61,7 +61,18 @@ internal static class StudyKeys
             Required("line_spread", "3.8 m"),
         Required("polar", "{ at: ..., rows: ... }"), Optional("riser_coupling", "{ length: 330 mm, at_spacing: 440 mm }"),
             Optional("roll_restoring", "0.05"),
-        Optional("yaw_damping", "0.07"), Optional("yaw_leverage", "1.5"));
+        Optional("yaw_leverage", "{ speed_factor: 0.17 s/m, twist_share: 0.5 }"), Optional("sideslip", "{ roll: -0.67, yaw: 0.32 }"))
+    {
+        Replaced = [("yaw_damping", "The yaw leverage follows from the airspeed now, not from damping: remove the key, or write in its place "
+            + "`yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }`, or `sideslip: { roll: -0.67, yaw: 0.32 }` where the wing's "
+            + "slopes are known.")],
+    };
+
+    public static readonly SectionKeys YawLeverage = new(
+        "wing.yaw_leverage", Optional("speed_factor", "0.17 s/m"), Optional("twist_share", "0.5"));
+
+    public static readonly SectionKeys Sideslip = new(
+        "wing.sideslip", Required("roll", "-0.67"), Required("yaw", "0.32"), Optional("twist_share", "0.5"));
 
     public static readonly SectionKeys Polar = new("wing.polar",
         Required("at", "{ mass: 115 kg, density: 1.225 kg/m³ }"), Required("rows", "[[0, 10.4 m/s, 6.2], [1, 13.6 m/s, 5.0]]"));
@@ -75,7 +86,7 @@ internal static class StudyKeys
         Required("weight", "0.5"), Required("power", "level"), Optional("fraction", "1"), Optional("airspeed", "8.5 m/s"),
             Optional("altitude", "300 m"),
         Optional("temperature_offset", "10 K"), Optional("load_factor", "1"), Optional("carried", "0.8"),
-            Optional("pitch_rate", "0.3 rad/s"));
+            Optional("pitch_rate", "0.3 rad/s"), Optional("settled", "false"));
 
     public static readonly SectionKeys Factors = new("factors", OfInputs(input => input.ExampleRange));
 
@@ -134,7 +145,7 @@ internal static class StudyKeys
     /// <summary>All sections, in the order of a file.</summary>
     public static readonly IReadOnlyList<SectionKeys> All =
     [
-        File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, Phase,
+        File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, YawLeverage, Sideslip, Phase,
         Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, Plan,
         Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];

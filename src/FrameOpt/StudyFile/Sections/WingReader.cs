@@ -1,4 +1,5 @@
 using FrameOpt.Model;
+using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;
@@ -6,6 +7,8 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads the wing.</summary>
 internal static class WingReader
 {
+    private const double GenericRollRestoring = 0.05;
+
     private static readonly AllowedRange length = AllowedRange.PositiveUpTo(50, "50 m");
 
     public static Wing? Read(Section? wing)
@@ -23,7 +26,8 @@ internal static class WingReader
                 "About a third of the span is usual (common practice, no source).");
         var polar = ReadPolar(wing.Child("polar", StudyKeys.Polar));
         var coupling = ReadCoupling(wing);
-        var (restoring, leverage) = YawLeverageReader.Read(wing);
+        var restoring = ReadRollRestoring(wing);
+        var leverage = YawLeverageReader.Read(wing);
         return polar is null ? null : new Wing(mass, area, span, lines, spread, polar, coupling, restoring, leverage);
     }
 
@@ -49,12 +53,21 @@ internal static class WingReader
         return new Polar(mass, density, [.. rows.Select(row => new PolarPoint(row[0], row[1], row[2]))]);
     }
 
+    private static double ReadRollRestoring(Section wing)
+    {
+        if (wing.OptionalNumber("roll_restoring", Dimension.Number, AllowedRange.PositiveUpTo(2, "2")) is { } given)
+            return given;
+        wing.DiagnosticBag.AddAssumption("roll restoring coefficient, for the indicative turn rate only",
+            FormattableString.Invariant($"{GenericRollRestoring} per radian"), "Toglia and Vendittelli 2010, Table 2 (generic)");
+        return GenericRollRestoring;
+    }
+
     private static RiserCoupling ReadCoupling(Section wing)
     {
         if (!wing.Has("riser_coupling"))
         {
             wing.DiagnosticBag.AddAssumption("riser coupling length", "from the geometry of the lines, at the spacing of each design",
-                "assumption: two straight lines to a rigid wing; range 0.1 to 0.4 m");
+                "assumption: two straight lines to a rigid wing; range 0.05 to 1 m, even in its logarithm");
             return new RiserCoupling.FromLines();
         }
 
@@ -66,41 +79,53 @@ internal static class WingReader
     }
 }
 
-/// <summary>Reads how a wing turns: two coefficients, or the leverage itself, or neither.</summary>
+/// <summary>Reads how a wing answers a yaw moment: a number, two factors, or the slopes of a sideslip.</summary>
 internal static class YawLeverageReader
 {
-    private const double GenericRollRestoring = 0.05;
+    private static readonly AllowedRange share = AllowedRange.NonNegativeUpTo(1, "1 (each half follows its riser)");
 
-    /// <summary>The roll restoring coefficient and the yaw leverage.</summary>
-    public static (double RollRestoring, YawLeverage Leverage) Read(Section wing)
+    /// <summary>The yaw leverage; what is assumed in it is listed.</summary>
+    public static YawLeverage Read(Section wing)
     {
-        var restoring = wing.OptionalNumber("roll_restoring", Dimension.Number, AllowedRange.PositiveUpTo(2, "2"));
-        var damping = wing.OptionalNumber("yaw_damping", Dimension.Number, AllowedRange.PositiveUpTo(2, "2"));
-        var leverage = wing.OptionalNumber("yaw_leverage", Dimension.Number, AllowedRange.NonNegativeUpTo(10, "10"));
-        if (leverage is not null && damping is not null)
-            wing.DiagnosticBag.Add(wing.At("yaw_leverage"), "wing gives both yaw_leverage and yaw_damping.",
-                "Keep `yaw_leverage`, or `roll_restoring` and `yaw_damping`.");
-        if (leverage is null && restoring is null != damping is null)
-        {
-            var (given, other) = damping is null ? ("roll_restoring", "yaw_damping: 0.07") : ("yaw_damping", "roll_restoring: 0.05");
-            wing.DiagnosticBag.Add(wing.At(given), $"wing.{given} stands alone.",
-                $"Add `{other}` to it, or give `yaw_leverage` in place of both.");
-        }
-
-        if (restoring is null)
-            wing.DiagnosticBag.AddAssumption("roll restoring coefficient, for the indicative turn rate only", "0.05 per radian",
-                "Toglia and Vendittelli 2010, Table 2 (generic)");
-        return (restoring ?? GenericRollRestoring, Leverage(wing, restoring, damping, leverage));
+        if (wing.Has("yaw_leverage") && wing.Has("sideslip"))
+            wing.DiagnosticBag.Add(wing.At("sideslip"), "wing gives both yaw_leverage and sideslip.", "Keep one of the two.");
+        if (wing.Has("sideslip"))
+            return FromSideslip(wing);
+        if (wing.Value("yaw_leverage") is Node.Scalar)
+            return new YawLeverage.Constant(wing.Number("yaw_leverage", Dimension.Number, AllowedRange.NonNegativeUpTo(10, "10")));
+        var factors = wing.Has("yaw_leverage") ? wing.Child("yaw_leverage", StudyKeys.YawLeverage) : null;
+        return new YawLeverage.FromSpeed(SpeedFactor(wing, factors), TwistShare(wing, factors));
     }
 
-    private static YawLeverage Leverage(Section wing, double? restoring, double? damping, double? leverage)
+    private static YawLeverage FromSideslip(Section wing)
     {
-        if (leverage is { } given)
-            return new YawLeverage.Constant(given);
-        if (restoring is { } roll && damping is { } yaw)
-            return new YawLeverage.FromCoefficients(roll, yaw);
-        wing.DiagnosticBag.AddAssumption("yaw leverage", FormattableString.Invariant($"{YawLeverage.Assumed}"),
-            FormattableString.Invariant($"assumption, range {YawLeverage.AssumedLowest} to {YawLeverage.AssumedHighest}"));
-        return new YawLeverage.Constant(YawLeverage.Assumed);
+        if (wing.Child("sideslip", StudyKeys.Sideslip) is not { } slopes)
+            return new YawLeverage.FromSpeed(YawLeverage.AssumedSpeedFactor, YawLeverage.AssumedTwistShare);
+        var roll = slopes.Number("roll", Dimension.Number, AllowedRange.Within(10, "10"));
+        var yaw = slopes.Number("yaw", Dimension.Number, AllowedRange.Within(10, "10"));
+        if (yaw <= 0)
+            slopes.DiagnosticBag.Add(slopes.At("yaw"),
+                "wing.sideslip.yaw must be above 0: a wing that does not turn its nose into a sideslip holds no course, so no leverage follows.",
+                "Give Cn_beta per radian about the hang points, nose right in a sideslip from the right: for example `yaw: 0.32`.");
+        return new YawLeverage.FromSideslip(roll, yaw, TwistShare(wing, slopes));
+    }
+
+    private static double SpeedFactor(Section wing, Section? factors)
+    {
+        if (factors?.OptionalNumber("speed_factor", Dimension.TimePerLength, AllowedRange.PositiveUpTo(2, "2 s/m")) is { } given)
+            return given;
+        wing.DiagnosticBag.AddAssumption("speed factor of the yaw leverage", FormattableString.Invariant(
+            $"{YawLeverage.AssumedSpeedFactor} s/m"), FormattableString.Invariant(
+            $"assumption, range {YawLeverage.LowestSpeedFactor} to {YawLeverage.HighestSpeedFactor} s/m; Belloc 2015 gives 0.11 to 0.16 s/m"));
+        return YawLeverage.AssumedSpeedFactor;
+    }
+
+    private static double TwistShare(Section wing, Section? factors)
+    {
+        if (factors?.OptionalNumber("twist_share", Dimension.Share, share) is { } given)
+            return given;
+        wing.DiagnosticBag.AddAssumption("twist share of the yaw leverage", FormattableString.Invariant($"{YawLeverage.AssumedTwistShare}"),
+            "assumption, range 0 (wing rigid in torsion) to 1 (each half follows its riser)");
+        return YawLeverage.AssumedTwistShare;
     }
 }

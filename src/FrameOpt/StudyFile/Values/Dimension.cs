@@ -57,6 +57,9 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
         new("km/h", v => UnitsNet.Speed.FromKilometersPerHour(v).MetersPerSecond),
             new("kt", v => UnitsNet.Speed.FromKnots(v).MetersPerSecond));
 
+    /// <summary>Base: s/m.</summary>
+    public static readonly Dimension TimePerLength = new("a time per length", "0.17 s/m", new UnitSpelling("s/m", v => v));
+
     /// <summary>Base: m².</summary>
     public static readonly Dimension Area = new("an area", "25 m²",
         new("m²", v => UnitsNet.Area.FromSquareMeters(v).SquareMeters), new("m2", v => UnitsNet.Area.FromSquareMeters(v).SquareMeters));
@@ -96,7 +99,7 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<Dimension> All =
     [
-        Number, Share, Length, Mass, Force, Torque, Angle, Revolutions, AngularRate, Speed, Area, Density, Inertia, Power, Volume,
+        Number, Share, Length, Mass, Force, Torque, Angle, Revolutions, AngularRate, Speed, TimePerLength, Area, Density, Inertia, Power, Volume,
         TemperatureDifference, Time,
     ];
 

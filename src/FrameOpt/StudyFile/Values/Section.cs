@@ -177,6 +177,12 @@ internal sealed class Section
     private void TakeMisspelt(Node.Entry entry)
     {
         var name = entry.Key.Text;
+        if (keys.Replaced.FirstOrDefault(old => old.Name == name) is { Fix: { } fix })
+        {
+            DiagnosticBag.Add(entry.Key, $"The key `{name}` {Under} is gone.", fix);
+            return;
+        }
+
         var what = $"There is no key `{entry.Key.Excerpt}` {Under}.";
         var colon = name.IndexOf(':');
         var beforeColon = colon > 0 ? keys.Find(name[..colon])?.Name : null;

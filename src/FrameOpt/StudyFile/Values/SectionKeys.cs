@@ -5,6 +5,9 @@ namespace FrameOpt.StudyFile.Values;
 /// <param name="Keys">All keys of the section.</param>
 internal sealed record SectionKeys(string Path, params Key[] Keys)
 {
+    /// <summary>Keys of earlier versions, with what to do about each.</summary>
+    public IReadOnlyList<(string Name, string Fix)> Replaced { get; init; } = [];
+
     public Key? Find(string name) => Array.Find(Keys, key => key.Name == name);
 }
 
