@@ -87,15 +87,6 @@ public class StudyRunnerTests
             Finish(study).NearestMiss!.BrokenLimits.Select(StudyText.Limit));
     }
 
-    [Theory]
-    [InlineData(0.2, "as in the study (0.2)", "1.6")]
-    [InlineData(1.6, "0.2", "as in the study (1.6)")]
-    public void A_study_at_an_end_of_the_leverage_range_is_not_compared_with_itself(double leverage, params string[] labels)
-    {
-        var result = Finish(small with { Wing = WorkedMachine.Wing with { YawLeverage = new YawLeverage.Constant(leverage) } });
-        Assert.Equal(labels, result.Scenarios.Select(RunText.Leverage));
-    }
-
     [Fact]
     public void A_run_stopped_early_gives_the_best_so_far_and_says_so()
     {
@@ -110,17 +101,18 @@ public class StudyRunnerTests
         Assert.False(result.IsComplete);
         Assert.IsType<StopReason.StoppedEarly>(result.StopReason);
         Assert.NotNull(result.Chosen);
-        Assert.All(result.Scenarios, scenario => Assert.True(scenario.Best is null || scenario.IsAsGiven));
+        Assert.All(result.Scenarios, scenario => Assert.True(scenario.Best is null || scenario.Case == WingCase.AsGiven));
     }
 
     [Fact]
-    public void Other_yaw_leverages_are_searched_too_and_move_the_best_offset()
+    public void Other_wings_are_searched_too_and_move_the_best_design()
     {
         var result = Finish(small with { Wing = WorkedMachine.Wing with { YawLeverage = new YawLeverage.Constant(0.6) } });
-        Assert.Equal(["0.2", "as in the study (0.6)", "1.6"], result.Scenarios.Select(RunText.Leverage));
+        Assert.Equal(WingCases.All, result.Scenarios.Select(scenario => scenario.Case));
         Assert.All(result.Scenarios, s => Assert.NotNull(s.BestEvaluation));
-        Assert.Equal(result.Front[0], result.Scenarios[1].Best);
-        Assert.Equal(0.2, result.Scenarios[0].Chosen.Phases[2][PhaseQuantity.YawLeverage]);
+        Assert.Equal(result.Front[0], result.Scenarios[(int)WingCase.AsGiven].Best);
+        Assert.Equal([0.3, 0.6, 0.9, 0.6, 0.6], result.Scenarios.Select(s => Math.Round(s.Chosen.Phases[2][PhaseQuantity.YawLeverage], 9)));
+        Assert.Contains(result.Scenarios, s => s.Best!.Geometry != result.Front[0].Geometry);
     }
 
     private static (string, double) Plain(FrontDesign design) =>

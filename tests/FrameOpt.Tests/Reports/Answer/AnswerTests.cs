@@ -116,7 +116,7 @@ public class AnswerTests
     {
         var words = Description(ReportFixture.Report().Result, "Cautions");
         Assert.Contains(Cautions.Danger, words);
-        Assert.Contains(Cautions.YawLeverageUncertainty, words);
+        Assert.Contains(Cautions.WingUncertainty, words);
         Assert.Contains("line 12", words);
     }
 }
