@@ -27,8 +27,8 @@ public static class SideText
     }
 
     /// <summary>The lean that cancels it: "lean 5.6 mm to the left".</summary>
-    public static string Lean(double millimetres) => Math.Abs(millimetres) < 0.05
-        ? "no lean"
+    public static string Lean(double millimetres) => double.IsInfinity(millimetres) ? "no lean cures it"
+        : Math.Abs(millimetres) < 0.05 ? "no lean"
         : $"lean {NumberFormat.Text(Math.Abs(millimetres), "mm")} to the {Side(millimetres)}";
 
     /// <summary>The lean and what it takes of the pilot: "lean 5.6 mm to the left; effort 0.07 of the largest lean"; where no lean cures the
