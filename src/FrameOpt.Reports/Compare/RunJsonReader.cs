@@ -22,7 +22,8 @@ internal sealed class RunJsonReader : IDisposable
         this.document = document;
         var root = new RunJsonElement(document.RootElement, "");
         front = root["front"];
-        phases = [.. root["study"]["mission"].Items.Select(phase => (phase["name"].Text, !phase.Has("settled") || phase["settled"].Boolean))];
+        phases = [.. root["study"]["mission"].Items.Select(phase =>
+            (phase["name"].Text, !phase.Has("settled") || phase["settled"].Boolean))];
         columns = [.. front["columns"].Items.Select(column => column["name"].Text)];
         Run = Read(root, folder, front["rows"].Element.ValueKind == JsonValueKind.Array ? front["rows"].Element.GetArrayLength() : 0);
     }

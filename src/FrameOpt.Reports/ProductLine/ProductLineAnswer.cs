@@ -165,9 +165,13 @@ public static class ProductLineAnswer
         var worst = result.Assignments.Where(served => served.Geometry >= 0).Max(served => served.EffortWorst);
         var effort = worst > 1
             ? Invariant($" CAUTION: effort up to {worst:0.00}: at least one customer cannot hold it; see customers.csv.") : "";
-        var alone = solution.Unservable.Count > 0
-            ? $" No candidate serves {NumberFormat.Count(solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count))} "
-                + $"customers: they need custom frames." : "";
+        var unservable = solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count);
+        var alone = unservable switch
+        {
+            0 => "",
+            1 => " No candidate serves 1 customer, who needs a custom frame.",
+            _ => $" No candidate serves {NumberFormat.Count(unservable)} customers, who need custom frames.",
+        };
         return ($"{stopped}Make {ProductLineText.Geometries(result.Geometries.Count)}, {letters}: {ProductLineText.Value(setting)} "
             + $"{ProductLineText.Amount(setting, solution.Value)}, "
             + $"{ProductLineOptimality.Status(solution)}.{alone}{effort}", effort.Length > 0 || alone.Length > 0 || !result.IsComplete);

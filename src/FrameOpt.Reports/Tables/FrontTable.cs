@@ -28,8 +28,8 @@ public static class FrontTable
         ],
         front.Count);
 
-    /// <summary>What run.json holds: the same, then residual with its parts, lean and effort of every phase, so that designs can be compared
-    /// from their folders alone.</summary>
+    /// <summary>What run.json holds: the same, then residual with its parts, lean and effort of every phase, so that designs can be
+    /// compared from their folders alone.</summary>
     /// <param name="study">As understood.</param>
     /// <param name="front">The designs, in order.</param>
     /// <param name="evaluations">Of the designs, in the same order.</param>
