@@ -9,8 +9,8 @@ internal static class PhasesSection
 {
     /// <summary>What the picture beside the section shows.</summary>
     public const string PictureNote =
-        "Residual torque is what is left for the pilot to hold by leaning or braking: a roll moment at the hang points. It is zero when the "
-            + "wing flies straight by itself: then one sideslip holds the roll moment, the yaw moment and the wing's own weight.";
+        "Residual torque is what is left for the pilot to hold by leaning or braking: a roll moment at the hang points. It is zero when "
+            + "the wing flies straight by itself: then one sideslip holds the roll moment, the yaw moment and the wing's own weight.";
 
     /// <summary>Warnings first, then a sentence for each phase.</summary>
     public static AnswerSection Of(StudyResult result, DesignEvaluation design)

@@ -13,12 +13,13 @@ internal static class WingSection
     {
         if (result.Scenarios.Count == 0)
             yield break;
-        string[] headers = ["phase", "roll part", "yaw part", "wing weight", .. result.Scenarios.Select(scenario => StudyText.Name(scenario.Case))];
+        string[] headers = ["phase", "roll part", "yaw part", "wing weight",
+            .. result.Scenarios.Select(scenario => StudyText.Name(scenario.Case))];
         yield return new AnswerSection(
             "Influence of the wing: yaw leverage and riser coupling, the least certain numbers",
             [
-                "Residual torque of this design: roll part, yaw part and wing weight as in the study, then their sum, with the yaw leverage "
-                    + "low and high and the riser coupling soft and stiff in its place.",
+                "Residual torque of this design: roll part, yaw part and wing weight as in the study, then their sum, with the yaw "
+                    + "leverage low and high and the riser coupling soft and stiff in its place.",
                 .. result.Scenarios.SelectMany(scenario => Warnings(scenario)),
                 .. UnknownBestDesigns(result),
             ],

@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -56,10 +57,16 @@ public sealed record ComparedColumn(
 
 /// <summary>What a compared design leaves to the pilot in one phase.</summary>
 /// <param name="Name">Of the phase.</param>
-/// <param name="ResidualNewtonMetres">Residual torque; to the right +.</param>
-/// <param name="LeanMillimetres">The lean that cancels it; to the right +.</param>
-/// <param name="Effort">Lean over the largest lean.</param>
-public sealed record ComparedPhase(string Name, double ResidualNewtonMetres, double LeanMillimetres, double Effort);
+/// <param name="IsSettled">False for the first seconds of a launch, in which no effort is judged.</param>
+/// <param name="Values">Of <see cref="FrontTable.PhaseQuantities"/>, each in its unit; infinite where no lean cures the turn.</param>
+public sealed record ComparedPhase(string Name, bool IsSettled, IReadOnlyList<double> Values)
+{
+    /// <summary>One of its values, in its unit.</summary>
+    public double this[PhaseQuantity quantity] => Values[FrontTable.PhaseQuantities.Index().First(item => item.Item == quantity).Index];
+
+    /// <summary>True when the phase lasts and the pilot's largest lean is not enough for it.</summary>
+    public bool CannotBeHeld => IsSettled && this[PhaseQuantity.Effort] > 1;
+}
 
 /// <summary>A run read back from its folder.</summary>
 /// <param name="Folder">As the user wrote it.</param>

@@ -2,6 +2,7 @@ using CsvHelper;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Compare;
@@ -64,11 +65,10 @@ public static class ComparisonTable
         yield return Number("geometry", "drill_right_of_symmetry", "m", column => DrillingDimensions.RightMetres(column.Geometry));
         foreach (var phase in ComparisonTables.PhaseNames(comparison))
         {
-            double Of(ComparedColumn column, Func<ComparedPhase, double> value) =>
-                column.Phases.FirstOrDefault(own => own.Name == phase) is { } found ? value(found) : double.NaN;
-            yield return Number("phase", $"residual[{phase}]", "N·m", column => Of(column, found => found.ResidualNewtonMetres));
-            yield return Number("phase", $"lean[{phase}]", "mm", column => Of(column, found => found.LeanMillimetres));
-            yield return Number("phase", $"effort[{phase}]", "", column => Of(column, found => found.Effort));
+            double Of(ComparedColumn column, PhaseQuantity quantity) =>
+                column.Phases.FirstOrDefault(own => own.Name == phase) is { } found ? found[quantity] : double.NaN;
+            foreach (var quantity in FrontTable.PhaseQuantities)
+                yield return Number("phase", $"{quantity}[{phase}]", quantity.Unit, column => Of(column, quantity));
         }
 
         foreach (var response in ResponseCatalogue.OfMissions)

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Page;
@@ -55,7 +56,7 @@ public static class ComparisonPage
         : [Html.Heading(ComparisonSections.WarningsTitle), .. comparison.Warnings.Select(warning => Html.Paragraph("danger", warning))];
 
     private static XElement Designs(Comparison comparison) => Html.Block("designs", comparison.Columns.Select(column =>
-        column.Phases.Any(phase => phase.Effort > 1) ? Html.Paragraph("warning", ComparisonSections.Headline(column))
+        column.Phases.Any(phase => phase.CannotBeHeld) ? Html.Paragraph("warning", ComparisonSections.Headline(column))
             : Html.Paragraph(ComparisonSections.Headline(column))));
 
     /// <summary>All frames at one scale, that of the largest.</summary>
@@ -75,7 +76,7 @@ public static class ComparisonPage
     private static XElement Bars(Comparison comparison)
     {
         var designs = comparison.Columns.Select(column => new ResidualSeries(
-            column.Name, column.Letter, [.. column.Phases.Select(phase => (phase.Name, phase.ResidualNewtonMetres))])).ToList();
+            column.Name, column.Letter, [.. column.Phases.Select(phase => (phase.Name, phase[PhaseQuantity.Residual]))])).ToList();
         return ResidualBars.Of("bars", designs,
             Math.Max(0.1, designs.SelectMany(design => design.Phases).Max(phase => Math.Abs(phase.ResidualNewtonMetres))));
     }

@@ -50,8 +50,8 @@ public static class ComparisonSections
     /// <summary>What a design is; first, whether the pilot can hold it.</summary>
     internal static string Headline(ComparedColumn column)
     {
-        var excessiveEffort = column.Phases.Where(phase => phase.Effort > 1)
-            .Select(phase => $"{phase.Name} (effort {NumberFormat.Text(phase.Effort, "")})").ToList();
+        var excessiveEffort = column.Phases.Where(phase => phase.CannotBeHeld)
+            .Select(phase => $"{phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})").ToList();
         var warning = excessiveEffort.Count > 0 ? $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", excessiveEffort)}. " : "";
         return $"{column.Letter}: {warning}{column.Source}: {GeometryText.Of(column.Run.Factors, column.Geometry)}.";
     }
@@ -76,15 +76,19 @@ internal static class ComparisonTables
 {
     private const string Absent = "not in its mission";
 
-    /// <summary>Residual, lean and effort of every phase of any mission.</summary>
+    /// <summary>Residual with its three parts, lean and effort of every phase of any mission.</summary>
     public static AnswerTable Phases(Comparison comparison) => new(
         Headers(comparison, "phase"),
         [.. PhaseNames(comparison).SelectMany(phase => (IReadOnlyList<string>[])
         [
-            Row(phase, comparison, column => Cell(column, phase, found => SideText.Residual(found.ResidualNewtonMetres), Absent)),
-            Row($"{phase}: lean required", comparison, column => Cell(column, phase, found => SideText.Lean(found.LeanMillimetres))),
-            Row($"{phase}: effort", comparison, column =>
-                Cell(column, phase, found => NumberFormat.Text(found.Effort, "") + (found.Effort > 1 ? " (CANNOT BE HELD)" : ""))),
+            Row(phase, comparison, column => Cell(column, phase, found => SideText.Residual(found[PhaseQuantity.Residual]), Absent)),
+            Row($"{phase}: roll part, yaw part, wing weight", comparison, column => Cell(column, phase, found => string.Join(", ",
+                ((PhaseQuantity[])[PhaseQuantity.WingRollMoment, PhaseQuantity.YawPart, PhaseQuantity.WingWeightPart])
+                    .Select(part => SideText.Moment(found[part]))))),
+            Row($"{phase}: lean required", comparison, column => Cell(column, phase, found => SideText.Lean(found[PhaseQuantity.Lean]))),
+            Row($"{phase}: effort", comparison, column => Cell(column, phase, found => found.IsSettled
+                ? NumberFormat.Text(found[PhaseQuantity.Effort], "") + (found.CannotBeHeld ? " (CANNOT BE HELD)" : "")
+                : "not settled: judge it by the twist")),
         ])]);
 
     /// <summary>Every response of the missions; the last column says which is better, or which is lower where they are not the same

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Compare;
@@ -13,7 +14,7 @@ internal sealed class RunJsonReader : IDisposable
 
     private readonly JsonDocument document;
     private readonly IReadOnlyList<string> columns;
-    private readonly IReadOnlyList<string> phases;
+    private readonly IReadOnlyList<(string Name, bool IsSettled)> phases;
     private readonly RunJsonElement front;
 
     private RunJsonReader(JsonDocument document, string folder)
@@ -21,7 +22,8 @@ internal sealed class RunJsonReader : IDisposable
         this.document = document;
         var root = new RunJsonElement(document.RootElement, "");
         front = root["front"];
-        phases = [.. root["study"]["mission"].Items.Select(phase => phase["name"].Text)];
+        phases = [.. root["study"]["mission"].Items.Select(phase =>
+            (phase["name"].Text, !phase.Has("settled") || phase["settled"].Boolean))];
         columns = [.. front["columns"].Items.Select(column => column["name"].Text)];
         Run = Read(root, folder, front["rows"].Element.ValueKind == JsonValueKind.Array ? front["rows"].Element.GetArrayLength() : 0);
     }
@@ -83,7 +85,7 @@ internal sealed class RunJsonReader : IDisposable
             return null;
         try
         {
-            if (phases.Any(phase => !columns.Contains($"residual[{phase}]")))
+            if (phases.Any(phase => FrontTable.PhaseQuantities.Any(quantity => !columns.Contains($"{quantity}[{phase.Name}]"))))
             {
                 error = $"{path} does not contain the phases of its ranked designs because an older build of FrameOpt wrote it. Run the "
                     + $"study again.";
@@ -150,6 +152,11 @@ internal sealed class RunJsonReader : IDisposable
                 : throw new InvalidRunFileException(front.Path, $"{name} is missing");
         }
 
+        // Null stands for a lean or an effort without bound.
+        double OfPhase(PhaseQuantity quantity, string phase) =>
+            Value($"{quantity}[{phase}]", isNeeded: quantity.LargestRanked is null) is var value && double.IsNaN(value)
+                ? double.PositiveInfinity : value;
+
         var geometry = FactorsJsonReader.Geometry(Run.Machine, Run.Factors, factor => Value(factor.Name));
         return new ComparedColumn(
             letter,
@@ -157,8 +164,8 @@ internal sealed class RunJsonReader : IDisposable
             position,
             (int)Value("rank"),
             geometry,
-            [.. phases.Select(phase => new ComparedPhase(phase, Value($"residual[{phase}]"), Value($"lean[{phase}]"),
-                Value($"effort[{phase}]")))],
+            [.. phases.Select(phase => new ComparedPhase(phase.Name, phase.IsSettled,
+                [.. FrontTable.PhaseQuantities.Select(quantity => OfPhase(quantity, phase.Name))]))],
             [.. ResponseCatalogue.OfMissions.Select(response => Value(columns.Contains(response.Name) ? response.Name
                 : $"|{response.Name}|", isNeeded: false))]);
     }

@@ -116,11 +116,20 @@ internal static class MachineJson
     private static void Coupling(Utf8JsonWriter json, RiserCoupling coupling)
     {
         json.WriteStartObject("riser_coupling");
-        json.WriteString("from", coupling is RiserCoupling.Measured ? "measurement" : "lines");
-        if (coupling is RiserCoupling.Measured measured)
+        switch (coupling)
         {
-            json.WriteQuantity("length", measured.LengthMetres, "m");
-            json.WriteQuantity("at_spacing", measured.AtSpacingMetres, "m");
+            case RiserCoupling.Measured measured:
+                json.WriteString("from", "measurement");
+                json.WriteQuantity("length", measured.LengthMetres, "m");
+                json.WriteQuantity("at_spacing", measured.AtSpacingMetres, "m");
+                break;
+            case RiserCoupling.Constant constant:
+                json.WriteString("from", "assumption");
+                json.WriteQuantity("length", constant.LengthMetres, "m");
+                break;
+            default:
+                json.WriteString("from", "lines");
+                break;
         }
 
         json.WriteEndObject();

@@ -84,7 +84,8 @@ internal static class TestCardSteps
                 + $"Nothing is steady for the first ten seconds.";
         return result.IsBeyondLean
             ? "No lean cures it: hold it with the brake, and land."
-            : $"Held straight by: {SideText.Lean(result[PhaseQuantity.Lean])} (effort {NumberFormat.Text(result[PhaseQuantity.Effort], "")} of "
+            : $"Held straight by: {SideText.Lean(result[PhaseQuantity.Lean])} "
+                + $"(effort {NumberFormat.Text(result[PhaseQuantity.Effort], "")} of "
                 + $"{NumberFormat.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).";
     }
 

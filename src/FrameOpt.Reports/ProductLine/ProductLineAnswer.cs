@@ -20,6 +20,7 @@ public static class ProductLineAnswer
             WhoGetsWhich(result),
             .. WorstServed(result, MaxWorstServed),
             Gain(result),
+            .. Wing(result),
             new AnswerSection("Proof of optimality", [.. ProductLineOptimality.Of(result)]),
             new AnswerSection(
                 "Cautions",
@@ -117,6 +118,39 @@ public static class ProductLineAnswer
             ])]));
     }
 
+    /// <summary>What the same geometries leave to the same customers if the wing is different.</summary>
+    internal static IEnumerable<AnswerSection> Wing(ProductLineResult result)
+    {
+        var served = result.Assignments.Where(customer => customer.Geometry >= 0).ToList();
+        if (served.Count == 0)
+            yield break;
+        var response = result.Setting.CostResponse;
+        var name = StudyText.Name(response.Response, response.Magnitude);
+        yield return new AnswerSection(
+            "The same geometries if the wing is different: yaw leverage and riser coupling, the least certain numbers",
+            ["Each customer keeps the geometry assigned. Mean and worst are of the customers that it still serves within the limits."],
+            new AnswerTable(
+                ["wing", $"mean {name}", $"worst {name}", "customers outside the limits"],
+                [.. WingCases.All.Select(wingCase => WingRow(result, served, wingCase))]));
+    }
+
+    private static string[] WingRow(ProductLineResult result, IReadOnlyList<SegmentAssignment> served, WingCase wingCase)
+    {
+        var response = result.Setting.CostResponse;
+        var (within, outside) = (served.Where(Within).ToList(), served.Where(customer => !Within(customer)));
+        bool Within(SegmentAssignment customer) => double.IsFinite(Value(customer));
+        double Value(SegmentAssignment customer) => customer.ResponseByWing[(int)wingCase];
+        string Amount(double value) => NumberFormat.Text(value, response.Response.Entry);
+        var mean = within.Sum(customer => customer.Row.Share * Value(customer)) / within.Sum(customer => customer.Row.Share);
+        return
+        [
+            StudyText.Name(wingCase),
+            within.Count == 0 ? "-" : Amount(mean),
+            within.Count == 0 ? "-" : Amount(response.Maximise ? within.Min(Value) : within.Max(Value)),
+            NumberFormat.Count(outside.Sum(customer => customer.Row.Customers.Count)),
+        ];
+    }
+
     private static (string Description, bool IsWarning) Headline(ProductLineResult result)
     {
         var (setting, solution) = (result.Setting, result.Solution);
@@ -131,9 +165,13 @@ public static class ProductLineAnswer
         var worst = result.Assignments.Where(served => served.Geometry >= 0).Max(served => served.EffortWorst);
         var effort = worst > 1
             ? Invariant($" CAUTION: effort up to {worst:0.00}: at least one customer cannot hold it; see customers.csv.") : "";
-        var alone = solution.Unservable.Count > 0
-            ? $" No candidate serves {NumberFormat.Count(solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count))} "
-                + $"customers: they need custom frames." : "";
+        var unservable = solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count);
+        var alone = unservable switch
+        {
+            0 => "",
+            1 => " No candidate serves 1 customer, who needs a custom frame.",
+            _ => $" No candidate serves {NumberFormat.Count(unservable)} customers, who need custom frames.",
+        };
         return ($"{stopped}Make {ProductLineText.Geometries(result.Geometries.Count)}, {letters}: {ProductLineText.Value(setting)} "
             + $"{ProductLineText.Amount(setting, solution.Value)}, "
             + $"{ProductLineOptimality.Status(solution)}.{alone}{effort}", effort.Length > 0 || alone.Length > 0 || !result.IsComplete);

@@ -72,6 +72,8 @@ public static class ProductLinePage
         yield return Html.Section("gain", "Gain from one more geometry",
             GainPlot.Of(result) is { } curve ? Html.Figure(curve, ProductLineText.Value(result.Setting)) : null,
             Html.SectionBody(ProductLineAnswer.Gain(result)));
+        foreach (var wing in ProductLineAnswer.Wing(result))
+            yield return Html.Section("wing", wing.Title, Html.SectionBody(wing));
         yield return Html.Section("sure", "Proof of optimality", [.. ProductLineOptimality.Of(result)
             .Concat(ProductLineText.Unserved(result))
             .Select(Html.Paragraph)]);

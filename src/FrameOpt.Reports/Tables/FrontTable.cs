@@ -7,6 +7,13 @@ namespace FrameOpt.Reports.Tables;
 /// <summary>The designs of the front as tables, the same in the workbook, in designs.csv and in run.json.</summary>
 public static class FrontTable
 {
+    /// <summary>What run.json holds of every phase of a ranked design.</summary>
+    public static IReadOnlyList<PhaseQuantity> PhaseQuantities { get; } =
+    [
+        PhaseQuantity.Residual, PhaseQuantity.WingRollMoment, PhaseQuantity.YawPart, PhaseQuantity.WingWeightPart, PhaseQuantity.Lean,
+        PhaseQuantity.Effort,
+    ];
+
     /// <summary>One row for each design: place, geometry in the user's units, drilling dimensions, objectives, then every mission response
     /// that is no objective.</summary>
     /// <param name="study">As understood.</param>
@@ -21,8 +28,8 @@ public static class FrontTable
         ],
         front.Count);
 
-    /// <summary>What run.json holds: the same, then residual, lean and effort of every phase, so that designs can be compared from their
-    /// folders alone.</summary>
+    /// <summary>What run.json holds: the same, then residual with its parts, lean and effort of every phase, so that designs can be
+    /// compared from their folders alone.</summary>
     /// <param name="study">As understood.</param>
     /// <param name="front">The designs, in order.</param>
     /// <param name="evaluations">Of the designs, in the same order.</param>
@@ -30,7 +37,7 @@ public static class FrontTable
     {
         var table = Of(study, front, evaluations);
         var phases = study.Mission.SelectMany((phase, p) =>
-            ((PhaseQuantity[])[PhaseQuantity.Residual, PhaseQuantity.Lean, PhaseQuantity.Effort]).Select(quantity => ResponseColumn(
+            PhaseQuantities.Select(quantity => ResponseColumn(
                 $"{quantity.Name}[{phase.Name}]",
                 quantity,
                 row => evaluations[row].Phases[p][quantity])));

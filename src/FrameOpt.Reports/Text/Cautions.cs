@@ -16,13 +16,13 @@ public static class Cautions
 
     /// <summary>The least certain numbers of the model.</summary>
     public const string WingUncertainty =
-        "The yaw leverage of the wing and the riser coupling are the least certain numbers of the model: before choosing a hole look at the "
-            + "answer with low and high leverage and with soft and stiff coupling, and at the three parts of the residual torque.";
+        "The yaw leverage of the wing and the riser coupling are the least certain numbers of the model: before choosing a hole look at "
+            + "the answer with low and high leverage and with soft and stiff coupling, and at the three parts of the residual torque.";
 
     /// <summary>What a phase that has not settled can and cannot tell.</summary>
     public static string Unsettled(string phaseName) =>
-        $"in the first ten seconds of {phaseName} nothing is steady (sway takes 7 s, fore and aft 8 s, twist 3 s). Judge it by the twist and "
-            + "the load difference; the twist can peak at 10 deg or more whatever the static margin above 6.";
+        $"in the first ten seconds of {phaseName} nothing is steady (sway takes 7 s, fore and aft 8 s, twist 3 s). Judge it by the twist "
+            + "and the load difference; the twist can peak at 10 deg or more whatever the static margin above 6.";
 
     /// <summary>What has not been validated.</summary>
     public const string NotValidated =
@@ -56,10 +56,11 @@ public static class Cautions
     [
         NotValidated,
         WingUncertainty,
-        "Quasi-static: a phase is a steady state, or the balance of its first seconds. In the first ten seconds of full throttle nothing is "
-            + "steady; the inertia of a sideways start (4 to 8 N·m for a second or two) is neglected, and so is the torque that spins up the "
-            + "engine when the throttle is opened quickly.",
-        "Hang points are fixed rigidly to the frame. On arms that swing freely the load runs through the pivot: the pivot is the hang point.",
+        "Quasi-static: a phase is a steady state, or the balance of its first seconds. In the first ten seconds of full throttle nothing "
+            + "is steady; the inertia of a sideways start (4 to 8 N·m for a second or two) is neglected, and so is the torque that spins up "
+            + "the engine when the throttle is opened quickly.",
+        "Hang points are fixed rigidly to the frame. On arms that swing freely the load runs through the pivot: the pivot is the "
+            + "hang point.",
         "The extra thrust of the down-going blade in oblique flow (a few N·m), the propeller side force and the slipstream are neglected.",
         $"Roll and yaw of the body are assumed to be small: beyond {PlainNumber.Text(SmallAngleLimitDegrees)} deg the results are only "
             + $"approximate.",

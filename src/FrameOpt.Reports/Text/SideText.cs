@@ -27,14 +27,15 @@ public static class SideText
     }
 
     /// <summary>The lean that cancels it: "lean 5.6 mm to the left".</summary>
-    public static string Lean(double millimetres) => Math.Abs(millimetres) < 0.05
-        ? "no lean"
+    public static string Lean(double millimetres) => double.IsInfinity(millimetres) ? "no lean cures it"
+        : Math.Abs(millimetres) < 0.05 ? "no lean"
         : $"lean {NumberFormat.Text(Math.Abs(millimetres), "mm")} to the {Side(millimetres)}";
 
-    /// <summary>The lean and what it takes of the pilot: "lean 5.6 mm to the left; effort 0.07 of the largest lean"; where no lean cures the
-    /// turn, that.</summary>
+    /// <summary>The lean and what it takes of the pilot: "lean 5.6 mm to the left; effort 0.07 of the largest lean"; where no lean cures
+    /// the turn, that.</summary>
     public static string LeanAndEffort(PhaseResult phase) => phase.IsBeyondLean
-        ? $"NO LEAN CURES IT: of each N·m of weight shift only {NumberFormat.Text(phase[PhaseQuantity.PendulumShare], "")} reaches the wing"
+        ? $"NO LEAN CURES IT: less than a fifth of a weight shift reaches the wing (pendulum share "
+            + $"{NumberFormat.SignificantDigits(phase[PhaseQuantity.PendulumShare], 3)})"
         : $"{Lean(phase[PhaseQuantity.Lean])}; effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")} of the largest lean"
             + (phase.CannotBeHeld ? " (CANNOT BE HELD)" : "");
 

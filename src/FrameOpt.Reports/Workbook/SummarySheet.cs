@@ -19,7 +19,8 @@ internal static class SummarySheet
         var sheet = book.AddSheet("Summary");
         sheet.ShowGridLines = false;
         sheet.Column(1).Width = FirstWidth;
-        sheet.Columns(2, Columns).Width = OtherWidth;
+        var widest = answer.Sections.Max(section => section.Table?.Headers.Count ?? 0);
+        sheet.Columns(2, Math.Max(Columns, widest)).Width = OtherWidth;
         SheetStyle.Paragraph(sheet.Range(1, 1, 1, Columns), answer.Title, FullWidth / 1.6);
         SheetStyle.Title(sheet.Cell(1, 1), answer.Title);
         sheet.Row(1).Height *= 1.5;

@@ -1,7 +1,8 @@
 namespace FrameOpt.Model;
 
 /// <summary>How much a yaw moment at the hang points counts beside a roll moment (Gamma of the model), as the study gives it.</summary>
-/// <remarks>Source: straight flight of an arched wing in a sideslip (docs/model.md, section 5). Ranges and factors are assumptions.</remarks>
+/// <remarks>Source: straight flight of an arched wing in a sideslip (docs/model.md, section 5). Ranges and factors are
+/// assumptions.</remarks>
 public abstract record YawLeverage
 {
     /// <summary>The speed factor taken when a study gives none, s/m: an assumption.</summary>

@@ -72,7 +72,8 @@ public sealed class StudyRunner
             {
                 scenarioClock.Stop();
                 yield return new RunProgress(
-                    string.Create(CultureInfo.InvariantCulture, $"the same if the wing is different, case {number + 1} of {scenarios.Length}"),
+                    string.Create(
+                        CultureInfo.InvariantCulture, $"the same if the wing is different, case {number + 1} of {scenarios.Length}"),
                     run.Counts.Evaluated, run.Planned, null);
                 scenarioClock.Start();
             }

@@ -32,7 +32,7 @@ internal static class StudySectionsReader
         CheckEngine(study, hasEngine, phases);
         var needs = new Prerequisites(hasEngine, study.Has("strength"), study.Has("baseline"), diagnostics);
         var objectives = ObjectiveReader.Read(study, responses, needs);
-        var limits = LimitReader.Read(study, responses, needs);
+        var limits = LimitReader.Read(study, objectives, responses, needs);
         var search = SearchReader.Read(study, factors, objectives, responses);
         GridChecks.Check(study, factors, search, wing, phases.Count);
         var ranking = RankingReader.Read(study, objectives, responses);

@@ -66,6 +66,9 @@ internal sealed class RankedDesigns
     /// <summary>Each objective's part of all weights; 0 for one without range.</summary>
     public IReadOnlyList<double> WeightShare { get; }
 
+    /// <summary>A number, or a word that no formula takes for one.</summary>
+    public static object Cell(double value) => double.IsFinite(value) ? value : double.IsNaN(value) ? "cannot fly" : "unbounded";
+
     private static (double[] Best, double[] Worst, double[] Norm) Scale(StudyResult result)
     {
         var values = result.Study.Objectives.Select((objective, o) =>

@@ -101,7 +101,7 @@ internal static class RankingCriteria
         var own = ranked.Baseline.Count == 0 ? "\"enter a number\"" : $"CHOOSE({RankingLayout.WingNumber},{ofEach})";
         var value = ranked.Criteria[c].ValueOf(ranked.Baseline.Count == 0 ? ranked.Evaluations[RankedDesigns.AsInStudy][0]
             : ranked.Baseline[RankedDesigns.AsInStudy]);
-        return new($"IF({number}=\"\",{own},{typed})", double.IsFinite(value) ? value : "cannot fly");
+        return new($"IF({number}=\"\",{own},{typed})", RankedDesigns.Cell(value));
     }
 
     private static void Bound(IXLCell cell, double? bound)
@@ -114,10 +114,10 @@ internal static class RankingCriteria
 
     private static void Number(IXLCell cell, double value, string format)
     {
-        if (double.IsFinite(value))
-            cell.SetValue(value);
+        if (RankedDesigns.Cell(value) is string words)
+            SheetStyle.Text(cell, words);
         else
-            SheetStyle.Text(cell, "cannot fly");
+            cell.SetValue(value);
         cell.Style.NumberFormat.Format = format;
         cell.Style.Alignment.SetHorizontal(XLAlignmentHorizontalValues.Right);
     }

@@ -3,7 +3,8 @@ using FrameOpt.Reports.Workbook.Cells;
 
 namespace FrameOpt.Reports.Workbook.LiveRanking;
 
-/// <summary>The figures behind the sheet Ranking: every design with the wing of each case, and the formulas that score and rank it.</summary>
+/// <summary>The figures behind the sheet Ranking: every design with the wing of each case, and the formulas that score and rank
+/// it.</summary>
 internal static class RankingDataSheet
 {
     private const string Note =
@@ -20,12 +21,12 @@ internal static class RankingDataSheet
                 .. GeometryColumns.Of(ranked.Study, row => designs[row].Geometry),
                 .. criteria.SelectMany(criterion => RankedDesigns.WingLabels.Select((label, l) => new Column(
                     $"{criterion.Header}, {label}", "", criterion.FormatCode,
-                    row => Value(criterion.ValueOf(ranked.Evaluations[l][row]))))),
+                    row => RankedDesigns.Cell(criterion.ValueOf(ranked.Evaluations[l][row]))))),
                 .. criteria.Select((criterion, c) => new Column(
                     $"{criterion.Header}, chosen wing", "", criterion.FormatCode,
                     row => new Formula(
                         RankingFormulas.Selected(layout, c, SheetRow(row)),
-                        Value(criterion.ValueOf(ranked.Evaluations[RankedDesigns.AsInStudy][row]))))),
+                        RankedDesigns.Cell(criterion.ValueOf(ranked.Evaluations[RankedDesigns.AsInStudy][row]))))),
                 Formulas("meets the limits (1 yes)", "0", row => RankingFormulas.IsWithinLimits(layout, row), _ => 1),
                 Formulas("score", "0.0000", row => RankingFormulas.Score(ranked, layout, row), row => ranked.Scores[row]),
                 Formulas("rank", "0", row => RankingFormulas.Rank(ranked, layout, row), row => ranked.Ranks[row]),
@@ -38,9 +39,6 @@ internal static class RankingDataSheet
         new(header, "", formatCode, row => new Formula(onSheetRow(SheetRow(row)), cached(row)));
 
     private static int SheetRow(int row) => RankingLayout.FirstDataRow + row;
-
-    /// <summary>A number, or a word that no formula takes for one.</summary>
-    private static object Value(double value) => double.IsFinite(value) ? value : double.IsNaN(value) ? "cannot fly" : "unbounded";
 }
 
 /// <summary>The ranking of docs/ranking.md as formulas of one row of the sheet Ranking data.</summary>

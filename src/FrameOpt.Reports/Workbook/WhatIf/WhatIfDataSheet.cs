@@ -75,7 +75,8 @@ internal sealed class WhatIfDataSheet
         .. WingCases.All.SelectMany(wingCase => OfCase(StudyText.Name(wingCase), (int)wingCase, offset)),
     ];
 
-    private static IEnumerable<(string What, Func<PhaseCoefficients, double> Value)> OfCase(string name, int wingCase, DisplayUnit offset) =>
+    private static IEnumerable<(string What, Func<PhaseCoefficients, double> Value)> OfCase(
+        string name, int wingCase, DisplayUnit offset) =>
     [
         ($"residual, {name} [N·m]", phase => phase.Cases[wingCase].Residual.AtZero),
         ($"residual, {name}, per {offset.Symbol} of offset [N·m/{offset.Symbol}]",

@@ -21,7 +21,7 @@ internal static class WhatIfInputs
         SheetStyle.TableHeader(sheet.Range(WhatIfLayout.FirstInputRow - 1, 1, WhatIfLayout.FirstInputRow - 1, headers.Length));
         sheet.Range(WhatIfLayout.FirstInputRow - 1, 2, WhatIfLayout.FirstInputRow - 1, headers.Length).Style.Alignment.SetHorizontal(
             XLAlignmentHorizontalValues.Center);
-        sheet.Row(WhatIfLayout.FirstInputRow - 1).Height = 32;
+        sheet.Row(WhatIfLayout.FirstInputRow - 1).Height = 48;
         var geometry = report.Result.Chosen!.Geometry;
         for (var i = 0; i < inputs.Length; i++)
             Row(sheet, report.Result.Study.Factor(inputs[i]), geometry, WhatIfLayout.FirstInputRow + i);

@@ -60,24 +60,28 @@ internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunRepor
     {
         var (roll, yaw) = (coefficients.Roll.At(offset), coefficients.YawLeverage * coefficients.Yaw.At(offset));
         Cell(WhatIfLayout.RollColumn, WhatIfLayout.AtOffset(phase, WhatIfLayout.RollCoefficient), roll, "0.00");
-        Cell(WhatIfLayout.LeverageColumn, WhatIfLayout.Interpolate(phase, WhatIfLayout.LeverageCoefficient), coefficients.YawLeverage, "0.00");
+        Cell(WhatIfLayout.LeverageColumn, WhatIfLayout.Interpolate(phase, WhatIfLayout.LeverageCoefficient), coefficients.YawLeverage,
+            "0.00");
         Cell(WhatIfLayout.YawColumn, $"{At(WhatIfLayout.LeverageColumn)}*({YawMoment})", yaw, "0.00");
         Cell(WhatIfLayout.WingWeightColumn,
             $"{At(WhatIfLayout.ResidualColumn(AsGiven))}-{At(WhatIfLayout.RollColumn)}-{At(WhatIfLayout.YawColumn)}",
             coefficients.Cases[AsGiven].Residual.At(offset) - roll - yaw, "0.00");
     }
 
-    private static string OrUnbounded(string authority, string least, string formula) => $"IF({authority}<{least},\"{Unbounded}\",{formula})";
+    private static string OrUnbounded(string authority, string least, string formula) =>
+        $"IF({authority}<{least},\"{Unbounded}\",{formula})";
 
     private void Case(int wingCase)
     {
         var residual = coefficients.Cases[wingCase].Residual.At(offset);
-        Cell(WhatIfLayout.ResidualColumn(wingCase), WhatIfLayout.AtOffset(phase, WhatIfLayout.ResidualCoefficient(wingCase)), residual, "0.00");
+        Cell(WhatIfLayout.ResidualColumn(wingCase), WhatIfLayout.AtOffset(phase, WhatIfLayout.ResidualCoefficient(wingCase)), residual,
+            "0.00");
         var authority = WhatIfLayout.Interpolate(phase, WhatIfLayout.AuthorityCoefficient(wingCase));
         var least = PlainNumber.Text(LeastAuthority);
         Cell(
             WhatIfLayout.EffortColumn(wingCase),
-            IsSettled ? OrUnbounded(authority, least, $"ABS({At(WhatIfLayout.ResidualColumn(wingCase))})/{authority}") : $"\"{NotSettled}\"",
+            IsSettled ? OrUnbounded(authority, least, $"ABS({At(WhatIfLayout.ResidualColumn(wingCase))})/{authority}")
+                : $"\"{NotSettled}\"",
             Effort(wingCase),
             "0.00");
         if (wingCase != AsGiven)
@@ -85,7 +89,8 @@ internal sealed class WhatIfPhase(Spreadsheet book, IXLWorksheet sheet, RunRepor
         var lean = CellAddress.Absolute(WhatIfLayout.LeanRow, 2);
         Cell(
             WhatIfLayout.LeanColumn,
-            IsSettled ? OrUnbounded(authority, least, $"-{At(WhatIfLayout.ResidualColumn(AsGiven))}/{authority}*{lean}") : $"\"{NotSettled}\"",
+            IsSettled ? OrUnbounded(authority, least, $"-{At(WhatIfLayout.ResidualColumn(AsGiven))}/{authority}*{lean}")
+                : $"\"{NotSettled}\"",
             Effort(AsGiven) is double ? -residual / coefficients.Cases[AsGiven].Authority * LargestLeanMillimetres : Effort(AsGiven),
             "0.0");
     }

@@ -41,8 +41,8 @@ internal static class WhatIfPhases
 
     /// <summary>The weighted root mean square of the residual, and the largest effort, with the wing of one case.</summary>
     private static void Mission(
-        Spreadsheet book, IXLWorksheet sheet, RunReport report, WhatIfLayout layout, int wingCase, IReadOnlyList<CaseCoefficients> coefficients,
-        IReadOnlyList<WhatIfPhase> phases)
+        Spreadsheet book, IXLWorksheet sheet, RunReport report, WhatIfLayout layout, int wingCase,
+        IReadOnlyList<CaseCoefficients> coefficients, IReadOnlyList<WhatIfPhase> phases)
     {
         string Column(int column) =>
             $"{CellAddress.Absolute(WhatIfLayout.FirstPhaseRow, column)}:{CellAddress.Absolute(layout.LastPhaseRow, column)}";

@@ -15,7 +15,8 @@ public sealed class MissionQuantity : ResponseEntry
         "residual_worst", "N·m", "largest residual torque of the weighted phases, either way", Largest(Weighted, PhaseResponses.Residual));
 
     public static readonly MissionQuantity EffortWorst = new(
-        "effort_worst", "", "largest effort of all settled phases, engine off included", Largest(Settled, PhaseResponses.Effort));
+        "effort_worst", "", "largest effort of all settled phases, engine off included", Largest(Settled, PhaseResponses.Effort))
+    { LargestRanked = 10 };
 
     public static readonly MissionQuantity PowerOffResidual = new(
         "power_off_residual", "N·m", "largest residual torque with the engine off, either way: the price of a fixed offset",

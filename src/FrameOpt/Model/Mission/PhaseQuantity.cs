@@ -106,10 +106,11 @@ public sealed class PhaseQuantity : ResponseEntry
     public static readonly PhaseQuantity Lean = new(
         "lean", "mm", "sideways shift of the pilot's body that cancels the residual torque, to the right +; unbounded where none does",
         Linear(PhaseResponses.Lean))
-    { Sign = ResponseSign.Side };
+    { Sign = ResponseSign.Side, LargestRanked = 1000 };
 
     public static readonly PhaseQuantity Effort = new(
-        "effort", "", "that shift over the largest the pilot can hold; above 1 it cannot be held", Magnitude(PhaseResponses.Effort));
+        "effort", "", "that shift over the largest the pilot can hold; above 1 it cannot be held", Magnitude(PhaseResponses.Effort))
+    { LargestRanked = 10 };
 
     public static readonly PhaseQuantity WeightShiftAuthority = new(
         "weight_shift_authority", "N·m", "residual torque the pilot's largest lean can cancel",

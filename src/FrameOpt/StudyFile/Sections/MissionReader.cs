@@ -84,7 +84,8 @@ internal static class MissionReader
             section.Has("settled") || phases[sections.IndexOf(section)].IsSettled != settled;
         ListDefault(sections, section => Differs(section, false), "settled", "no: the wing is still overhead",
             "assumption: full throttle is the launch, and the sway of the wing takes about 7 s (own simulation); else `settled: true`");
-        ListDefault(sections, section => Differs(section, true), "settled", "yes: a steady state", "assumption: the phase lasts ten seconds or more");
+        ListDefault(sections, section => Differs(section, true), "settled", "yes: a steady state",
+            "assumption: the phase lasts ten seconds or more");
     }
 
     private static void ListDefault(List<Section> phases, Func<Section, bool> given, string what, string value, string source)

@@ -50,14 +50,31 @@ internal static class ObjectiveReader
 /// <summary>Reads the limits.</summary>
 internal static class LimitReader
 {
-    public static IReadOnlyList<StudyLimit> Read(Section study, ResponseReader responses, Prerequisites needs) =>
-    [
-        .. study.List("limits")
-            .Select((node, index) => Section.Open(node, node, $"limits[{index + 1}]", StudyKeys.Limit, study.DiagnosticBag))
-            .OfType<Section>()
-            .Select(section => ReadOne(section, responses, needs))
-            .OfType<StudyLimit>(),
-    ];
+    public static IReadOnlyList<StudyLimit> Read(
+        Section study, IReadOnlyList<StudyObjective> objectives, ResponseReader responses, Prerequisites needs)
+    {
+        List<StudyLimit> limits =
+        [
+            .. study.List("limits")
+                .Select((node, index) => Section.Open(node, node, $"limits[{index + 1}]", StudyKeys.Limit, study.DiagnosticBag))
+                .OfType<Section>()
+                .Select(section => ReadOne(section, responses, needs))
+                .OfType<StudyLimit>(),
+        ];
+        return [.. limits, .. objectives.Where(objective => objective.Response.Entry.LargestRanked is not null
+            && !limits.Any(limit => limit.Response == objective.Response && limit.AtMost is not null))
+            .Select(objective => Assumed(study, objective))];
+    }
+
+    /// <summary>A limit that keeps values without bound, which nothing can be compared with, out of the ranking.</summary>
+    private static StudyLimit Assumed(Section study, StudyObjective objective)
+    {
+        var most = objective.Response.Entry.LargestRanked!.Value;
+        study.DiagnosticBag.AddAssumption($"limit on {objective.Response.Name}",
+            FormattableString.Invariant($"at most {most} {objective.Response.Unit}").TrimEnd(),
+            "assumption: it is without bound where no lean cures the turn, and such a design cannot be ranked by it");
+        return new StudyLimit(objective.Response, objective.Magnitude, null, most);
+    }
 
     private static StudyLimit? ReadOne(Section section, ResponseReader responses, Prerequisites needs)
     {

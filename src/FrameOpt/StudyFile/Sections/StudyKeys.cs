@@ -63,8 +63,8 @@ internal static class StudyKeys
             Optional("roll_restoring", "0.05"),
         Optional("yaw_leverage", "{ speed_factor: 0.17 s/m, twist_share: 0.5 }"), Optional("sideslip", "{ roll: -0.67, yaw: 0.32 }"))
     {
-        Replaced = [("yaw_damping", "The yaw leverage follows from the airspeed now, not from damping: remove the key, or write in its place "
-            + "`yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }`, or `sideslip: { roll: -0.67, yaw: 0.32 }` where the wing's "
+        Replaced = [("yaw_damping", "The yaw leverage follows from the airspeed now, not from damping: remove the key, or write in its "
+            + "place `yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }`, or `sideslip: { roll: -0.67, yaw: 0.32 }` where the wing's "
             + "slopes are known.")],
     };
 
@@ -145,7 +145,8 @@ internal static class StudyKeys
     /// <summary>All sections, in the order of a file.</summary>
     public static readonly IReadOnlyList<SectionKeys> All =
     [
-        File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, YawLeverage, Sideslip, Phase,
+        File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, YawLeverage,
+        Sideslip, Phase,
         Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, Plan,
         Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];

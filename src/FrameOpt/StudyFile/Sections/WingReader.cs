@@ -105,7 +105,8 @@ internal static class YawLeverageReader
         var yaw = slopes.Number("yaw", Dimension.Number, AllowedRange.Within(10, "10"));
         if (yaw <= 0)
             slopes.DiagnosticBag.Add(slopes.At("yaw"),
-                "wing.sideslip.yaw must be above 0: a wing that does not turn its nose into a sideslip holds no course, so no leverage follows.",
+                "wing.sideslip.yaw must be above 0: a wing that does not turn its nose into a sideslip holds no course, so no "
+                    + "leverage follows.",
                 "Give Cn_beta per radian about the hang points, nose right in a sideslip from the right: for example `yaw: 0.32`.");
         return new YawLeverage.FromSideslip(roll, yaw, TwistShare(wing, slopes));
     }
@@ -114,9 +115,10 @@ internal static class YawLeverageReader
     {
         if (factors?.OptionalNumber("speed_factor", Dimension.TimePerLength, AllowedRange.PositiveUpTo(2, "2 s/m")) is { } given)
             return given;
-        wing.DiagnosticBag.AddAssumption("speed factor of the yaw leverage", FormattableString.Invariant(
-            $"{YawLeverage.AssumedSpeedFactor} s/m"), FormattableString.Invariant(
-            $"assumption, range {YawLeverage.LowestSpeedFactor} to {YawLeverage.HighestSpeedFactor} s/m; Belloc 2015 gives 0.11 to 0.16 s/m"));
+        wing.DiagnosticBag.AddAssumption("speed factor of the yaw leverage",
+            FormattableString.Invariant($"{YawLeverage.AssumedSpeedFactor} s/m"),
+            FormattableString.Invariant($"assumption, range {YawLeverage.LowestSpeedFactor} to {YawLeverage.HighestSpeedFactor} s/m; ")
+                + "Belloc 2015 gives 0.11 to 0.16 s/m");
         return YawLeverage.AssumedSpeedFactor;
     }
 

@@ -99,8 +99,8 @@ internal sealed record Dimension(string Name, string Example, params UnitSpellin
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<Dimension> All =
     [
-        Number, Share, Length, Mass, Force, Torque, Angle, Revolutions, AngularRate, Speed, TimePerLength, Area, Density, Inertia, Power, Volume,
-        TemperatureDifference, Time,
+        Number, Share, Length, Mass, Force, Torque, Angle, Revolutions, AngularRate, Speed, TimePerLength, Area, Density, Inertia, Power,
+        Volume, TemperatureDifference, Time,
     ];
 
     /// <summary>The spelling written so, or null.</summary>
