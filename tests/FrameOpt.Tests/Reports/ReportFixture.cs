@@ -50,7 +50,7 @@ public static class ReportFixture
             ],
             [
                 new(new Response.OfMission(MissionQuantity.TwistMarginWorst), Magnitude: false, AtLeast: 3, AtMost: null),
-                new(new Response.OfMission(MissionQuantity.EffortWorst), Magnitude: false, AtLeast: null, AtMost: 0.85),
+                new(new Response.OfMission(MissionQuantity.EffortWorst), Magnitude: false, AtLeast: null, AtMost: 0.455),
             ],
             new RankingSetting(RankingMethod.DistanceToIdeal, [3, 1, 1]),
             Baseline,

@@ -39,10 +39,10 @@ public class WhatIfTests
     }
 
     [Fact]
-    public void The_error_between_levels_is_measured_and_small_beside_half_a_newton_metre()
+    public void The_error_between_levels_is_measured_and_small_beside_the_residual_of_flying_straight()
     {
-        // 0.5 N·m is what the tool calls flying straight.
-        Assert.InRange(table.LargestErrorNewtonMetres, 0, 0.5);
+        // Within 3 N·m the wing's own trim decides.
+        Assert.InRange(table.LargestErrorNewtonMetres, 0, PhaseResult.StraightWithinNewtonMetres / 3);
         var error = table.LargestErrorNewtonMetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
         Assert.Contains(new WorkbookReader(LiveRun.Report).AllTexts, text =>
             text.Contains($"off by at most {error} N·m", StringComparison.Ordinal));
@@ -57,8 +57,11 @@ public class WhatIfTests
         {
             Check.Close(chosen.Phases[p][PhaseQuantity.Residual], (double)rows[p][7]!, absolute: 1e-9,
                 because: "the chosen design's levels are in the table");
-            Check.Close(chosen.Phases[p][PhaseQuantity.Lean], (double)rows[p][12]!, absolute: 1e-8,
-                because: "the chosen design's levels are in the table");
+            if (chosen.Phases[p].Phase.IsSettled)
+                Check.Close(chosen.Phases[p][PhaseQuantity.Lean], (double)rows[p][12]!, absolute: 1e-8,
+                    because: "the chosen design's levels are in the table");
+            else
+                Assert.Equal("not settled", rows[p][12]);
             Assert.Equal(chosen.Phases[p].Steers, rows[p][11]);
         }
     }
