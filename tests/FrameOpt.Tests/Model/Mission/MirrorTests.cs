@@ -82,7 +82,7 @@ public class MirrorTests
         : quantity == PhaseQuantity.LoadLeft ? here[PhaseQuantity.LoadRight]
         : here[quantity];
 
-    /// <summary>The flight with a machine that has a left and a right: several items lean with the pilot, one of them to the side.</summary>
+    /// <summary>The flight with a machine that has a left and a right: two items lean with the pilot, one of them to the side.</summary>
     private static MissionModel Mission(MissionModel flight, Sides sides)
     {
         var machine = flight.Machine;

@@ -49,17 +49,17 @@ public class AnswerTests
     public void Phase_that_no_lean_cures_says_so_in_place_of_an_effort()
     {
         var result = ReportFixture.Report().Result;
-        var beyond = result.Chosen!.With(4, PhaseQuantity.Lean, double.PositiveInfinity).With(4, PhaseQuantity.Effort, double.PositiveInfinity)
-            .With(4, PhaseQuantity.PendulumShare, 0.1234);
+        var beyond = result.Chosen!.With(4, PhaseQuantity.PendulumShare, 0.1234)
+            .With(4, PhaseQuantity.Lean, double.PositiveInfinity).With(4, PhaseQuantity.Effort, double.PositiveInfinity);
         var words = Description(result with { Chosen = beyond }, "Residual torque");
         Assert.Contains("glide (not weighted): 18.7 N·m, steers left; NO LEAN CURES IT", words);
         Assert.Contains("pendulum share 0.123", words);
         Assert.DoesNotContain("unbounded", words);
     }
 
-    // Worked balance, cruise: M_w -0.44725, Gamma N_w 2.84997 and wing weight -2.83740 N·m, N_w 2.642761, V 10.7333 m/s. Of Gamma, 1.078405 =
-    // 0.17 V - 0.746256, the second part is that of a twist share of 0.5. Low leverage: (0.102 V - 1.492512) N_w = -1.05107; high:
-    // 0.272 V N_w = 7.71543.
+    // Worked balance, cruise: M_w -0.44725, Gamma N_w 2.84997 and wing weight -2.83740 N·m, N_w 2.642761, V 10.7333 m/s. Of Gamma,
+    // 1.078405 = 0.17 V - 0.746256, the second part is that of a twist share of 0.5. Low leverage: (0.102 V - 1.492512) N_w = -1.05107;
+    // high: 0.272 V N_w = 7.71543.
     [Fact]
     public void Residual_with_every_wing_stands_beside_its_three_parts()
     {
