@@ -153,6 +153,10 @@ public class StraightFlightTests
         Assert.Equal(speed.High, WingCase.HighLeverage.Of(wing with { YawLeverage = speed }).YawLeverage);
     }
 
+    [Fact]
+    public void Leverage_reads_as_its_own_numbers() => Assert.Equal(
+        "FromSpeed { SpeedFactor = 0.17, TwistShare = 0.5 }", new YawLeverage.FromSpeed(0.17, 0.5).ToString());
+
     [Theory]
     [InlineData(WingCase.SoftCoupling, 0.05)]
     [InlineData(WingCase.StiffCoupling, 1)]

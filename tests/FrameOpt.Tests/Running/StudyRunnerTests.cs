@@ -69,6 +69,23 @@ public class StudyRunnerTests
             RunText.BrokenLimit(Assert.Single(result.NearestMiss.BrokenLimits), result.NearestMiss));
     }
 
+    // A canopy this soft lets less than a fifth of a weight shift through the higher suspensions: effort is without bound there.
+    [Fact]
+    public void A_design_that_no_lean_cures_is_outside_the_limit_and_the_nearest_miss_is_one_that_a_lean_does()
+    {
+        var effort = new StudyLimit(new Response.OfMission(MissionQuantity.EffortWorst), false, null, 0.7);
+        var study = small with { Wing = small.Wing with { RiserCoupling = RiserCoupling.Soft }, Limits = [effort] };
+        var all = AllDesigns(study).Select(d => StudyProblem.Model(study).Evaluate(d.Geometry)[MissionQuantity.EffortWorst]).ToList();
+        Assert.InRange(all.Count(double.IsInfinity), 1, all.Count - 1);
+        var result = Finish(study);
+        Assert.Equal(all.Count(value => value > 0.7), result.Counts.ViolatedBy[0]);
+        Assert.NotEmpty(result.Front);
+        Assert.All(result.Front, d => Assert.True(result.Mission.Evaluate(d.Geometry)[MissionQuantity.EffortWorst] <= 0.7));
+        var none = Finish(study with { Limits = [effort with { AtMost = 0.001 }] });
+        Check.Close(all.Min(), none.NearestMiss!.Evaluation[MissionQuantity.EffortWorst], relative: 1e-12,
+            because: "the same design by another route");
+    }
+
     // The launch leaves more than 1 N·m, a hundred times its limit and more; an effort of some 0.8 misses 0.3 by less than twice.
     [Fact]
     public void The_nearest_miss_names_every_limit_it_breaks_the_worst_first()

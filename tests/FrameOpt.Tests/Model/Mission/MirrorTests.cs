@@ -108,7 +108,13 @@ public class MirrorTests
     {
         public int Sign { get; private init; } = 1;
 
-        public Sides Mirrored => new(
-            Rotation == Rotation.Clockwise ? Rotation.CounterClockwise : Rotation.Clockwise, -Hub, -Drag, -Pilot) { Sign = -Sign };
+        public Sides Mirrored => this with
+        {
+            Rotation = Rotation == Rotation.Clockwise ? Rotation.CounterClockwise : Rotation.Clockwise,
+            Hub = -Hub,
+            Drag = -Drag,
+            Pilot = -Pilot,
+            Sign = -Sign,
+        };
     }
 }
