@@ -91,21 +91,22 @@ public class StraightFlightTests
 
     // Law: air pushes each piece of an arched wing square to its surface, through the middle of the arc. The middle lies above the hang
     // points, because the arch is rounder than the lines are long. A right half pitched nose down is pushed less to the right and up, a
-    // left half pitched nose up more to the left and up: the sum leans to the left above the hang points.
+    // left half pitched nose up more to the left and up: the sum leans to the left above the hang points. A flat wing, the middle of whose
+    // arc lies far below, would roll right.
     [Fact]
     public void Right_half_pitched_nose_down_turns_an_arched_wing_above_the_hang_points_left() =>
         Gen.Select(Gen.Double[3, 6], Gen.Double[0.2, 3]).Sample((radius, middleAboveHangPoints) =>
         {
-            var moment = new Vec(0, 0, 0);
-            for (var i = 0; i < 20; i++)
+            double Roll(double arcRadius, double middle) => Enumerable.Range(0, 20).Sum(i =>
             {
-                var around = (i - 9.5) / 10 * 5.4 / radius;
+                var around = (i - 9.5) / 10 * 5.4 / arcRadius;
                 var outwards = new Vec(0, Math.Sin(around), -Math.Cos(around));
-                var place = new Vec(0, 0, -middleAboveHangPoints) + radius * outwards;
-                moment += Vec.Cross(place, -Math.Sign(around) * Math.Cos(around) * outwards);
-            }
+                var place = new Vec(0, 0, -middle) + arcRadius * outwards;
+                return Vec.Cross(place, -Math.Sign(around) * Math.Cos(around) * outwards).X;
+            });
 
-            Assert.True(moment.X < 0);
+            Assert.True(Roll(radius, middleAboveHangPoints) < 0);
+            Assert.True(Roll(100, radius + middleAboveHangPoints - 100) > 0);
         });
 
     // Law: bank and residual torque balance, R = q S b |Cl_phi| Phi, and a wing banked by Phi turns at g Phi/V.
