@@ -14,7 +14,7 @@ internal static class AnswerHeadline
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
         var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best design so far ({RunText.Of(result.StopReason)}). ";
-        var warning = EffortWarning(chosen);
+        var warning = EffortWarning(chosen) + WingWarning(result);
         var best = result.Front.Count == 1
             ? "The only design on the front"
             : $"Best compromise of the {NumberFormat.Count(result.Front.Count)} designs on the front";
@@ -43,6 +43,12 @@ internal static class AnswerHeadline
     {
         var phases = design.Phases.Where(phase => phase.CannotBeHeld).Select(SideText.EffortOf).ToList();
         return phases.Count == 0 ? "" : $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", phases)}. ";
+    }
+
+    private static string WingWarning(StudyResult result)
+    {
+        var broken = LimitsSection.BrokenInOtherCases(result).ToList();
+        return broken.Count == 0 ? "" : $"LIMITS HOLD FOR THE WING AS GIVEN ONLY, broken with another: {string.Join("; ", broken)}. ";
     }
 
     private static string NothingFeasible(StudyResult result)

@@ -1,11 +1,12 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
+using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>Which limits bind, and how many designs each excludes.</summary>
+/// <summary>Which limits the design keeps, by how much, and with what wing; and how many designs each excludes.</summary>
 internal static class LimitsSection
 {
     /// <summary>A limit binds when the value is this close to it, as a share of the bound.</summary>
@@ -20,10 +21,23 @@ internal static class LimitsSection
         IReadOnlyList<string> ends = result.Chosen is { } chosen ? [.. RangeEndWarnings(result.Study, chosen.Geometry)] : [];
         if (result.Study.Limits.Count == 0)
             return new AnswerSection("Limits", ["The study has no limits.", .. ends]);
-        string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state", "designs excluded"];
-        var rows = result.Study.Limits.Select((limit, i) => Row(limit, design, result.Counts.ViolatedBy[i]));
-        return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. rows]));
+        var others = result.Scenarios.Where(scenario => scenario.Case != WingCase.AsGiven).ToList();
+        string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state",
+            .. result.Chosen is null ? Array.Empty<string>() : ["broken by"],
+            .. others.Select(scenario => StudyText.Name(scenario.Case)), "designs excluded"];
+        return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. result.Study.Limits.Select((limit, i) =>
+            Row(result, limit, design, others, result.Counts.ViolatedBy[i]))]));
     }
+
+    /// <summary>The limits that the design keeps with the wing as given and breaks in another case, in words.</summary>
+    public static IEnumerable<string> BrokenInOtherCases(StudyResult result) => result.Study.Limits
+        .Select(limit => (limit, Cases: result.Scenarios.Where(scenario => !IsKept(limit, scenario.Chosen))
+            .Select(scenario => StudyText.Name(scenario.Case)).ToList()))
+        .Where(item => item.Cases.Count > 0)
+        .Select(item => $"{StudyText.Limit(item.limit)} ({string.Join(", ", item.Cases)})");
+
+    private static bool IsKept(StudyLimit limit, DesignEvaluation design) =>
+        design.Failure is null && limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(design));
 
     private static IEnumerable<string> RangeEndWarnings(Study study, FrameGeometry geometry)
     {
@@ -41,11 +55,33 @@ internal static class LimitsSection
         }
     }
 
-    private static string[] Row(StudyLimit limit, DesignEvaluation? design, long excluded)
+    private static string[] Row(
+        StudyResult result, StudyLimit limit, DesignEvaluation? design, IReadOnlyList<WingScenario> others, long excluded)
     {
         var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
-        return [StudyText.Limit(limit), NumberFormat.Text(value, limit.Response.Entry), State(limit, value), NumberFormat.Count(excluded)];
+        var margin = result.Chosen is { } chosen && IsKept(limit, chosen)
+            ? BuildMargin.Nearest(result.Mission, limit, chosen.Geometry, result.Study.Factors) : null;
+        return
+        [
+            StudyText.Limit(limit),
+            NumberFormat.Text(value, limit.Response.Entry),
+            margin?.InTolerances < 1 ? "NOT BUILDABLE TO TOLERANCE" : State(limit, value),
+            .. result.Chosen is null ? Array.Empty<string>() : [margin is null ? "no error of building" : Words(margin)],
+            .. others.Select(scenario => InCase(limit, scenario.Chosen)),
+            NumberFormat.Count(excluded),
+        ];
     }
+
+    private static string Words(LimitMargin margin)
+    {
+        var amount = margin.Factor.Unit.Text(Math.Round(Math.Abs(margin.ChangeSi) / margin.Factor.Unit.SiPerUnit, 1)
+            * margin.Factor.Unit.SiPerUnit);
+        var way = margin.Factor.Input.IsSided ? $"to the {SideText.Side(margin.ChangeSi)}" : margin.ChangeSi > 0 ? "more" : "less";
+        return $"{margin.Factor.Input.ShortName} {amount} {way}";
+    }
+
+    private static string InCase(StudyLimit limit, DesignEvaluation design) => design.Failure is not null ? "cannot fly"
+        : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (IsKept(limit, design) ? "" : " BROKEN");
 
     private static string State(StudyLimit limit, double value)
     {
