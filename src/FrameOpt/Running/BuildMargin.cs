@@ -22,8 +22,8 @@ public static class BuildMargin
     /// <summary>What a builder can hold of an input, m or rad.</summary>
     public static double ToleranceSi(GeometryInput input) => input.Kind == InputKind.Angle ? AngleTolerance : LengthTolerance;
 
-    /// <summary>The change of one factor alone, counted in its tolerances, that breaks a limit first; null when none within forty tolerances
-    /// does.</summary>
+    /// <summary>The change of one factor alone, counted in its tolerances, that breaks a limit first; null when none within forty
+    /// tolerances does.</summary>
     /// <param name="mission">The model.</param>
     /// <param name="limit">Kept by the design.</param>
     /// <param name="design">As drawn.</param>

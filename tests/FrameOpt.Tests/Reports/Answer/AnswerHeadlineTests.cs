@@ -11,7 +11,8 @@ public class AnswerHeadlineTests
     [Fact]
     public void The_first_line_names_the_best_compromise_in_the_users_units_with_signs_in_words()
     {
-        var answer = RunAnswer.Of(ReportFixture.Report().Result);
+        var result = ReportFixture.Report().Result;
+        var answer = RunAnswer.Of(result with { Study = result.Study with { Limits = [] } });
         Assert.False(answer.IsWarning);
         Assert.StartsWith("Best compromise of the 12 designs", answer.Headline);
         Assert.Contains(
@@ -41,7 +42,25 @@ public class AnswerHeadlineTests
     public void A_launch_that_has_not_settled_is_not_called_unheld()
     {
         var result = ReportFixture.Report().Result;
-        Assert.False(RunAnswer.Of(result with { Chosen = result.Chosen!.With(0, PhaseQuantity.Effort, 1.25) }).IsWarning);
+        var launch = result with { Chosen = result.Chosen!.With(0, PhaseQuantity.Effort, 1.25), Study = result.Study with { Limits = [] } };
+        Assert.False(RunAnswer.Of(launch).IsWarning);
+    }
+
+    // Worked balance: effort of the glide 36.21829 / 80 = 0.453, within 0.5.
+    [Fact]
+    public void A_limit_that_another_wing_breaks_is_in_the_first_line_with_that_wing()
+    {
+        var result = ReportFixture.Report().Result;
+        var limit = new StudyLimit(new Response.OfPhase(PhaseQuantity.Effort, 4, "glide"), false, null, 0.5);
+        var scenarios = result.Scenarios.Select(scenario => scenario with
+        {
+            Chosen = scenario.Chosen.With(4, PhaseQuantity.Effort, scenario.Case == WingCase.LowLeverage ? 0.7 : 0.453),
+        });
+        var answer = RunAnswer.Of(result with { Study = result.Study with { Limits = [limit] }, Scenarios = [.. scenarios] });
+        Assert.True(answer.IsWarning);
+        Assert.StartsWith(
+            "LIMITS HOLD FOR THE WING AS GIVEN ONLY, broken with another: effort[glide] at most 0.5 (low leverage). Best compromise",
+            answer.Headline);
     }
 
     [Fact]

@@ -146,9 +146,11 @@ public class AnswerTests
     public void Limits_that_bind_are_told_from_those_met_with_room()
     {
         var rows = Table(ReportFixture.Report().Result, "Limits").Rows;
-        Assert.Equal(["twist_margin_worst at least 3", "4.75", "met with margin", "70,000"], rows[0]);
-        // 36.21829 / 80 = 0.4527, within 1 % of 0.455.
-        Assert.Equal(["effort_worst at most 0.455", "0.45", "at the limit", "45,000"], rows[1]);
+        Assert.Equal(["twist_margin_worst at least 3", "4.75", "met with margin"], rows[0].Take(3));
+        Assert.Equal("70,000", rows[0][^1]);
+        // 36.21829 / 80 = 0.4527: a millimetre more of offset breaks 0.455, as the law below says.
+        Assert.Equal(["effort_worst at most 0.455", "0.45", "NOT BUILDABLE TO TOLERANCE"], rows[1].Take(3));
+        Assert.Equal("45,000", rows[1][^1]);
     }
 
     [Fact]
