@@ -11,6 +11,8 @@ namespace FrameOpt.Cli;
 /// <summary>run: the main job, from a study file to a ranked front in Excel.</summary>
 internal static class RunCommand
 {
+    private const string EvaluationsFile = "evaluations.csv";
+
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
@@ -52,56 +54,53 @@ internal static class RunCommand
             return ExitCode.InvalidInput;
         foreach (var warning in study.Warnings)
             terminal.Error.WriteLine($"Warning: {warning}");
-        if (request.Folder is { } given && RunFolder.WriteObstacle(given, request.Replace) is { } refusal)
-        {
-            terminal.Error.WriteLine(refusal);
-            return ExitCode.InvalidInput;
-        }
-
-        using var memory = OpenCache(study, request, terminal, out var isRefused);
-        if (isRefused)
-            return ExitCode.InvalidInput;
         var started = DateTime.UtcNow;
-        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(
-            request.StudyPath, study.Hash, started, study.Variant));
-        Outcome? outcome = null;
-        if (!OutputOptions.TryWrite(terminal, $"The results could not be written to {folder}",
-            () => outcome = SearchAndWrite(study, request, folder, started, memory, terminal)))
+        var path = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        if (request.Remember is { } cache && IsInside(cache, path))
         {
+            terminal.Error.WriteLine($"{cache} lies in {path}, which is written as a whole at the end; name a file outside it.");
             return ExitCode.InvalidInput;
         }
 
-        ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(outcome!.Result));
-        terminal.Out.WriteLine();
-        terminal.Out.WriteLine(
-            $"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, "
-                + $"timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
-        return outcome.IsStopped ? ExitCode.Interrupted : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
+        using var folder = OutputFolder.Begin(path, request.Replace, terminal);
+        if (folder is null)
+            return ExitCode.InvalidInput;
+        using var memory = OpenCache(study, request, terminal, out var isRefused);
+        return isRefused ? ExitCode.InvalidInput : Run(study, request, folder, started, memory, terminal);
     }
 
-    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, EvaluationCache? memory,
-        Terminal terminal)
+    private static int Run(
+        Study study, Request request, ResultsFolder folder, DateTime started, EvaluationCache? memory, Terminal terminal)
     {
         var runner = new StudyRunner(study, request.Threads, memory);
-        var evaluations = request.All ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}"
-            : null;
-        try
+        var isStopped = false;
+        if (!OutputOptions.TryWrite(terminal, $"The evaluations could not be written",
+            () => isStopped = RunSteps(runner, study, request.All ? Path.Combine(folder.Path, EvaluationsFile) : null, terminal)))
         {
-            var isStopped = RunSteps(runner, study, evaluations, terminal);
-            var result = runner.Result();
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version,
-                (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
-            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds,
-                BuildInfo.Platform);
-            RunFolder.Write(RunReport.Of(result, info), timings, folder, request.Replace, evaluations);
-            return new Outcome(result, isStopped);
+            return ExitCode.InvalidInput;
         }
-        finally
-        {
-            if (evaluations is not null)
-                File.Delete(evaluations);
-        }
+
+        var result = runner.Result();
+        var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version,
+            (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
+        var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds,
+            BuildInfo.Platform);
+        var report = RunReport.Of(result, info);
+        if (request.All)
+            folder.Include(EvaluationsFile);
+        var place = OutputFolder.Fill(folder, into => RunFolder.Write(report, timings, into), terminal);
+        ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(result));
+        if (place is null)
+            return ExitCode.InvalidInput;
+        terminal.Out.WriteLine();
+        terminal.Out.WriteLine(
+            $"Written to {place}: results.xlsx, report.html, designs.csv, run.json, "
+                + $"timings.json{(result.Plan is null ? "" : ", plan.csv")}{(request.All ? $", {EvaluationsFile}" : "")}");
+        return isStopped ? ExitCode.Interrupted : result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
     }
+
+    private static bool IsInside(string file, string folder) => Path.GetFullPath(file).StartsWith(
+        $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}{Path.DirectorySeparatorChar}", StringComparison.Ordinal);
 
     /// <summary>The cache asked for, or null; a file that cannot be used is refused with a message.</summary>
     private static EvaluationCache? OpenCache(Study study, Request request, Terminal terminal, out bool isRefused)
@@ -136,7 +135,7 @@ internal static class RunCommand
     /// <summary>Steps through the run, showing progress on a terminal; true when the user stopped it.</summary>
     private static bool RunSteps(StudyRunner runner, Study study, string? evaluations, Terminal terminal)
     {
-        using var table = evaluations is null ? null : OpenTable(study, evaluations);
+        using var table = evaluations is null ? null : new EvaluationTable(study, File.Create(evaluations));
         return ProgressDisplay.Run(runner.Steps(), terminal, step =>
         {
             if (step.Batch is { } batch)
@@ -145,13 +144,5 @@ internal static class RunCommand
         });
     }
 
-    private static EvaluationTable OpenTable(Study study, string file)
-    {
-        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
-        return new EvaluationTable(study, File.Create(file));
-    }
-
     private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, bool All, string? Remember);
-
-    private sealed record Outcome(StudyResult Result, bool IsStopped);
 }
