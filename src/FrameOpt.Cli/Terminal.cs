@@ -42,6 +42,9 @@ public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutSt
         console.Profile.Capabilities.Unicode = true;
         return console;
     }
+
+    /// <summary>True for output that is redirected: its lines may be of any length.</summary>
+    public static bool IsPipe(IAnsiConsole console) => console.Profile.Width >= PipeWidth;
 }
 
 /// <summary>Catches Ctrl-C and SIGTERM, so that a run can write what it has. A second signal ends the process at once.</summary>

@@ -16,6 +16,9 @@ public static class StudyText
     /// <summary>The response's name, between bars where its magnitude counts.</summary>
     public static string Name(Response response, bool magnitude) => magnitude ? $"|{response.Name}|" : response.Name;
 
+    /// <summary>Name and unit of a response: "thrust [N]".</summary>
+    public static string WithUnit(ResponseEntry entry) => entry.Unit.Length == 0 ? entry.Name : $"{entry.Name} [{entry.Unit}]";
+
     /// <summary>Name and unit of an objective, short enough for an axis.</summary>
     public static string AxisLabel(StudyObjective objective)
     {
