@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.Globalization;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -13,6 +14,9 @@ public static class App
     /// <param name="terminal">Where to write.</param>
     public static int Run(string[] args, Terminal terminal)
     {
+        // Numbers are written and read alike everywhere, whatever the language of the system; libraries go by the culture of the process.
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         try
         {
             return Invoke(args, terminal);
@@ -60,7 +64,7 @@ public static class App
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
         root.Options.Remove(root.Options.OfType<HelpOption>().Single());
         root.Options.Add(help);
-        var parsed = root.Parse(args);
+        var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count > 0)
         {
             foreach (var error in parsed.Errors)

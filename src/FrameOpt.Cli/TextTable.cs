@@ -70,7 +70,8 @@ internal static class TextTable
         foreach (var line in Row(table.Headers, block))
             yield return line;
         yield return new string('─', Indent + block.Sum(item => item.Width) + Gap * (block.Count - 1));
-        foreach (var row in table.Rows)
+        foreach (var row in table.Rows.Where(row => table.Headers.Count == block.Count
+            || block.Skip(1).Any(item => row[item.Column.Index].Length > 0)))
         {
             foreach (var line in Row(row, block))
                 yield return line;
