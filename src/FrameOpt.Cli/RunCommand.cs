@@ -113,8 +113,8 @@ internal static class RunCommand
         {
             try
             {
-                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {BuildInfo.Version}";
-                if (EvaluationCache.Open(path, identity, study.Factors.Count, out refusal) is { } memory)
+                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {BuildInfo.Build}";
+                if (EvaluationCache.Open(path, identity, study.Factors.Count, study.Mission.Count, out refusal) is { } memory)
                 {
                     if (memory.CachedCount > 0)
                         terminal.Error.WriteLine($"{NumberFormat.Count(memory.CachedCount)} evaluations were loaded from {path}.");

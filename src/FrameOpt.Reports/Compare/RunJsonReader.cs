@@ -3,6 +3,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Files;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Reports.Compare;
 
@@ -45,7 +46,7 @@ internal sealed class RunJsonReader : IDisposable
             error = FileProblem(folder, path);
             if (error.Length > 0)
                 return null;
-            using (var stream = File.OpenRead(path))
+            using (var stream = InputFile.Open(path))
                 document = JsonDocument.Parse(stream);
             error = VersionProblem(new RunJsonElement(document.RootElement, ""), path, version);
             if (error.Length == 0)

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text.Json;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Reports.Files;
 
@@ -59,11 +60,11 @@ internal sealed class FolderManifest
 
     private static Dictionary<string, string>? Read(string path)
     {
-        if (!File.Exists(path) || new FileInfo(path).Length > MaxBytes)
-            return null;
         try
         {
-            using var document = JsonDocument.Parse(File.ReadAllBytes(path));
+            if (!File.Exists(path) || InputFile.ReadAll(path, MaxBytes) is not { } bytes)
+                return null;
+            using var document = JsonDocument.Parse(bytes);
             return document.RootElement.GetProperty("files").EnumerateArray().ToDictionary(
                 file => file.GetProperty("name").GetString()!, file => file.GetProperty("sha256").GetString()!, StringComparer.Ordinal);
         }
@@ -75,7 +76,7 @@ internal sealed class FolderManifest
 
     private static string Checksum(string path)
     {
-        using var stream = File.OpenRead(path);
+        using var stream = InputFile.Open(path);
         return Convert.ToHexStringLower(SHA256.HashData(stream));
     }
 }

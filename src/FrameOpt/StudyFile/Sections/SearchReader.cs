@@ -9,7 +9,7 @@ internal static class SearchReader
 {
     private const string Exhaustive = "exhaustive";
     private const int MaxPopulation = 100_000;
-    private const int MaxEvaluations = 100_000_000;
+    private const int MaxEvaluations = 2_000_000;
     private const double AssumedGrowth = 0.001;
 
     private static readonly Dictionary<string, SearchMethod> methods = new()
