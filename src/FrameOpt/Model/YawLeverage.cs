@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace FrameOpt.Model;
 
 /// <summary>How much a yaw moment at the hang points counts beside a roll moment (Gamma of the model), as the study gives it.</summary>
@@ -21,6 +23,9 @@ public abstract record YawLeverage
     private YawLeverage()
     {
     }
+
+    /// <summary>As text it is its own numbers only: low and high are leverages with a low and a high of their own, without end.</summary>
+    protected virtual bool PrintMembers(StringBuilder builder) => false;
 
     /// <summary>The other way to be wrong about it: as low as it may well be.</summary>
     public YawLeverage Low => this switch

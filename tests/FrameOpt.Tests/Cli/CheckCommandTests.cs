@@ -24,7 +24,7 @@ public class CheckCommandTests
     {
         var terminal = new TestTerminal();
         terminal.Run("check", Repository.Study("custom-match"));
-        Assert.Matches("yaw leverage +0.6 +assumption, range 0.2 to 1.6", terminal.Output);
+        Assert.Matches("speed factor of the yaw leverage +0.17 s/m +assumption, range 0.1 to 0.27 s/m", terminal.Output);
     }
 
     [Fact]
@@ -32,9 +32,9 @@ public class CheckCommandTests
     {
         var terminal = new TestTerminal();
         terminal.Run("check", Repository.Study("fixed-spacing"));
-        Assert.Matches("designs +2,091 = 51 x 41 levels, each in 3 phases", terminal.Output);
+        Assert.Matches("designs +2,397 = 51 x 47 levels, each in 3 phases", terminal.Output);
         Assert.Matches("run time +a second or two", terminal.Output);
-        Assert.Matches("varied +lateral_offset 0 mm to 50 mm, suspension_height 150 mm to 350 mm", terminal.Output);
+        Assert.Matches("varied +lateral_offset 0 mm to 50 mm, suspension_height 120 mm to 350 mm", terminal.Output);
         Assert.Matches("fixed +hang_point_spacing at 430 mm, thrust_line_angle at 0 deg", terminal.Output);
         // By hand: half of 430 mm, moved to the right by 0 to 50 mm.
         Assert.Matches("left hang point +215 mm left to 165 mm left of the plane of symmetry", terminal.Output);

@@ -36,7 +36,7 @@ public static class WorkedMachine
         new Polar(115, 1.225, [new PolarPoint(0, 10.4, 6.2), new PolarPoint(1, 13.6, 5.0)]),
         new RiserCoupling.Measured(0.33, 0.44),
         0.05,
-        new YawLeverage.FromCoefficients(0.05, 0.07));
+        new YawLeverage.FromSpeed(0.17, 0.5));
 
     public static IReadOnlyList<Phase> Phases { get; } =
     [

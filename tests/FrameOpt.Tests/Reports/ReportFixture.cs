@@ -50,7 +50,7 @@ public static class ReportFixture
             ],
             [
                 new(new Response.OfMission(MissionQuantity.TwistMarginWorst), Magnitude: false, AtLeast: 3, AtMost: null),
-                new(new Response.OfMission(MissionQuantity.EffortWorst), Magnitude: false, AtLeast: null, AtMost: 0.85),
+                new(new Response.OfMission(MissionQuantity.EffortWorst), Magnitude: false, AtLeast: null, AtMost: 0.455),
             ],
             new RankingSetting(RankingMethod.DistanceToIdeal, [3, 1, 1]),
             Baseline,
@@ -79,8 +79,7 @@ public static class ReportFixture
             new StopReason.GridComplete(),
             evaluations[0],
             model.Evaluate(Baseline),
-            [Scenario(false, model.WithYawLeverage(0.2), front[0]), Scenario(true, model, front[0]),
-                Scenario(false, model.WithYawLeverage(1.6), front[^1])],
+            [.. WingCases.All.Select(wingCase => Scenario(wingCase, model, wingCase < WingCase.HighLeverage ? front[0] : front[^1]))],
             [new BalancedBand(1480, 1720)],
             NearestMiss: null);
         return new RunReport(result, Info, evaluations);
@@ -119,8 +118,11 @@ public static class ReportFixture
         0.1 + 0.001 * index,
         IsKnee: index == 1);
 
-    private static LeverageScenario Scenario(bool isAsGiven, MissionModel model, FrontDesign best) =>
-        new(model.Wing.YawLeverage, isAsGiven, model.Evaluate(WorkedGeometry), best, model.Evaluate(best.Geometry));
+    private static WingScenario Scenario(WingCase wingCase, MissionModel given, FrontDesign best)
+    {
+        var model = given.With(wingCase.Of(given.Wing));
+        return new WingScenario(wingCase, model.Evaluate(WorkedGeometry), best, model.Evaluate(best.Geometry));
+    }
 
     private static double[] Levels(double from, double to, double step, double siPerUnit) =>
         [.. Enumerable.Range(0, (int)Math.Round((to - from) / step) + 1).Select(i => (from + i * step) * siPerUnit)];

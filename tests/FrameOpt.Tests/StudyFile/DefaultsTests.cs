@@ -9,33 +9,6 @@ namespace FrameOpt.Tests.StudyFile;
 public class DefaultsTests
 {
     [Fact]
-    public void Riser_coupling_left_out_comes_from_the_lines()
-    {
-        var study = WorkedStudyText.Right(WorkedStudyText.With("  riser_coupling: {", "  # {"));
-        Assert.IsType<RiserCoupling.FromLines>(study.Wing.RiserCoupling);
-        Assert.Contains("range 0.1 to 0.4 m", Listed(study, "riser coupling length").Source);
-    }
-
-    [Fact]
-    public void Wing_without_turning_figures_takes_the_assumed_leverage()
-    {
-        var study = WorkedStudyText.Right(WorkedStudyText.With("  roll_restoring: 0.05", "  #").Replace("  yaw_damping: 0.07", "  #"));
-        Assert.Equal(new YawLeverage.Constant(0.6), study.Wing.YawLeverage);
-        Assert.Equal(0.05, study.Wing.RollRestoring);
-        Assert.Contains("range 0.2 to 1.6", Listed(study, "yaw leverage").Source);
-        Assert.Contains("Toglia and Vendittelli 2010, Table 2", Listed(
-            study, "roll restoring coefficient, for the indicative turn rate only").Source);
-    }
-
-    [Fact]
-    public void Yaw_leverage_may_be_given_alone()
-    {
-        var study = WorkedStudyText.Right(WorkedStudyText.With("  roll_restoring: 0.05", "  yaw_leverage: 1.5").Replace(
-            "  yaw_damping: 0.07", "  #"));
-        Assert.Equal(new YawLeverage.Constant(1.5), study.Wing.YawLeverage);
-    }
-
-    [Fact]
     public void Mission_without_engine_off_gets_a_glide()
     {
         var study = WorkedStudyText.Right(WorkedStudyText.With("  glide:  ", "  # ").Replace(

@@ -28,6 +28,8 @@ public class RefusalTests
     [InlineData("mass: 5.5 kg", "mass: 0 kg", 11, "Check the sign and the unit.")]
     // Propeller, engine, pilot
     [InlineData("counter-clockwise", "anticlockwise", 15, "Did you mean `counter-clockwise`?")]
+    [InlineData("  hang_line:", "  hang_points: arm pivot\n  hang_line:", 12, "Did you mean `arm pivots`?")]
+    [InlineData("  hang_line:", "  hang_points: hooks\n  hang_line:", 12, "Write one of frame, arm pivots.")]
     [InlineData("counter-clockwise", "left", 15, "Write `turns: clockwise`")]
     [InlineData("[0.2, 0.0856, 0.05140]", "[0.2, 0.0514, 0.0086]", 22, "Check the order of the columns")]
     [InlineData("[0.2, 0.0856, 0.05140]", "[0.2, 0.0856]", 22, "Write for example `[0.1, 0.0959, 0.05245]`.")]
@@ -41,8 +43,13 @@ public class RefusalTests
     [InlineData("[[0, 10.4 m/s", "[[0.1, 10.4 m/s", 41, "Let the first row begin with 0")]
     [InlineData("[1, 13.6 m/s", "[1, 9.6 m/s", 41, "Put the rows in order")]
     [InlineData("rows: [[0, 10.4 m/s, 6.2], [1, 13.6 m/s, 5.0]]", "rows: [[0, 10.4 m/s, 6.2]]", 41, "Add a row.")]
-    [InlineData("  yaw_damping: 0.07", "  #", 43, "Add `yaw_damping: 0.07`")]
-    [InlineData("  yaw_damping: 0.07", "  yaw_leverage: 1.5\n  yaw_damping: 0.07", 44, "Keep `yaw_leverage`")]
+    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m,", "yaw_leverage: { speed_factor: 17 s/m,", 44, "Check the sign and the unit.")]
+    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m,", "yaw_leverage: { speed_factor: 0.17 m/s,", 44, "s/m")]
+    [InlineData("twist_share: 0.5 }", "twist_share: 1.5 }", 44, "Check the sign and the unit.")]
+    [InlineData("twist_share: 0.5 }", "twist_shar: 0.5 }", 44, "Did you mean `twist_share`?")]
+    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "yaw_leverage: -0.6", 44, "Check the sign and the unit.")]
+    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "yaw_leverage:", 44, "Write for example `yaw_leverage: {")]
+    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "sideslip: { roll: -0.67 }", 44, "`yaw: 0.32`")]
     // Mission
     [InlineData("power: engine off", "power: off", 51, "Write `engine off`.")]
     [InlineData("power: engine off", "power: false", 51, "Write `engine off`.")]
@@ -57,6 +64,7 @@ public class RefusalTests
     [InlineData("fraction: 1,", "fraction: 1.2,", 50, "Check the sign")]
     [InlineData("fraction: 1,", "fraction: 1, airspeed: 12 m/s,", 50, "Keep one of the two.")]
     [InlineData("carried: 0.8", "carried: 0", 47, "Check the sign")]
+    [InlineData("carried: 0.8", "carried: 0.8, settled: no", 47, "Write one of true, false.")]
     [InlineData("  launch: ", "  laun[ch]: ", 47, "Write for example `cruise:`.")]
     // Factors
     [InlineData("step: 5 mm", "step: 7 mm", 54, "Write `to: 478 mm`, or `step: 6.25 mm`.")]

@@ -28,6 +28,7 @@ internal static class SchemaPieces
                 "anyOf": [{ "required": ["pitch"] }, { "required": ["zero_thrust_advance_ratio"] }]
             }
             """,
+        ["wing"] = """{ "not": { "required": ["yaw_leverage", "sideslip"] } }""",
         ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
         ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
         ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",

@@ -64,8 +64,8 @@ internal static class StudyKeys
         Optional("yaw_leverage", "{ speed_factor: 0.17 s/m, twist_share: 0.5 }"), Optional("sideslip", "{ roll: -0.67, yaw: 0.32 }"))
     {
         Replaced = [("yaw_damping", "The yaw leverage follows from the airspeed now, not from damping: remove the key, or write in its "
-            + "place `yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }`, or `sideslip: { roll: -0.67, yaw: 0.32 }` where the wing's "
-            + "slopes are known.")],
+            + "place `yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }`, or `sideslip: { roll: -0.67, yaw: 0.32 }` where the "
+            + "wing's slopes are known.")],
     };
 
     public static readonly SectionKeys YawLeverage = new(

@@ -10,15 +10,13 @@ public sealed record HangCase(
     Machine Machine, Phase Phase, PhaseConditions Conditions, OperatingPoint Point, FrameGeometry Geometry, double RollMetres,
         double YawMetres)
 {
-    public const double YawLeverage = 1.3;
-
     /// <summary>Random cases that have an equilibrium.</summary>
-    public static Gen<HangCase> Any { get; } = Gen.Double[0, 1].Array[30].Select(Draw)
+    public static Gen<HangCase> Any { get; } = Gen.Double[0, 1].Array[34].Select(Draw)
         .Where(c => c.Body.Failure == FailureKind.None && c.Balance.Failure == FailureKind.None);
 
     public SuspendedBody Body => SuspendedBody.Of(Machine, Phase, Conditions, Point, Geometry, ThrustDirection.Of(Geometry));
 
-    public RollYawBalance Balance => RollYawBalance.Of(Body, RollMetres, YawMetres, YawLeverage);
+    public RollYawBalance Balance => RollYawBalance.Of(Body, RollMetres, YawMetres);
 
     public HangForces Forces => HangForces.Of(this);
 
@@ -41,10 +39,11 @@ public sealed record HangCase(
             null,
             new Pilot(0.08, 0.4, Point(0.2)));
         var phase = new Phase("any", 1, new FlightSpeed.AtAirspeed(10), new PhasePower.AtRpm(2000),
-            PitchRateRadiansPerSecond: Between(-0.5, 0.5));
+            PitchRateRadiansPerSecond: Between(-0.5, 0.5), Settled: Between(0, 1) < 0.7);
         var conditions = new PhaseConditions(
-            1.2, 10, 6, 130, Between(0.7, 1.5) * machine.MassKilograms * Constants.StandardGravity, Between(0, 60), YawLeverage,
-                FailureKind.None);
+            1.2, 10, 6, 130, Between(0.7, 1.5) * machine.MassKilograms * Constants.StandardGravity, Between(0, 60), 10,
+            SideslipLeverage: Between(0.5, 3), TwistedWingNewtons: Between(0, 2000), WingWeightNewtonMetres: Between(100, 700),
+            FailureKind.None);
         var point = new OperatingPoint(Between(1000, 2800), Between(0, 600), Between(0, 70), double.PositiveInfinity, FailureKind.None);
         var geometry = FrameGeometry.On(machine, Between(0.3, 0.6), Between(-0.08, 0.08), Between(0.3, 0.6), Between(-0.15, 0.15));
         return new HangCase(machine, phase, conditions, point, geometry, Between(0.1, 0.5), Between(0.04, 0.1));

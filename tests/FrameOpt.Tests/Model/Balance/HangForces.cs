@@ -46,7 +46,8 @@ public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag
         Vec.Cross(Vec.Cross(turn, WeightArm), Weight) + Vec.Cross(Vec.Cross(turn, DragArm), Drag)
         + Vec.Cross(turn, Vec.Cross(HubArm, Thrust) + Reaction);
 
-    /// <summary>The three linear equations for roll, yaw and bank: moments about x and z, and the force to the side.</summary>
+    /// <summary>The three linear equations for roll, yaw and bank: moments about x and z, and the force to the side, or no bank in a
+    /// phase that has not settled.</summary>
     public (Matrix<double> Matrix, Vector<double> Right) RollYawSystem(HangCase hang)
     {
         Vec rollAxis = new(1, 0, 0), yawAxis = new(0, 0, 1);
@@ -55,13 +56,16 @@ public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag
         double roll = load * hang.RollMetres, yaw = load * hang.YawMetres;
         Vec Held(Vec turn) => roll * Vec.Dot(normal, turn) * normal + yaw * Vec.Dot(lines, turn) * lines;
         Vec forRoll = Held(rollAxis) + -MomentChange(rollAxis), forYaw = Held(yawAxis) + -MomentChange(yawAxis), forBank = -roll * normal;
+        var (side, sideForce) = hang.Phase.IsSettled
+            ? ((Vec.Cross(rollAxis, Thrust).Y, Vec.Cross(yawAxis, Thrust).Y, load), -Thrust.Y)
+            : ((0, 0, 1), 0);
         return (
             Matrix<double>.Build.DenseOfArray(new[,]
             {
                 { forRoll.X, forYaw.X, forBank.X },
                 { forRoll.Z, forYaw.Z, forBank.Z },
-                { Vec.Cross(rollAxis, Thrust).Y, Vec.Cross(yawAxis, Thrust).Y, load },
+                { side.Item1, side.Item2, side.Item3 },
             }),
-            Vector<double>.Build.Dense([Moment.X, Moment.Z, -Thrust.Y]));
+            Vector<double>.Build.Dense([Moment.X, Moment.Z, sideForce]));
     }
 }

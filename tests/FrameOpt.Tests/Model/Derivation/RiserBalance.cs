@@ -54,6 +54,11 @@ public sealed class RiserBalance
     /// <summary>Of the wing, right side down.</summary>
     public double Bank { get; }
 
+    /// <summary>Of the body against the wing about the lines, nose right.</summary>
+    public double Twist => WingYawMoment / YawStiffness;
+
+    public double Spacing => body.Design.Spacing;
+
     /// <summary>Of the risers against twist, in N·m per radian.</summary>
     public double YawStiffness { get; }
 
@@ -82,7 +87,7 @@ public sealed class RiserBalance
     private static Vector<double> Only(int angle, double value) => Vector<double>.Build.Dense(3, i => i == angle ? value : 0);
 
     /// <summary>For a roll, a yaw and a bank: the moments about the forward and the downward axis and the force to the right that nothing
-    /// holds.</summary>
+    /// holds. In a phase that has not settled the bank itself takes the place of the force, because it must be zero.</summary>
     private Vector<double> LeftOver(Vector<double> angles)
     {
         var (roll, yaw, bank) = (angles[0], angles[1], angles[2]);
@@ -90,9 +95,10 @@ public sealed class RiserBalance
         var (wingRoll, wingYaw) = HeldByRisers(roll, yaw, bank);
         var held = moment - (wingRoll * acrossLines + wingYaw * alongLines);
 
-        // The lines of a banked wing lean to the side and pull the hang points that way.
+        // The lines of a banked wing lean to the side and pull the hang points that way. A wing still overhead has no bank.
         var pull = -Load * (Math.Cos(bank) * alongLines + Math.Sin(bank) * Vec.Cross(acrossLines, alongLines));
-        return Vector<double>.Build.Dense([held.X, held.Z, (force + pull).Y]);
+        var side = body.Flight.Phase.Settled ? (force + pull).Y : bank;
+        return Vector<double>.Build.Dense([held.X, held.Z, side]);
     }
 
     /// <summary>The moments that roll and twist of the body against the wing put on the wing.</summary>

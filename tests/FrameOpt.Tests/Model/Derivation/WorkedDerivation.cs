@@ -32,7 +32,7 @@ public static class WorkedDerivation
             ["load_right"] = right,
             ["load_left"] = left,
         };
-        foreach (var (name, value) in SteadyTurn.Figures(body))
+        foreach (var (name, value) in StraightFlight.Figures(body))
             figures.Add(name, value);
         return figures;
     }

@@ -26,6 +26,9 @@ public sealed record WorkedFlight(WorkedPhase Phase, double Density, double Airs
         return new WorkedFlight(phase, density, airspeed, Thrust(rpm), rpm, Torque(rpm));
     }
 
+    /// <summary>With the wing at trim, whatever the airspeed of the phase.</summary>
+    public double TrimAirspeed => AirspeedAtTheLiftOf(WorkedNumbers.TrimAirspeed, Density);
+
     /// <summary>Density of the standard atmosphere: the weight of the air above, added up from sea level (dp/dh = -g rho).</summary>
     public static double DensityAt(double altitude)
     {

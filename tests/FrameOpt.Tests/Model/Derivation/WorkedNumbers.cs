@@ -13,11 +13,15 @@ public sealed record WorkedPhase(
     string Name,
     Throttle Throttle,
     double? GivenAirspeed = null,
-    double ReferenceAirspeed = 10.4,
+    double ReferenceAirspeed = WorkedNumbers.TrimAirspeed,
     double GlideRatio = 6.2,
     double ClimbRate = 0,
     double CarriedShare = 1,
-    double PitchRate = 0);
+    double PitchRate = 0)
+{
+    /// <summary>False for full throttle: in its first seconds the wing is still overhead and has not yet banked.</summary>
+    public bool Settled => Throttle != Throttle.Full;
+}
 
 /// <summary>Middle and spacing of the two hang points, and the angle by which the thrust line points to the right.</summary>
 public sealed record WorkedDesign(double SpacingMillimetres, double OffsetMillimetres, double HeightMillimetres, double AngleDegrees)
@@ -70,6 +74,7 @@ public static class WorkedNumbers
     public const double LineLength = 7.0;
     public const double LineSpread = 3.8;
     public const double PolarMass = 115;
+    public const double TrimAirspeed = 10.4;
     public const double RiserCouplingLength = 0.33;
     public const double RiserCouplingSpacing = 0.44;
     public const double RollRestoring = 0.05;

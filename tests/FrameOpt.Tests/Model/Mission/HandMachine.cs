@@ -35,4 +35,10 @@ internal sealed record HandMachine
                 new YawLeverage.Constant(0.6)),
         [new Phase("cruise", 1, Speed, Power)],
         ResponseReferences.None);
+
+    public FrameGeometry Geometry => FrameGeometry.On(Machine, 0.44, Offset, Height, 0);
+
+    public DesignEvaluation Design => Mission.Evaluate(Geometry);
+
+    public PhaseResult Phase => Design.Phases[0];
 }

@@ -42,7 +42,7 @@ public class ResponsesTests
             {
                 [MissionQuantity.ResidualRms] = Math.Sqrt(squares / weighted.Sum(p => p.Phase.Weight)),
                 [MissionQuantity.ResidualWorst] = Largest(weighted, PhaseQuantity.Residual),
-                [MissionQuantity.EffortWorst] = Largest(design.Phases, PhaseQuantity.Effort),
+                [MissionQuantity.EffortWorst] = Largest(design.Phases.Where(p => p.Phase.Name != "launch"), PhaseQuantity.Effort),
                 [MissionQuantity.PowerOffResidual] = Math.Abs(off[PhaseQuantity.Residual]),
                 [MissionQuantity.PitchSwing] = design.Phases.Max(p => p[PhaseQuantity.BodyPitch]) - design.Phases.Min(
                     p => p[PhaseQuantity.BodyPitch]),
@@ -60,26 +60,35 @@ public class ResponsesTests
         },
         iter: 200);
 
-    // Source: the definitions in docs/model.md; W_pilot = 78 kg x 9.80665 x carried share, largest lean 80 mm, wing 25 m² and 10.8 m.
+    // Source: the definitions in docs/model.md; W_pilot = 78 kg x 9.80665 x carried share, largest lean 80 mm, wing 25 m², 10.8 m and
+    // 6 kg on 7 m, trim 10.4 m/s at 115 kg and 1.225 kg/m³.
     [Fact]
     public void Phase_responses_are_what_their_moments_say() => designs.Sample(
         design =>
         {
             foreach (var phase in design.Phases)
             {
-                var residual = phase[PhaseQuantity.WingRollMoment] + phase[PhaseQuantity.YawLeverage] * phase[PhaseQuantity.WingYawMoment];
+                var yawPart = phase[PhaseQuantity.YawLeverage] * phase[PhaseQuantity.WingYawMoment];
+                var wingWeight = 6 * 9.80665 * 7 * phase[PhaseQuantity.WingBank] * Math.PI / 180;
+                var residual = phase[PhaseQuantity.WingRollMoment] + yawPart + wingWeight;
                 var weight = 78 * 9.80665 * (phase.Phase.Name == "launch" ? 0.8 : 1);
                 var share = phase[PhaseQuantity.PendulumShare];
-                var v = phase[PhaseQuantity.Airspeed];
+                var v = 10.4 * Math.Sqrt(119.0 / 115 * 1.225 / Atmosphere.DensityKgPerM3(300, 0));
                 var rate = residual * 9.80665 / (v * 0.5 * Atmosphere.DensityKgPerM3(300, 0) * v * v * 25 * 10.8 * 0.05);
                 var stiffness = phase[PhaseQuantity.RiserLoad] * design.Geometry.SpacingMetres * 3.8 / 28;
+                Same(yawPart, PhaseQuantity.YawPart);
+                Same(wingWeight, PhaseQuantity.WingWeightPart);
                 Same(residual, PhaseQuantity.Residual);
-                Same(-1000 * residual / (share * weight), PhaseQuantity.Lean);
-                Same(Math.Abs(residual / (share * weight)) / 0.080, PhaseQuantity.Effort);
+                if (share >= 0.2)
+                {
+                    Same(-1000 * residual / (share * weight), PhaseQuantity.Lean);
+                    Same(Math.Abs(residual / (share * weight)) / 0.080, PhaseQuantity.Effort);
+                }
+
                 Same(share * weight * 0.080, PhaseQuantity.WeightShiftAuthority);
                 Same(rate * 180 / Math.PI, PhaseQuantity.TurnRate);
                 Same(stiffness / Math.Abs(phase[PhaseQuantity.WingYawMoment]), PhaseQuantity.TwistMargin, relative: 1e-8);
-                Assert.Equal(Math.Abs(residual) <= 0.5 ? "straight" : residual < 0 ? "left" : "right", phase.Steers);
+                Assert.Equal(Math.Abs(residual) <= 3 ? "straight" : residual < 0 ? "left" : "right", phase.Steers);
 
                 void Same(double expected, PhaseQuantity quantity, double relative = 1e-11) => Check.Close(
                     expected, phase[quantity], relative, absolute: 1e-10, because: $"{quantity}: arithmetic, a sum that may cancel");
@@ -102,10 +111,10 @@ public class ResponsesTests
             var moments = row.Bodies[p].Moments;
             var shifted = row.Bodies[p] with { Moments = moments with { Roll = moments.Roll + new LinearFunction(pilotWeight * lean, 0) } };
             var wing = WorkedMachine.Wing;
-            var leverage = design.Phases[p][PhaseQuantity.YawLeverage];
-            var balance = RollYawBalance.Of(shifted, RiserStiffness.RollMetres(wing, 0.44), RiserStiffness.YawMetres(wing, 0.44), leverage);
+            var balance = RollYawBalance.Of(shifted, RiserStiffness.RollMetres(wing, 0.44), RiserStiffness.YawMetres(wing, 0.44));
+            var yawPart = design.Phases[p][PhaseQuantity.YawLeverage] * balance.WingYawMoment.At(0.025);
             Check.Close(
-                0, balance.WingRollMoment.At(0.025) + leverage * balance.WingYawMoment.At(0.025), absolute: 1e-9,
+                0, balance.WingRollMoment.At(0.025) + yawPart + 6 * 9.80665 * 7 * balance.WingBank.At(0.025), absolute: 1e-9,
                     because: "a difference of moments of some 50 N·m");
         }
     }

@@ -16,7 +16,7 @@ public class WorkedBalanceTests
         var design = WorkedMachine.Mission.Evaluate(WorkedMachine.Geometry(spacing, offset, height, angle));
         Assert.Null(design.Failure);
         var rows = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "References", file)).Skip(1).ToList();
-        Assert.Equal(23, rows.Count);
+        Assert.Equal(25, rows.Count);
         foreach (var row in rows.Select(line => line.Split(',')))
         {
             var quantity = IndexOf(row[0]);

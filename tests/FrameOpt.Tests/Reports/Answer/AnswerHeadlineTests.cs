@@ -25,7 +25,23 @@ public class AnswerHeadlineTests
         var result = ReportFixture.Report().Result;
         var answer = RunAnswer.Of(result with { Chosen = result.Chosen!.With(4, PhaseQuantity.Effort, 1.25) });
         Assert.True(answer.IsWarning);
-        Assert.StartsWith("THE PILOT CANNOT HOLD IT in glide (effort 1.25)", answer.Headline);
+        Assert.StartsWith("THE PILOT CANNOT HOLD IT in glide (effort 1.25). ", answer.Headline);
+    }
+
+    [Fact]
+    public void A_phase_that_no_lean_cures_comes_first_in_words()
+    {
+        var result = ReportFixture.Report().Result;
+        var chosen = result.Chosen!.With(1, PhaseQuantity.Effort, double.PositiveInfinity)
+            .With(1, PhaseQuantity.Lean, double.PositiveInfinity);
+        Assert.StartsWith("THE PILOT CANNOT HOLD IT in climb (no lean cures it). ", RunAnswer.Of(result with { Chosen = chosen }).Headline);
+    }
+
+    [Fact]
+    public void A_launch_that_has_not_settled_is_not_called_unheld()
+    {
+        var result = ReportFixture.Report().Result;
+        Assert.False(RunAnswer.Of(result with { Chosen = result.Chosen!.With(0, PhaseQuantity.Effort, 1.25) }).IsWarning);
     }
 
     [Fact]
@@ -38,17 +54,17 @@ public class AnswerHeadlineTests
     [Fact]
     public void When_nothing_is_feasible_the_nearest_miss_and_its_limit_come_first()
     {
-        // Worked balance: effort_worst 67.45186 / 80 = 0.843, twist_margin_worst 3.468884.
+        // Worked balance: effort_worst 36.21829 / 80 = 0.453, twist_margin_worst 4.745608.
         var miss = new NearestMiss(7, ReportFixture.Report(1).FrontEvaluations[0],
         [
-            new StudyLimit(new Response.OfMission(MissionQuantity.EffortWorst), false, null, 0.6),
-            new StudyLimit(new Response.OfMission(MissionQuantity.TwistMarginWorst), false, 4, null),
+            new StudyLimit(new Response.OfMission(MissionQuantity.EffortWorst), false, null, 0.4),
+            new StudyLimit(new Response.OfMission(MissionQuantity.TwistMarginWorst), false, 5, null),
         ]);
         var answer = RunAnswer.Of(ReportFixture.NothingFeasible(miss));
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
         Assert.Contains(
-            "It violates: effort_worst at most 0.6; this design has 0.843; and twist_margin_worst at least 4; this design has 3.469.",
+            "It violates: effort_worst at most 0.4; this design has 0.453; and twist_margin_worst at least 5; this design has 4.746.",
             answer.Headline);
     }
 

@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
@@ -17,6 +18,16 @@ public class DrillingAnswerTests
         Assert.Contains("LEFT hang point 195 mm to the left; RIGHT hang point 245 mm to the right", words); // 440/2 - 25 and 440/2 + 25
         Assert.Contains("↺ counter-clockwise", words);
         Assert.Contains("pushes the right side down", words);
+    }
+
+    [Fact]
+    public void Pivots_of_arms_are_named_as_what_is_drilled()
+    {
+        const string pivots = "The hang points are the pivots of the arms";
+        var study = ReportFixture.Study();
+        Assert.DoesNotContain(pivots, Description(ReportFixture.Report(3, study).Result, "Where to drill"));
+        study = study with { Machine = study.Machine with { HangPoints = HangPoints.ArmPivots } };
+        Assert.Contains(pivots, Description(ReportFixture.Report(3, study).Result, "Where to drill"));
     }
 
     [Fact]

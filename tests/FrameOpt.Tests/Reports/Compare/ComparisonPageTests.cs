@@ -1,5 +1,6 @@
 using System.Text;
 using System.Xml.Linq;
+using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Compare;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
@@ -54,11 +55,12 @@ public sealed class ComparisonPageTests : IDisposable
             // The first of each look is its key.
             var drawn = PageText.Of(bars, $"bar-{c + 1}").Skip(1).ToList();
             Assert.Equal(column.Phases.Count, drawn.Count);
-            foreach (var (phase, bar) in column.Phases.Zip(drawn).Where(pair => Math.Abs(pair.First.ResidualNewtonMetres) > 1))
+            foreach (var (residual, bar) in column.Phases.Select(phase => phase[PhaseQuantity.Residual]).Zip(drawn)
+                .Where(pair => Math.Abs(pair.First) > 1))
             {
-                Check.Close(middle, PageText.Number(bar, "x") + (phase.ResidualNewtonMetres < 0 ? PageText.Number(bar, "width") : 0),
+                Check.Close(middle, PageText.Number(bar, "x") + (residual < 0 ? PageText.Number(bar, "width") : 0),
                     absolute: 0.11, because: "coordinates are rounded to a tenth");
-                perNewtonMetre.Add(PageText.Number(bar, "width") / Math.Abs(phase.ResidualNewtonMetres));
+                perNewtonMetre.Add(PageText.Number(bar, "width") / Math.Abs(residual));
             }
         }
 

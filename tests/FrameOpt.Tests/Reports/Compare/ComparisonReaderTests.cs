@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Compare;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Values;
 
@@ -26,11 +27,9 @@ public sealed class ComparisonReaderTests : IDisposable
         {
             var evaluation = report.FrontEvaluations[column.Position - 1];
             Assert.Equal(evaluation.Phases.Select(phase => phase.Phase.Name), column.Phases.Select(phase => phase.Name));
-            Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Residual]),
-                column.Phases.Select(phase => phase.ResidualNewtonMetres));
-            Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Lean]),
-                column.Phases.Select(phase => phase.LeanMillimetres));
-            Assert.Equal(evaluation.Phases.Select(phase => phase[PhaseQuantity.Effort]), column.Phases.Select(phase => phase.Effort));
+            Assert.Equal(evaluation.Phases.Select(phase => phase.Phase.IsSettled), column.Phases.Select(phase => phase.IsSettled));
+            foreach (var quantity in FrontTable.PhaseQuantities)
+                Assert.Equal(evaluation.Phases.Select(phase => phase[quantity]), column.Phases.Select(phase => phase[quantity]));
             Assert.Equal(evaluation.Mission.Select(value => double.IsFinite(value) ? value : double.NaN), column.Mission);
             foreach (var input in FactorCatalogue.All)
                 Check.Close(evaluation.Geometry[input], column.Geometry[input], absolute: 1e-11,
@@ -39,6 +38,23 @@ public sealed class ComparisonReaderTests : IDisposable
 
         Assert.Equal(report.Result.Study.Machine.CentreOfGravity, columns[0].Run.Machine.CentreOfGravity);
         Assert.Equal(report.Result.Study.Machine.Propeller.Rotation, columns[0].Run.Machine.Propeller.Rotation);
+    }
+
+    // JSON has no infinity: null stands for it.
+    [Fact]
+    public void Lean_and_effort_without_bound_come_back_without_bound()
+    {
+        var report = ReportFixture.Report(2);
+        var unbounded = report with
+        {
+            FrontEvaluations = [.. report.FrontEvaluations.Select(design => design
+                .With(1, PhaseQuantity.Lean, double.PositiveInfinity).With(1, PhaseQuantity.Effort, double.PositiveInfinity))],
+        };
+        var run = RunJsonFolder.Write(folder, "run", unbounded);
+        Assert.Contains("null", File.ReadAllText(Path.Combine(run, "run.json")));
+        var climb = RunJsonFolder.Read(run, $"{run}:2").Columns[0].Phases[1];
+        Assert.Equal((double.PositiveInfinity, double.PositiveInfinity), (climb[PhaseQuantity.Lean], climb[PhaseQuantity.Effort]));
+        Assert.True(climb.CannotBeHeld);
     }
 
     [Fact]

@@ -39,17 +39,29 @@ public sealed class ComparisonTests : IDisposable
         {
             FrontEvaluations =
             [
-                report.FrontEvaluations[0].With(0, PhaseQuantity.Effort, 1.25).With(0, PhaseQuantity.Residual, -12.5),
+                report.FrontEvaluations[0].With(1, PhaseQuantity.Effort, 1.25).With(1, PhaseQuantity.Residual, -12.5)
+                    .With(0, PhaseQuantity.Effort, 1.5),
                 report.FrontEvaluations[1],
             ],
         };
         var comparison = RunJsonFolder.Read(RunJsonFolder.Write(folder, "a", unheld), RunJsonFolder.Write(folder, "b", report));
-        var phase = report.FrontEvaluations[0].Phases[0].Phase.Name;
-        Assert.Contains(Lines(comparison), line => line.StartsWith($"A: THE PILOT CANNOT HOLD IT in {phase} (effort 1.25)",
+        Assert.Contains(Lines(comparison), line => line.StartsWith("A: THE PILOT CANNOT HOLD IT in climb (effort 1.25). ",
             StringComparison.Ordinal));
         var cells = ComparisonTables.Phases(comparison).Rows.SelectMany(row => row).ToList();
         Assert.Contains("12.5 N·m, steers left", cells);
         Assert.Contains("1.25 (CANNOT BE HELD)", cells);
+    }
+
+    // Worked balance: the residual of the cruise is -0.4472503 + 2.849967 - 2.837395 N·m.
+    [Fact]
+    public void Parts_of_the_residual_stand_beside_it_and_a_launch_has_no_effort()
+    {
+        var run = RunJsonFolder.Write(folder, "run", ReportFixture.Report(2));
+        var rows = ComparisonTables.Phases(RunJsonFolder.Read(run, $"{run}:2")).Rows;
+        string Of(string row) => rows.Single(cells => cells[0] == row)[1];
+        Assert.Equal("0.4 N·m left, 2.8 N·m right, 2.8 N·m left", Of("cruise: roll part, yaw part, wing weight"));
+        Assert.Equal("not settled: judge it by the twist", Of("launch: effort"));
+        Assert.DoesNotContain("not settled", Of("cruise: effort"));
     }
 
     [Fact]

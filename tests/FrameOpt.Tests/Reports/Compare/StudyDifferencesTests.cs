@@ -57,8 +57,8 @@ public class StudyDifferencesTests
         "{'machine':{'propeller':{'hub':{'right':{'value':-0.01,'unit':'m'}}}}}",
         "machine: propeller hub sideways 20 mm right of the datum -> 10 mm left of the datum")]
     [InlineData("{'wing':{'yaw_leverage':{'value':0.6}}}", "{'wing':{'yaw_leverage':{'value':0.9}}}", "wing: yaw leverage 0.6 -> 0.9")]
-    [InlineData("{'wing':{'yaw_leverage':{'value':0.6}}}", "{'wing':{'yaw_leverage':{'roll_restoring':0.05,'yaw_damping':-0.1}}}",
-        "wing: yaw leverage 0.6 -> roll restoring 0.05, yaw damping -0.1")]
+    [InlineData("{'wing':{'yaw_leverage':{'value':0.6}}}", "{'wing':{'yaw_leverage':{'roll':-0.67,'yaw':0.32}}}",
+        "wing: yaw leverage 0.6 -> roll -0.67, yaw 0.32")]
     [InlineData("{'mission':[{'name':'a','fraction':0.5}]}", "{'mission':[{'name':'a','airspeed':{'value':12,'unit':'m/s'}}]}",
         "mission: a speed fraction 0.5 -> 12 m/s")]
     [InlineData("{'limits':[{'response':'body_yaw_worst','unit':'deg','at_most':4}]}",

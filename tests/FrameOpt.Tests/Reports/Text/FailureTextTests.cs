@@ -158,6 +158,5 @@ public class FailureTextTests
 
     private static Engine Engine(double from, double to, double torque) => new(new LinearTable([from, to], [torque, torque]), 2.5, 0.96);
 
-    private static string? Failure(HandMachine setup) => setup.Mission.Evaluate(
-        FrameGeometry.On(setup.Machine, 0.44, setup.Offset, setup.Height, 0)).Failure is { } failure ? FailureText.Describe(failure) : null;
+    private static string? Failure(HandMachine setup) => setup.Design.Failure is { } failure ? FailureText.Describe(failure) : null;
 }

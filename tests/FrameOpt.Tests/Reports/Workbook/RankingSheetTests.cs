@@ -46,9 +46,8 @@ public class RankingSheetTests
         var names = new WorkbookReader(LiveRun.Report).InputNames();
         Assert.Equal(
             [
-                "ranking_yaw_leverage", "ranking_baseline_number", "ranking_weights", "ranking_at_least", "ranking_at_most",
+                "ranking_wing", "ranking_baseline_number", "ranking_weights", "ranking_at_least", "ranking_at_most",
                 "what_if_hang_point_spacing", "what_if_lateral_offset", "what_if_suspension_height", "what_if_thrust_line_angle",
-                    "what_if_first_leverage", "what_if_second_leverage",
             ],
             names);
     }

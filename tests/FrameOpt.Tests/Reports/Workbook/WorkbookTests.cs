@@ -89,7 +89,8 @@ public class WorkbookTests
         var cruise = rows.First(row => row[2] is "cruise");
         var column = Array.IndexOf(rows[1], "riser load [N]");
         Check.Close(1109.593, (double)cruise[column]!, relative: 1e-5, because: "digits of the worked balance, References/README.md");
-        Assert.Equal("right", cruise[4]);
+        Assert.Equal("straight", cruise[4]);
+        Assert.Equal("right", rows.First(row => row[2] is "accelerated")[4]);
     }
 
     [Theory]

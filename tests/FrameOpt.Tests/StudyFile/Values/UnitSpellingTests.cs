@@ -24,6 +24,7 @@ public class UnitSpellingTests
         { "a rotational speed", "rpm", 1 },
         { "an angular rate", "rad/s", 1 }, { "an angular rate", "deg/s", Math.PI / 180 },
         { "a speed", "m/s", 1 }, { "a speed", "km/h", 1 / 3.6 }, { "a speed", "kt", 1852.0 / 3600 },
+        { "a time per length", "s/m", 1 },
         { "an area", "m²", 1 }, { "an area", "m2", 1 },
         { "a density", "kg/m³", 1 }, { "a density", "kg/m3", 1 }, { "a density", "kg/l", 1000 },
         { "a moment of inertia", "kg·m²", 1 }, { "a moment of inertia", "kg m2", 1 }, { "a moment of inertia", "kg.m2", 1 },
