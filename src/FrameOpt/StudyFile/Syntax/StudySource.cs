@@ -16,6 +16,12 @@ internal static class StudySource
     /// <summary>The bytes of a file, or null after an error.</summary>
     public static byte[]? Bytes(string path, DiagnosticBag diagnostics)
     {
+        if (string.IsNullOrWhiteSpace(path))
+        {
+            diagnostics.AddForFile("The name of the study file is empty.", "Name it, for example study.yaml.");
+            return null;
+        }
+
         if (Directory.Exists(path))
         {
             diagnostics.AddForFile("This is a folder, not a study file.",
