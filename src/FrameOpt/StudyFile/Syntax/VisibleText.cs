@@ -11,6 +11,8 @@ public static partial class VisibleText
     /// <summary>Longest quotation of a user's text in a message, in characters.</summary>
     public const int MaxQuoted = 80;
 
+    private const int MaxPath = 200;
+
     /// <summary>Largest part of a message, in characters: beyond it only a list of names is cut.</summary>
     private const int MaxSentence = 2_000;
 
@@ -41,6 +43,10 @@ public static partial class VisibleText
         var line = (text.Length > MaxQuoted ? text[..(MaxQuoted + 1)] : text).ReplaceLineEndings(" ").Replace('\t', ' ');
         return line.Length <= MaxQuoted ? Of(line) : string.Concat(Of(line[..(MaxQuoted - 3)]), "...");
     }
+
+    /// <summary>A path in one line, visible; of a very long one the end.</summary>
+    public static string Path(string path) =>
+        Of((path.Length <= MaxPath ? path : string.Concat("...", path.AsSpan(path.Length - MaxPath + 3))).ReplaceLineEndings(" "));
 
     /// <summary>A sentence of a message: in one line, visible, with quotations in backticks and endless words cut; paths stay whole.</summary>
     public static string Sentence(string text)
