@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Files;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Running;
 using FrameOpt.Studies;
@@ -43,6 +44,12 @@ internal static class PlanCommand
             return ExitCode.InvalidInput;
         }
 
+        if (csv is not null && Path.Exists(csv))
+        {
+            terminal.Error.WriteLine($"{csv} already exists; choose another name.");
+            return ExitCode.InvalidInput;
+        }
+
         var answer = PlanRunner.Run(study, StudyProblem.Model(study), Environment.ProcessorCount);
         if (csv is not null && !TryWrite(answer, csv, terminal))
             return ExitCode.InvalidInput;
@@ -56,8 +63,7 @@ internal static class PlanCommand
     {
         try
         {
-            using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write);
-            CsvTable.Write(PlanTable.Of(answer), stream);
+            NewFile.Write(file, stream => CsvTable.Write(PlanTable.Of(answer), stream));
             return true;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
