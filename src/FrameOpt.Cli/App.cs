@@ -18,12 +18,15 @@ public static class App
         // Numbers are written and read alike everywhere, whatever the language of the system; libraries go by the culture of the process.
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+        CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
+        CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
         try
         {
             return Invoke(args, terminal);
         }
-        catch (IOException problem)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
+            // The second is what a closed output gives.
             WriteError(terminal, $"The output could not be written: {problem.Message}");
             return ExitCode.InvalidInput;
         }
@@ -42,7 +45,7 @@ public static class App
         {
             terminal.Error.WriteLine(sentence.ReplaceLineEndings(" "));
         }
-        catch (IOException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             // Nobody can read it; the exit code is all that is left.
         }

@@ -11,8 +11,6 @@ namespace FrameOpt.Cli;
 /// <summary>run: the main job, from a study file to a ranked front in Excel.</summary>
 internal static class RunCommand
 {
-    private const string EvaluationsFile = "evaluations.csv";
-
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
@@ -74,33 +72,36 @@ internal static class RunCommand
         Study study, Request request, ResultsFolder folder, DateTime started, EvaluationCache? memory, Terminal terminal)
     {
         var runner = new StudyRunner(study, request.Threads, memory);
-        var isStopped = false;
-        if (!OutputOptions.TryWrite(terminal, $"The evaluations could not be written",
-            () => isStopped = RunSteps(runner, study, request.All ? Path.Combine(folder.Path, EvaluationsFile) : null, terminal)))
-        {
-            return ExitCode.InvalidInput;
-        }
-
+        using var all = request.All ? new AllEvaluations(study, folder) : null;
+        var isStopped = RunSteps(runner, all, terminal);
         var result = runner.Result();
         var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version,
             (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
         var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds,
             BuildInfo.Platform);
         var report = RunReport.Of(result, info);
-        if (request.All)
-            folder.Include(EvaluationsFile);
-        var place = OutputFolder.Fill(folder, into => RunFolder.Write(report, timings, into), terminal);
+        var place = OutputFolder.Fill(folder, into =>
+        {
+            all?.Include(into);
+            RunFolder.Write(report, timings, into);
+        }, terminal);
+        if (all?.Failure is { } missing)
+            terminal.Error.WriteLine($"{AllEvaluations.FileName} is missing from the results: {missing}");
+        if (memory?.WriteFailure is { } full)
+            terminal.Error.WriteLine($"{request.Remember} does not hold every evaluation of this run: {full}");
         ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(result));
         if (place is null)
             return ExitCode.InvalidInput;
         terminal.Out.WriteLine();
         terminal.Out.WriteLine(
             $"Written to {place}: results.xlsx, report.html, designs.csv, run.json, "
-                + $"timings.json{(result.Plan is null ? "" : ", plan.csv")}{(request.All ? $", {EvaluationsFile}" : "")}");
+                + $"timings.json{(result.Plan is null ? "" : ", plan.csv")}"
+                + $"{(all is { Failure: null } ? $", {AllEvaluations.FileName}" : "")}");
         return isStopped ? ExitCode.Interrupted : result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
     }
 
-    private static bool IsInside(string file, string folder) => Path.GetFullPath(file).StartsWith(
+    /// <summary>True for the folder itself as well.</summary>
+    private static bool IsInside(string file, string folder) => $"{Path.GetFullPath(file)}{Path.DirectorySeparatorChar}".StartsWith(
         $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}{Path.DirectorySeparatorChar}", StringComparison.Ordinal);
 
     /// <summary>The cache asked for, or null; a file that cannot be used is refused with a message.</summary>
@@ -134,16 +135,13 @@ internal static class RunCommand
     }
 
     /// <summary>Steps through the run, showing progress on a terminal; true when the user stopped it.</summary>
-    private static bool RunSteps(StudyRunner runner, Study study, string? evaluations, Terminal terminal)
-    {
-        using var table = evaluations is null ? null : new EvaluationTable(study, File.Create(evaluations));
-        return ProgressDisplay.Run(runner.Steps(), terminal, step =>
+    private static bool RunSteps(StudyRunner runner, AllEvaluations? all, Terminal terminal) =>
+        ProgressDisplay.Run(runner.Steps(), terminal, step =>
         {
             if (step.Batch is { } batch)
-                table?.Append(batch);
+                all?.Append(batch);
             return terminal.StopRequested();
         });
-    }
 
     private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, bool All, string? Remember);
 }

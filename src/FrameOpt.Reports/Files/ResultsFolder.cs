@@ -50,20 +50,18 @@ public sealed class ResultsFolder : IDisposable
         var full = System.IO.Path.TrimEndingDirectorySeparator(System.IO.Path.GetFullPath(target));
         var parent = System.IO.Path.GetDirectoryName(full) ?? throw new IOException($"{target} cannot be replaced");
         Directory.CreateDirectory(parent);
-        var leftovers = FolderLeftovers.Clean(parent);
-        var path = FolderLeftovers.TemporaryPath(full);
-        var inUse = FolderLeftovers.MarkInUse(path);
+        var (path, inUse) = FolderLeftovers.MarkInUse(full);
         try
         {
+            var leftovers = FolderLeftovers.Clean(parent, inUse);
             Directory.CreateDirectory(path);
+            return new ResultsFolder(target, replace, path, inUse, leftovers);
         }
         catch
         {
             FolderLeftovers.Release(inUse);
             throw;
         }
-
-        return new ResultsFolder(target, replace, path, inUse, leftovers);
     }
 
     /// <summary>Writes one file, through to the disk. May be called for several files at once.</summary>
@@ -97,11 +95,18 @@ public sealed class ResultsFolder : IDisposable
             place = WriteObstacle(place, replace) is null ? place : RunFolder.FirstFreePath(place);
             try
             {
-                if (Directory.Exists(place))
-                    DurableDirectory.Exchange(Path, place);
-                else
+                if (!Directory.Exists(place))
+                {
                     Directory.Move(Path, place);
-                break;
+                    break;
+                }
+
+                DurableDirectory.Exchange(Path, place);
+                if (FolderManifest.Foreign(Path).Count == 0)
+                    break;
+
+                // Somebody saved a file there in this moment: the folder goes back, and the results go beside it.
+                DurableDirectory.Exchange(Path, place);
             }
             catch (IOException) when (Directory.Exists(place) && !replace)
             {
@@ -125,8 +130,11 @@ public sealed class ResultsFolder : IDisposable
     /// <summary>Removes the temporary folder: incomplete results, or the ones that were replaced.</summary>
     private void Remove()
     {
-        if (Directory.Exists(Path))
-            Directory.Delete(Path, recursive: true);
+        FolderLeftovers.Try(() =>
+        {
+            if (Directory.Exists(Path))
+                Directory.Delete(Path, recursive: true);
+        });
         FolderLeftovers.Release(inUse);
     }
 }

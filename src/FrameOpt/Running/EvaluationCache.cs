@@ -1,8 +1,5 @@
 using System.Globalization;
-using System.Runtime.InteropServices;
-using System.Security.Cryptography;
 using System.Text;
-using FrameOpt.Model;
 using FrameOpt.Search;
 using FrameOpt.StudyFile.Syntax;
 
@@ -14,9 +11,6 @@ namespace FrameOpt.Running;
 /// was not written to its end is dropped; any other line that does not agree with its checksum makes the file unusable.</remarks>
 public sealed class EvaluationCache : IDisposable
 {
-    private const string Mark = "# FrameOpt evaluations, format 2";
-    private const int ChecksumBytes = 4;
-
     private readonly Dictionary<string, double[]> cached;
     private readonly FileStream file;
     private readonly StringBuilder lines = new();
@@ -33,6 +27,10 @@ public sealed class EvaluationCache : IDisposable
     /// <summary>Number of evaluations served from the file since.</summary>
     public long CacheHits { get; private set; }
 
+    /// <summary>Why the file does not hold every evaluation, such as a full disk; null while it does. The search goes on all the
+    /// same.</summary>
+    public string? WriteFailure { get; private set; }
+
     /// <summary>Opens or creates the file of a study; no other run may open it until this one is done.</summary>
     /// <param name="path">Path of the file; its folder is created.</param>
     /// <param name="identity">What evaluations depend on: study, variant, version and build. Those of another are refused.</param>
@@ -45,10 +43,10 @@ public sealed class EvaluationCache : IDisposable
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
         if (File.Exists(path))
             InputFile.Open(path).Dispose();
-        var file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+        var file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
         try
         {
-            if (Read(file, path, $"{Mark}\n# {identity}\n", factors, phases, out refusal) is { } cached)
+            if (EvaluationCacheFile.Read(file, path, identity, factors, phases, out refusal) is { } cached)
                 return new EvaluationCache(file, cached);
         }
         catch
@@ -69,12 +67,14 @@ public sealed class EvaluationCache : IDisposable
     /// <summary>Stores a batch; cached evaluations are not written again.</summary>
     public void Store(EvaluatedBatch batch, string pass)
     {
+        if (WriteFailure is not null)
+            return;
         lines.Clear();
         var values = new double[batch.Problem.Factors.Count];
         for (var i = 0; i < batch.Designs.Count; i++)
         {
             batch.Designs.CopyDesign(i, batch.Problem, values);
-            if (cached.ContainsKey(Key(pass, values)))
+            if (cached.ContainsKey(EvaluationCacheFile.Key(pass, values)))
                 continue;
             var start = lines.Length;
             lines.Append(pass);
@@ -83,12 +83,21 @@ public sealed class EvaluationCache : IDisposable
             Append(batch.Failures[i]);
             foreach (var column in batch.Objectives.Concat(batch.ConstraintValues))
                 Append(batch.Failures[i] == 0 ? column[i] : 0);
-            var checksum = Checksum(lines.ToString(start, lines.Length - start));
+            var checksum = EvaluationCacheFile.Checksum(lines.ToString(start, lines.Length - start));
             lines.Append(',').Append(checksum).Append('\n');
         }
 
-        file.Write(Encoding.UTF8.GetBytes(lines.ToString()));
-        file.Flush();
+        var whole = file.Position;
+        try
+        {
+            file.Write(Encoding.UTF8.GetBytes(lines.ToString()));
+        }
+        catch (IOException problem)
+        {
+            // What was written of these lines goes again, so that the file can be used later.
+            WriteFailure = problem.Message;
+            file.SetLength(whole);
+        }
     }
 
     /// <inheritdoc/>
@@ -102,7 +111,7 @@ public sealed class EvaluationCache : IDisposable
         for (var i = 0; i < batch.Designs.Count; i++)
         {
             batch.Designs.CopyDesign(i, problem, values);
-            if (!cached.TryGetValue(Key(pass, values), out var answer)
+            if (!cached.TryGetValue(EvaluationCacheFile.Key(pass, values), out var answer)
                 || answer.Length != 1 + batch.Objectives.Length + batch.ConstraintValues.Length)
             {
                 problem.Evaluate(batch);
@@ -118,82 +127,5 @@ public sealed class EvaluationCache : IDisposable
 
         lock (cached)
             CacheHits += batch.Designs.Count;
-    }
-
-    private static string Key(string pass, ReadOnlySpan<double> values) => $"{pass},{Convert.ToHexString(MemoryMarshal.AsBytes(values))}";
-
-    private static string Checksum(string line) =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(line)).AsSpan(0, ChecksumBytes));
-
-    /// <summary>Reads what the file holds, line by line, and leaves it ready for more; null with a refusal.</summary>
-    private static Dictionary<string, double[]>? Read(FileStream file, string path, string header, int factors, int phases,
-        out string refusal)
-    {
-        refusal = "";
-        var cached = new Dictionary<string, double[]>();
-        var expected = Encoding.UTF8.GetBytes(header);
-        var found = new byte[Math.Min(expected.Length, file.Length)];
-        file.ReadExactly(found);
-        if (!expected.AsSpan().StartsWith(found))
-        {
-            refusal = found.AsSpan().StartsWith(Encoding.UTF8.GetBytes(Mark[..^1]))
-                ? $"{path} holds evaluations of another study, variant, version or build of FrameOpt; name another file, or delete it"
-                : $"{path} is not a file of evaluations and is left alone; name another file";
-            return null;
-        }
-
-        var whole = (long)found.Length;
-        if (found.Length < expected.Length)
-        {
-            file.SetLength(0);
-            file.Write(expected);
-            return cached;
-        }
-
-        using (var reader = new StreamReader(file, Encoding.UTF8, leaveOpen: true))
-        {
-            for (var number = 3; reader.ReadLine() is { } line; number++)
-            {
-                var bytes = Encoding.UTF8.GetByteCount(line) + 1;
-                if (!TryRead(line, factors, phases, cached) || whole + bytes > file.Length)
-                {
-                    if (whole + bytes < file.Length)
-                    {
-                        refusal = $"{path}, line {number}: it was changed after FrameOpt wrote it, so no line of the file is trusted; name "
-                            + "another file, or delete it";
-                        return null;
-                    }
-
-                    break;
-                }
-
-                whole += bytes;
-            }
-        }
-
-        file.SetLength(whole);
-        file.Seek(0, SeekOrigin.End);
-        return cached;
-    }
-
-    /// <summary>Takes one line; false when it does not agree with its checksum or is no evaluation.</summary>
-    private static bool TryRead(string line, int factors, int phases, Dictionary<string, double[]> cached)
-    {
-        var end = line.LastIndexOf(',');
-        if (end < 0 || line[(end + 1)..] != Checksum(line[..end]))
-            return false;
-        var fields = line[..end].Split(',');
-        var numbers = new double[fields.Length - 1];
-        for (var i = 0; i < numbers.Length; i++)
-        {
-            var isNumber = double.TryParse(fields[i + 1], NumberStyles.Float, CultureInfo.InvariantCulture, out numbers[i]);
-            if (!isNumber || double.IsNaN(numbers[i]))
-                return false;
-        }
-
-        if (numbers.Length <= factors || !FlightFailure.IsCode(numbers[factors], phases))
-            return false;
-        cached[Key(fields[0], numbers.AsSpan(0, factors))] = numbers[factors..];
-        return true;
     }
 }

@@ -85,6 +85,30 @@ public class EvaluateCommandTests
         Assert.All(text.ToString().Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
 
+    [Theory]
+    [InlineData(200)]
+    [InlineData(80)]
+    [InlineData(60)]
+    [InlineData(40)]
+    [InlineData(20)]
+    [InlineData(400)]
+    public void Every_number_is_whole_on_a_terminal_of_any_width(int width)
+    {
+        string[] design = ["evaluate", fine, "--set", "lateral_offset=25 mm"];
+        var text = new StringWriter();
+        App.Run(design, new Terminal(Terminal.Console(text, isPipe: true, width), Terminal.Console(text, isPipe: true),
+            Stream.Null, () => false));
+        var json = new TestTerminal();
+        json.Run([.. design, "--json"]);
+        using var read = JsonDocument.Parse(json.Output);
+        var shown = text.ToString().Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)
+            .Where(word => double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out _))
+            .Select(word => double.Parse(word, CultureInfo.InvariantCulture)).ToList();
+        var numbers = Numbers(read.RootElement).ToList();
+        Assert.NotEmpty(numbers);
+        Assert.All(numbers, number => Assert.Contains(shown, word => Math.Abs(word - number) <= 5e-6 * Math.Abs(number) + 5e-10));
+    }
+
     [Fact]
     public void An_example_in_a_message_suits_its_input()
     {
@@ -136,4 +160,9 @@ public class EvaluateCommandTests
         Assert.Contains("3 errors to correct", terminal.Error);
         Assert.Contains("--set suspension_height='", terminal.Error);
     }
+
+    /// <summary>Each "value" that is a number, wherever it stands.</summary>
+    private static IEnumerable<double> Numbers(JsonElement element) => element.ValueKind != JsonValueKind.Object ? []
+        : element.EnumerateObject().SelectMany(item => item is { Name: "value", Value.ValueKind: JsonValueKind.Number }
+            ? [item.Value.GetDouble()] : Numbers(item.Value));
 }

@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using FrameOpt.Running;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
@@ -65,6 +67,87 @@ public class EvaluationCacheTests
         Assert.Null(EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out var refusal));
         Assert.Contains(words, refusal);
         Assert.Equal(content, File.ReadAllText(folder["evaluations.csv"]));
+    }
+
+    [Theory]
+    [InlineData("a digit")]
+    [InlineData("not a number")]
+    [InlineData("no failure's code")]
+    [InlineData("another phase's code")]
+    [InlineData("nothing")]
+    public void A_file_with_a_line_that_FrameOpt_did_not_write_is_refused_and_left_alone(string change)
+    {
+        using var folder = new TemporaryFolder();
+        Run(folder["evaluations.csv"], int.MaxValue, out _);
+        var lines = File.ReadAllLines(folder["evaluations.csv"]);
+        var fields = lines[20].Split(',')[..^1];
+        // Fields: the pass, four factors, the failure code, the rest. The codes of a phase are 32 numbers; 31 is none of them.
+        lines[20] = change switch
+        {
+            "a digit" => lines[20][..^1] + (lines[20][^1] == '0' ? '1' : '0'),
+            "not a number" => Line([.. fields[..6], "NaN", .. fields[7..]]),
+            "no failure's code" => Line([.. fields[..5], "31", .. fields[6..]]),
+            "another phase's code" => Line([.. fields[..5], $"{1 + 32 * study.Mission.Count}", .. fields[6..]]),
+            _ => "",
+        };
+        File.WriteAllText(folder["evaluations.csv"], string.Join('\n', lines) + "\n");
+        var before = File.ReadAllBytes(folder["evaluations.csv"]);
+        Assert.Null(EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out var refusal));
+        Assert.Contains("line 21: it was changed after FrameOpt wrote it, so no line of the file is trusted", refusal);
+        Assert.Equal(before, File.ReadAllBytes(folder["evaluations.csv"]));
+    }
+
+    [Fact]
+    public void Another_build_has_no_use_for_the_evaluations()
+    {
+        using var folder = new TemporaryFolder();
+        Run(folder["evaluations.csv"], 1, out _);
+        Assert.Null(EvaluationCache.Open(folder["evaluations.csv"], "this study, build 2", 4, study.Mission.Count, out var refusal));
+        Assert.Contains("another study, variant, version or build", refusal);
+    }
+
+    [Fact]
+    public void A_last_line_without_its_end_is_written_again()
+    {
+        using var folder = new TemporaryFolder();
+        Run(folder["evaluations.csv"], int.MaxValue, out _);
+        var whole = File.ReadAllBytes(folder["evaluations.csv"]);
+        foreach (var lost in new[] { 1, 2, 9, 30 })
+        {
+            File.WriteAllBytes(folder["evaluations.csv"], whole[..^lost]);
+            Run(folder["evaluations.csv"], int.MaxValue, out _);
+            Assert.Equal(whole, File.ReadAllBytes(folder["evaluations.csv"]));
+        }
+    }
+
+    [Fact]
+    public void Only_one_run_may_hold_the_file()
+    {
+        using var folder = new TemporaryFolder();
+        using var first = EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out _);
+        Assert.NotNull(first);
+        Assert.Throws<IOException>(() => EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out _));
+    }
+
+    [Fact]
+    public void Many_lines_are_read_one_by_one()
+    {
+        const int Lines = 200_000;
+        using var folder = new TemporaryFolder();
+        EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out _)!.Dispose();
+        File.AppendAllLines(folder["evaluations.csv"], Enumerable.Range(0, Lines).Select(i => Line(
+            ["study", $"0.{i:000000}", "0.1", "0.2", "0.3", "0", "12.345678901234567", "0.98765432109876543", "1.2345678901234567"])));
+        var before = GC.GetTotalMemory(forceFullCollection: true);
+        using var cache = EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out _)!;
+        Assert.Equal(Lines, cache.CachedCount);
+        // A key of 80 characters, an array of 4 numbers and a slot of the dictionary are about 300 bytes.
+        Assert.InRange(GC.GetTotalMemory(forceFullCollection: true) - before, 0, 600L * Lines);
+    }
+
+    private static string Line(string[] fields)
+    {
+        var text = string.Join(',', fields);
+        return $"{text},{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..8]}";
     }
 
     private static SearchRun Run(string file, int batches, out long answered)
