@@ -36,13 +36,15 @@ internal static class PlanCommand
 
     private static int Run(string path, string? variant, string? csv, Terminal terminal)
     {
+        // From here on a signal is heeded, not the end of the process.
+        _ = terminal.StopRequested();
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         if (study.Plan is null)
         {
             terminal.Error.WriteLine(
-                $"{VisibleText.Path(path)} has no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md describes what each kind can "
-                    + $"estimate.");
+                $"{VisibleText.Path(path)} has no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md "
+                    + "describes what each kind can estimate.");
             return ExitCode.InvalidInput;
         }
 
