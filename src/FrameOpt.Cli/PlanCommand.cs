@@ -69,11 +69,12 @@ internal static class PlanCommand
     private static int Show(Study study, string? csv, Terminal terminal)
     {
         using var stop = new CancellationTokenSource();
-        var work = Task.Run(() =>
+        // On a thread of its own: those of the pool are needed to hear of a signal.
+        var work = Task.Factory.StartNew(() =>
         {
             var answer = PlanRunner.Run(study, StudyProblem.Model(study), Environment.ProcessorCount, stop.Token);
             return (Answer: answer, Sections: PlanSections.Of(answer));
-        });
+        }, stop.Token, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         if (ProgressDisplay.Wait(work, "the runs of the plan and their surfaces", terminal))
         {
             stop.Cancel();

@@ -42,7 +42,8 @@ public sealed class PlanStopTests : IDisposable
         process.WaitForExit();
         Assert.Equal(ExitCode.Interrupted, process.ExitCode);
         Assert.Contains("nothing was written", error);
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(3), $"took {clock.Elapsed.TotalSeconds:0.0} s to stop");
+        // The whole plan takes some twenty seconds, and the other tests keep the machine busy.
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(6), $"took {clock.Elapsed.TotalSeconds:0.0} s to stop");
     }
 
     [Fact]

@@ -59,7 +59,7 @@ public class AlikeNamesTests
     {
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder["start.csv"], "lateral_offset [mm],suspension_height [mm],lateral_offset [m]\n1,200,0.02\n");
-        File.WriteAllText(folder["study.yaml"], 
+        File.WriteAllText(folder["study.yaml"],
             WorkedStudyText.With("method: exhaustive", "method: NSGA-II, start: start.csv"));
         Assert.Contains("columns 1 and 3 are headed alike",
             Assert.Single(StudyReader.Read(folder["study.yaml"]).Diagnostics).Message);

@@ -14,7 +14,7 @@ public class BoundsTests
         { Mission(61), "The mission has 66 phases; 60 is the most." },
         { Mission(10_000), "more than 60000 keys and values" },
         { Values(10_001), "10001 values; 10000 is the most" },
-        { Values(90_000), "more than 60000 keys and values" },
+        { Values(70_000), "more than 60000 keys and values" },
         { WorkedStudyText.With("step: 1 mm", "step: 0.0001 mm"), "600000 levels; 100000 is the most" },
         { WorkedStudyText.With("limits:\n", "limits:\n" + Repeated("  - { response: effort_worst, at_most: 0.6 }\n", 51)),
             "There are 53 limits; 50 is the most." },
