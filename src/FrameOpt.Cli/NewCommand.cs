@@ -60,7 +60,8 @@ internal static class NewCommand
 
         if (!Templates.Contains(template))
         {
-            terminal.Error.WriteLine($"There is no template {VisibleText.Quoted(template)}. The templates are {string.Join(", ", Templates)}.");
+            terminal.Error.WriteLine(
+                $"There is no template {VisibleText.Quoted(template)}. The templates are {string.Join(", ", Templates)}.");
             return ExitCode.InvalidInput;
         }
 

@@ -20,7 +20,10 @@ internal sealed class NewFile : IDisposable
         if (Directory.Exists(path) || Path.EndsInDirectorySeparator(path))
             return $"{shown} is a folder; name a file in it.";
         if (Path.Exists(path))
-            return $"{shown} already exists; choose another name.";
+            return $"{shown} already exists and is not overwritten; choose another name.";
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        if (!Directory.Exists(folder))
+            return $"There is no folder {VisibleText.Path(folder)} for {shown}.";
         try
         {
             using var probe = new NewFile(path);

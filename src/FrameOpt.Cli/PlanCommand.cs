@@ -36,13 +36,15 @@ internal static class PlanCommand
 
     private static int Run(string path, string? variant, string? csv, Terminal terminal)
     {
+        // From here on a signal is heeded, not the end of the process.
+        _ = terminal.StopRequested();
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         if (study.Plan is null)
         {
             terminal.Error.WriteLine(
-                $"{VisibleText.Path(path)} has no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md describes what each kind can "
-                    + $"estimate.");
+                $"{VisibleText.Path(path)} has no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md "
+                    + "describes what each kind can estimate.");
             return ExitCode.InvalidInput;
         }
 
@@ -67,11 +69,12 @@ internal static class PlanCommand
     private static int Show(Study study, string? csv, Terminal terminal)
     {
         using var stop = new CancellationTokenSource();
-        var work = Task.Run(() =>
+        // On a thread of its own: those of the pool are needed to hear of a signal.
+        var work = Task.Factory.StartNew(() =>
         {
             var answer = PlanRunner.Run(study, StudyProblem.Model(study), Environment.ProcessorCount, stop.Token);
             return (Answer: answer, Sections: PlanSections.Of(answer));
-        });
+        }, stop.Token, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         if (ProgressDisplay.Wait(work, "the runs of the plan and their surfaces", terminal))
         {
             stop.Cancel();

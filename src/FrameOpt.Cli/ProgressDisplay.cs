@@ -22,7 +22,7 @@ internal static class ProgressDisplay
         {
             while (!terminal.StopRequested())
             {
-                if (Task.WhenAny(work, Task.Delay(pollInterval)).GetAwaiter().GetResult() == work)
+                if (((IAsyncResult)work).AsyncWaitHandle.WaitOne(pollInterval))
                     return false;
             }
 

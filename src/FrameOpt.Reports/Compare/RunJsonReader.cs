@@ -27,7 +27,7 @@ internal sealed class RunJsonReader : IDisposable
         var root = new RunJsonElement(document.RootElement, "");
         front = root["front"];
         if (root["study"].Exceeds(MaxParts) || front["columns"].Exceeds(MaxParts) || root["warnings"].Exceeds(MaxParts))
-            throw new InvalidRunFileException("", $"its study, columns or warnings have more than {MaxParts} parts, and no run writes that");
+            throw new InvalidRunFileException("", $"its study, columns or warnings have more than {MaxParts} parts; no run writes that");
         phases = [.. root["study"]["mission"].Items.Select(phase =>
             (phase["name"].Text, !phase.Has("settled") || phase["settled"].Boolean))];
         foreach (var (index, column) in front["columns"].Items.Index())

@@ -6,8 +6,8 @@ namespace FrameOpt.Reports.Text;
 /// <summary>Users' text made safe for files: titles, phase names, mass names, reasons.</summary>
 public static partial class TextSanitizer
 {
-    /// <summary>The text without the characters that XML forbids or advises against: control characters, halves of surrogate pairs, U+FFFE and
-    /// U+FFFF.</summary>
+    /// <summary>The text without the characters that XML forbids or advises against: control characters, halves of surrogate pairs,
+    /// U+FFFE and U+FFFF.</summary>
     public static string Clean(string text)
     {
         var kept = new StringBuilder(text.Length);
@@ -15,7 +15,7 @@ public static partial class TextSanitizer
         {
             if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
                 kept.Append(text[i]).Append(text[++i]);
-            else if (text[i] is '\t' or '\n' || (text[i] is >= ' ' and not (>= '\u007F' and < '\u00A0') && !char.IsSurrogate(text[i]) && text[i] < '\uFFFE'))
+            else if (text[i] is '\t' or '\n' or (>= ' ' and < '\u007F') or (>= '\u00A0' and < '\uFFFE') && !char.IsSurrogate(text[i]))
                 kept.Append(text[i]);
         }
 

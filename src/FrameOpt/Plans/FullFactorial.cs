@@ -20,7 +20,8 @@ public static class FullFactorial
             PlanArguments.AtLeast(2, levels[f], $"number of levels of {factors[f]}");
         var runs = levels.Aggregate(1.0, (product, count) => product * count);
         if (runs > MaxRuns)
-            throw new ArgumentException($"the full factorial has {runs:0} runs; at most {MaxRuns} are built: take fewer levels, or a central composite plan");
+            throw new ArgumentException(
+                $"the full factorial has {runs:0} runs; at most {MaxRuns} are built: take fewer levels, or a central composite plan");
         return Plan.Numbered("full factorial", factors, Plan.Points(
             PointKind.Factorial, CodedLevels.Combinations([.. levels.Select(CodedLevels.EvenlySpaced)])));
     }

@@ -36,7 +36,8 @@ internal sealed class ProductLineCustomerTable
                 file, Invariant($"{table.Name} has {table.Rows.Count} customers; {ProductLineCustomersReader.MaxCustomers} is the most."),
                 "Put those that are alike on one line with a count.");
         // The same table gives the same customers while the choices are the same.
-        var key = $"customers {table.Name} {string.Join(';', options.Select(option => $"{option.Name}:{string.Join(',', option.Choices)}"))}";
+        var choices = options.Select(option => $"{option.Name}:{string.Join(',', option.Choices)}");
+        var key = $"customers {table.Name} {string.Join(';', choices)}";
         return diagnostics.Cache.Get<IReadOnlyList<ProductLineCustomer>>(key, diagnostics, () =>
         {
             var reader = new ProductLineCustomerTable(table, file, diagnostics);

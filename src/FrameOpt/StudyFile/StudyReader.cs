@@ -12,7 +12,8 @@ public static class StudyReader
     /// <param name="variant">The variant wanted, or nothing for the file as it stands. The others are checked all the same.</param>
     public static StudyReadResult Read(string path, string variant = "")
     {
-        var diagnostics = new DiagnosticBag(StudySource.NameOf(path), string.IsNullOrWhiteSpace(path) ? null : Path.GetDirectoryName(Path.GetFullPath(path)));
+        var folder = string.IsNullOrWhiteSpace(path) ? null : Path.GetDirectoryName(Path.GetFullPath(path));
+        var diagnostics = new DiagnosticBag(StudySource.NameOf(path), folder);
         var bytes = StudySource.Bytes(path, diagnostics);
         return bytes is null ? new StudyReadResult(null, diagnostics.Diagnostics()) : Parse(bytes, variant, diagnostics);
     }

@@ -9,7 +9,10 @@ namespace FrameOpt.StudyFile.Sections;
 internal static class FactorReader
 {
     /// <summary>Largest number of levels one factor may have.</summary>
-    public const int MaxLevels = 10_000;
+    public const int MaxLevels = 100_000;
+
+    /// <summary>Largest number of values that are listed one by one.</summary>
+    private const int MaxValues = 10_000;
 
     /// <summary>The factors that could be read, in the order of <see cref="FactorCatalogue"/>.</summary>
     public static IReadOnlyList<StudyFactor> Read(Section? factors)
@@ -71,9 +74,9 @@ internal static class FactorReader
         var values = section.List("values");
         if (section.Value("values") is Node.List list && values.Count == 0)
             section.DiagnosticBag.Add(list, $"{section.Path} has no values.", "Give one or more, each with its unit.");
-        if (values.Count > MaxLevels)
+        if (values.Count > MaxValues)
         {
-            section.DiagnosticBag.Add(section.KeyAt("values"), $"{section.Path} has {values.Count} values; {MaxLevels} is the most.",
+            section.DiagnosticBag.Add(section.KeyAt("values"), $"{section.Path} has {values.Count} values; {MaxValues} is the most.",
                 "Leave some out: frames are not drilled that finely.");
             return null;
         }
@@ -131,7 +134,9 @@ internal static class FactorReader
         }
 
         if (range.Fits)
-            return range.LevelsSi();
+            return section.DiagnosticBag.Cache.Get(
+                FormattableString.Invariant($"levels {range.From} {range.To} {range.Step} {range.Unit.Text}"), section.DiagnosticBag,
+                range.LevelsSi);
         section.DiagnosticBag.Add(section.At("step"), $"The step of {section.Path} does not fit between from and to.", range.Suggestion());
         return null;
     }

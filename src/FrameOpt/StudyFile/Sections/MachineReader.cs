@@ -96,7 +96,7 @@ internal static class MassReader
             if (Section.Open(node, node, $"machine.masses[{index + 1}]", StudyKeys.Mass, machine.DiagnosticBag) is not { } section)
                 continue;
             var mass = ReadOne(section);
-            if (section.Has("name") && section.Value("name") is Node.Scalar && NameRules.Problem("mass", mass.Name, "name: fuel") is var (what, fix))
+            if (section.Value("name") is Node.Scalar && NameRules.Problem("mass", mass.Name, "name: fuel") is var (what, fix))
                 machine.DiagnosticBag.Add(section.At("name"), what, fix);
             else if (mass.Name.Length > 0 && masses.Any(other => NameRules.AreAlike(other.Name, mass.Name)))
                 machine.DiagnosticBag.Add(section.At("name"), "Two masses have this name.", "Give each its own.");

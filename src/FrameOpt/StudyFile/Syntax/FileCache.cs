@@ -1,7 +1,7 @@
 namespace FrameOpt.StudyFile.Syntax;
 
-/// <summary>What was read from files beside a study. A study is read once for each variant and each combination of choices; a large table
-/// is read only once.</summary>
+/// <summary>What takes long to read and is the same in every variant: files beside a study, long ranges. A study is read once for each
+/// variant and each combination of choices.</summary>
 internal sealed class FileCache
 {
     private readonly Dictionary<string, object> kept = [];

@@ -33,7 +33,7 @@ internal static class NameRules
     public static string Key(string name)
     {
         var key = new StringBuilder(name.Length);
-        foreach (var letter in VisiblePart(name).Normalize(NormalizationForm.FormKC).ToLowerInvariant())
+        foreach (var letter in VisiblePart(name).ToLowerInvariant())
         {
             if (!char.IsWhiteSpace(letter))
                 key.Append(letter);
@@ -44,8 +44,7 @@ internal static class NameRules
         return key.ToString().TrimEnd();
     }
 
-    /// <summary>Half of a surrogate pair cannot be normalised; it and what is invisible are left out.</summary>
     private static string VisiblePart(string name) => string.Concat(name.EnumerateRunes()
-        .Where(rune => rune != Rune.ReplacementChar && Rune.GetUnicodeCategory(rune) is not UnicodeCategory.Format)
+        .Where(rune => Rune.GetUnicodeCategory(rune) is not UnicodeCategory.Format)
         .Select(rune => rune.ToString()));
 }

@@ -48,7 +48,8 @@ public static partial class VisibleText
     public static string Path(string path) =>
         Of((path.Length <= MaxPath ? path : string.Concat("...", path.AsSpan(path.Length - MaxPath + 3))).ReplaceLineEndings(" "));
 
-    /// <summary>A sentence of a message: in one line, visible, with quotations in backticks and endless words cut; paths stay whole.</summary>
+    /// <summary>A sentence of a message: in one line, visible, with quotations in backticks and endless words cut; paths stay
+    /// whole.</summary>
     public static string Sentence(string text)
     {
         if (text.Length > MaxQuoted)

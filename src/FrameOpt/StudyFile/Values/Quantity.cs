@@ -48,7 +48,8 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
 
         if (dimension.FindUnit(parsed.Unit) is not { } unit)
         {
-            diagnostics.Add(node, WrongUnit(VisibleText.Quoted(scalar.Text.Trim()), parsed.Unit, name, dimension), UnitMend(parsed, dimension, forExample));
+            diagnostics.Add(node, WrongUnit(VisibleText.Quoted(scalar.Text.Trim()), parsed.Unit, name, dimension),
+                UnitMend(parsed, dimension, forExample));
             return null;
         }
 
