@@ -11,7 +11,7 @@ internal static class BuildInfo
     public static string Version =>
         typeof(Study).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
 
-    /// <summary>The version with the commit and the build of the model: evaluations of another build may come from other formulas.</summary>
+    /// <summary>The version with the commit and the build of the model: another build may have other formulas.</summary>
     public static string Build
     {
         get

@@ -39,7 +39,10 @@ internal static class CompareCommand
     private static int Run(IReadOnlyList<string> designs, string? folder, bool replace, Terminal terminal)
     {
         var comparison = ComparisonReader.Read(designs, BuildInfo.Version, out var errors);
-        var refused = folder is null ? null : ResultsFolder.WriteObstacle(folder, replace);
+        var refused = folder is null ? null
+            : comparison is not null && ComparisonReader.Reads(designs, folder)
+                ? $"{folder} is one of the runs compared and is not replaced; choose another folder"
+                : ResultsFolder.WriteObstacle(folder, replace);
         if (comparison is null || refused is not null)
         {
             foreach (var refusal in errors.Concat(refused is null ? [] : [refused]))

@@ -26,6 +26,7 @@ internal static class RunCommand
                     + "same command resumes.",
             HelpName = "file",
         };
+        OutputOptions.RefuseEmpty(remember, "--remember needs the name of a file, for example --remember evaluations.bin.");
         var command = new CommandWithExamples(
             "run",
             "Run a study: search, rank, write the workbook and the other files, print the answer.",

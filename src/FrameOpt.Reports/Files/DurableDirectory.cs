@@ -39,7 +39,7 @@ internal static class DurableDirectory
         _ = close(handle);
     }
 
-#pragma warning disable SYSLIB1054, CA2101, IDE1006 // three calls of the C library, as it names them; source generation would need unsafe code
+#pragma warning disable SYSLIB1054, CA2101, IDE1006 // calls of the C library, as it names them; source generation needs unsafe code
     [DllImport("libc", CharSet = CharSet.Ansi)]
     private static extern int renameat2(int fromFolder, string from, int toFolder, string to, uint flags);
 

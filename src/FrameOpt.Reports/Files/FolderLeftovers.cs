@@ -25,7 +25,7 @@ internal static partial class FolderLeftovers
         mark.Dispose();
     }
 
-    /// <summary>Deletes the temporary folders of runs that were killed, and puts back results that one of them was just replacing.</summary>
+    /// <summary>Deletes the temporary folders of runs that were killed, and puts back results one of them was replacing.</summary>
     /// <param name="parent">Exists.</param>
     /// <returns>What was done, a sentence each.</returns>
     public static IReadOnlyList<string> Clean(string parent)

@@ -12,6 +12,11 @@ public abstract record PlanRequest
     /// <exception cref="ArgumentException">There is no such plan for this number of factors or runs; the message says why.</exception>
     public abstract BuiltPlan Build(IReadOnlyList<string> factors);
 
+    /// <summary>Number of runs the plan has, without a search for the best ones where there is one.</summary>
+    /// <param name="factors">The names of the factors.</param>
+    /// <exception cref="ArgumentException">There is no such plan for this number of factors or runs; the message says why.</exception>
+    public virtual int CountRuns(IReadOnlyList<string> factors) => Build(factors).Plan.Runs.Count;
+
     /// <summary>Every combination of levels.</summary>
     /// <param name="Levels">Number of levels of each factor, at least 2.</param>
     public sealed record FullFactorial(int Levels) : PlanRequest
@@ -84,17 +89,24 @@ public abstract record PlanRequest
         private const int Levels = 5;
 
         /// <inheritdoc/>
-        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(
-            OptimalPlan.Build(new OptimalRequest
-            {
-                Factors = factors,
-                Model = new PlanModel(ModelTerms.Of(Model, factors.Count)),
-                Runs = Runs,
-                Levels = [.. factors.Select(_ => CodedLevels.EvenlySpaced(Levels))],
-                Criterion = Criterion,
-                Seed = Seed,
-            }),
-            Model);
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(OptimalPlan.Build(Request(factors)), Model);
+
+        /// <inheritdoc/>
+        public override int CountRuns(IReadOnlyList<string> factors)
+        {
+            OptimalPlan.Refuse(Request(factors));
+            return Runs;
+        }
+
+        private OptimalRequest Request(IReadOnlyList<string> factors) => new()
+        {
+            Factors = factors,
+            Model = new PlanModel(ModelTerms.Of(Model, factors.Count)),
+            Runs = Runs,
+            Levels = [.. factors.Select(_ => CodedLevels.EvenlySpaced(Levels))],
+            Criterion = Criterion,
+            Seed = Seed,
+        };
     }
 
     /// <summary>Interactions are fitted only where the fraction does not confound them with each other (resolution V or more).</summary>

@@ -10,8 +10,8 @@ namespace FrameOpt.Running;
 
 /// <summary>Evaluations cached in a text file during a search, so that the same run continues where it stopped or was killed.</summary>
 /// <remarks>Every line is one design: the pass, its values in m and rad, its failure code (0 for none), its objectives oriented so that
-/// smaller is better, its limits' values, and a checksum of all that; shortest decimals that read back to the same bits. A last line that was
-/// not written to its end is dropped; any other line that does not agree with its checksum makes the file unusable.</remarks>
+/// smaller is better, its limits' values, and a checksum of all that; shortest decimals that read back to the same bits. A last line that
+/// was not written to its end is dropped; any other line that does not agree with its checksum makes the file unusable.</remarks>
 public sealed class EvaluationCache : IDisposable
 {
     private const string Mark = "# FrameOpt evaluations, format 2";
@@ -35,7 +35,7 @@ public sealed class EvaluationCache : IDisposable
 
     /// <summary>Opens or creates the file of a study; no other run may open it until this one is done.</summary>
     /// <param name="path">Path of the file; its folder is created.</param>
-    /// <param name="identity">What the evaluations depend on: study, variant, version and build. Evaluations of another are refused.</param>
+    /// <param name="identity">What evaluations depend on: study, variant, version and build. Those of another are refused.</param>
     /// <param name="factors">Number of factors of the study.</param>
     /// <param name="phases">Number of phases of its mission.</param>
     /// <param name="refusal">The reason, when null is returned.</param>
@@ -186,7 +186,8 @@ public sealed class EvaluationCache : IDisposable
         var numbers = new double[fields.Length - 1];
         for (var i = 0; i < numbers.Length; i++)
         {
-            if (!double.TryParse(fields[i + 1], NumberStyles.Float, CultureInfo.InvariantCulture, out numbers[i]) || double.IsNaN(numbers[i]))
+            var isNumber = double.TryParse(fields[i + 1], NumberStyles.Float, CultureInfo.InvariantCulture, out numbers[i]);
+            if (!isNumber || double.IsNaN(numbers[i]))
                 return false;
         }
 

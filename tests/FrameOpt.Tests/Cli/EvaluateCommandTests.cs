@@ -40,7 +40,7 @@ public class EvaluateCommandTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("evaluate", fine, "--set", "lateral_offset=25 mm"));
-        Assert.Matches(@"residual +N·m +28\.3522 +3\.68395 +-0\.434678 +6\.11825 +-18\.6732", terminal.Output);
+        Assert.Matches(@"residual \[N·m\] +28\.3522 +3\.68395 +-0\.434678 +6\.11825 +-18\.6732", terminal.Output);
         Assert.Matches(@"steers +right +right +straight +right +left", terminal.Output);
     }
 

@@ -55,20 +55,21 @@ public class EvaluationCacheTests
     }
 
     [Theory]
-    [InlineData("# FrameOpt evaluations, format 1\n# another study\n", "of another study")]
+    [InlineData("# FrameOpt evaluations, format 2\n# another study\n", "of another study")]
+    [InlineData("# FrameOpt evaluations, format 1\n# this study\n", "of another study")]
     [InlineData("my diary\n", "is not a file of evaluations")]
     public void A_file_of_something_else_is_refused_and_left_alone(string content, string words)
     {
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder["evaluations.csv"], content);
-        Assert.Null(EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, out var refusal));
+        Assert.Null(EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out var refusal));
         Assert.Contains(words, refusal);
         Assert.Equal(content, File.ReadAllText(folder["evaluations.csv"]));
     }
 
     private static SearchRun Run(string file, int batches, out long answered)
     {
-        using var cache = EvaluationCache.Open(file, "this study", 4, out _)!;
+        using var cache = EvaluationCache.Open(file, "this study", 4, study.Mission.Count, out _)!;
         var run = new SearchRun(continuous, StudyProblem.Model(continuous), 1, cache);
         foreach (var _ in run.Batches().Take(batches))
         {
