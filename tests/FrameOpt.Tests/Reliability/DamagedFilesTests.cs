@@ -21,14 +21,14 @@ public class DamagedFilesTests(ITestOutputHelper output)
     private const string Version = "test";
 
     /// <summary>A product line for the customers of the shipped one, whose options change next to nothing: quick to read.</summary>
-    private static readonly byte[] lineStudy = Encoding.UTF8.GetBytes($"""
-        {File.ReadAllText(Repository.Study("custom-match"))}
+    private static readonly byte[] lineStudy = Encoding.UTF8.GetBytes($$"""
+        {{File.ReadAllText(Repository.Study("custom-match"))}}
         line:
           variants: 2
           response: effort_worst
           options:
-            engine: {{ light single: {{ title: a }}, big single: {{ title: b }} }}
-            wing: {{ 24 m²: {{ title: c }}, 28 m²: {{ title: d }} }}
+            engine: { light single: { machine: { pilot: { lean: 79 mm } } }, big single: { machine: { pilot: { lean: 80 mm } } } }
+            wing: { 24 m²: { wing: { mass: 5 kg } }, 28 m²: { wing: { mass: 6 kg } } }
           customers: customers.csv
 
         """);
@@ -131,8 +131,6 @@ public class DamagedFilesTests(ITestOutputHelper output)
             if (ComparisonReader.Read([Path.Combine(folder, "good"), damaged], Version, out var errors) is not { } comparison)
             {
                 BrokenPromise.Unless(errors.Count > 0 && errors.All(error => error.Contains(damaged)), "a message without its file",
-                    string.Join(' ', errors));
-                BrokenPromise.Unless(!errors.Any(error => error.Any(char.IsControl)), "a control character in a message",
                     string.Join(' ', errors));
                 return false;
             }

@@ -47,7 +47,6 @@ internal static class StudyTrials
         BrokenPromise.Unless(diagnostic.Line > 0 || IsOfWholeFile(diagnostic), "a message without a line", text);
         BrokenPromise.Unless(diagnostic.Message.Length > 0 && diagnostic.Fix.Length > 0, "a message that does not say what to do", text);
         BrokenPromise.Unless(text.Length <= LongestMessage, "a message of several pages", text[..Math.Min(200, text.Length)]);
-        BrokenPromise.Unless(!text.Any(char.IsControl), "a control character in a message", text);
     }
 
     private static bool IsOfWholeFile(Diagnostic diagnostic) =>
