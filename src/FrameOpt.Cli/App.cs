@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.Globalization;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -71,7 +72,7 @@ public static class App
         if (parsed.Errors.Count > 0)
         {
             foreach (var error in parsed.Errors)
-                terminal.Error.WriteLine(error.Message);
+                terminal.Error.WriteLine(VisibleText.Sentence(error.Message.Replace('\t', ' ')));
             terminal.Error.WriteLine("Use --help to see the arguments and options of a command.");
             return ExitCode.InvalidInput;
         }

@@ -69,7 +69,8 @@ internal static class ConsoleWriter
 
     public static void WriteDiagnostics(Terminal terminal, string file, IReadOnlyList<Diagnostic> diagnostics)
     {
-        terminal.Error.WriteLine($"{file}: {(diagnostics.Count == 1 ? "one error" : $"{diagnostics.Count} errors")} to correct.");
+        var shown = string.IsNullOrWhiteSpace(file) ? "study" : VisibleText.Path(file);
+        terminal.Error.WriteLine($"{shown}: {(diagnostics.Count == 1 ? "one error" : $"{diagnostics.Count} errors")} to correct.");
         foreach (var diagnostic in diagnostics)
         {
             terminal.Error.Write(new Text($"  {diagnostic.Text}"));

@@ -44,6 +44,8 @@ internal static class LineCommand
 
     private static int Run(Request request, Terminal terminal)
     {
+        // From here on a signal is heeded, not the end of the process.
+        _ = terminal.StopRequested();
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         if (study.Line is null)

@@ -21,6 +21,7 @@ internal static class WingSection
                 "Residual torque of this design: roll part, yaw part and wing weight as in the study, then their sum, with the yaw "
                     + "leverage low and high and the riser coupling soft and stiff in its place.",
                 .. result.Scenarios.SelectMany(scenario => Warnings(scenario)),
+                .. NegativeLeverage(result),
                 .. UnknownBestDesigns(result),
             ],
             new AnswerTable(headers,
@@ -58,6 +59,12 @@ internal static class WingSection
         var (low, high) = (FormattableString.Invariant($"{used.Min():0.00}"), FormattableString.Invariant($"{used.Max():0.00}"));
         return low == high ? low : $"{low} to {high}";
     }
+
+    private static IEnumerable<string> NegativeLeverage(StudyResult result) =>
+        result.Scenarios.Any(scenario => scenario.Chosen.Phases.Any(phase => phase[PhaseQuantity.YawLeverage] < 0))
+            ? ["A yaw leverage below 0 means that the wing, twisted by its risers, rolls against the yaw moment more than the sideslip rolls "
+                + "with it."]
+            : [];
 
     private static string Coupling(StudyResult result, WingScenario scenario) => NumberFormat.Text(
         1000 * RiserStiffness.RollMetres(scenario.Case.Of(result.Study.Wing), scenario.Chosen.Geometry.SpacingMetres), "mm");

@@ -11,11 +11,18 @@ internal static class StudySource
 
     private static readonly UTF8Encoding strictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    public static string NameOf(string path) => Path.GetFileName(path) is { Length: > 0 } name ? name : path;
+    public static string NameOf(string path) => VisibleText.Quoted(
+        Path.GetFileName(path) is { Length: > 0 } name ? name : string.IsNullOrWhiteSpace(path) ? "study" : path);
 
     /// <summary>The bytes of a file, or null after an error.</summary>
     public static byte[]? Bytes(string path, DiagnosticBag diagnostics)
     {
+        if (string.IsNullOrWhiteSpace(path))
+        {
+            diagnostics.AddForFile("The name of the study file is empty.", "Name it, for example study.yaml.");
+            return null;
+        }
+
         if (Directory.Exists(path))
         {
             diagnostics.AddForFile("This is a folder, not a study file.",
