@@ -19,7 +19,8 @@ public class BoundsTests
         { WorkedStudyText.With("limits:\n", "limits:\n" + Repeated("  - { response: effort_worst, at_most: 0.6 }\n", 51)),
             "There are 53 limits; 50 is the most." },
         { WorkedStudyText.With("  hang_line:", string.Concat(Enumerable.Range(0, 100)
-            .Select(i => $"    - {{ name: m{i}, mass: 1 kg, forward: 0 m, right: 0 m, up: 0 m }}\n")) + "  hang_line:"), "masses; 100 is the most." },
+            .Select(i => $"    - {{ name: m{i}, mass: 1 kg, forward: 0 m, right: 0 m, up: 0 m }}\n")) + "  hang_line:"),
+            "masses; 100 is the most." },
         { WorkedStudyText.With("minimise: residual_rms", "minimise: " + new string('x', 480_000)), "There is no response" },
         { WorkedStudyText.Text + "plan: { kind: full factorial, levels: 21 }\n", "the full factorial has 194481 runs; at most 10000" },
         { WorkedStudyText.Text + "plan: { kind: D-optimal, runs: 14 }\n", "the model has 15 terms" },
