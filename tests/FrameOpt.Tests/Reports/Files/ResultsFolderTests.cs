@@ -108,21 +108,6 @@ public sealed class ResultsFolderTests : IDisposable
         Assert.Equal("new", File.ReadAllText(Path.Combine(root["latest"], "run.json")));
     }
 
-    [Fact]
-    public void A_new_file_is_there_as_a_whole_or_not_at_all()
-    {
-        Assert.Throws<InvalidOperationException>(() => NewFile.Write(root["runs.csv"], stream =>
-        {
-            stream.WriteByte(1);
-            throw new InvalidOperationException();
-        }));
-        Assert.Empty(Names());
-        NewFile.Write(root["runs.csv"], stream => stream.Write("all"u8));
-        Assert.Throws<IOException>(() => NewFile.Write(root["runs.csv"], stream => stream.Write("again"u8)));
-        Assert.Equal(["runs.csv"], Names());
-        Assert.Equal("all", File.ReadAllText(root["runs.csv"]));
-    }
-
     private void Make(string name, string text)
     {
         using var folder = ResultsFolder.Begin(root[name], replace: false);
