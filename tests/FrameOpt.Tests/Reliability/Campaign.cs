@@ -49,7 +49,8 @@ internal sealed class Campaign(string name, IReadOnlyList<byte[]> seeds, Func<by
             folder.Dispose();
         output.WriteLine(FormattableString.Invariant(
             $"{name}: {accepted + refused} cases in {watch.Elapsed.TotalSeconds:0} s, {refused} refused, {accepted} accepted, ")
-            + FormattableString.Invariant($"slowest {slowest.TotalSeconds:0.00} s, most memory {mostBytes / 1e6:0} MB, {faults.Count} faults"));
+            + FormattableString.Invariant($"slowest {slowest.TotalSeconds:0.00} s, most memory {mostBytes / 1e6:0} MB, ")
+            + $"{faults.Count} faults");
         Assert.True(faults.IsEmpty, $"{faults.Count} faults:\n{string.Join('\n', details)}");
     }
 
@@ -97,10 +98,14 @@ internal sealed class Campaign(string name, IReadOnlyList<byte[]> seeds, Func<by
     }
 
     /// <summary>The exception and where in this repository it came from: two of the same place are one fault.</summary>
-    private static string Words(Exception problem) => problem is BrokenPromise promise ? promise.Kind
-        : $"{problem.GetType().Name} {problem.StackTrace?.Split('\n').FirstOrDefault(line => line.Contains("FrameOpt."))?.Trim().Split(" in ")[0]}";
+    private static string Words(Exception problem)
+    {
+        var from = problem.StackTrace?.Split('\n').FirstOrDefault(line => line.Contains("FrameOpt."))?.Trim().Split(" in ")[0];
+        return problem is BrokenPromise promise ? promise.Kind : $"{problem.GetType().Name} {from}";
+    }
 
-    /// <summary>Takes away every edit the fault does not need, and writes the input down. A slow case must be slow again to count.</summary>
+    /// <summary>Takes away every edit the fault does not need, and writes the input down. A slow case must be
+    /// slow again to count.</summary>
     private void Keep(Damage damage, string fault)
     {
         string? Again(Damage other) => Try(other.Apply(seeds[other.Seed]), other.Lot).Fault;

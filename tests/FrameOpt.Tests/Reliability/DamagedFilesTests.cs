@@ -76,9 +76,11 @@ public class DamagedFilesTests(ITestOutputHelper output)
     [Fact]
     public void Damaged_table_to_start_from_is_refused_with_its_name_or_starts_the_search()
     {
-        var study = Encoding.UTF8.GetBytes(File.ReadAllText(Repository.Study("seven-factors")).Replace("  seed: 1\n", "  seed: 1\n  start: start.csv\n"));
-        const string start = """
-            rank,hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg],thrust_line_tilt [deg],hub_up [mm],hang_line_forward [mm]
+        var study = Encoding.UTF8.GetBytes(
+            File.ReadAllText(Repository.Study("seven-factors")).Replace("  seed: 1\n", "  seed: 1\n  start: start.csv\n"));
+        const string start = "rank,hang_point_spacing [mm],lateral_offset [mm],suspension_height [mm],thrust_line_angle [deg],"
+            + """
+            thrust_line_tilt [deg],hub_up [mm],hang_line_forward [mm]
             1,440,-20,200,1.5,3,110,-60
             2,400.5,-50,150,-3,0,60,-100
             3,480,10,350,3,8,160,-20

@@ -17,17 +17,22 @@ internal sealed partial record Edit(uint Kind, uint At, uint With)
         .. new[]
         {
             "1e308", "-1e308", "1e309", "1e-320", "4.9e-324", "9223372036854775808", "2147483648", "-1", "0", "-0", "0.0", "1e-9", "1e9",
-            "1e30", "00012", "0x7f", "1_000", "1,5", "1.5.5", "+", "-", ".", "NaN", "nan", ".nan", ".inf", "-.inf", "Infinity", "inf", "∞", "1e",
+            "1e30", "00012", "0x7f", "1_000", "1,5", "1.5.5", "+", "-", ".", "NaN", "nan", ".nan", ".inf", "-.inf", "Infinity", "inf", "∞",
+            "1e",
             "null", "~", "true", "no", "yes", "off", "", " ", "''", "\"", "'", "\"\"", "{", "}", "[", "]", "{}", "[]", "[[]]", "[[[[[[",
             ":", "- ", "-", "?", "|", ">", "&a", "*a", "!!int", "!", "#", "%", "@", "`", ",", ";", ",,,,", ";;", "\t", "\n", "\r", "\r\n",
-            "---", "...", "<<: *a", "\u0000", "\u0001", "\u0007", "\u001b[31m", "\u007f", "\u0085", "\u2028", "\ufeff", "\u200f", "\u202e", "é",
-            "Ω", "µ", "−", "𝛼", "\ud83d\ude80", "ﬀ", "１２", "٣", "kg", "mm", "deg", "N·m", "kgf", "lb", "%", "0 kg", "1e-300 mm", "-5 mm",
+            "---", "...", "<<: *a", "\u0000", "\u0001", "\u0007", "\u001b[31m", "\u007f", "\u0085", "\u2028", "\ufeff", "\u200f", "\u202e",
+            "é",
+            "Ω", "µ", "−", "𝛼", "\ud83d\ude80", "ﬀ", "１２", "٣", "kg", "mm", "deg", "N·m", "kgf", "lb", "%", "0 kg",
+            "1e-300 mm", "-5 mm",
             "1e308 kgf", "1e-160 rpm", "1e300 rpm", "../../etc/passwd", "/dev/null", "=1+1", "<b>", "${x}", "{0}", "[bold]", "[/]",
             "values", "from", "step", "response", "cruise", "residual_rms", "residual[cruise]", "residual[", "level", "engine off",
-            "full throttle", "climb 0 m/s", "fuel", "variants", "line", "plan", "search", "format: 2", "1e5", "1000000", "\"a\": 1", "\\u0000",
+            "full throttle", "climb 0 m/s", "fuel", "variants", "line", "plan", "search", "format: 2", "1e5", "1000000", "\"a\": 1",
+            "\\u0000",
             "\\ud800", "null,null",
         }.Select(Bytes),
-        new string('9', 400), new string('a', 5000), new string('[', 200), new string('{', 60), new string(',', 3000), new string(' ', 2000),
+        new string('9', 400), new string('a', 5000), new string('[', 200), new string('{', 60), new string(',', 3000),
+        new string(' ', 2000),
         string.Concat(Enumerable.Repeat("a: {", 40)), string.Concat(Enumerable.Repeat("\n- ", 500)),
     ];
 

@@ -51,7 +51,8 @@ internal sealed record LegalCase(MissionModel Model, FrameGeometry Geometry)
 
         private Machine Machine()
         {
-            MassItem[] masses = [new("pilot", Of(50, 110, 1e-3, 500), Point(0.1), true), new("frame", Of(15, 40, 1e-3, 500), Point(0.3), false)];
+            MassItem[] masses =
+                [new("pilot", Of(50, 110, 1e-3, 500), Point(0.1), true), new("frame", Of(15, 40, 1e-3, 500), Point(0.3), false)];
             var scale = Of(0.7, 1.3, 0.01, 2);
             double[] advance = [0, 0.2, 0.4, 0.6], thrust = [0.105, 0.086, 0.061, 0.032], power = [0.052, 0.0514, 0.0448, 0.0322];
             var curve = new PropellerTable([.. advance.Select((J, i) =>
@@ -92,7 +93,9 @@ internal sealed record LegalCase(MissionModel Model, FrameGeometry Geometry)
 
         private Phase Phase(string name, PhasePower power) => new(
             name, name == "cruise" ? 0.5 : Of(0, 1, 0, 1e6),
-            power is PhasePower.Level or PhasePower.Climb || Chance(0.5) ? new FlightSpeed.AtFraction(Of(0, 1, 0, 1)) : new FlightSpeed.AtAirspeed(Of(9, 12, 0.1, 50)), power,
+            power is PhasePower.Level or PhasePower.Climb || Chance(0.5) ? new FlightSpeed.AtFraction(Of(0, 1, 0, 1))
+                : new FlightSpeed.AtAirspeed(Of(9, 12, 0.1, 50)),
+            power,
             Of(0, 2000, -500, 9000), Of(-20, 20, -60, 60), Of(0.9, 1.3, 0.01, 10), Of(0.8, 1, 0.01, 1), Of(-0.3, 0.3, -5, 5), Chance(0.7));
     }
 }

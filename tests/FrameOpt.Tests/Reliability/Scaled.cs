@@ -9,7 +9,8 @@ internal static class Scaled
 {
     /// <summary>Every force s times as large, every arm as it was.</summary>
     /// <remarks>Masses by s, so the air that carries them: area by s, the polar's mass by s, and every speed stays. Drag by s in drag area.
-    /// Thrust and torque go with the propeller's coefficients, so the engine's torque by s; the gyroscopic moment by s in inertia.</remarks>
+    /// Thrust and torque go with the propeller's coefficients, so the engine's torque by s; the gyroscopic
+    /// moment by s in inertia.</remarks>
     public static LegalCase Heavier(LegalCase legal, double s)
     {
         var (machine, wing) = (legal.Model.Machine, legal.Model.Wing);

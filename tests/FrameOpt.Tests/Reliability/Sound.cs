@@ -6,7 +6,8 @@ namespace FrameOpt.Tests.Reliability;
 /// <summary>The promise on numbers: a design has finite figures, or a figure documented as without bound, or a reason in words.</summary>
 internal static class Sound
 {
-    /// <summary>What may be without bound, and why docs/model.md says so: no lean cures, no yaw moment twists, no torque is needed.</summary>
+    /// <summary>What may be without bound, and why docs/model.md says so: no lean cures, no yaw moment twists, no torque is
+    /// needed.</summary>
     private static readonly ResponseEntry[] maybeUnbounded =
     [
         PhaseQuantity.Lean, PhaseQuantity.Effort, MissionQuantity.EffortWorst, PhaseQuantity.TwistMargin, MissionQuantity.TwistMarginWorst,

@@ -6,8 +6,8 @@ namespace FrameOpt.Tests.Reliability;
 /// <summary>A value written in any unit is read back as itself.</summary>
 public class UnitTests
 {
-    // Exact by definition: the international inch and pound (1959), standard gravity (ISO 80000-3), the nautical mile of 1852 m. One hp is as
-    // docs/study-file.md says.
+    // Exact by definition: the international inch and pound (1959), standard gravity (ISO 80000-3), the nautical mile of 1852 m.
+    // One hp is as docs/study-file.md says.
     public static TheoryData<string, string, double> Units => new()
     {
         { "length", "mm", 1e-3 }, { "length", "cm", 1e-2 }, { "length", "m", 1 }, { "length", "in", 0.0254 }, { "length", "ft", 0.3048 },
@@ -32,7 +32,8 @@ public class UnitTests
             var written = FormattableString.Invariant($"{value / factor:R} {unit}");
             var parsed = NumberText.Parse(written);
             Assert.Null(parsed.Message);
-            Check.Close(value, of.FindUnit(parsed.Unit)!.ToBase(parsed.Value), relative: 1e-14, because: "UnitsNet keeps powers to fifteen digits");
+            Check.Close(value, of.FindUnit(parsed.Unit)!.ToBase(parsed.Value), relative: 1e-14,
+                because: "UnitsNet keeps powers to fifteen digits");
         }, iter: Math.Max(1000, Cases.OfNumbers / 34));
     }
 }
