@@ -62,8 +62,8 @@ internal static class WingSection
 
     private static IEnumerable<string> NegativeLeverage(StudyResult result) =>
         result.Scenarios.Any(scenario => scenario.Chosen.Phases.Any(phase => phase[PhaseQuantity.YawLeverage] < 0))
-            ? ["A yaw leverage below 0 means that the wing, twisted by its risers, rolls against the yaw moment more than the sideslip rolls "
-                + "with it."]
+            ? ["A yaw leverage below 0 means that the wing, twisted by its risers, rolls against the yaw moment more than the sideslip "
+                + "rolls with it."]
             : [];
 
     private static string Coupling(StudyResult result, WingScenario scenario) => NumberFormat.Text(

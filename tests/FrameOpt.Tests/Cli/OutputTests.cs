@@ -39,7 +39,7 @@ public sealed class OutputTests : IDisposable
         File.Copy(custom, study);
         Assert.Equal(ExitCode.InvalidInput, terminal.Run(Step, "run", study, "--out", folder["mine"], "--replace"));
         Assert.Contains("it contains no manifest.json, so it is not a results folder", terminal.Error);
-        Assert.Equal(0, steps);
+        Assert.True(steps <= 1, "asked once before the work begins, and then at every step");
         Assert.Equal(File.ReadAllText(custom), File.ReadAllText(study));
     }
 
@@ -50,7 +50,9 @@ public sealed class OutputTests : IDisposable
         var notes = Path.Combine(folder["a"], "notes.txt");
         Assert.Equal(ExitCode.Success, terminal.Run(() =>
         {
-            File.WriteAllText(notes, "drilled on Monday");
+            // The first time it is asked the work has not begun.
+            if (steps++ > 0)
+                File.WriteAllText(notes, "drilled on Monday");
             return false;
         }, "run", custom, "--out", folder["a"], "--replace"));
         Assert.Contains($"{folder["a"]} was taken in the meantime: the results are in {folder["a"]}-2.", terminal.Error);
@@ -113,7 +115,7 @@ public sealed class OutputTests : IDisposable
     {
         Assert.Equal(ExitCode.InvalidInput, terminal.Run(Step, ["run", custom, .. options]));
         Assert.Contains(words, terminal.Error);
-        Assert.Equal(0, steps);
+        Assert.True(steps <= 1, "asked once before the work begins, and then at every step");
     }
 
     private bool Step()

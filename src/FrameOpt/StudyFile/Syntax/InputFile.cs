@@ -15,14 +15,15 @@ public static class InputFile
     /// <exception cref="UnauthorizedAccessException">The disk refuses.</exception>
     public static FileStream Open(string path)
     {
-        var stream = OperatingSystem.IsLinux() ? OpenWithoutWaiting(path) : File.OpenRead(path);
-        if (!IsRegular(stream))
-        {
-            stream.Dispose();
-            throw new IOException("it is not a regular file");
-        }
+        if (OperatingSystem.IsLinux())
+            CheckWithoutWaiting(path);
 
-        return stream;
+        // Opened in the usual way, the file is refused while another program holds it.
+        var stream = File.OpenRead(path);
+        if (IsRegular(stream))
+            return stream;
+        stream.Dispose();
+        throw NotRegular();
     }
 
     /// <summary>Reads a whole regular file, or null when it is larger.</summary>
@@ -45,19 +46,21 @@ public static class InputFile
     {
         if (!stream.CanSeek)
             return false;
-        if (stream.Length > 0 || stream.ReadByte() < 0)
-            return true;
-        return false;
+        return stream.Length > 0 || stream.ReadByte() < 0;
     }
 
-    /// <summary>Opening a pipe in the usual way waits until somebody writes to it.</summary>
-    private static FileStream OpenWithoutWaiting(string path)
-    {
-        if (open(path, ReadOnlyWithoutWaiting) is >= 0 and var handle)
-            return new FileStream(new SafeFileHandle(handle, ownsHandle: true), FileAccess.Read);
+    private static IOException NotRegular() => new("it is not a regular file");
 
-        // The standard library says in an exception what is wrong.
-        return File.OpenRead(path);
+    /// <summary>Opening a pipe in the usual way waits until somebody writes to it; what else is wrong is said when the file is
+    /// opened.</summary>
+    private static void CheckWithoutWaiting(string path)
+    {
+        if (open(path, ReadOnlyWithoutWaiting) is not (>= 0 and var descriptor))
+            return;
+        using var handle = new SafeFileHandle(descriptor, ownsHandle: true);
+        using var stream = new FileStream(handle, FileAccess.Read, bufferSize: 0);
+        if (!IsRegular(stream))
+            throw NotRegular();
     }
 
 #pragma warning disable SYSLIB1054, CA2101, IDE1006 // one call of the C library, as it names it; source generation would need unsafe code
