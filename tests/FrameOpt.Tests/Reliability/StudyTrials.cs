@@ -26,7 +26,8 @@ internal static class StudyTrials
         if (read.Study is not { } study)
         {
             Assert.NotEmpty(read.Diagnostics);
-            var lines = File.ReadAllBytes(path).Count(b => b == '\n') + 2;
+            // YAML breaks lines at more signs than the line feed.
+            var lines = File.ReadAllText(path).Count(sign => sign is '\n' or '\r' or '\u0085' or '\u2028' or '\u2029') + 2;
             foreach (var diagnostic in read.Diagnostics)
                 CheckMessage(diagnostic, damaged, lines);
             return false;
