@@ -44,7 +44,7 @@ internal static class LineCommand
 
     private static int Run(Request request, Terminal terminal)
     {
-        // From here on a signal is heeded, not the end of the process.
+        // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
         _ = terminal.StopRequested();
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
             return ExitCode.InvalidInput;

@@ -36,7 +36,7 @@ internal static class PlanCommand
 
     private static int Run(string path, string? variant, string? csv, Terminal terminal)
     {
-        // From here on a signal is heeded, not the end of the process.
+        // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
         _ = terminal.StopRequested();
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.InvalidInput;

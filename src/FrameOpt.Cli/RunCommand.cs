@@ -24,7 +24,7 @@ internal static class RunCommand
                     + "same command resumes.",
             HelpName = "file",
         };
-        OutputOptions.RefuseEmpty(remember, "--remember needs the name of a file, for example --remember evaluations.bin.");
+        OutputOptions.RefuseEmpty(remember, "--remember needs the name of a file, for example --remember evaluations.csv.");
         var command = new CommandWithExamples(
             "run",
             "Run a study: search, rank, write the workbook and the other files, print the answer.",
@@ -49,7 +49,7 @@ internal static class RunCommand
 
     private static int Run(Request request, Terminal terminal)
     {
-        // From here on a signal is heeded, not the end of the process.
+        // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
         _ = terminal.StopRequested();
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
             return ExitCode.InvalidInput;

@@ -236,7 +236,18 @@ removed() {
 
 signals() {
     local name pid from
+    sed 's/kind: central composite/kind: D-optimal\n  runs: 500/; /axial: face-centred/d' "$plan" > "$work/long.yaml"
     for name in INT TERM; do
+        env --default-signal=INT "$program" plan "$work/long.yaml" > "$work/output" 2> "$work/errors" &
+        pid=$!
+        sleep 1.5
+        from=$(seconds)
+        kill -$name $pid
+        wait $pid
+        code=$?
+        expect "plan, one SIG$name: exit code" exits 130
+        expect "plan, one SIG$name: says so" said "nothing was written"
+        expect "plan, one SIG$name: at once" awk -v a="$from" -v b="$(seconds)" 'BEGIN {exit !(b - a < 2)}'
         env --default-signal=INT "$program" run "$grid" --threads 1 --out "$work/signal-$name/one" \
             > "$work/output" 2> "$work/errors" &
         pid=$!
@@ -263,6 +274,7 @@ signals() {
         expect "SIG$name twice: named and cleaned" said "left by a run that was killed, was deleted"
         expect "SIG$name twice: nothing left" [ "$(left "$work/signals-$name")" -eq 0 ]
     done
+    row "plan: Ctrl-C or SIGTERM once" "exit code 130 within 2 s, nothing written"
     row "Ctrl-C or SIGTERM once; twice" "once: exit code 130 with the results so far; twice: ends within 2 s, the next run cleans up"
 }
 

@@ -37,6 +37,10 @@ public static class StudyText
         return $"{limit.Response.Name} {string.Join(" and ", parts)}{(limit.Magnitude ? ", either way" : "")}";
     }
 
+    /// <summary>A text as the beginning of a sentence.</summary>
+    /// <param name="text">Not empty.</param>
+    public static string Capitalised(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
     /// <summary>A case of the wing, short enough for a column's header.</summary>
     public static string Name(WingCase wingCase) => wingCase switch
     {

@@ -11,7 +11,7 @@ internal static class NameRules
     public const int MaxLength = 60;
 
     /// <summary>What is wrong with a name, and how to correct it; null when it is right.</summary>
-    /// <param name="what">Of whom: "phase", "mass".</param>
+    /// <param name="what">What is named: "phase", "mass".</param>
     /// <param name="name">As typed.</param>
     /// <param name="example">A right one.</param>
     public static (string What, string Fix)? Problem(string what, string name, string example)
