@@ -129,22 +129,7 @@ public class EvaluationCacheTests
         Assert.Throws<IOException>(() => EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out _));
     }
 
-    [Fact]
-    public void Many_lines_are_read_one_by_one()
-    {
-        const int Lines = 200_000;
-        using var folder = new TemporaryFolder();
-        EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out _)!.Dispose();
-        File.AppendAllLines(folder["evaluations.csv"], Enumerable.Range(0, Lines).Select(i => Line(
-            ["study", $"0.{i:000000}", "0.1", "0.2", "0.3", "0", "12.345678901234567", "0.98765432109876543", "1.2345678901234567"])));
-        var before = GC.GetTotalMemory(forceFullCollection: true);
-        using var cache = EvaluationCache.Open(folder["evaluations.csv"], "this study", 4, study.Mission.Count, out _)!;
-        Assert.Equal(Lines, cache.CachedCount);
-        // A key of 80 characters, an array of 4 numbers and a slot of the dictionary are about 300 bytes.
-        Assert.InRange(GC.GetTotalMemory(forceFullCollection: true) - before, 0, 600L * Lines);
-    }
-
-    private static string Line(string[] fields)
+    internal static string Line(string[] fields)
     {
         var text = string.Join(',', fields);
         return $"{text},{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..8]}";
