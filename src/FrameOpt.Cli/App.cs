@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.Globalization;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -13,12 +15,18 @@ public static class App
     /// <param name="terminal">Where to write.</param>
     public static int Run(string[] args, Terminal terminal)
     {
+        // Numbers are written and read alike everywhere, whatever the language of the system; libraries go by the culture of the process.
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+        CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
+        CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
         try
         {
             return Invoke(args, terminal);
         }
-        catch (IOException problem)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
+            // The second is what a closed output gives.
             WriteError(terminal, $"The output could not be written: {problem.Message}");
             return ExitCode.InvalidInput;
         }
@@ -37,7 +45,7 @@ public static class App
         {
             terminal.Error.WriteLine(sentence.ReplaceLineEndings(" "));
         }
-        catch (IOException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             // Nobody can read it; the exit code is all that is left.
         }
@@ -60,11 +68,11 @@ public static class App
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
         root.Options.Remove(root.Options.OfType<HelpOption>().Single());
         root.Options.Add(help);
-        var parsed = root.Parse(args);
+        var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count > 0)
         {
             foreach (var error in parsed.Errors)
-                terminal.Error.WriteLine(error.Message);
+                terminal.Error.WriteLine(VisibleText.Sentence(error.Message.Replace('\t', ' ')));
             terminal.Error.WriteLine("Use --help to see the arguments and options of a command.");
             return ExitCode.InvalidInput;
         }

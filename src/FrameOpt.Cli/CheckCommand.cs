@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -30,7 +31,7 @@ internal static class CheckCommand
             return ExitCode.InvalidInput;
         var console = terminal.Out;
         var designs = study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "";
-        console.WriteLine($"{path}: a valid study{designs}.");
+        console.WriteLine($"{VisibleText.Path(path)}: a valid study{designs}.");
         foreach (var warning in study.Warnings)
             console.WriteLine($"Warning: {warning}");
         foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study))

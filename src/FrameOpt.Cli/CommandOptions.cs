@@ -39,13 +39,18 @@ internal static class OutputOptions
     public static Option<string?> Folder(string description, string refusal)
     {
         var folder = new Option<string?>("--out") { Description = description, HelpName = "folder" };
-        folder.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && string.IsNullOrWhiteSpace(result.Tokens[0].Value))
-                result.AddError(refusal);
-        });
+        RefuseEmpty(folder, refusal);
         return folder;
     }
+
+    /// <summary>Refuses an empty name.</summary>
+    /// <param name="option">Of a file or a folder.</param>
+    /// <param name="refusal">The message.</param>
+    public static void RefuseEmpty(Option option, string refusal) => option.Validators.Add(result =>
+    {
+        if (result.Tokens.Count == 1 && string.IsNullOrWhiteSpace(result.Tokens[0].Value))
+            result.AddError(refusal);
+    });
 
     public static Option<bool> Replace() => new("--replace") { Description = "Replace existing results in that folder." };
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FrameOpt.Reports.Compare;
+using FrameOpt.Reports.Files;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -38,7 +39,10 @@ internal static class CompareCommand
     private static int Run(IReadOnlyList<string> designs, string? folder, bool replace, Terminal terminal)
     {
         var comparison = ComparisonReader.Read(designs, BuildInfo.Version, out var errors);
-        var refused = folder is null ? null : ComparisonFolder.WriteObstacle(folder, replace);
+        var refused = folder is null ? null
+            : comparison is not null && ComparisonReader.Reads(designs, folder)
+                ? $"{folder} is one of the runs compared and is not replaced; choose another folder"
+                : ResultsFolder.WriteObstacle(folder, replace);
         if (comparison is null || refused is not null)
         {
             foreach (var refusal in errors.Concat(refused is null ? [] : [refused]))
@@ -46,8 +50,13 @@ internal static class CompareCommand
             return ExitCode.InvalidInput;
         }
 
-        if (folder is not null && !OutputOptions.TryWrite(terminal, $"The comparison could not be written to {folder}",
-            () => ComparisonFolder.Write(comparison, folder, replace)))
+        string? written = null;
+        if (folder is not null && !OutputOptions.TryWrite(terminal, $"The comparison could not be written to {folder}", () =>
+        {
+            using var results = ResultsFolder.Begin(folder, replace);
+            ComparisonFolder.Write(comparison, results);
+            written = results.Complete();
+        }))
         {
             return ExitCode.InvalidInput;
         }
@@ -55,10 +64,10 @@ internal static class CompareCommand
         terminal.Out.Write(new Text(comparison.Title, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
         ConsoleWriter.WriteSections(terminal.Out, ComparisonSections.Of(comparison, MaxDifferences));
-        if (folder is not null)
+        if (written is not null)
         {
             terminal.Out.WriteLine();
-            terminal.Out.WriteLine($"Written to {folder}: comparison.html, comparison.csv");
+            terminal.Out.WriteLine($"Written to {written}: comparison.html, comparison.csv");
         }
 
         return ExitCode.Success;

@@ -43,18 +43,8 @@ internal static class ConsoleWriter
     /// <summary>A table of figures; columns of numbers are right-aligned.</summary>
     public static void WriteTable(IAnsiConsole console, AnswerTable table)
     {
-        var grid = new Table { Border = TableBorder.Simple };
-        for (var c = 0; c < table.Headers.Count; c++)
-        {
-            var column = new TableColumn(new Text(table.Headers[c]));
-            if (c == 0)
-                (column.Width, column.NoWrap) = (NameWidth([table.Headers[0], .. table.Rows.Select(row => row[0])]), true);
-            grid.AddColumn(IsNumeric(table, c) ? column.RightAligned() : column);
-        }
-
-        foreach (var row in table.Rows)
-            grid.AddRow(row.Select(cell => new Text(cell)));
-        Write(console, grid);
+        foreach (var line in TextTable.Lines(table, Terminal.IsPipe(console) ? int.MaxValue : console.Profile.Width))
+            console.WriteLine(line);
     }
 
     /// <summary>A title and lines that each have a name and a text.</summary>
@@ -79,7 +69,8 @@ internal static class ConsoleWriter
 
     public static void WriteDiagnostics(Terminal terminal, string file, IReadOnlyList<Diagnostic> diagnostics)
     {
-        terminal.Error.WriteLine($"{file}: {(diagnostics.Count == 1 ? "one error" : $"{diagnostics.Count} errors")} to correct.");
+        var shown = string.IsNullOrWhiteSpace(file) ? "study" : VisibleText.Path(file);
+        terminal.Error.WriteLine($"{shown}: {(diagnostics.Count == 1 ? "one error" : $"{diagnostics.Count} errors")} to correct.");
         foreach (var diagnostic in diagnostics)
         {
             terminal.Error.Write(new Text($"  {diagnostic.Text}"));
@@ -94,10 +85,6 @@ internal static class ConsoleWriter
         var longestWord = all.SelectMany(name => name.Split(' ')).Max(word => word.Length);
         return Math.Max(longestWord, Math.Min(all.Max(name => name.Length), MaxNameWidth));
     }
-
-    /// <summary>True for a column of figures, which is right-aligned.</summary>
-    private static bool IsNumeric(AnswerTable table, int column) =>
-        column > 0 && table.Rows.All(row => row[column].Length == 0 || char.IsAsciiDigit(row[column][0]) || row[column][0] is '-' or '∞');
 
     /// <summary>Writes a block without the trailing spaces that pad its lines to the full width.</summary>
     private static void Write(IAnsiConsole console, IRenderable block)

@@ -80,11 +80,11 @@ internal static class EvaluateCommand
         for (var q = 0; q < ResponseCatalogue.OfPhases.Count; q++)
         {
             var entry = ResponseCatalogue.OfPhases[q];
-            rows.Add([entry.Name, entry.Unit, .. evaluation.Phases.Select(phase => Digits(phase.Values[q]))]);
+            rows.Add([StudyText.WithUnit(entry), .. evaluation.Phases.Select(phase => Digits(phase.Values[q]))]);
         }
 
-        rows.Add(["steers", "", .. evaluation.Phases.Select(phase => phase.Steers)]);
-        ConsoleWriter.WriteTable(console, new AnswerTable(["quantity", "unit", .. evaluation.Phases.Select(phase => phase.Phase.Name)],
+        rows.Add(["steers", .. evaluation.Phases.Select(phase => phase.Steers)]);
+        ConsoleWriter.WriteTable(console, new AnswerTable(["quantity [unit]", .. evaluation.Phases.Select(phase => phase.Phase.Name)],
             rows));
         ConsoleWriter.WriteTable(console, new AnswerTable(
             ["response of the mission", "value", "unit"],

@@ -44,6 +44,8 @@ internal static class LineCommand
 
     private static int Run(Request request, Terminal terminal)
     {
+        // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
+        _ = terminal.StopRequested();
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         if (study.Line is null)
@@ -58,18 +60,14 @@ internal static class LineCommand
             study = study with { Line = study.Line with { Count = count, UpTo = Math.Max(count, study.Line.UpTo) } };
         foreach (var warning in study.Warnings)
             terminal.Error.WriteLine($"Warning: {warning}");
-        if (request.Folder is { } given && ProductLineFolder.WriteObstacle(given, request.Replace) is { } refusal)
-        {
-            terminal.Error.WriteLine(refusal);
-            return ExitCode.InvalidInput;
-        }
-
-        return Choose(study, request, terminal);
+        var started = DateTime.UtcNow;
+        var path = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        using var folder = OutputFolder.Begin(path, request.Replace, terminal);
+        return folder is null ? ExitCode.InvalidInput : Choose(study, request, folder, started, terminal);
     }
 
-    private static int Choose(Study study, Request request, Terminal terminal)
+    private static int Choose(Study study, Request request, ResultsFolder folder, DateTime started, Terminal terminal)
     {
-        var started = DateTime.UtcNow;
         using var stop = new CancellationTokenSource();
         var run = new ProductLineRun(study, request.Threads, stop.Token);
         using (new Timer(_ => StopIfRequested(), null, pollInterval, pollInterval))
@@ -85,19 +83,14 @@ internal static class LineCommand
             return run.NoCandidatesReason is null ? ExitCode.Interrupted : ExitCode.NothingFeasible;
         }
 
-        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(
-            request.StudyPath, study.Hash, started, study.Variant));
         var report = new ProductLineReport(result, new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0));
         var timings = new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform);
-        if (!OutputOptions.TryWrite(terminal, $"The results could not be written to {folder}",
-            () => ProductLineFolder.Write(report, timings, folder, request.Replace)))
-        {
-            return ExitCode.InvalidInput;
-        }
-
+        var place = OutputFolder.Fill(folder, into => ProductLineFolder.Write(report, timings, into), terminal);
         ConsoleWriter.WriteAnswer(terminal.Out, ProductLineAnswer.Of(result));
+        if (place is null)
+            return ExitCode.InvalidInput;
         terminal.Out.WriteLine();
-        terminal.Out.WriteLine($"Written to {folder}: line.xlsx, line.html, fitting-chart.svg, customers.csv, line.json, timings.json");
+        terminal.Out.WriteLine($"Written to {place}: line.xlsx, line.html, fitting-chart.svg, customers.csv, line.json, timings.json");
         return stop.IsCancellationRequested ? ExitCode.Interrupted : result.Solution.Feasible ? ExitCode.Success : ExitCode.NothingFeasible;
 
         bool StopIfRequested()

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -33,6 +34,7 @@ internal static class NewCommand
             DefaultValueFactory = _ =>
             "study.yaml"
         };
+        OutputOptions.RefuseEmpty(file, "--out needs the name of a file, for example --out study.yaml.");
         var command = new CommandWithExamples(
             "new",
             "Write a commented study to start from. It runs as it is; nothing is ever overwritten.",
@@ -58,21 +60,32 @@ internal static class NewCommand
 
         if (!Templates.Contains(template))
         {
-            terminal.Error.WriteLine($"There is no template {template}. The templates are {string.Join(", ", Templates)}.");
+            terminal.Error.WriteLine(
+                $"There is no template {VisibleText.Quoted(template)}. The templates are {string.Join(", ", Templates)}.");
             return ExitCode.InvalidInput;
         }
 
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-            if (!Write($"{template}.yaml", path))
+            var folder = Path.GetDirectoryName(Path.GetFullPath(path));
+            var isFolder = folder is null || Path.EndsInDirectorySeparator(path);
+            if (!isFolder)
+                Directory.CreateDirectory(folder!);
+            if (NewFile.Obstacle(path) is { } obstacle)
             {
-                terminal.Error.WriteLine($"{path} already exists and is not overwritten; choose another name with --out.");
+                terminal.Error.WriteLine($"Nothing was written: {obstacle}");
                 return ExitCode.InvalidInput;
             }
 
-            var schema = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, Schema);
-            var isNew = Write(Schema, schema);
+            var schema = Path.Combine(folder!, Schema);
+            var isNew = !Path.Exists(schema);
+            using (var study = Prepare($"{template}.yaml", path))
+            using (var described = isNew ? Prepare(Schema, schema) : null)
+            {
+                study.Place();
+                described?.Place();
+            }
+
             terminal.Out.WriteLine($"Written: {path}, an invented scenario. Replace its values with your own.");
             if (isNew)
                 terminal.Out.WriteLine(
@@ -82,19 +95,14 @@ internal static class NewCommand
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            terminal.Error.WriteLine($"{path} could not be written: {problem.Message}");
+            terminal.Error.WriteLine($"{VisibleText.Path(path)} could not be written: {problem.Message}");
             return ExitCode.InvalidInput;
         }
     }
 
-    /// <summary>Writes a resource to a file; false when something of that name exists already.</summary>
-    private static bool Write(string resource, string path)
+    private static NewFile Prepare(string resource, string path)
     {
-        if (Path.Exists(path))
-            return false;
         using var source = typeof(NewCommand).Assembly.GetManifestResourceStream(resource)!;
-        using var target = new FileStream(path, FileMode.CreateNew);
-        source.CopyTo(target);
-        return true;
+        return NewFile.Write(path, source.CopyTo);
     }
 }

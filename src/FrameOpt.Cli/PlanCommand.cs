@@ -1,8 +1,10 @@
 using System.CommandLine;
+using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Running;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -19,6 +21,7 @@ internal static class PlanCommand
             Description = "Also write the runs to this file, for measurements; it must not exist yet.",
             HelpName = "file"
         };
+        OutputOptions.RefuseEmpty(csv, "--csv needs the name of a file, for example --csv runs.csv.");
         var command = new CommandWithExamples(
             "plan",
             "Show a study's plan of runs, its alias structure and quality, and which factors matter.",
@@ -33,22 +36,64 @@ internal static class PlanCommand
 
     private static int Run(string path, string? variant, string? csv, Terminal terminal)
     {
+        // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
+        _ = terminal.StopRequested();
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         if (study.Plan is null)
         {
             terminal.Error.WriteLine(
-                $"{path} has no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md describes what each kind can "
-                    + $"estimate.");
+                $"{VisibleText.Path(path)} has no plan. Add for example `plan: {{ kind: central composite }}`; docs/plans.md "
+                    + "describes what each kind can estimate.");
             return ExitCode.InvalidInput;
         }
 
-        var answer = PlanRunner.Run(study, StudyProblem.Model(study), Environment.ProcessorCount);
+        if (csv is not null && NewFile.Obstacle(csv) is { } obstacle)
+        {
+            terminal.Error.WriteLine($"Nothing was computed, because the runs could not be written: {obstacle}");
+            return ExitCode.InvalidInput;
+        }
+
+        try
+        {
+            return Show(study, csv, terminal);
+        }
+        catch (ArgumentException problem) when (problem.TargetSite?.DeclaringType?.Namespace == typeof(Plan).Namespace)
+        {
+            // What only the search for the best runs can find.
+            terminal.Error.WriteLine($"{VisibleText.Path(path)}: this plan cannot be made: {problem.Message}.");
+            return ExitCode.InvalidInput;
+        }
+    }
+
+    private static int Show(Study study, string? csv, Terminal terminal)
+    {
+        using var stop = new CancellationTokenSource();
+        // On a thread of its own: those of the pool are needed to hear of a signal.
+        var work = Task.Factory.StartNew(() =>
+        {
+            var answer = PlanRunner.Run(study, StudyProblem.Model(study), Environment.ProcessorCount, stop.Token);
+            return (Answer: answer, Sections: PlanSections.Of(answer));
+        }, stop.Token, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        if (ProgressDisplay.Wait(work, "the runs of the plan and their surfaces", terminal))
+        {
+            stop.Cancel();
+            terminal.Error.WriteLine("Stopped before the plan was computed; nothing was written.");
+            return ExitCode.Interrupted;
+        }
+
+        var (answer, sections) = work.GetAwaiter().GetResult();
         if (csv is not null && !TryWrite(answer, csv, terminal))
             return ExitCode.InvalidInput;
+        if (terminal.StopRequested())
+        {
+            terminal.Error.WriteLine($"Stopped; {(csv is null ? "nothing was written" : $"the runs are in {VisibleText.Path(csv)}")}.");
+            return ExitCode.Interrupted;
+        }
+
         terminal.Out.Write(new Text(study.FullTitle, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
-        ConsoleWriter.WriteSections(terminal.Out, PlanSections.Of(answer));
+        ConsoleWriter.WriteSections(terminal.Out, sections);
         return ExitCode.Success;
     }
 
@@ -56,15 +101,15 @@ internal static class PlanCommand
     {
         try
         {
-            using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write);
-            CsvTable.Write(PlanTable.Of(answer), stream);
+            using var written = NewFile.Write(file, stream => CsvTable.Write(PlanTable.Of(answer), stream));
+            written.Place();
             return true;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine(File.Exists(file)
-                ? $"{file} already exists; choose another name."
-                : $"The runs could not be written to {file}: {problem.Message}");
+                ? $"{VisibleText.Path(file)} already exists; choose another name."
+                : $"The runs could not be written to {VisibleText.Path(file)}: {problem.Message}");
             return false;
         }
     }

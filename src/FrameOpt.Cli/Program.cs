@@ -1,3 +1,7 @@
 using FrameOpt.Cli;
 
-return App.Run(args, Terminal.OfProcess());
+if (StandardStreams.HasOutput)
+    return App.Run(args, Terminal.OfProcess());
+if (StandardStreams.HasError)
+    Console.Error.WriteLine("The standard output is closed, so the answer could not be shown: nothing was done. Redirect it to /dev/null.");
+return ExitCode.InvalidInput;

@@ -24,6 +24,7 @@ internal static class RunCommand
                     + "same command resumes.",
             HelpName = "file",
         };
+        OutputOptions.RefuseEmpty(remember, "--remember needs the name of a file, for example --remember evaluations.csv.");
         var command = new CommandWithExamples(
             "run",
             "Run a study: search, rank, write the workbook and the other files, print the answer.",
@@ -48,60 +49,62 @@ internal static class RunCommand
 
     private static int Run(Request request, Terminal terminal)
     {
+        // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
+        _ = terminal.StopRequested();
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         foreach (var warning in study.Warnings)
             terminal.Error.WriteLine($"Warning: {warning}");
-        if (request.Folder is { } given && RunFolder.WriteObstacle(given, request.Replace) is { } refusal)
-        {
-            terminal.Error.WriteLine(refusal);
-            return ExitCode.InvalidInput;
-        }
-
-        using var memory = OpenCache(study, request, terminal, out var isRefused);
-        if (isRefused)
-            return ExitCode.InvalidInput;
         var started = DateTime.UtcNow;
-        var folder = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(
-            request.StudyPath, study.Hash, started, study.Variant));
-        Outcome? outcome = null;
-        if (!OutputOptions.TryWrite(terminal, $"The results could not be written to {folder}",
-            () => outcome = SearchAndWrite(study, request, folder, started, memory, terminal)))
+        var path = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
+        if (request.Remember is { } cache && IsInside(cache, path))
         {
+            terminal.Error.WriteLine($"{cache} lies in {path}, which is written as a whole at the end; name a file outside it.");
             return ExitCode.InvalidInput;
         }
 
-        ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(outcome!.Result));
-        terminal.Out.WriteLine();
-        terminal.Out.WriteLine(
-            $"Written to {folder}: results.xlsx, report.html, designs.csv, run.json, "
-                + $"timings.json{(outcome.Result.Plan is null ? "" : ", plan.csv")}{(request.All ? ", evaluations.csv" : "")}");
-        return outcome.IsStopped ? ExitCode.Interrupted : outcome.Result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
+        using var folder = OutputFolder.Begin(path, request.Replace, terminal);
+        if (folder is null)
+            return ExitCode.InvalidInput;
+        using var memory = OpenCache(study, request, terminal, out var isRefused);
+        return isRefused ? ExitCode.InvalidInput : Run(study, request, folder, started, memory, terminal);
     }
 
-    private static Outcome SearchAndWrite(Study study, Request request, string folder, DateTime started, EvaluationCache? memory,
-        Terminal terminal)
+    private static int Run(
+        Study study, Request request, ResultsFolder folder, DateTime started, EvaluationCache? memory, Terminal terminal)
     {
         var runner = new StudyRunner(study, request.Threads, memory);
-        var evaluations = request.All ? $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}.evaluations-{Guid.NewGuid():N}"
-            : null;
-        try
+        using var all = request.All ? new AllEvaluations(study, folder) : null;
+        var isStopped = RunSteps(runner, all, terminal);
+        var result = runner.Result();
+        var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version,
+            (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
+        var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds,
+            BuildInfo.Platform);
+        var report = RunReport.Of(result, info);
+        var place = OutputFolder.Fill(folder, into =>
         {
-            var isStopped = RunSteps(runner, study, evaluations, terminal);
-            var result = runner.Result();
-            var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version,
-                (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0);
-            var timings = new RunTimings(started, request.Threads, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds,
-                BuildInfo.Platform);
-            RunFolder.Write(RunReport.Of(result, info), timings, folder, request.Replace, evaluations);
-            return new Outcome(result, isStopped);
-        }
-        finally
-        {
-            if (evaluations is not null)
-                File.Delete(evaluations);
-        }
+            all?.Include(into);
+            RunFolder.Write(report, timings, into);
+        }, terminal);
+        if (all?.Failure is { } missing)
+            terminal.Error.WriteLine($"{AllEvaluations.FileName} is missing from the results: {missing}");
+        if (memory?.WriteFailure is { } full)
+            terminal.Error.WriteLine($"{request.Remember} does not hold every evaluation of this run: {full}");
+        ConsoleWriter.WriteAnswer(terminal.Out, RunAnswer.Of(result));
+        if (place is null)
+            return ExitCode.InvalidInput;
+        terminal.Out.WriteLine();
+        terminal.Out.WriteLine(
+            $"Written to {place}: results.xlsx, report.html, designs.csv, run.json, "
+                + $"timings.json{(result.Plan is null ? "" : ", plan.csv")}"
+                + $"{(all is { Failure: null } ? $", {AllEvaluations.FileName}" : "")}");
+        return isStopped ? ExitCode.Interrupted : result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
     }
+
+    /// <summary>True for the folder itself as well.</summary>
+    private static bool IsInside(string file, string folder) => $"{Path.GetFullPath(file)}{Path.DirectorySeparatorChar}".StartsWith(
+        $"{Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder))}{Path.DirectorySeparatorChar}", StringComparison.Ordinal);
 
     /// <summary>The cache asked for, or null; a file that cannot be used is refused with a message.</summary>
     private static EvaluationCache? OpenCache(Study study, Request request, Terminal terminal, out bool isRefused)
@@ -114,8 +117,8 @@ internal static class RunCommand
         {
             try
             {
-                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {BuildInfo.Version}";
-                if (EvaluationCache.Open(path, identity, study.Factors.Count, out refusal) is { } memory)
+                var identity = $"study {study.Hash}, variant '{study.Variant}', FrameOpt {BuildInfo.Build}";
+                if (EvaluationCache.Open(path, identity, study.Factors.Count, study.Mission.Count, out refusal) is { } memory)
                 {
                     if (memory.CachedCount > 0)
                         terminal.Error.WriteLine($"{NumberFormat.Count(memory.CachedCount)} evaluations were loaded from {path}.");
@@ -134,24 +137,13 @@ internal static class RunCommand
     }
 
     /// <summary>Steps through the run, showing progress on a terminal; true when the user stopped it.</summary>
-    private static bool RunSteps(StudyRunner runner, Study study, string? evaluations, Terminal terminal)
-    {
-        using var table = evaluations is null ? null : OpenTable(study, evaluations);
-        return ProgressDisplay.Run(runner.Steps(), terminal, step =>
+    private static bool RunSteps(StudyRunner runner, AllEvaluations? all, Terminal terminal) =>
+        ProgressDisplay.Run(runner.Steps(), terminal, step =>
         {
             if (step.Batch is { } batch)
-                table?.Append(batch);
+                all?.Append(batch);
             return terminal.StopRequested();
         });
-    }
-
-    private static EvaluationTable OpenTable(Study study, string file)
-    {
-        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
-        return new EvaluationTable(study, File.Create(file));
-    }
 
     private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, bool All, string? Remember);
-
-    private sealed record Outcome(StudyResult Result, bool IsStopped);
 }

@@ -15,12 +15,14 @@ public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutSt
     /// <summary>The process's own: colours only on a terminal and never with NO_COLOR; Ctrl-C and SIGTERM ask to stop.</summary>
     public static Terminal OfProcess()
     {
-        var stop = new StopSignal();
+        // A command that cannot stop half-way never asks, and is ended by the signal.
+        var stop = new Lazy<StopSignal>();
+        var error = StandardStreams.HasError ? System.Console.Error : TextWriter.Null;
         return new Terminal(
             Console(System.Console.Out, System.Console.IsOutputRedirected),
-            Console(System.Console.Error, System.Console.IsErrorRedirected),
+            Console(error, !StandardStreams.HasError || System.Console.IsErrorRedirected),
             System.Console.OpenStandardOutput(),
-            () => stop.IsRequested);
+            () => stop.Value.IsRequested);
     }
 
     /// <summary>A console over a writer. In a pipe there is no colour and no wrapping.</summary>
@@ -40,8 +42,12 @@ public sealed record Terminal(IAnsiConsole Out, IAnsiConsole Error, Stream OutSt
         if (isPipe || width is not null)
             console.Profile.Width = width ?? PipeWidth;
         console.Profile.Capabilities.Unicode = true;
+        console.Pipeline.Attach(new VisibleOutput());
         return console;
     }
+
+    /// <summary>True for output that is redirected: its lines may be of any length.</summary>
+    public static bool IsPipe(IAnsiConsole console) => console.Profile.Width >= PipeWidth;
 }
 
 /// <summary>Catches Ctrl-C and SIGTERM, so that a run can write what it has. A second signal ends the process at once.</summary>

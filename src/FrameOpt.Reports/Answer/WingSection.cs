@@ -94,9 +94,5 @@ internal static class WingSection
             yield return $"{Capitalised(scenario)}: the pilot cannot hold this design in {string.Join(" and ", notHeld)}.";
     }
 
-    private static string Capitalised(WingScenario scenario)
-    {
-        var name = StudyText.Name(scenario.Case);
-        return char.ToUpperInvariant(name[0]) + name[1..];
-    }
+    private static string Capitalised(WingScenario scenario) => StudyText.Capitalised(StudyText.Name(scenario.Case));
 }

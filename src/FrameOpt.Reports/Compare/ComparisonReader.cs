@@ -55,6 +55,14 @@ public static class ComparisonReader
         errors = [.. collected.Distinct()];
         return errors.Count == 0 ? new Comparison(columns) : null;
     }
+
+    /// <summary>True when a folder is one of those that are compared.</summary>
+    /// <param name="arguments">As <see cref="Read"/> takes them.</param>
+    /// <param name="folder">Of any path.</param>
+    public static bool Reads(IReadOnlyList<string> arguments, string folder) =>
+        arguments.Any(argument => Place(ComparedArgument.Of(argument).Folder) == Place(folder));
+
+    private static string Place(string folder) => Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
 }
 
 /// <summary>A folder of a run, and which of its designs: "results/monday" or "results/monday:3".</summary>

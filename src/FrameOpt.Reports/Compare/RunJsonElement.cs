@@ -42,10 +42,38 @@ internal sealed record RunJsonElement(JsonElement Element, string Path)
         ? [.. Element.EnumerateArray().Select((item, i) => new RunJsonElement(item, $"{Path} > item {i + 1}"))]
         : throw new InvalidRunFileException(Path, "a list is expected");
 
+    /// <summary>One item of a list, from 0.</summary>
+    public RunJsonElement ItemAt(int index) => Element.ValueKind == JsonValueKind.Array && index < Element.GetArrayLength()
+        ? new RunJsonElement(Element[index], $"{Path} > item {index + 1}")
+        : throw new InvalidRunFileException(Path, "a list is expected");
+
     public IReadOnlyList<(string Name, RunJsonElement Part)> Properties => Element.ValueKind == JsonValueKind.Object
         ? [.. Element.EnumerateObject().Select(member => (SingleLine(member.Name),
             new RunJsonElement(member.Value, $"{Path} > {SingleLine(member.Name)}")))]
         : throw new InvalidRunFileException(Path, "an object is expected");
+
+    /// <summary>True when it has more keys and values, at any depth.</summary>
+    public bool Exceeds(int most)
+    {
+        var open = new Stack<JsonElement>([Element]);
+        for (var seen = 0; open.TryPop(out var part); seen++)
+        {
+            if (seen > most)
+                return true;
+            if (part.ValueKind == JsonValueKind.Array)
+            {
+                foreach (var item in part.EnumerateArray().Take(most + 1))
+                    open.Push(item);
+            }
+            else if (part.ValueKind == JsonValueKind.Object)
+            {
+                foreach (var member in part.EnumerateObject().Take(most + 1))
+                    open.Push(member.Value);
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>The text in one line, without control characters, shortened.</summary>
     public static string SingleLine(string text) => TextTruncation.Truncate(text.Replace('\t', ' '), MaxTextLength);

@@ -3,6 +3,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Files;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Reports.Compare;
 
@@ -10,10 +11,13 @@ namespace FrameOpt.Reports.Compare;
 internal sealed class RunJsonReader : IDisposable
 {
     /// <summary>Larger files are refused before they are read.</summary>
-    public const long MaxBytes = 200_000_000;
+    public const long MaxBytes = 50_000_000;
 
     private readonly JsonDocument document;
-    private readonly IReadOnlyList<string> columns;
+    /// <summary>Largest number of keys and values of a study in the file, and of columns of the front.</summary>
+    private const int MaxParts = 20_000;
+
+    private readonly Dictionary<string, int> columns = new(StringComparer.Ordinal);
     private readonly IReadOnlyList<(string Name, bool IsSettled)> phases;
     private readonly RunJsonElement front;
 
@@ -22,9 +26,12 @@ internal sealed class RunJsonReader : IDisposable
         this.document = document;
         var root = new RunJsonElement(document.RootElement, "");
         front = root["front"];
+        if (root["study"].Exceeds(MaxParts) || front["columns"].Exceeds(MaxParts) || root["warnings"].Exceeds(MaxParts))
+            throw new InvalidRunFileException("", $"its study, columns or warnings have more than {MaxParts} parts; no run writes that");
         phases = [.. root["study"]["mission"].Items.Select(phase =>
             (phase["name"].Text, !phase.Has("settled") || phase["settled"].Boolean))];
-        columns = [.. front["columns"].Items.Select(column => column["name"].Text)];
+        foreach (var (index, column) in front["columns"].Items.Index())
+            columns.TryAdd(column["name"].Text, index);
         Run = Read(root, folder, front["rows"].Element.ValueKind == JsonValueKind.Array ? front["rows"].Element.GetArrayLength() : 0);
     }
 
@@ -45,7 +52,7 @@ internal sealed class RunJsonReader : IDisposable
             error = FileProblem(folder, path);
             if (error.Length > 0)
                 return null;
-            using (var stream = File.OpenRead(path))
+            using (var stream = InputFile.Open(path))
                 document = JsonDocument.Parse(stream);
             error = VersionProblem(new RunJsonElement(document.RootElement, ""), path, version);
             if (error.Length == 0)
@@ -85,14 +92,14 @@ internal sealed class RunJsonReader : IDisposable
             return null;
         try
         {
-            if (phases.Any(phase => FrontTable.PhaseQuantities.Any(quantity => !columns.Contains($"{quantity}[{phase.Name}]"))))
+            if (phases.Any(phase => FrontTable.PhaseQuantities.Any(quantity => !columns.ContainsKey($"{quantity}[{phase.Name}]"))))
             {
                 error = $"{path} does not contain the phases of its ranked designs because an older build of FrameOpt wrote it. Run the "
                     + $"study again.";
                 return null;
             }
 
-            return Column(front["rows"].Items[position - 1].Items, position, letter);
+            return Column(front["rows"].ItemAt(position - 1).Items, position, letter);
         }
         catch (InvalidRunFileException problem)
         {
@@ -106,6 +113,8 @@ internal sealed class RunJsonReader : IDisposable
 
     private static string FileProblem(string folder, string path)
     {
+        if (string.IsNullOrWhiteSpace(folder))
+            return "The name of a folder is empty; give the results folder of a run.";
         if (!Directory.Exists(folder))
             return File.Exists(folder) ? $"{folder} is a file; give the results folder of a run." : $"{folder}: there is no such folder.";
         if (!File.Exists(path))
@@ -147,8 +156,7 @@ internal sealed class RunJsonReader : IDisposable
     {
         double Value(string name, bool isNeeded = true)
         {
-            var index = columns.Index().Where(column => column.Item == name).Select(column => column.Index).DefaultIfEmpty(-1).First();
-            return index >= 0 && index < row.Count ? isNeeded ? row[index].Number : row[index].NumberOrNaN
+            return columns.TryGetValue(name, out var index) && index < row.Count ? isNeeded ? row[index].Number : row[index].NumberOrNaN
                 : throw new InvalidRunFileException(front.Path, $"{name} is missing");
         }
 
@@ -166,7 +174,7 @@ internal sealed class RunJsonReader : IDisposable
             geometry,
             [.. phases.Select(phase => new ComparedPhase(phase.Name, phase.IsSettled,
                 [.. FrontTable.PhaseQuantities.Select(quantity => OfPhase(quantity, phase.Name))]))],
-            [.. ResponseCatalogue.OfMissions.Select(response => Value(columns.Contains(response.Name) ? response.Name
+            [.. ResponseCatalogue.OfMissions.Select(response => Value(columns.ContainsKey(response.Name) ? response.Name
                 : $"|{response.Name}|", isNeeded: false))]);
     }
 }

@@ -1,10 +1,13 @@
 using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Compare;
 
 /// <summary>What differs between two studies as understood, value by value.</summary>
 public static class StudyDifferences
 {
+    private const int MaxText = 4_000;
+
     /// <summary>Every value that differs, in the order of the first study; what only the other study has comes last in its group.</summary>
     public static IReadOnlyList<StudyDifference> Of(StudyNode from, StudyNode to) =>
         [.. Pairs(from, to).SelectMany(pair => Collect((pair.From ?? pair.To)!.Name, "", pair.From, pair.To))];
@@ -22,16 +25,31 @@ public static class StudyDifferences
     private static bool IsComparedByParts(StudyNode from, StudyNode to) => from.Kind == to.Kind && from.Kind != StudyNodeKind.Value
         && (from.Kind != StudyNodeKind.Table || from.Parts.Count == to.Parts.Count);
 
-    private static IEnumerable<(StudyNode? From, StudyNode? To)> Pairs(StudyNode from, StudyNode to) =>
-    [
-        .. from.Parts.Select(part => ((StudyNode?)part, to.Parts.FirstOrDefault(other => other.Name == part.Name))),
-        .. to.Parts.Where(part => from.Parts.All(other => other.Name != part.Name)).Select(part => ((StudyNode?)null, (StudyNode?)part)),
-    ];
+    private static IEnumerable<(StudyNode? From, StudyNode? To)> Pairs(StudyNode from, StudyNode to)
+    {
+        var (ours, theirs) = (ByName(from), ByName(to));
+        return
+        [
+            .. from.Parts.Select(part => ((StudyNode?)part, theirs.GetValueOrDefault(part.Name))),
+            .. to.Parts.Where(part => !ours.ContainsKey(part.Name)).Select(part => ((StudyNode?)null, (StudyNode?)part)),
+        ];
+    }
+
+    /// <summary>The parts of a node; of two with one name the first.</summary>
+    private static Dictionary<string, StudyNode> ByName(StudyNode node)
+    {
+        var named = new Dictionary<string, StudyNode>(StringComparer.Ordinal);
+        foreach (var part in node.Parts)
+            named.TryAdd(part.Name, part);
+        return named;
+    }
 
     /// <summary>The difference in words; to the last digit where the words are the same.</summary>
     private static StudyDifference Difference(string group, string path, StudyNode? from, StudyNode? to) => from?.Text == to?.Text
         ? new StudyDifference(group, path, ExactText(from!), ExactText(to!))
-        : new StudyDifference(group, path, from?.Text, to?.Text);
+        : new StudyDifference(group, path, Shortened(from?.Text), Shortened(to?.Text));
+
+    private static string? Shortened(string? text) => text is null ? null : TextTruncation.Truncate(text, MaxText);
 
     private static string ExactText(StudyNode node) =>
         $"{node.Text}, exactly "

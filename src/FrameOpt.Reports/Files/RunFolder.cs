@@ -10,7 +10,7 @@ namespace FrameOpt.Reports.Files;
 /// <summary>The folder a run writes: plain files, all of them or none.</summary>
 public static class RunFolder
 {
-    /// <summary>The file by which a folder of results is known.</summary>
+    /// <summary>The file that holds the run.</summary>
     public const string RunJsonName = "run.json";
 
     /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain
@@ -39,48 +39,31 @@ public static class RunFolder
         return unused;
     }
 
-    /// <summary>Why results may not go there, in words, or null when they may. Ask before the run, not after it.</summary>
-    /// <param name="path">Where they should go.</param>
-    /// <param name="replace">True when an older result there may be lost.</param>
-    public static string? WriteObstacle(string path, bool replace) => AtomicFolder.WriteObstacle(path, replace, RunJsonName);
-
     /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a
     /// plan.</summary>
     /// <param name="report">The run.</param>
     /// <param name="timings">Of the run.</param>
-    /// <param name="path">The folder; made with its parents.</param>
-    /// <param name="replace">True to put the new results in the place of older ones.</param>
-    /// <param name="evaluations">A closed file written by <see cref="EvaluationTable"/> on the same disk, to move in as evaluations.csv; or
-    /// null.</param>
-    /// <exception cref="IOException"><see cref="WriteObstacle"/> has a reason, or the disk refuses; what stood there before stands there
-    /// still.</exception>
-    public static void Write(RunReport report, RunTimings timings, string path, bool replace, string? evaluations = null)
+    /// <param name="folder">Not yet complete.</param>
+    public static void Write(RunReport report, RunTimings timings, ResultsFolder folder)
     {
-        if (WriteObstacle(path, replace) is { } reason)
-            throw new IOException(reason);
-        AtomicFolder.Write(path, replace, folder =>
+        // The page and the workbook take longest and are independent of each other.
+        var page = Task.Run(() => folder.Write("report.html", stream => ReportPage.Write(report, stream)));
+        try
         {
-            // The page and the workbook take longest and are independent of each other.
-            var page = Task.Run(() => AtomicFolder.WriteFile(folder, "report.html", stream => ReportPage.Write(report, stream)));
-            try
-            {
-                AtomicFolder.WriteFile(folder, RunJsonName, stream => RunJson.Write(report, stream));
-                AtomicFolder.WriteFile(folder, "designs.csv", stream => CsvTable.Write(
-                    FrontTable.Of(report.Result.Study, report.Result.Front, report.FrontEvaluations), stream));
-                if (report.Result.Plan is { } plan)
-                    AtomicFolder.WriteFile(folder, "plan.csv", stream => CsvTable.Write(PlanTable.Of(plan), stream));
-                AtomicFolder.WriteFile(folder, "results.xlsx", stream => RunWorkbook.Write(report, stream));
-            }
-            finally
-            {
-                // Even when another file failed, nothing may write into the folder after this.
-                Task.WaitAny(page);
-            }
+            folder.Write(RunJsonName, stream => RunJson.Write(report, stream));
+            folder.Write("designs.csv", stream => CsvTable.Write(
+                FrontTable.Of(report.Result.Study, report.Result.Front, report.FrontEvaluations), stream));
+            if (report.Result.Plan is { } plan)
+                folder.Write("plan.csv", stream => CsvTable.Write(PlanTable.Of(plan), stream));
+            folder.Write("results.xlsx", stream => RunWorkbook.Write(report, stream));
+        }
+        finally
+        {
+            // Even when another file failed, nothing may write into the folder after this.
+            Task.WaitAny(page);
+        }
 
-            page.GetAwaiter().GetResult();
-            AtomicFolder.WriteFile(folder, "timings.json", stream => TimingsJson.Write(timings, stream));
-            if (evaluations is not null)
-                File.Move(evaluations, Path.Combine(folder, "evaluations.csv"));
-        });
+        page.GetAwaiter().GetResult();
+        folder.Write("timings.json", stream => TimingsJson.Write(timings, stream));
     }
 }

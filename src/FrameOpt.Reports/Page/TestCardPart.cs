@@ -80,16 +80,14 @@ internal static class TestCardSteps
     private static string HeldBy(Study study, PhaseResult result)
     {
         if (!result.Phase.IsSettled)
-            return $"{Capitalised(SideText.Twist(result))}; {SideText.LoadDifference(result[PhaseQuantity.LoadDifference])}. "
-                + $"Nothing is steady for the first ten seconds.";
+            return $"{StudyText.Capitalised(SideText.Twist(result))}; {SideText.LoadDifference(result[PhaseQuantity.LoadDifference])}. "
+                + "Nothing is steady for the first ten seconds.";
         return result.IsBeyondLean
             ? "No lean cures it: hold it with the brake, and land."
             : $"Held straight by: {SideText.Lean(result[PhaseQuantity.Lean])} "
                 + $"(effort {NumberFormat.Text(result[PhaseQuantity.Effort], "")} of "
                 + $"{NumberFormat.Text(1000 * study.Machine.Pilot.LeanMetres, "mm")}).";
     }
-
-    private static string Capitalised(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string AbortText(PhaseResult result)
     {

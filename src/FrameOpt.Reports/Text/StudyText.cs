@@ -16,6 +16,9 @@ public static class StudyText
     /// <summary>The response's name, between bars where its magnitude counts.</summary>
     public static string Name(Response response, bool magnitude) => magnitude ? $"|{response.Name}|" : response.Name;
 
+    /// <summary>Name and unit of a response: "thrust [N]".</summary>
+    public static string WithUnit(ResponseEntry entry) => entry.Unit.Length == 0 ? entry.Name : $"{entry.Name} [{entry.Unit}]";
+
     /// <summary>Name and unit of an objective, short enough for an axis.</summary>
     public static string AxisLabel(StudyObjective objective)
     {
@@ -33,6 +36,10 @@ public static class StudyText
             parts.Add(Invariant($"at most {most:0.######} {limit.Response.Unit}").TrimEnd());
         return $"{limit.Response.Name} {string.Join(" and ", parts)}{(limit.Magnitude ? ", either way" : "")}";
     }
+
+    /// <summary>A text as the beginning of a sentence.</summary>
+    /// <param name="text">Not empty.</param>
+    public static string Capitalised(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>A case of the wing, short enough for a column's header.</summary>
     public static string Name(WingCase wingCase) => wingCase switch

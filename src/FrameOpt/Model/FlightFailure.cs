@@ -15,6 +15,15 @@ public readonly record struct FlightFailure(FailureKind Kind, int PhaseIndex)
 
     /// <summary>The failure a <see cref="Code"/> stands for.</summary>
     public static FlightFailure FromCode(ushort code) => new((FailureKind)(code % Kinds), code / Kinds);
+
+    /// <summary>True for 0 and for what is the <see cref="Code"/> of some failure in a mission of so many phases.</summary>
+    public static bool IsCode(double value, int phases)
+    {
+        if (value is not (>= 0 and <= ushort.MaxValue) || value != Math.Floor(value))
+            return false;
+        var failure = FromCode((ushort)value);
+        return failure.PhaseIndex < phases && Enum.IsDefined(failure.Kind) && failure.Code == value;
+    }
 }
 
 /// <summary>Why a design cannot fly in a phase.</summary>

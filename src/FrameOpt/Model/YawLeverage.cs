@@ -27,7 +27,7 @@ public abstract record YawLeverage
     /// <summary>As text it is its own numbers only: low and high are leverages with a low and a high of their own, without end.</summary>
     protected virtual bool PrintMembers(StringBuilder builder) => false;
 
-    /// <summary>The other way to be wrong about it: as low as it may well be.</summary>
+    /// <summary>As low as it may well be.</summary>
     public YawLeverage Low => this switch
     {
         Constant constant => new Constant(0.5 * constant.Value),

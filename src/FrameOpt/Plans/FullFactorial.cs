@@ -3,12 +3,12 @@ namespace FrameOpt.Plans;
 /// <summary>Every combination of the factors' levels.</summary>
 public static class FullFactorial
 {
-    private const int MaxRuns = 1_000_000;
+    private const int MaxRuns = 10_000;
 
     /// <summary>A full factorial with levels evenly spaced from -1 to +1, the first factor changing fastest.</summary>
     /// <param name="factors">The names, 1 to 20.</param>
     /// <param name="levels">Number of levels of each factor, at least 2.</param>
-    /// <exception cref="ArgumentException">The counts differ, a factor has fewer than two levels, or there are more than a million
+    /// <exception cref="ArgumentException">The counts differ, a factor has fewer than two levels, or there are more than 10,000
     /// runs.</exception>
     public static Plan Build(IReadOnlyList<string> factors, IReadOnlyList<int> levels)
     {
@@ -20,13 +20,14 @@ public static class FullFactorial
             PlanArguments.AtLeast(2, levels[f], $"number of levels of {factors[f]}");
         var runs = levels.Aggregate(1.0, (product, count) => product * count);
         if (runs > MaxRuns)
-            throw new ArgumentException($"the full factorial has {runs:0} runs; at most {MaxRuns} are built");
+            throw new ArgumentException(
+                $"the full factorial has {runs:0} runs; at most {MaxRuns} are built: take fewer levels, or a central composite plan");
         return Plan.Numbered("full factorial", factors, Plan.Points(
             PointKind.Factorial, CodedLevels.Combinations([.. levels.Select(CodedLevels.EvenlySpaced)])));
     }
 
     /// <summary>A full factorial with two levels of every factor.</summary>
-    /// <param name="factors">The names, 1 to 19.</param>
+    /// <param name="factors">The names, 1 to 13.</param>
     /// <exception cref="ArgumentException">No factor, too many, or a name twice.</exception>
     public static Plan TwoLevel(IReadOnlyList<string> factors) => Build(factors, [.. factors.Select(_ => 2)]);
 }

@@ -39,7 +39,9 @@ public static class OptimalPlan
         return Build(request with { Given = made.Runs, InNewBlock = true });
     }
 
-    private static void Refuse(OptimalRequest request)
+    /// <summary>Refuses a request that no plan meets.</summary>
+    /// <exception cref="ArgumentException">As for <see cref="Build"/>, as far as it is known before the search.</exception>
+    internal static void Refuse(OptimalRequest request)
     {
         PlanArguments.Factors(request.Factors, "optimal plan", 1, 12);
         PlanArguments.AtLeast(1, request.Runs, "number of runs to choose");

@@ -12,6 +12,11 @@ public abstract record PlanRequest
     /// <exception cref="ArgumentException">There is no such plan for this number of factors or runs; the message says why.</exception>
     public abstract BuiltPlan Build(IReadOnlyList<string> factors);
 
+    /// <summary>Number of runs the plan has, without a search for the best ones where there is one.</summary>
+    /// <param name="factors">The names of the factors.</param>
+    /// <exception cref="ArgumentException">There is no such plan for this number of factors or runs; the message says why.</exception>
+    public virtual int CountRuns(IReadOnlyList<string> factors) => Build(factors).Plan.Runs.Count;
+
     /// <summary>Every combination of levels.</summary>
     /// <param name="Levels">Number of levels of each factor, at least 2.</param>
     public sealed record FullFactorial(int Levels) : PlanRequest
@@ -82,19 +87,41 @@ public abstract record PlanRequest
     public sealed record Optimal(OptimalCriterion Criterion, SurfaceModel Model, int Runs, ulong Seed) : PlanRequest
     {
         private const int Levels = 5;
+        private const double MaxWork = 1e9;
+        private const int MaxStarts = 50;
 
         /// <inheritdoc/>
-        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(
-            OptimalPlan.Build(new OptimalRequest
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(OptimalPlan.Build(Request(factors)), Model);
+
+        /// <inheritdoc/>
+        public override int CountRuns(IReadOnlyList<string> factors)
+        {
+            var request = Request(factors);
+            OptimalPlan.Refuse(request);
+            return request.Runs;
+        }
+
+        private OptimalRequest Request(IReadOnlyList<string> factors)
+        {
+            var terms = ModelTerms.Of(Model, factors.Count);
+            var most = Math.Floor(Math.Sqrt(MaxWork / factors.Count) / terms.Count);
+            if (Runs > most)
+                throw new ArgumentException($"the search for {Runs} runs that tell {terms.Count} terms apart would take minutes; at most "
+                    + $"{most} runs are searched for, and fewer are enough for a computed model");
+            return new OptimalRequest
             {
                 Factors = factors,
-                Model = new PlanModel(ModelTerms.Of(Model, factors.Count)),
+                Model = new PlanModel(terms),
                 Runs = Runs,
                 Levels = [.. factors.Select(_ => CodedLevels.EvenlySpaced(Levels))],
                 Criterion = Criterion,
                 Seed = Seed,
-            }),
-            Model);
+                Starts = (int)Math.Clamp(MaxWork / Work(factors.Count, terms.Count), 2, MaxStarts),
+            };
+        }
+
+        /// <summary>What one start takes, up to a factor: every change of a run inverts the information matrix again.</summary>
+        private double Work(int factors, int terms) => (double)Runs * Runs * terms * terms * factors;
     }
 
     /// <summary>Interactions are fitted only where the fraction does not confound them with each other (resolution V or more).</summary>

@@ -1,17 +1,16 @@
 using System.Globalization;
-using System.Runtime.InteropServices;
 using System.Text;
 using FrameOpt.Search;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Running;
 
 /// <summary>Evaluations cached in a text file during a search, so that the same run continues where it stopped or was killed.</summary>
 /// <remarks>Every line is one design: the pass, its values in m and rad, its failure code (0 for none), its objectives oriented so that
-/// smaller is better, its limits' values; shortest decimals that read back to the same bits. An incomplete last line is dropped.</remarks>
+/// smaller is better, its limits' values, and a checksum of all that; shortest decimals that read back to the same bits. A last line that
+/// was not written to its end is dropped; any other line that does not agree with its checksum makes the file unusable.</remarks>
 public sealed class EvaluationCache : IDisposable
 {
-    private const string Mark = "# FrameOpt evaluations, format 1";
-
     private readonly Dictionary<string, double[]> cached;
     private readonly FileStream file;
     private readonly StringBuilder lines = new();
@@ -28,35 +27,36 @@ public sealed class EvaluationCache : IDisposable
     /// <summary>Number of evaluations served from the file since.</summary>
     public long CacheHits { get; private set; }
 
-    /// <summary>Opens or creates the file of a study.</summary>
+    /// <summary>Why the file does not hold every evaluation, such as a full disk; null while it does. The search goes on all the
+    /// same.</summary>
+    public string? WriteFailure { get; private set; }
+
+    /// <summary>Opens or creates the file of a study; no other run may open it until this one is done.</summary>
     /// <param name="path">Path of the file; its folder is created.</param>
-    /// <param name="identity">What the evaluations depend on: study, variant, version. Evaluations of another are refused.</param>
+    /// <param name="identity">What evaluations depend on: study, variant, version and build. Those of another are refused.</param>
     /// <param name="factors">Number of factors of the study.</param>
+    /// <param name="phases">Number of phases of its mission.</param>
     /// <param name="refusal">The reason, when null is returned.</param>
-    /// <exception cref="IOException">The disk refuses, or another run holds the file.</exception>
-    public static EvaluationCache? Open(string path, string identity, int factors, out string refusal)
+    /// <exception cref="IOException">The disk refuses, another run holds the file, or it is no regular file.</exception>
+    public static EvaluationCache? Open(string path, string identity, int factors, int phases, out string refusal)
     {
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-        var file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.Read);
-        var header = $"{Mark}\n# {identity}\n";
-        var text = new StreamReader(file, Encoding.UTF8, leaveOpen: true).ReadToEnd();
-        refusal = "";
-        if (text.Length > 0 && !text.StartsWith(header, StringComparison.Ordinal) && !header.StartsWith(text, StringComparison.Ordinal))
+        if (File.Exists(path))
+            InputFile.Open(path).Dispose();
+        var file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
+        try
+        {
+            if (EvaluationCacheFile.Read(file, path, identity, factors, phases, out refusal) is { } cached)
+                return new EvaluationCache(file, cached);
+        }
+        catch
         {
             file.Dispose();
-            refusal = text.StartsWith(Mark, StringComparison.Ordinal)
-                ? $"{path} holds evaluations of another study, variant or version; name another file, or delete it"
-                : $"{path} is not a file of evaluations and is left alone; name another file";
-            return null;
+            throw;
         }
 
-        var (cached, whole) = Read(text, header, factors);
-        file.SetLength(Encoding.UTF8.GetByteCount(text.AsSpan(0, whole)));
-        file.Seek(0, SeekOrigin.End);
-        var cache = new EvaluationCache(file, cached);
-        if (whole == 0)
-            file.Write(Encoding.UTF8.GetBytes(header));
-        return cache;
+        file.Dispose();
+        return null;
     }
 
     /// <summary>The problem with cached evaluations served from the cache.</summary>
@@ -67,24 +67,37 @@ public sealed class EvaluationCache : IDisposable
     /// <summary>Stores a batch; cached evaluations are not written again.</summary>
     public void Store(EvaluatedBatch batch, string pass)
     {
+        if (WriteFailure is not null)
+            return;
         lines.Clear();
         var values = new double[batch.Problem.Factors.Count];
         for (var i = 0; i < batch.Designs.Count; i++)
         {
             batch.Designs.CopyDesign(i, batch.Problem, values);
-            if (cached.ContainsKey(Key(pass, values)))
+            if (cached.ContainsKey(EvaluationCacheFile.Key(pass, values)))
                 continue;
+            var start = lines.Length;
             lines.Append(pass);
             foreach (var value in values)
                 Append(value);
             Append(batch.Failures[i]);
             foreach (var column in batch.Objectives.Concat(batch.ConstraintValues))
                 Append(batch.Failures[i] == 0 ? column[i] : 0);
-            lines.Append('\n');
+            var checksum = EvaluationCacheFile.Checksum(lines.ToString(start, lines.Length - start));
+            lines.Append(',').Append(checksum).Append('\n');
         }
 
-        file.Write(Encoding.UTF8.GetBytes(lines.ToString()));
-        file.Flush();
+        var whole = file.Position;
+        try
+        {
+            file.Write(Encoding.UTF8.GetBytes(lines.ToString()));
+        }
+        catch (IOException problem)
+        {
+            // What was written of these lines goes again, so that the file can be used later.
+            WriteFailure = problem.Message;
+            file.SetLength(whole);
+        }
     }
 
     /// <inheritdoc/>
@@ -98,7 +111,7 @@ public sealed class EvaluationCache : IDisposable
         for (var i = 0; i < batch.Designs.Count; i++)
         {
             batch.Designs.CopyDesign(i, problem, values);
-            if (!cached.TryGetValue(Key(pass, values), out var answer)
+            if (!cached.TryGetValue(EvaluationCacheFile.Key(pass, values), out var answer)
                 || answer.Length != 1 + batch.Objectives.Length + batch.ConstraintValues.Length)
             {
                 problem.Evaluate(batch);
@@ -114,31 +127,5 @@ public sealed class EvaluationCache : IDisposable
 
         lock (cached)
             CacheHits += batch.Designs.Count;
-    }
-
-    private static string Key(string pass, ReadOnlySpan<double> values) => $"{pass},{Convert.ToHexString(MemoryMarshal.AsBytes(values))}";
-
-    private static (Dictionary<string, double[]> CachedCount, int Whole) Read(string text, string header, int factors)
-    {
-        var cached = new Dictionary<string, double[]>();
-        if (text.Length < header.Length)
-            return (cached, 0);
-        var whole = header.Length;
-        for (int end; (end = text.IndexOf('\n', whole)) >= 0; whole = end + 1)
-        {
-            var fields = text[whole..end].Split(',');
-            var numbers = new double[fields.Length - 1];
-            for (var i = 0; i < numbers.Length; i++)
-            {
-                if (!double.TryParse(fields[i + 1], NumberStyles.Float, CultureInfo.InvariantCulture, out numbers[i]))
-                    return (cached, whole);
-            }
-
-            if (numbers.Length <= factors)
-                return (cached, whole);
-            cached[Key(fields[0], numbers.AsSpan(0, factors))] = numbers[factors..];
-        }
-
-        return (cached, whole);
     }
 }

@@ -13,15 +13,21 @@ public static class PlanRunner
     /// <param name="study">With a plan setting.</param>
     /// <param name="mission">The model.</param>
     /// <param name="threads">Worker threads for the comparison of surface and model, at least 1.</param>
-    public static PlanResult Run(Study study, MissionModel mission, int threads)
+    /// <param name="stop">Ends the work; there is no result then.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static PlanResult Run(Study study, MissionModel mission, int threads, CancellationToken stop = default)
     {
         var plan = StudyPlan.Of(study);
-        var evaluations = plan.Designs.Select(mission.Evaluate).ToList();
+        var evaluations = plan.Designs.Select(design =>
+        {
+            stop.ThrowIfCancellationRequested();
+            return mission.Evaluate(design);
+        }).ToList();
         var responses = study.Plan!.Responses;
         var values = responses
             .Select(response => evaluations.Select(e => e.Failure is null ? e[response] : double.NaN).ToArray()).ToList();
         var fits = values.Select(y => Fit(plan, y)).ToList();
-        var checks = SurfaceComparison.Of(study, mission, plan, responses, fits, threads);
+        var checks = SurfaceComparison.Of(study, mission, plan, responses, fits, threads, stop);
         return new PlanResult(
             plan,
             [.. evaluations.Select(evaluation => evaluation.Failure)],
@@ -47,7 +53,7 @@ public static class SurfaceComparison
     /// <summary>One check for each response, null where there is no fit.</summary>
     public static IReadOnlyList<SurfaceCheck?> Of(
         Study study, MissionModel mission, StudyPlan plan, IReadOnlyList<Response> responses, IReadOnlyList<RegressionFit?> fits,
-            int threads)
+            int threads, CancellationToken stop = default)
     {
         var levels = Math.Max(2, (int)Math.Ceiling(Math.Pow(MinPoints, 1.0 / plan.Factors.Count) - 1e-9));
         var fine = study with
@@ -59,7 +65,11 @@ public static class SurfaceComparison
         var problem = new StudyProblem(fine, mission);
         var sums = fits.Select(_ => new Sum()).ToArray();
         foreach (var batch in new ExhaustiveSearch().Run(problem.Problem, threads))
+        {
+            stop.ThrowIfCancellationRequested();
             Add(batch, problem, plan, fits, sums);
+        }
+
         return [.. fits.Select((fit, r) => fit is null || sums[r].Count == 0 ? null : sums[r].AsCheck())];
     }
 

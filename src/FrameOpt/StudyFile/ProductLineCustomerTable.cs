@@ -8,6 +8,10 @@ namespace FrameOpt.StudyFile;
 /// <summary>Reads customers from a CSV file: a line of headers, then a line for each.</summary>
 internal sealed class ProductLineCustomerTable
 {
+    private const int MaxHeaders = 100;
+    private const double MaxShare = 1_000_000;
+    private const double MinShare = 1e-12;
+
     private readonly CsvTable table;
     private readonly Node at;
     private readonly DiagnosticBag diagnostics;
@@ -31,9 +35,15 @@ internal sealed class ProductLineCustomerTable
             diagnostics.Add(
                 file, Invariant($"{table.Name} has {table.Rows.Count} customers; {ProductLineCustomersReader.MaxCustomers} is the most."),
                 "Put those that are alike on one line with a count.");
-        var reader = new ProductLineCustomerTable(table, file, diagnostics);
-        return reader.HasColumns(options) ? [.. table.Rows.Take(ProductLineCustomersReader.MaxCustomers)
-            .Select((row, index) => reader.One(row, index, options))] : [];
+        // The same table gives the same customers while the choices are the same.
+        var choices = options.Select(option => $"{option.Name}:{string.Join(',', option.Choices)}");
+        var key = $"customers {table.Name} {string.Join(';', choices)}";
+        return diagnostics.Cache.Get<IReadOnlyList<ProductLineCustomer>>(key, diagnostics, () =>
+        {
+            var reader = new ProductLineCustomerTable(table, file, diagnostics);
+            return reader.HasColumns(options) ? [.. table.Rows.Take(ProductLineCustomersReader.MaxCustomers)
+                .Select((row, index) => reader.One(row, index, options))] : [];
+        });
     }
 
     private bool HasColumns(IReadOnlyList<ProductLineOption> options)
@@ -46,6 +56,12 @@ internal sealed class ProductLineCustomerTable
         foreach (var option in options.Where(option => table.Column(option.Name) < 0))
             diagnostics.Add(at, $"{table.Name} has no column for the option {option.Name}.",
                 $"Head a column `{option.Name}`, with {string.Join(" or ", option.Choices.Take(2))} in it.");
+        if (table.Headers.Count > MaxHeaders)
+        {
+            diagnostics.Add(at, $"{table.Name} has {table.Headers.Count} columns; {MaxHeaders} is the most.", "Keep those that are used.");
+            return false;
+        }
+
         string[] known = ["name", "share", "count", .. options.Select(option => option.Name)];
         foreach (var (header, c) in table.Headers.Select((header, c) => (header, c))
             .Where(column => column.c != mass && !known.Contains(column.header, StringComparer.OrdinalIgnoreCase)))
@@ -95,13 +111,14 @@ internal sealed class ProductLineCustomerTable
         {
             var text = row.Cells[table.Column(name)];
             var parsed = NumberText.Parse(text);
-            var isRight = parsed.Message is null && parsed.Value > 0
+            var isRight = parsed.Message is null && parsed.Value is >= MinShare and <= MaxShare
                 && (name == "share" ? Dimension.Share.FindUnit(parsed.Unit) is not null
                 : parsed.Unit.Length == 0 && parsed.Value == Math.Floor(parsed.Value));
             if (isRight)
                 return name == "share" ? Dimension.Share.FindUnit(parsed.Unit)!.ToBase(parsed.Value) : parsed.Value;
-            diagnostics.Add(at, $"{where}`{text}` is not a {name}.", name == "share" ? "A number above 0 is wanted, plain or with %."
-                : "A whole number, 1 or more, is expected; leave out customers of whom there are none.");
+            diagnostics.Add(at, $"{where}`{text}` is not a {name}.", name == "share"
+                ? Invariant($"A number above 0 and at most {MaxShare} is wanted, plain or with %.")
+                : Invariant($"A whole number from 1 to {MaxShare} is expected; leave out customers of whom there are none."));
             return double.NaN;
         }
 

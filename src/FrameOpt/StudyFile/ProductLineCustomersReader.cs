@@ -11,6 +11,8 @@ internal static class ProductLineCustomersReader
     /// <summary>Largest number of customers.</summary>
     public const int MaxCustomers = 200_000;
 
+    private const int MaxListed = 2_000;
+
     /// <summary>Decimals of pilot masses in kg, as a scale reads: many customers are then identical and are computed only once.</summary>
     public const int MassDecimals = 1;
 
@@ -71,6 +73,13 @@ internal static class ProductLineCustomersReader
         if (nodes.Count == 0)
             line.DiagnosticBag.Add(line.At("customers"), "There are no customers.",
                 "Write for example `customers: [{ name: school, pilot_mass: 70 kg, count: 12 }]`.");
+        if (nodes.Count > MaxListed)
+        {
+            line.DiagnosticBag.Add(line.KeyAt("customers"), $"{nodes.Count} customers are listed; {MaxListed} is the most.",
+                "Put them in a CSV file and name it, for example `customers: customers.csv`.");
+            return [];
+        }
+
         Section[] sections = [.. nodes.Select((node, c) => Section.Open(
             node, node, $"line.customers[{c + 1}]", keys, line.DiagnosticBag)).OfType<Section>()];
         CheckShares(sections.Any(section => section.Has("share")), sections.Any(section => section.Has("count")), line.KeyAt("customers"),

@@ -26,9 +26,13 @@ internal static class ProductLineOptionsReader
         var read = new List<OptionChanges>();
         foreach (var option in line.Entries("options"))
         {
-            if (taken.Contains(option.Key.Text))
+            if (NameRules.Problem("option", option.Key.Text, "engine:") is var (what, fix))
+                line.DiagnosticBag.Add(option.Key, what, fix);
+            else if (taken.Contains(NameRules.Key(option.Key.Text)))
                 line.DiagnosticBag.Add(option.Key, $"An option cannot be named `{option.Key.Text}`: customers have a key of that name.",
                     "Choose another name, for example `engine`.");
+            else if (read.Any(other => NameRules.AreAlike(other.Option.Name, option.Key.Text)))
+                line.DiagnosticBag.Add(option.Key, "Two options have this name.", "Give each its own.");
             else if (option.Value is not Node.Map { Entries.Count: > 0 } choices)
                 line.DiagnosticBag.Add(option.Key, $"The option `{option.Key.Excerpt}` has no choices.",
                     $"Write under it each choice and what it changes, for example {Example}.");
@@ -37,16 +41,26 @@ internal static class ProductLineOptionsReader
                     choices.Entries));
         }
 
+        if (read.Aggregate(1.0, (product, option) => product * option.Changes.Count) > MaxConfigurations)
+        {
+            line.DiagnosticBag.Add(line.KeyAt("options"), $"The options make more than {MaxConfigurations} combinations.",
+                "Leave out choices that hardly differ.");
+            return [];
+        }
+
         // A wrong choice still counts as a choice, so that customers who have it are not reported again.
         foreach (var option in read)
         {
-            foreach (var choice in option.Changes)
+            foreach (var (index, choice) in option.Changes.Index())
+            {
+                if (NameRules.Problem("choice", choice.Key.Text, "light:") is var (what, fix))
+                    line.DiagnosticBag.Add(choice.Key, what, fix);
+                else if (option.Changes.Take(index).Any(other => NameRules.AreAlike(other.Key.Text, choice.Key.Text)))
+                    line.DiagnosticBag.Add(choice.Key, $"Two choices of {option.Option.Name} have this name.", "Give each its own.");
                 Check(line, option.Option.Name, choice);
+            }
         }
 
-        if (read.Aggregate(1.0, (product, option) => product * option.Changes.Count) > MaxConfigurations)
-            line.DiagnosticBag.Add(line.KeyAt("options"), $"The options make more than {MaxConfigurations} combinations.",
-                "Leave out choices that hardly differ.");
         return read;
     }
 
@@ -94,7 +108,7 @@ internal static class ProductLineOptionsReader
 
     private static void ValidateChoice(Section line, Node.Map root, Study study, Node.Entry change, string prefix)
     {
-        var diagnostics = new DiagnosticBag(line.DiagnosticBag.File, line.DiagnosticBag.Folder);
+        var diagnostics = new DiagnosticBag(line.DiagnosticBag.File, line.DiagnosticBag.Folder, line.DiagnosticBag.Cache);
         StudySectionsReader.Read(VariantReader.Apply(root, change, diagnostics), study.Hash, diagnostics);
         line.DiagnosticBag.AddNew(diagnostics, prefix);
     }
@@ -103,7 +117,7 @@ internal static class ProductLineOptionsReader
         Section line, Node.Map root, Study study, IReadOnlyList<Node.Entry> choices, string? pilot)
     {
         string[] names = [.. choices.Select(choice => choice.Key.Text)];
-        var diagnostics = new DiagnosticBag(line.DiagnosticBag.File, line.DiagnosticBag.Folder);
+        var diagnostics = new DiagnosticBag(line.DiagnosticBag.File, line.DiagnosticBag.Folder, line.DiagnosticBag.Cache);
         var changed = choices.Aggregate(root, (under, choice) => VariantReader.Apply(under, choice, diagnostics));
         var read = choices.Count == 0 ? study : StudySectionsReader.Read(changed, study.Hash, diagnostics);
         line.DiagnosticBag.AddNew(diagnostics, $"With {string.Join(", ", names)}: ");

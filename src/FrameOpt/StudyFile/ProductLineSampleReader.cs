@@ -24,7 +24,8 @@ internal static class ProductLineSampleReader
         if (sample.DiagnosticBag.Count > before)
             return ([], "");
         var draw = new ProductLineSample(count, (ulong)seed, mean, deviation, from, to, shares);
-        return (draw.Draw(),
+        var key = Invariant($"sample {draw} {string.Join(";", shares.Select(of => string.Join(",", of)))}");
+        return (sample.DiagnosticBag.Cache.Get(key, sample.DiagnosticBag, draw.Draw),
             Invariant($"{count} sampled with seed {seed}: pilot mass {mean:0.#} kg, standard deviation {deviation:0.#} kg, ")
                 + Invariant($"{from:0.#} to {to:0.#} kg"));
     }
@@ -54,11 +55,14 @@ internal static class ProductLineSampleReader
     {
         var shares = new double[option.Choices.Count];
         var example = $"{option.Name}: {Example(option)}";
+        var named = new HashSet<int>();
         foreach (var entry in sample.Entries(option.Name))
         {
             var choice = ProductLineCustomersReader.Choice(option, entry.Key.Text, entry.Key, "", sample.DiagnosticBag);
             var share = Quantity.Read(entry.Value, $"line.customers.{option.Name}.{entry.Key.Text}", example, Dimension.Share,
                 AllowedRange.NonNegativeUpTo(1_000_000, "1000000"), sample.DiagnosticBag);
+            if (choice >= 0 && !named.Add(choice))
+                sample.DiagnosticBag.Add(entry.Key, $"{option.Choices[choice]} has a share twice.", "Remove one of the two.");
             if (choice >= 0)
                 shares[choice] = share?.Base ?? double.NaN;
         }

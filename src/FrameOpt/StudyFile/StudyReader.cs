@@ -12,7 +12,8 @@ public static class StudyReader
     /// <param name="variant">The variant wanted, or nothing for the file as it stands. The others are checked all the same.</param>
     public static StudyReadResult Read(string path, string variant = "")
     {
-        var diagnostics = new DiagnosticBag(StudySource.NameOf(path), Path.GetDirectoryName(Path.GetFullPath(path)));
+        var folder = string.IsNullOrWhiteSpace(path) ? null : Path.GetDirectoryName(Path.GetFullPath(path));
+        var diagnostics = new DiagnosticBag(StudySource.NameOf(path), folder);
         var bytes = StudySource.Bytes(path, diagnostics);
         return bytes is null ? new StudyReadResult(null, diagnostics.Diagnostics()) : Parse(bytes, variant, diagnostics);
     }
@@ -39,7 +40,7 @@ public static class StudyReader
         var study = StudySectionsReader.Read(root, hash, diagnostics);
         foreach (var entry in variants)
         {
-            var changed = new DiagnosticBag(diagnostics.File, diagnostics.Folder);
+            var changed = new DiagnosticBag(diagnostics.File, diagnostics.Folder, diagnostics.Cache);
             var other = StudySectionsReader.Read(VariantReader.Apply((Node.Map)root, entry, changed), hash, changed);
             if (entry.Key.Text == variant && other is not null)
                 study = other with { Variant = variant };

@@ -33,7 +33,7 @@ internal static class VariantReader
             return [];
         }
 
-        return [.. named.Entries.Where(entry => IsRight(entry, diagnostics))];
+        return [.. named.Entries.Where(entry => IsRight(entry, named.Entries, diagnostics))];
     }
 
     /// <summary>The study with one variant's values in the place of its own. What the variant does not name stays.</summary>
@@ -46,10 +46,12 @@ internal static class VariantReader
         return Merge(root with { Entries = [.. root.Entries.Where(entry => entry.Key.Text != Variants)] }, allowed, "", diagnostics);
     }
 
-    private static bool IsRight(Node.Entry variant, DiagnosticBag diagnostics)
+    private static bool IsRight(Node.Entry variant, IReadOnlyList<Node.Entry> all, DiagnosticBag diagnostics)
     {
-        if (string.IsNullOrWhiteSpace(variant.Key.Text) || variant.Key.Text.Contains('\n'))
-            diagnostics.Add(variant.Key, "A variant's name is a word or a few, on one line.", "Write for example `full tank:`.");
+        if (NameRules.Problem("variant", variant.Key.Text, "full tank:") is var (what, fix))
+            diagnostics.Add(variant.Key, what, fix);
+        else if (all.TakeWhile(other => other != variant).Any(other => NameRules.AreAlike(other.Key.Text, variant.Key.Text)))
+            diagnostics.Add(variant.Key, "Two variants have this name.", "Give each its own.");
         else if (variant.Value is not Node.Map { Entries.Count: > 0 })
             diagnostics.Add(variant.Value.IsNull ? variant.Key : variant.Value, $"Variant `{variant.Key.Excerpt}` changes nothing.",
                 $"Write under it the keys that are different, for example {Example}.");

@@ -27,8 +27,9 @@ public sealed class CompareCommandTests : IDisposable
         Assert.Contains($"mission,residual_rms,N·m,{chosen},", File.ReadAllText(Path.Combine(folder["compared"], "comparison.csv")));
         Assert.Contains("--replace", Refused("compare", folder["full"], folder["empty"], "--out", folder["compared"]));
         Run("compare", folder["full"], folder["full"] + ":2", "--out", folder["compared"], "--replace");
-        Assert.Contains("contains no comparison.html", Refused("compare", folder["full"], folder["empty"], "--out", folder["full"],
+        Assert.Contains("is one of the runs compared", Refused("compare", folder["full"] + ":2", folder["empty"], "--out", folder["full"],
             "--replace"));
+        Assert.True(File.Exists(Path.Combine(folder["full"], "run.json")));
     }
 
     [Fact]

@@ -40,7 +40,7 @@ public class EvaluateCommandTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("evaluate", fine, "--set", "lateral_offset=25 mm"));
-        Assert.Matches(@"residual +N·m +28\.3522 +3\.68395 +-0\.434678 +6\.11825 +-18\.6732", terminal.Output);
+        Assert.Matches(@"residual \[N·m\] +28\.3522 +3\.68395 +-0\.434678 +6\.11825 +-18\.6732", terminal.Output);
         Assert.Matches(@"steers +right +right +straight +right +left", terminal.Output);
     }
 
@@ -83,6 +83,30 @@ public class EvaluateCommandTests
             Stream.Null, () => false));
         Assert.All(ResponseCatalogue.All, entry => Assert.Contains(entry.Name, text.ToString()));
         Assert.All(text.ToString().Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Theory]
+    [InlineData(200)]
+    [InlineData(80)]
+    [InlineData(60)]
+    [InlineData(40)]
+    [InlineData(20)]
+    [InlineData(400)]
+    public void Every_number_is_whole_on_a_terminal_of_any_width(int width)
+    {
+        string[] design = ["evaluate", fine, "--set", "lateral_offset=25 mm"];
+        var text = new StringWriter();
+        App.Run(design, new Terminal(Terminal.Console(text, isPipe: true, width), Terminal.Console(text, isPipe: true),
+            Stream.Null, () => false));
+        var json = new TestTerminal();
+        json.Run([.. design, "--json"]);
+        using var read = JsonDocument.Parse(json.Output);
+        var shown = text.ToString().Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)
+            .Where(word => double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out _))
+            .Select(word => double.Parse(word, CultureInfo.InvariantCulture)).ToList();
+        var numbers = Numbers(read.RootElement).ToList();
+        Assert.NotEmpty(numbers);
+        Assert.All(numbers, number => Assert.Contains(shown, word => Math.Abs(word - number) <= 5e-6 * Math.Abs(number) + 5e-10));
     }
 
     [Fact]
@@ -136,4 +160,9 @@ public class EvaluateCommandTests
         Assert.Contains("3 errors to correct", terminal.Error);
         Assert.Contains("--set suspension_height='", terminal.Error);
     }
+
+    /// <summary>Each "value" that is a number, wherever it stands.</summary>
+    private static IEnumerable<double> Numbers(JsonElement element) => element.ValueKind != JsonValueKind.Object ? []
+        : element.EnumerateObject().SelectMany(item => item is { Name: "value", Value.ValueKind: JsonValueKind.Number }
+            ? [item.Value.GetDouble()] : Numbers(item.Value));
 }

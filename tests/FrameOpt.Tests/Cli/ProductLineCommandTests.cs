@@ -19,7 +19,7 @@ public class ProductLineCommandTests
         Assert.Contains("Gain from one more geometry", terminal.Output);
         Assert.Equal("", terminal.Error);
         Assert.Equal(
-            ["customers.csv", "fitting-chart.svg", "line.html", "line.json", "line.xlsx", "timings.json"],
+            ["customers.csv", "fitting-chart.svg", "line.html", "line.json", "line.xlsx", "manifest.json", "timings.json"],
             Directory.GetFiles(folder["a"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.DoesNotContain('\u001b', terminal.Output);
     }
@@ -45,7 +45,7 @@ public class ProductLineCommandTests
         File.WriteAllText(Path.Combine(folder["a"], "run.json"), "{}");
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("line", study, "--out", folder["a"], "--replace"));
-        Assert.Contains("contains no line.json", terminal.Error);
+        Assert.Contains("contains no manifest.json, so it is not a results folder", terminal.Error);
     }
 
     [Fact]

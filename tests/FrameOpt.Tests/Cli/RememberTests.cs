@@ -42,7 +42,7 @@ public class RememberTests
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", folder["study.yaml"], "--out", folder["b"], "--remember",
             folder["evaluations.csv"]));
-        Assert.Contains("of another study, variant or version", terminal.Error);
+        Assert.Contains("of another study, variant, version or build", terminal.Error);
         Assert.False(Directory.Exists(folder["b"]));
     }
 

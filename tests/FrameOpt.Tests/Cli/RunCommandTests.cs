@@ -19,7 +19,7 @@ public class RunCommandTests
         Assert.Contains("With the engine off the RIGHT scale reads more", terminal.Output);
         Assert.Equal("", terminal.Error);
         Assert.Equal(
-            ["designs.csv", "report.html", "results.xlsx", "run.json", "timings.json"],
+            ["designs.csv", "manifest.json", "report.html", "results.xlsx", "run.json", "timings.json"],
             Directory.GetFiles(folder["a"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.DoesNotContain('\u001b', terminal.Output);
     }
@@ -81,7 +81,7 @@ public class RunCommandTests
         File.WriteAllText(folder["file"], "");
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("run", custom, "--out", Path.Combine(folder["file"], "inside")));
-        Assert.Contains("could not be written", terminal.Error);
+        Assert.Contains("Nothing was computed, because no results could be written to", terminal.Error);
     }
 
     [Theory]

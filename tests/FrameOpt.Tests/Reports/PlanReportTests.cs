@@ -144,8 +144,13 @@ public class PlanReportTests
     public void The_folder_holds_the_runs_as_CSV_only_when_there_is_a_plan()
     {
         using var root = new TemporaryFolder();
-        RunFolder.Write(composite.Value, ReportFixture.Timings, root["plan"], replace: false);
-        RunFolder.Write(ReportFixture.Report(2), ReportFixture.Timings, root["none"], replace: false);
+        foreach (var (name, report) in new[] { ("plan", composite.Value), ("none", ReportFixture.Report(2)) })
+        {
+            using var folder = ResultsFolder.Begin(root[name], replace: false);
+            RunFolder.Write(report, ReportFixture.Timings, folder);
+            folder.Complete();
+        }
+
         Assert.Equal(1 + Runs, File.ReadAllLines(Path.Combine(root["plan"], "plan.csv")).Length);
         Assert.False(File.Exists(Path.Combine(root["none"], "plan.csv")));
     }

@@ -11,6 +11,9 @@ internal static class FactorReader
     /// <summary>Largest number of levels one factor may have.</summary>
     public const int MaxLevels = 100_000;
 
+    /// <summary>Largest number of values that are listed one by one.</summary>
+    private const int MaxValues = 10_000;
+
     /// <summary>The factors that could be read, in the order of <see cref="FactorCatalogue"/>.</summary>
     public static IReadOnlyList<StudyFactor> Read(Section? factors)
     {
@@ -71,14 +74,22 @@ internal static class FactorReader
         var values = section.List("values");
         if (section.Value("values") is Node.List list && values.Count == 0)
             section.DiagnosticBag.Add(list, $"{section.Path} has no values.", "Give one or more, each with its unit.");
+        if (values.Count > MaxValues)
+        {
+            section.DiagnosticBag.Add(section.KeyAt("values"), $"{section.Path} has {values.Count} values; {MaxValues} is the most.",
+                "Leave some out: frames are not drilled that finely.");
+            return null;
+        }
+
         var levels = new List<Quantity>();
+        var known = new HashSet<double>();
         foreach (var node in values)
         {
             var level = Quantity.Read(node, section.Path, $"values: [{input.Example}]", DimensionOf(input),
                 AllowedRangeOf(input), section.DiagnosticBag);
             if (level is null)
                 continue;
-            if (levels.Any(other => other.Base == level.Base))
+            if (!known.Add(level.Base))
                 section.DiagnosticBag.Add(node, $"{section.Path} has this value twice.", "Remove one of the two.");
             levels.Add(level);
         }
@@ -123,7 +134,9 @@ internal static class FactorReader
         }
 
         if (range.Fits)
-            return range.LevelsSi();
+            return section.DiagnosticBag.Cache.Get(
+                FormattableString.Invariant($"levels {range.From} {range.To} {range.Step} {range.Unit.Text}"), section.DiagnosticBag,
+                range.LevelsSi);
         section.DiagnosticBag.Add(section.At("step"), $"The step of {section.Path} does not fit between from and to.", range.Suggestion());
         return null;
     }

@@ -76,18 +76,29 @@ internal static class EngineReader
 /// <summary>Reads the list of masses.</summary>
 internal static class MassReader
 {
+    private const int MaxMasses = 100;
+
     private static readonly AllowedRange item = AllowedRange.PositiveUpTo(500, "500 kg");
 
     public static IReadOnlyList<MassItem> Read(Section machine)
     {
         var nodes = machine.List("masses");
         var masses = new List<MassItem>();
+        if (nodes.Count > MaxMasses)
+        {
+            machine.DiagnosticBag.Add(machine.KeyAt("masses"), $"The machine has {nodes.Count} masses; {MaxMasses} is the most.",
+                "Weigh small parts together.");
+            return [];
+        }
+
         foreach (var (index, node) in nodes.Index())
         {
             if (Section.Open(node, node, $"machine.masses[{index + 1}]", StudyKeys.Mass, machine.DiagnosticBag) is not { } section)
                 continue;
             var mass = ReadOne(section);
-            if (mass.Name.Length > 0 && masses.Any(other => other.Name == mass.Name))
+            if (section.Value("name") is Node.Scalar && NameRules.Problem("mass", mass.Name, "name: fuel") is var (what, fix))
+                machine.DiagnosticBag.Add(section.At("name"), what, fix);
+            else if (mass.Name.Length > 0 && masses.Any(other => NameRules.AreAlike(other.Name, mass.Name)))
                 machine.DiagnosticBag.Add(section.At("name"), "Two masses have this name.", "Give each its own.");
             masses.Add(mass);
         }

@@ -7,6 +7,9 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads the phases of the mission and lists every default they take.</summary>
 internal static class MissionReader
 {
+    /// <summary>Largest number of phases; each is computed for every design.</summary>
+    public const int MaxPhases = 60;
+
     private static readonly (string Key, string What, string Value, string Source)[] defaults =
     [
         ("altitude", "altitude", "0 m", "assumption: sea level; range 0 to 2000 m"),
@@ -23,6 +26,14 @@ internal static class MissionReader
         if (study.Value("mission") is Node.Map && entries.Count == 0)
             study.DiagnosticBag.Add(study.KeyAt("mission"), "The mission has no phase.",
                 "Add one, for example `cruise: { weight: 1, power: level }`.");
+        if (entries.Count > MaxPhases)
+        {
+            study.DiagnosticBag.Add(study.KeyAt("mission"), $"The mission has {entries.Count} phases; {MaxPhases} is the most.",
+                "Put phases that are flown alike together and add their weights.");
+            return [];
+        }
+
+        CheckNames(entries, study.DiagnosticBag);
         var sections = entries.Select(entry => Open(entry, study.DiagnosticBag)).OfType<Section>().ToList();
         List<Phase> phases = [.. sections.Select(ReadPhase)];
         if (phases.Count == 0)
@@ -33,11 +44,20 @@ internal static class MissionReader
         ListDefaults(sections);
         ListUnsettled(sections, phases);
         if (!phases.Any(phase => phase.Power is PhasePower.EngineOff))
-            phases.Add(AddedGlide(phases, study.DiagnosticBag));
+            phases.Add(AddedGlide(phases, entries, study.DiagnosticBag));
         if (!phases.Any(phase => phase.IsSettled))
             study.DiagnosticBag.Add(study.KeyAt("mission"), "No phase of the mission is settled: there is no effort to judge a design by.",
                 "Write `settled: false` only for the first seconds of a launch.");
         return phases;
+    }
+
+    private static void CheckNames(IReadOnlyList<Node.Entry> entries, DiagnosticBag diagnostics)
+    {
+        foreach (var (index, entry) in entries.Index())
+        {
+            if (entries.Take(index).FirstOrDefault(other => NameRules.AreAlike(other.Key.Text, entry.Key.Text)) is { } first)
+                diagnostics.Add(entry.Key, $"Two phases have this name; the first stands in line {first.Key.Line}.", "Give each its own.");
+        }
     }
 
     private static Section? Open(Node.Entry entry, DiagnosticBag diagnostics)
@@ -45,12 +65,14 @@ internal static class MissionReader
         var name = entry.Key.Text;
         if (name.Length == 0 || name.Contains('[') || name.Contains(']'))
             diagnostics.Add(entry.Key, "A phase's name is a word or two without brackets.", "Write for example `cruise:`.");
+        else if (NameRules.Problem("phase", name, "cruise:") is var (what, fix))
+            diagnostics.Add(entry.Key, what, fix);
         return Section.Open(entry.Value, entry.Key, $"mission.{name}", StudyKeys.Phase, diagnostics);
     }
 
     private static Phase ReadPhase(Section phase) => new(
         phase.Path["mission.".Length..],
-        phase.Number("weight", Dimension.Share, AllowedRange.NonNegative),
+        phase.Number("weight", Dimension.Share, AllowedRange.Weight),
         ReadSpeed(phase),
         PowerReader.Read(phase),
         phase.OptionalNumber("altitude", Dimension.Length, AllowedRange.Between(-500, 9000, "-500 m", "9000 m")) ?? 0,
@@ -96,10 +118,15 @@ internal static class MissionReader
                 value, source);
     }
 
-    private static Phase AddedGlide(List<Phase> phases, DiagnosticBag diagnostics)
+    private static Phase AddedGlide(List<Phase> phases, IReadOnlyList<Node.Entry> entries, DiagnosticBag diagnostics)
     {
+        const string glide = "glide";
+        const string longer = "glide, engine off";
         var heaviest = phases.MaxBy(phase => phase.Weight)!;
-        var name = phases.Any(phase => phase.Name == "glide") ? "glide, engine off" : "glide";
+        var name = phases.Any(phase => NameRules.AreAlike(phase.Name, glide)) ? longer : glide;
+        if (entries.FirstOrDefault(entry => name == longer && NameRules.AreAlike(entry.Key.Text, longer)) is { } taken)
+            diagnostics.Add(taken.Key, "No phase of the mission has the engine off, and the name of the glide that is added is taken.",
+                "Write `power: engine off` in this phase, or give it another name.");
         diagnostics.AddAssumption($"phase {name}", FormattableString.Invariant(
             $"engine off at trim, weight 0, {heaviest.AltitudeMetres:0.#} m"),
             $"assumption: the mission names no phase with the engine off; air as in {heaviest.Name}");

@@ -16,7 +16,7 @@ internal static class ObjectiveReader
             study.DiagnosticBag.Add(study.KeyAt("objectives"), $"There are {nodes.Count} objectives; a study has two to five.",
                 nodes.Count < 2 ? "Add another goal that pulls the other way, or make one a limit." : "Make some of them limits.");
         var objectives = new List<StudyObjective>();
-        foreach (var (index, node) in nodes.Index())
+        foreach (var (index, node) in nodes.Take(MaxObjectives).Index())
         {
             if (Section.Open(node, node, $"objectives[{index + 1}]", StudyKeys.Objective, study.DiagnosticBag) is not { } section
                 || ReadOne(section, responses, needs) is not { } objective)
@@ -50,12 +50,18 @@ internal static class ObjectiveReader
 /// <summary>Reads the limits.</summary>
 internal static class LimitReader
 {
+    private const int MaxLimits = 50;
+
     public static IReadOnlyList<StudyLimit> Read(
         Section study, IReadOnlyList<StudyObjective> objectives, ResponseReader responses, Prerequisites needs)
     {
+        var nodes = study.List("limits");
+        if (nodes.Count > MaxLimits)
+            study.DiagnosticBag.Add(study.KeyAt("limits"), $"There are {nodes.Count} limits; {MaxLimits} is the most.",
+                "Keep those that decide.");
         List<StudyLimit> limits =
         [
-            .. study.List("limits")
+            .. nodes.Take(MaxLimits)
                 .Select((node, index) => Section.Open(node, node, $"limits[{index + 1}]", StudyKeys.Limit, study.DiagnosticBag))
                 .OfType<Section>()
                 .Select(section => ReadOne(section, responses, needs))
@@ -136,8 +142,9 @@ internal static class RankingReader
         if (objectives.Count < study.List("objectives").Count)
             return [];
         var weights = objectives.Select(_ => double.NaN).ToArray();
+        var taken = new HashSet<int>();
         foreach (var entry in entries)
-            TakeWeight(ranking, entry, objectives, responses, weights);
+            TakeWeight(ranking, entry, objectives, responses, weights, taken);
         for (var i = 0; i < weights.Length; i++)
         {
             if (double.IsNaN(weights[i]) && !entries.Any(entry => entry.Key.Text == objectives[i].Response.Name))
@@ -151,7 +158,7 @@ internal static class RankingReader
     }
 
     private static void TakeWeight(Section ranking, Node.Entry entry, IReadOnlyList<StudyObjective> objectives, ResponseReader responses,
-        double[] weights)
+        double[] weights, HashSet<int> taken)
     {
         if (responses.Read(entry.Key.Text, entry.Key) is not { } response)
             return;
@@ -159,8 +166,10 @@ internal static class RankingReader
         if (index < 0)
             ranking.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it has no weight.",
                 "Remove it, or make it an objective.");
+        else if (!taken.Add(index))
+            ranking.DiagnosticBag.Add(entry.Key, $"{response.Name} has a weight twice.", "Remove one of the two.");
         else
             weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", $"{response.Name}: 1", Dimension.Number,
-                AllowedRange.NonNegative, ranking.DiagnosticBag)?.Base ?? double.NaN;
+                AllowedRange.Weight, ranking.DiagnosticBag)?.Base ?? double.NaN;
     }
 }

@@ -58,7 +58,7 @@ internal static class PlanReader
     {
         try
         {
-            return plan.Request.Build([.. factors.Where(factor => factor.IsSwept).Select(factor => factor.Name)]).Plan.Runs.Count;
+            return plan.Request.CountRuns([.. factors.Where(factor => factor.IsSwept).Select(factor => factor.Name)]);
         }
         catch (ArgumentException problem)
         {

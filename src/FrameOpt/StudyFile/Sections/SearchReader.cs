@@ -9,7 +9,7 @@ internal static class SearchReader
 {
     private const string Exhaustive = "exhaustive";
     private const int MaxPopulation = 100_000;
-    private const int MaxEvaluations = 100_000_000;
+    private const int MaxEvaluations = 2_000_000;
     private const double AssumedGrowth = 0.001;
 
     private static readonly Dictionary<string, SearchMethod> methods = new()
@@ -96,6 +96,7 @@ internal static class SearchReader
         if (entries.Count == 0)
             return [];
         var target = new double?[objectives.Count];
+        var taken = new HashSet<int>();
         foreach (var entry in entries)
         {
             if (responses.Read(entry.Key.Text, entry.Key) is not { } response)
@@ -104,6 +105,8 @@ internal static class SearchReader
             if (index < 0)
                 stop.DiagnosticBag.Add(entry.Key, $"{response.Name} is not an objective, so it can be no target.",
                     "Remove it, or make it an objective.");
+            else if (!taken.Add(index))
+                stop.DiagnosticBag.Add(entry.Key, $"{response.Name} has a target twice.", "Remove one of the two.");
             else if (ResponseAmount.Of(entry.Value, $"search.stop.target.{response.Name}", response, AllowedRange.None,
                 stop.DiagnosticBag) is { } amount)
                 target[index] = objectives[index].Maximise ? -amount : amount;

@@ -2,6 +2,7 @@ using FrameOpt.Model;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
+using static System.FormattableString;
 
 namespace FrameOpt.StudyFile.Sections;
 
@@ -22,7 +23,9 @@ internal static class StartReader
             return new SearchStart.FromPlan(0);
         if (CsvTable.Read(search.At("start"), start, search.DiagnosticBag) is not { } table)
             return null;
-        var designs = Designs(search, table, factors);
+        var key = Invariant($"designs {start} {string.Join(';', factors.Select(factor =>
+            Invariant($"{factor.Name} {factor.IsSwept} {factor.LevelsSi[0]:R}")))}");
+        var designs = search.DiagnosticBag.Cache.Get(key, search.DiagnosticBag, () => Designs(search, table, factors));
         AddWarning(search, table, factors, designs);
         return new SearchStart.FromFile(start, designs);
     }

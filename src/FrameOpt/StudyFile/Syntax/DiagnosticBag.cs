@@ -3,7 +3,7 @@ using FrameOpt.Studies;
 namespace FrameOpt.StudyFile.Syntax;
 
 /// <summary>Collects the errors, assumed defaults and warnings of reading a study.</summary>
-internal sealed class DiagnosticBag(string file, string? folder = null)
+internal sealed class DiagnosticBag(string file, string? folder = null, FileCache? cache = null)
 {
     private const int MaxShown = 200;
 
@@ -17,6 +17,9 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
 
     /// <summary>Where the file stands, to find others beside it; null when it was not read from a disk.</summary>
     public string? Folder => folder;
+
+    /// <summary>What was read from other files, shared by all readings of this study.</summary>
+    public FileCache Cache { get; } = cache ?? new FileCache();
 
     /// <summary>Other files that were read.</summary>
     public IReadOnlyList<StudyInputFile> Files => files;
@@ -43,7 +46,8 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
     public void Add(Node at, string what, string fix) => Add(at.Line, at.Column, at.Excerpt, what, fix);
 
     public void Add(int line, int column, string excerpt, string what, string fix) =>
-        diagnostics.Add(new Diagnostic(file, line, column, excerpt, what, fix));
+        diagnostics.Add(new Diagnostic(file, line, column, VisibleText.Quoted(excerpt), VisibleText.Sentence(what),
+            VisibleText.Sentence(fix)));
 
     /// <summary>Adds the errors of another bag that are not present yet, prefixed with their origin.</summary>
     public void AddNew(DiagnosticBag other, string prefix)
@@ -65,7 +69,8 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
     /// <summary>A error of the file as a whole.</summary>
     public void AddForFile(string what, string fix) => Add(0, 0, "", what, fix);
 
-    public void AddAssumption(string what, string value, string source) => assumptions.Add(new Assumption(what, value, source));
+    public void AddAssumption(string what, string value, string source) => assumptions.Add(
+        new Assumption(VisibleText.Sentence(what), VisibleText.Sentence(value), VisibleText.Sentence(source)));
 
     public void AddFile(string name, string hash)
     {
@@ -73,7 +78,8 @@ internal sealed class DiagnosticBag(string file, string? folder = null)
             files.Add(new StudyInputFile(name, hash));
     }
 
-    public void AddWarning(Node at, string text) => warnings.Add(FormattableString.Invariant($"{file} line {at.Line}: {text}"));
+    public void AddWarning(Node at, string text) => warnings.Add(
+        VisibleText.Sentence(FormattableString.Invariant($"{file} line {at.Line}: {text}")));
 }
 
 /// <summary>An error in a file: position, message and how to fix it.</summary>

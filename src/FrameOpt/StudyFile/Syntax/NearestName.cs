@@ -3,12 +3,17 @@ namespace FrameOpt.StudyFile.Syntax;
 /// <summary>Finds the known name a misspelt word was probably meant to be.</summary>
 internal static class NearestName
 {
+    /// <summary>Longer words are names of nothing known, and comparing them takes time.</summary>
+    private const int MaxLength = 80;
+
     /// <summary>The nearest of the known names, or null when none is near.</summary>
     public static string? Of(string word, IEnumerable<string> known)
     {
+        if (word.Length > MaxLength)
+            return null;
         var lower = word.ToLowerInvariant().Replace('-', '_').Replace(' ', '_');
         return known
-            .Where(name => Math.Abs(name.Length - word.Length) <= Allowed(name))
+            .Where(name => name.Length <= MaxLength && Math.Abs(name.Length - word.Length) <= Allowed(name))
             .Select(name => (name, distance: Distance(lower, name.ToLowerInvariant().Replace('-', '_').Replace(' ', '_'))))
             .Where(candidate => candidate.distance <= Allowed(candidate.name))
             .OrderBy(candidate => candidate.distance)

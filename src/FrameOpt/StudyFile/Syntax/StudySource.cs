@@ -11,11 +11,18 @@ internal static class StudySource
 
     private static readonly UTF8Encoding strictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    public static string NameOf(string path) => Path.GetFileName(path) is { Length: > 0 } name ? name : path;
+    public static string NameOf(string path) => VisibleText.Quoted(
+        Path.GetFileName(path) is { Length: > 0 } name ? name : string.IsNullOrWhiteSpace(path) ? "study" : path);
 
     /// <summary>The bytes of a file, or null after an error.</summary>
     public static byte[]? Bytes(string path, DiagnosticBag diagnostics)
     {
+        if (string.IsNullOrWhiteSpace(path))
+        {
+            diagnostics.AddForFile("The name of the study file is empty.", "Name it, for example study.yaml.");
+            return null;
+        }
+
         if (Directory.Exists(path))
         {
             diagnostics.AddForFile("This is a folder, not a study file.",
@@ -31,14 +38,15 @@ internal static class StudySource
 
         try
         {
-            using var stream = File.OpenRead(path);
+            using var stream = InputFile.Open(path);
             var buffer = new byte[MaxBytes + 1];
             var length = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
             return buffer[..length];
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            diagnostics.AddForFile("The file cannot be read.", "Check that you may read it and that no other program holds it.");
+            diagnostics.AddForFile($"The file cannot be read: {problem.Message.TrimEnd('.')}.",
+                "Check that it is a file, that you may read it and that no other program holds it.");
             return null;
         }
     }
@@ -101,14 +109,13 @@ internal static class ReferencedFile
                 return null;
             }
 
-            if (file.Length > largestBytes)
+            if (InputFile.ReadAll(file.FullName, largestBytes) is not { } bytes)
             {
                 diagnostics.Add(at, FormattableString.Invariant($"The file `{name}` is larger than {largestBytes / 1_000_000} MB."),
                     "Check that it is the right one, or split it.");
                 return null;
             }
 
-            var bytes = File.ReadAllBytes(file.FullName);
             diagnostics.AddFile(name, Convert.ToHexStringLower(SHA256.HashData(bytes)));
             return bytes;
         }

@@ -10,6 +10,9 @@ internal static partial class YamlText
     /// <summary>Deepest nesting of lists and groups.</summary>
     public const int MaxDepth = 32;
 
+    /// <summary>Largest number of keys, values, and ends of lists and groups.</summary>
+    private const int MaxEvents = 60_000;
+
     // YAML gives [ ] and , a meaning inside { }, where a study writes residual[cruise] as one word: such brackets are
     // set aside as characters of the private use area, one for one so that columns stay, and put back in the values.
     private const char EscapedOpen = '\uE000';
@@ -72,6 +75,13 @@ internal static partial class YamlText
 
                 if (current is NodeEvent or MappingEnd or SequenceEnd)
                     events.Add(current);
+                if (events.Count > MaxEvents)
+                {
+                    diagnostics.Add((int)current.Start.Line, (int)current.Start.Column, "",
+                        $"The file has more than {MaxEvents} keys and values by here; a study has a few hundred.",
+                        "Check that this is the study file; put long lists of customers in a CSV file.");
+                    return null;
+                }
             }
         }
         catch (YamlException problem)

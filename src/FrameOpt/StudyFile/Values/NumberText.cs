@@ -6,6 +6,8 @@ namespace FrameOpt.StudyFile.Values;
 /// <summary>The one grammar of numbers: sign, digits, a decimal point with digits after it, an exponent; then the unit.</summary>
 internal static partial class NumberText
 {
+    private const int MaxLength = 80;
+
     /// <summary>A number and the unit text after it, or what is wrong with it.</summary>
     /// <param name="Value">The number; NaN when there is an error.</param>
     /// <param name="Digits">The number as typed.</param>
@@ -17,6 +19,8 @@ internal static partial class NumberText
     public static Parsed Parse(string text)
     {
         var trimmed = text.Trim();
+        if (trimmed.Length > MaxLength)
+            return new Parsed(double.NaN, "", "", "This is too long for a number.");
         if (Grammar().Match(trimmed) is not { Success: true } match)
             return Problem(trimmed);
         var digits = match.Groups["number"].Value;

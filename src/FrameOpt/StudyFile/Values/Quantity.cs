@@ -8,6 +8,10 @@ namespace FrameOpt.StudyFile.Values;
 /// <param name="Unit">The typed unit.</param>
 internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
 {
+    /// <summary>No quantity of a frame is larger or closer to 0 in any unit; products of such numbers stay finite.</summary>
+    private const double Largest = 1e12;
+    private const double Smallest = 1e-12;
+
     /// <summary>In the base unit of its dimension.</summary>
     public double Base => Unit.ToBase(Value);
 
@@ -35,9 +39,17 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
             return null;
         }
 
+        if (Math.Abs(parsed.Value) is > Largest or (> 0 and < Smallest))
+        {
+            diagnostics.Add(node, Math.Abs(parsed.Value) > 1 ? "This number is too large." : "This number is too close to 0.",
+                $"Check the exponent. {forExample}");
+            return null;
+        }
+
         if (dimension.FindUnit(parsed.Unit) is not { } unit)
         {
-            diagnostics.Add(node, WrongUnit(scalar.Text.Trim(), parsed.Unit, name, dimension), UnitMend(parsed, dimension, forExample));
+            diagnostics.Add(node, WrongUnit(VisibleText.Quoted(scalar.Text.Trim()), parsed.Unit, name, dimension),
+                UnitMend(parsed, dimension, forExample));
             return null;
         }
 
@@ -77,6 +89,9 @@ internal sealed record AllowedRange(double Low, bool LowAllowed, double High, st
 
     /// <summary>At least 0.</summary>
     public static readonly AllowedRange NonNegative = new(0, true, double.PositiveInfinity, "0 or more");
+
+    /// <summary>A weight: 0, or of a size at which sums and shares of weights stay exact.</summary>
+    public static readonly AllowedRange Weight = NonNegativeUpTo(1_000_000, "1000000");
 
     /// <summary>Greater than 0.</summary>
     public static AllowedRange PositiveUpTo(double high, string highText) => new(0, false, high, $"above 0 and at most {highText}");

@@ -5,6 +5,8 @@ namespace FrameOpt.StudyFile.Values;
 /// <summary>Reads tables: lists of rows of a fixed number of values.</summary>
 internal static class Row
 {
+    private const int MaxRows = 1_000;
+
     /// <summary>What one column of a table holds.</summary>
     internal sealed record Column(string Name, string Example, Dimension Dimension, AllowedRange AllowedRange);
 
@@ -22,6 +24,13 @@ internal static class Row
         if (before.Count < 2)
         {
             section.DiagnosticBag.Add(list, $"{section.PathOf(key)} needs two rows or more.", "Add a row.");
+            return null;
+        }
+
+        if (before.Count > MaxRows)
+        {
+            section.DiagnosticBag.Add(section.KeyAt(key), $"{section.PathOf(key)} has {before.Count} rows; {MaxRows} is the most.",
+                "Keep the rows between which the curve bends.");
             return null;
         }
 

@@ -97,11 +97,29 @@ public sealed class ComparisonReaderTests : IDisposable
             RunJsonFolder.Refused(good, foreign, list, huge, half, deep),
             refusal => Assert.Contains("was not written by FrameOpt", refusal),
             refusal => Assert.Contains("was not written by FrameOpt", refusal),
-            refusal => Assert.Contains("larger than 200 MB", refusal),
+            refusal => Assert.Contains("larger than 50 MB", refusal),
             refusal => Assert.Contains("damaged", refusal),
             refusal => Assert.Contains("damaged", refusal));
         Assert.Contains("is a file", RunJsonFolder.Refused(good, Path.Combine(good, "run.json"))[0]);
     }
+
+    [Fact]
+    public void A_study_of_300_000_keys_is_refused_at_once()
+    {
+        var good = RunJsonFolder.Write(folder, "good", ReportFixture.Report(3));
+        var wide = RunJsonFolder.Write(folder, "wide", ReportFixture.Report(3), json =>
+        {
+            for (var i = 0; i < 300_000; i++)
+                json["study"]![$"key{i}"] = i;
+        });
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        Assert.Contains("more than 20000 parts", Assert.Single(RunJsonFolder.Refused(wide, good)));
+        Assert.True(clock.Elapsed.TotalSeconds < 5, $"took {clock.Elapsed.TotalSeconds:0.0} s");
+    }
+
+    [Fact]
+    public void A_folder_without_a_name_is_refused() =>
+        Assert.Contains("The name of a folder is empty", Assert.Single(RunJsonFolder.Refused("", "")));
 
     [Fact]
     public void A_run_of_an_older_build_and_one_that_found_nothing_say_what_to_do()

@@ -4,6 +4,9 @@ namespace FrameOpt.Tests.Reports.Files;
 
 public sealed class RunFolderTests : IDisposable
 {
+    private static readonly string[] files =
+        ["designs.csv", "manifest.json", "report.html", "results.xlsx", "run.json", "timings.json"];
+
     private readonly string root = Directory.CreateTempSubdirectory("frameopt-test-").FullName;
 
     private string Target => Path.Combine(root, "results", "one");
@@ -13,22 +16,23 @@ public sealed class RunFolderTests : IDisposable
     [Fact]
     public void A_run_writes_all_its_files_and_nothing_beside_them()
     {
-        RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false);
-        Assert.Equal(["designs.csv", "report.html", "results.xlsx", "run.json", "timings.json"], Names(Target));
+        Write(replace: false);
+        Assert.Equal(files, Names(Target));
         Assert.Equal(["one"], Names(Path.Combine(root, "results")));
     }
 
     [Fact]
     public void An_existing_folder_is_refused_unless_it_is_to_be_replaced()
     {
-        RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false);
-        File.WriteAllText(Path.Combine(Target, "mark"), "old");
-        Assert.Contains("--replace", RunFolder.WriteObstacle(Target, replace: false));
-        Assert.Throws<IOException>(() => RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: false));
-        Assert.True(File.Exists(Path.Combine(Target, "mark")));
+        Write(replace: false);
+        var before = File.GetLastWriteTimeUtc(Path.Combine(Target, "run.json"));
+        Assert.Contains("--replace", ResultsFolder.WriteObstacle(Target, replace: false));
+        Assert.Throws<IOException>(() => Write(replace: false));
+        Assert.Equal(before, File.GetLastWriteTimeUtc(Path.Combine(Target, "run.json")));
 
-        RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: true);
-        Assert.Equal(["designs.csv", "report.html", "results.xlsx", "run.json", "timings.json"], Names(Target));
+        Write(replace: true);
+        Assert.NotEqual(before, File.GetLastWriteTimeUtc(Path.Combine(Target, "run.json")));
+        Assert.Equal(files, Names(Target));
         Assert.Equal(["one"], Names(Path.Combine(root, "results")));
     }
 
@@ -47,8 +51,8 @@ public sealed class RunFolderTests : IDisposable
     {
         Directory.CreateDirectory(Target);
         File.WriteAllText(Path.Combine(Target, "letter.txt"), "dear");
-        Assert.Contains("not a results folder", RunFolder.WriteObstacle(Target, replace: true));
-        Assert.Throws<IOException>(() => RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, Target, replace: true));
+        Assert.Contains("not a results folder", ResultsFolder.WriteObstacle(Target, replace: true));
+        Assert.Throws<IOException>(() => Write(replace: true));
         Assert.Equal(["letter.txt"], Names(Target));
     }
 
@@ -57,7 +61,7 @@ public sealed class RunFolderTests : IDisposable
     {
         var file = Path.Combine(root, "file");
         File.WriteAllText(file, "");
-        Assert.Contains("is a file", RunFolder.WriteObstacle(file, replace: true));
+        Assert.Contains("is a file", ResultsFolder.WriteObstacle(file, replace: true));
     }
 
     [Theory]
@@ -66,15 +70,16 @@ public sealed class RunFolderTests : IDisposable
     public void A_failure_while_writing_leaves_everything_as_it_was(bool hasOlder)
     {
         if (hasOlder)
-            AtomicFolder.Write(Target, replace: false, folder => File.WriteAllText(Path.Combine(folder, "old"), "old"));
-        Assert.Throws<InvalidOperationException>(() => AtomicFolder.Write(Target, replace: true, folder =>
+            WriteOne("old");
+        Assert.Throws<InvalidOperationException>(() =>
         {
-            File.WriteAllText(Path.Combine(folder, "new"), "new");
-            throw new InvalidOperationException();
-        }));
+            using var folder = ResultsFolder.Begin(Target, replace: true);
+            folder.Write("new", _ => { });
+            folder.Write("newer", _ => throw new InvalidOperationException());
+        });
         Assert.Equal(hasOlder ? ["one"] : [], Names(Path.Combine(root, "results")));
         if (hasOlder)
-            Assert.Equal(["old"], Names(Target));
+            Assert.Equal(["manifest.json", "old"], Names(Target));
     }
 
     [Fact]
@@ -83,6 +88,20 @@ public sealed class RunFolderTests : IDisposable
         var path = RunFolder.DefaultPath(Path.Combine(root, "study.yaml"), "0123456789abcdef",
             new DateTime(2030, 1, 2, 3, 4, 5, DateTimeKind.Utc));
         Assert.Equal(Path.Combine(root, "results", "20300102T030405Z-01234567"), path);
+    }
+
+    private void Write(bool replace)
+    {
+        using var folder = ResultsFolder.Begin(Target, replace);
+        RunFolder.Write(ReportFixture.Report(3), ReportFixture.Timings, folder);
+        folder.Complete();
+    }
+
+    private void WriteOne(string name)
+    {
+        using var folder = ResultsFolder.Begin(Target, replace: false);
+        folder.Write(name, _ => { });
+        folder.Complete();
     }
 
     private static IEnumerable<string> Names(string folder) =>

@@ -57,7 +57,7 @@ public class FileTests
         try
         {
             using var held = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
-            Assert.Equal("The file cannot be read.", Assert.Single(StudyReader.Read(path).Diagnostics).Message);
+            Assert.StartsWith("The file cannot be read: ", Assert.Single(StudyReader.Read(path).Diagnostics).Message);
         }
         finally
         {
