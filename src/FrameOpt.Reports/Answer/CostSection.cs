@@ -54,7 +54,7 @@ internal static class CostSection
                 objective.Response.Entry);
         return
         [
-            StudyText.Name(objective.Response, objective.Magnitude),
+            StudyText.Title(objective.Response, objective.Magnitude),
             StudyText.Goal(objective),
             Cell(chosen),
             NumberFormat.Text(best, objective.Response.Entry),
@@ -65,7 +65,7 @@ internal static class CostSection
     private static string[] MissionRow(StudyResult result, DesignEvaluation chosen, MissionQuantity quantity)
     {
         string Cell(DesignEvaluation design) => NumberFormat.Text(design[quantity], quantity);
-        return [quantity.Name, "", Cell(chosen), "", .. BaselineCell(result, Cell)];
+        return [quantity.Title, "", Cell(chosen), "", .. BaselineCell(result, Cell)];
     }
 
     private static string[] BaselineCell(StudyResult result, Func<DesignEvaluation, string> cell) => result.Baseline switch

@@ -75,7 +75,10 @@ internal sealed record ComparedDesign(string Name, DesignEvaluation Evaluation)
 
     /// <summary>Its residuals, to be drawn beside those of others.</summary>
     public ResidualSeries Residuals =>
-        new(Name, "", [.. Evaluation.Phases.Select(phase => (phase.Phase.Name, phase[PhaseQuantity.Residual]))]);
+        new(Name, "", [.. Evaluation.Phases.Select(phase => (phase.Phase.Name, phase[PhaseQuantity.Residual]))])
+        {
+            Holdable = [.. Evaluation.Phases.Select(phase => phase.IsBeyondLean ? 0 : Math.Abs(phase[PhaseQuantity.WeightShiftAuthority]))],
+        };
 
     /// <summary>The best compromise, the baseline, and two others of the front: the knee, then the best in single objectives.</summary>
     public static IReadOnlyList<ComparedDesign> Of(RunReport report)
@@ -101,7 +104,7 @@ internal sealed record ComparedDesign(string Name, DesignEvaluation Evaluation)
             var (objective, index) = (result.Study.Objectives[o], o);
             var best = objective.Maximise ? all.MaxBy(i => result.Front[i].Objectives[index])
                 : all.MinBy(i => result.Front[i].Objectives[index]);
-            yield return ($"best {TextTruncation.Truncate(StudyText.Name(objective.Response, objective.Magnitude).Replace('_', ' '), 40)}",
+            yield return ($"best {TextTruncation.Truncate(StudyText.Title(objective.Response, objective.Magnitude), 40)}",
                 best);
         }
     }

@@ -29,15 +29,32 @@ internal static class LimitsSection
             Row(result, limit, design, others, result.Counts.ViolatedBy[i]))]));
     }
 
+    /// <summary>For each limit a sentence: what the design has, with which wing it is kept, and whether it can be built.</summary>
+    public static IReadOnlyList<string> Verdicts(StudyResult result) => result.Study.Limits.Count == 0
+        ? ["The study has no limits."]
+        : [.. result.Study.Limits.Select(limit => Verdict(result, limit))];
+
     /// <summary>The limits that the design keeps with the wing as given and breaks in another case, in words.</summary>
     public static IEnumerable<string> BrokenInOtherCases(StudyResult result) => result.Study.Limits
-        .Select(limit => (limit, Cases: result.Scenarios.Where(scenario => !IsKept(limit, scenario.Chosen))
+        .Select(limit => (limit, Cases: result.Scenarios.Where(scenario => !BuildMargins.IsKept(limit, scenario.Chosen))
             .Select(scenario => StudyText.Name(scenario.Case)).ToList()))
         .Where(item => item.Cases.Count > 0)
-        .Select(item => $"{StudyText.Limit(item.limit)} ({string.Join(", ", item.Cases)})");
+        .Select(item => $"{StudyText.LimitTitle(item.limit)} ({string.Join(", ", item.Cases)})");
 
-    private static bool IsKept(StudyLimit limit, DesignEvaluation design) =>
-        design.Failure is null && limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(design));
+    private static string Verdict(StudyResult result, StudyLimit limit)
+    {
+        var design = (result.Chosen ?? result.NearestMiss?.Evaluation)!;
+        var value = NumberFormat.Text(limit.ValueOf(design), limit.Response.Entry);
+        if (!BuildMargins.IsKept(limit, design))
+            return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, VIOLATED.";
+        var broken = result.Scenarios.Where(scenario => !BuildMargins.IsKept(limit, scenario.Chosen))
+            .Select(scenario => StudyText.Name(scenario.Case)).ToList();
+        var wing = broken.Count == 0 ? "kept in every case of the wing"
+            : $"kept with the wing as given, BROKEN with {string.Join(", ", broken)}";
+        var nearest = result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);
+        return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, {wing}."
+            + (nearest?.InTolerances < 1 ? $" NOT BUILDABLE TO TOLERANCE: {Words(nearest)} breaks it." : "");
+    }
 
     private static IEnumerable<string> RangeEndWarnings(Study study, FrameGeometry geometry)
     {
@@ -59,11 +76,10 @@ internal static class LimitsSection
         StudyResult result, StudyLimit limit, DesignEvaluation? design, IReadOnlyList<WingScenario> others, long excluded)
     {
         var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
-        var margin = result.Chosen is { } chosen && IsKept(limit, chosen)
-            ? BuildMargin.Nearest(result.Mission, limit, chosen.Geometry, result.Study.Factors) : null;
+        var margin = result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);
         return
         [
-            StudyText.Limit(limit),
+            StudyText.LimitTitle(limit),
             NumberFormat.Text(value, limit.Response.Entry),
             margin?.InTolerances < 1 ? "NOT BUILDABLE TO TOLERANCE" : State(limit, value),
             .. result.Chosen is null ? Array.Empty<string>() : [margin is null ? "no error of building" : Words(margin)],
@@ -72,16 +88,10 @@ internal static class LimitsSection
         ];
     }
 
-    private static string Words(LimitMargin margin)
-    {
-        var amount = margin.Factor.Unit.Text(Math.Round(Math.Abs(margin.ChangeSi) / margin.Factor.Unit.SiPerUnit, 1)
-            * margin.Factor.Unit.SiPerUnit);
-        var way = margin.Factor.Input.IsSided ? $"to the {SideText.Side(margin.ChangeSi)}" : margin.ChangeSi > 0 ? "more" : "less";
-        return $"{margin.Factor.Input.ShortName} {amount} {way}";
-    }
+    private static string Words(LimitMargin margin) => $"{margin.Factor.Input.ShortName} {BuildErrorsSection.Change(margin)}";
 
     private static string InCase(StudyLimit limit, DesignEvaluation design) => design.Failure is not null ? "cannot fly"
-        : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (IsKept(limit, design) ? "" : " BROKEN");
+        : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (BuildMargins.IsKept(limit, design) ? "" : " BROKEN");
 
     private static string State(StudyLimit limit, double value)
     {

@@ -42,14 +42,14 @@ internal static class RoundingSection
     {
         var unit = objective.Response.Unit;
         double Value(DesignEvaluation design) => objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response];
-        return $"{StudyText.Name(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} (unrounded "
+        return $"{StudyText.Title(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} (unrounded "
             + $"{NumberFormat.Text(Value(before), unit)})";
     }
 
     private static string Limits(Study study, DesignEvaluation rounded)
     {
         var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded)))
-            .Select(StudyText.Limit).ToList();
+            .Select(StudyText.LimitTitle).ToList();
         return broken.Count == 0 ? "It meets every limit." : $"IT VIOLATES {string.Join(" and ", broken)}.";
     }
 

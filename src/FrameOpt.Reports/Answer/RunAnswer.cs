@@ -31,7 +31,8 @@ public sealed record RunAnswer(
         return new RunAnswer(result.Study.FullTitle, result.Study.Question, headline, isWarning,
         [
             .. result.Chosen is { } chosen ? OfChosen(result, chosen)
-                : result.NearestMiss is { } miss ? [PhasesSection.Of(result, miss.Evaluation), LimitsSection.Of(result)]
+                : result.NearestMiss is { } miss
+                ? [FeelSection.Of(result, miss.Evaluation), PhasesSection.Of(result, miss.Evaluation), LimitsSection.Of(result)]
                 : AnswerHeadline.Example(result),
             .. PlanSections.Summary(result),
             .. SearchSection.Quality(result).Where(_ => result.Chosen is not null),
@@ -42,14 +43,17 @@ public sealed record RunAnswer(
 
     private static IEnumerable<AnswerSection> OfChosen(StudyResult result, DesignEvaluation chosen) =>
     [
+        FeelSection.Of(result, chosen),
         PhasesSection.Of(result, chosen),
         CostSection.Of(result, chosen),
         DrillingSection.Of(result.Study, chosen.Geometry),
         .. RoundingSection.Of(result, chosen),
+        .. ReasonsSection.Of(result.Study, chosen),
         GroundChecksSection.HangCheck(result.Study, chosen.Geometry),
         .. WingSection.Of(result),
         BandSection.Of(result, chosen),
         LimitsSection.Of(result),
+        .. BuildErrorsSection.Of(result),
         GroundChecksSection.BeforeFlight(result.Study, chosen),
     ];
 }

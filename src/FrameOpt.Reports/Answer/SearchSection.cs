@@ -53,7 +53,7 @@ internal static class SearchSection
         var behind = study.Objectives
             .Select((objective, o) =>
                 $"{NumberFormat.Text(certificate.Regrets[o], objective.Response.Unit)} of "
-                    + $"{StudyText.Name(objective.Response, objective.Magnitude)}");
+                    + $"{StudyText.Title(objective.Response, objective.Magnitude)}");
         yield return $"For every design of the exact front the search found one that is worse by at most {string.Join(", ", behind)}.";
         yield return $"The exact front is that of {RunText.Grid(certificate)}: "
             + $"{NumberFormat.Count(certificate.GridDesigns)} designs, all evaluated, {NumberFormat.Count(certificate.ExactFront)} of "

@@ -20,6 +20,7 @@ internal static class FrameRearView
         var height = Head + (scale.TopMetres - scale.BottomMetres) * scale.UnitsPerMetre + Foot;
         double Y(double up) => Head + (scale.TopMetres - up) * scale.UnitsPerMetre;
         return Svg.Picture(id, FrameScale.Width, height, "The frame seen from behind", AltText(machine, factors, geometry),
+            LabelLayout.Apart(height,
         [
             Svg.Text("note", 6, 13, "start", "SEEN FROM BEHIND"),
             Svg.Text("note", FrameScale.Width - 6, 13, "end", $"propeller turns {StudyText.RotationText(machine.Propeller.Rotation)}"),
@@ -31,7 +32,7 @@ internal static class FrameRearView
             .. HangLine(factors, geometry, scale, Y),
             Svg.Text("name", 6, height - 6, "start", "◀ pilot's LEFT"),
             Svg.Text("name", FrameScale.Width - 6, height - 6, "end", "pilot's RIGHT ▶"),
-        ]);
+        ]));
     }
 
     private static IEnumerable<XElement> Propeller(Propeller propeller, FrameGeometry geometry, FrameScale scale, Func<double, double> y)

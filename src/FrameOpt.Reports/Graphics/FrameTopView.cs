@@ -16,6 +16,7 @@ internal static class FrameTopView
         var height = Head + (scale.FrontMetres - scale.RearMetres) * scale.UnitsPerMetre + Foot;
         double Y(double forward) => Head + (scale.FrontMetres - forward) * scale.UnitsPerMetre;
         return Svg.Picture("frame-top", FrameScale.Width, height, "The frame seen from above", AltText(study, geometry),
+            LabelLayout.Apart(height,
         [
             Svg.Text("note", 6, 13, "start", "SEEN FROM ABOVE"),
             Svg.Text("note", FrameScale.Width - 6, 13, "end", "▲ forward"),
@@ -26,7 +27,7 @@ internal static class FrameTopView
             .. HangLine(study, geometry, scale, Y),
             Svg.Text("name", 6, height - 6, "start", "◀ pilot's LEFT"),
             Svg.Text("name", FrameScale.Width - 6, height - 6, "end", "pilot's RIGHT ▶"),
-        ]);
+        ]));
     }
 
     private static IEnumerable<XElement> Thrust(Study study, FrameGeometry geometry, FrameScale scale, Func<double, double> y)

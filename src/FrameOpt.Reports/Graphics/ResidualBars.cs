@@ -23,7 +23,8 @@ internal static class ResidualBars
         var phases = designs.SelectMany(design => design.Phases).Select(phase => phase.Name).Distinct().ToList();
         // Room beside the longest bar for its figure, and for the letter of its design.
         var labelWidth = designs.Any(design => design.Letter.Length > 0) ? 54 : 42;
-        var top = 22 + designs.Count * 14.0;
+        var holdable = designs[0].Holdable;
+        var top = 22 + (designs.Count + (holdable.Count > 0 ? 1 : 0)) * 14.0;
         var group = Heading + designs.Count * BarStep + Gap;
         var height = top + phases.Count * group + 34;
         double X(double residual) => (Left + Right) / 2 + residual / Math.Max(largest, 0.1) * ((Right - Left) / 2 - labelWidth);
@@ -32,11 +33,13 @@ internal static class ResidualBars
         return Svg.Picture(id, Width, height, "Residual torque in each phase", AltText(designs),
         [
             .. Key(designs),
+            .. holdable.Count > 0 ? HoldKey(designs.Count) : [],
             .. ticks.Select(tick => Svg.Line(tick == 0 ? "zero" : "grid", X(tick), top - 2, X(tick), height - 32)),
             .. ticks.Select(tick => Svg.Text("tick", X(tick), height - 20, "middle", axis.Text(Math.Abs(tick)))),
             Svg.Text("axis", X(0), height - 6, "middle", axis.Title),
             Svg.Text("note", Left, top - 8, "start", "← steers left"),
             Svg.Text("note", Right, top - 8, "end", "steers right →"),
+            .. holdable.Take(phases.Count).SelectMany((most, p) => Hold(most, largest, top + p * group + Heading, group - Heading - Gap, X)),
             .. phases.SelectMany((phase, p) => Group(designs, phase, top + p * group, X)),
         ]);
     }
@@ -48,6 +51,20 @@ internal static class ResidualBars
         Svg.Rectangle(CssClass(d), Left, 3 + 14 * d, 20, Bar),
         Svg.Text("axis", Left + 26, 12 + 14 * d, "start", design.Name),
     ]);
+
+    private static IEnumerable<XElement> HoldKey(int row) =>
+    [
+        Svg.Line("limit", Left + 10, 3 + 14 * row, Left + 10, 14 + 14 * row),
+        Svg.Text("axis", Left + 26, 12 + 14 * row, "start", "the most a pilot can hold by weight shift"),
+    ];
+
+    /// <summary>A line to either side at the most a pilot can hold; always two, outside the picture's range at its edge and empty.</summary>
+    private static IEnumerable<XElement> Hold(double most, double largest, double top, double height, Func<double, double> x)
+    {
+        var isShown = most >= 0 && most <= largest * 1.001;
+        return new[] { -1, 1 }.Select(side =>
+            Svg.Line("limit", x(isShown ? side * most : 0), top, x(isShown ? side * most : 0), top + (isShown ? height : 0)));
+    }
 
     private static IEnumerable<XElement> Group(IReadOnlyList<ResidualSeries> designs, string phase, double top, Func<double, double> x)
     {
@@ -80,4 +97,8 @@ internal static class ResidualBars
 /// <param name="Name">What the design is, in few words.</param>
 /// <param name="Letter">Stands beside each of its bars; empty for none.</param>
 /// <param name="Phases">In mission order, each phase once; to the right +.</param>
-internal sealed record ResidualSeries(string Name, string Letter, IReadOnlyList<(string Name, double ResidualNewtonMetres)> Phases);
+internal sealed record ResidualSeries(string Name, string Letter, IReadOnlyList<(string Name, double ResidualNewtonMetres)> Phases)
+{
+    /// <summary>The residual torque a pilot can hold by weight shift in each phase, N·m; empty where no line is drawn.</summary>
+    public IReadOnlyList<double> Holdable { get; init; } = [];
+}

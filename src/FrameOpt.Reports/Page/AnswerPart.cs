@@ -1,11 +1,13 @@
 using System.Xml.Linq;
+using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Page;
 
-/// <summary>The answer first: what to drill, drawn and in words, or why there is nothing to drill.</summary>
+/// <summary>The answer on one sheet of A4: what to drill, drawn and in words, what the scales read, what the pilot feels, which limits are
+/// kept; or why there is nothing to drill.</summary>
 internal static class AnswerPart
 {
     public static XElement Of(PageContent content) => content.Binder is not { } binder
@@ -21,7 +23,22 @@ internal static class AnswerPart
             Danger(),
             content.IsFeasible ? Html.Heading(DrillingSection.Of(content.Study, content.Result.Chosen!.Geometry).Title)
                 : Html.Heading("The nearest miss, seen from behind: do not drill"),
-            binder.Bind(view => Drilling(content, view)));
+            binder.Bind(view => Drawing(content, view)),
+            binder.Bind(view => Html.Block("columns", Feel(content, view), Scales(content, view))),
+            Html.Heading("Limits of the study"),
+            binder.Bind(view => Html.List(LimitsSection.Verdicts(view.Result))));
+
+    /// <summary>The frame from above, and why the design works: the first of the workings.</summary>
+    public static IEnumerable<XElement> Reasons(PageContent content)
+    {
+        if (content.Binder is not { } binder)
+            yield break;
+        yield return Html.Section("from-above", "The frame from above, and why it works",
+            binder.Bind(view => Html.Block("words", Html.List(ReasonsSection.Of(content.Study, view.Evaluation)
+                .SelectMany(section => section.Lines)))),
+            binder.Bind(view => Html.Figure(FrameTopView.Of(content.Study, view.Evaluation.Geometry, Scale(content)),
+                "At the same scale as the other two views.")));
+    }
 
     private static XElement Danger() => Html.Paragraph("danger", Cautions.FirstPage[0]);
 
@@ -32,16 +49,30 @@ internal static class AnswerPart
         ? Headline(content.Answer.Headline, content.Answer.IsWarning)
         : Headline(AnswerHeadline.ForOtherDesign(view.Result.Study, view.FrontDesign!.Rank, view.Evaluation), true);
 
-    private static XElement Drilling(PageContent content, DesignView view)
+    private static FrameScale Scale(PageContent content) =>
+        FrameScale.Of(content.Study.Machine, [.. content.Binder!.Views.Select(any => any.Evaluation.Geometry)]);
+
+    private static XElement Drawing(PageContent content, DesignView view) => Html.Block(
+        "beside",
+        Html.Figure(FrameRearView.Of(content.Study, view.Evaluation.Geometry, Scale(content))),
+        Html.Figure(FrameSideView.Of(content.Study, view.Evaluation.Geometry, Scale(content))),
+        Holes(content, view));
+
+    private static XElement Holes(PageContent content, DesignView view) => Html.Block(
+        "holes",
+        [.. content.IsFeasible ? DrillingSection.Of(content.Study, view.Evaluation.Geometry).Lines.Select(Html.Paragraph)
+            : [Html.Paragraph(GeometryText.Of(content.Study, view.Evaluation.Geometry) + ".")],
+            Html.Paragraph($"Propeller speed: {string.Join(", ", view.Evaluation.Phases.Where(phase => phase[PhaseQuantity.Rpm] > 0)
+                .Select(phase => $"{phase.Phase.Name} {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}"))}.")]);
+
+    private static XElement Feel(PageContent content, DesignView view)
     {
-        var scale = FrameScale.Of(content.Study.Machine, [.. content.Binder!.Views.Select(any => any.Evaluation.Geometry)]);
-        return Html.Block(
-            "beside",
-            Html.Figure(FrameRearView.Of(content.Study, view.Evaluation.Geometry, scale)),
-            Html.Block(
-                "words",
-                [.. content.IsFeasible ? DrillingSection.Of(content.Study, view.Evaluation.Geometry).Lines.Select(Html.Paragraph)
-                    : [Html.Paragraph(GeometryText.Of(content.Study, view.Evaluation.Geometry) + ".")]]),
-            Html.Figure(FrameTopView.Of(content.Study, view.Evaluation.Geometry, scale), "Both views at the same scale."));
+        var section = FeelSection.Of(content.Result, view.Evaluation);
+        return Html.Block("words", Html.Heading(section.Title), Html.List(section.Lines));
     }
+
+    private static XElement Scales(PageContent content, DesignView view) => Html.Block(
+        "hang",
+        Html.Heading("What the scales read"),
+        Html.Table(GroundChecksSection.Scales(content.Study, view.Evaluation.Geometry)));
 }

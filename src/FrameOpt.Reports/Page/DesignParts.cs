@@ -19,6 +19,9 @@ internal static class DesignParts
             : new List<ComparedDesign>();
         var largest = binder.Views.Select(view => view.Evaluation).Concat(others.Select(other => other.Evaluation))
             .SelectMany(design => design.Phases).Max(phase => Math.Abs(phase[PhaseQuantity.Residual]));
+        // The lines at what a pilot can hold are in the picture unless they would make the bars less than half as long.
+        largest = Math.Max(largest, Math.Min(2 * largest, binder.Views[0].Evaluation.Phases.Max(phase =>
+            Math.Abs(phase[PhaseQuantity.WeightShiftAuthority]))));
         return Html.Section(
             "phases",
             PhasesSection.Of(content.Result, binder.Views[0].Evaluation).Title,
@@ -111,6 +114,10 @@ internal static class DesignParts
         }
 
         yield return Html.Section("limits", LimitsSection.Of(content.Result).Title,
-            binder.Bind(view => Html.SectionBody(LimitsSection.Of(view.Result))));
+        [
+            binder.Bind(view => Html.SectionBody(LimitsSection.Of(view.Result))),
+            .. BuildErrorsSection.Of(content.Result).SelectMany(section => (XElement[])[Html.Heading(section.Title),
+                binder.Bind(view => Html.SectionBody(BuildErrorsSection.Of(view.Result).First()))]),
+        ]);
     }
 }

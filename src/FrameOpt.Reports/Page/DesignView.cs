@@ -2,6 +2,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
+using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
@@ -51,6 +52,7 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
                 Chosen = evaluation,
                 Scenarios = [.. result.Scenarios.Select((scenario, s) => scenario with { Chosen = models[s].Evaluate(
                     evaluation.Geometry) })],
+                Margins = BuildMargins.Of(result.Mission, result.Study, evaluation),
                 Bands = bands.Find(evaluation.Geometry, curve, result.Study.Band.WithinNewtonMetres),
             },
             curve);
@@ -63,7 +65,7 @@ internal static class DesignRow
     public static IReadOnlyList<string> Headers(Study study) =>
     [
         "rank", .. study.Factors.Select(factor => factor.Name.Replace('_', ' ')),
-            .. study.Objectives.Select(objective => StudyText.Name(objective.Response, objective.Magnitude).Replace('_', ' ')),
+            .. study.Objectives.Select(objective => StudyText.Title(objective.Response, objective.Magnitude)),
     ];
 
     /// <summary>Rank in the run, every factor, every objective, with units.</summary>

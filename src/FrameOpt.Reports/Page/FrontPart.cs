@@ -77,7 +77,7 @@ internal static class FrontPart
         new XElement("legend", $"Weights of the ranking ({StudyText.Method(content.Study.Ranking.Method)})"),
         content.Study.Objectives.Select((objective, o) => new XElement(
             "p",
-            new XElement("label", new XAttribute("for", $"weight-{o}"), StudyText.Name(objective.Response, objective.Magnitude)),
+            new XElement("label", new XAttribute("for", $"weight-{o}"), StudyText.Title(objective.Response, objective.Magnitude)),
             new XElement(
                 "input",
                 new XAttribute("type", "number"),
@@ -92,7 +92,7 @@ internal static class FrontPart
     private static XElement Best(PageContent content, DesignBinder binder)
     {
         var weights = string.Join(", ", content.Study.Objectives.Select((objective, o) =>
-            $"{StudyText.Name(objective.Response, objective.Magnitude)} {PlainNumber.Text(content.Study.Ranking.Weights[o])}"));
+            $"{StudyText.Title(objective.Response, objective.Magnitude)} {PlainNumber.Text(content.Study.Ranking.Weights[o])}"));
         var table = Html.Table("The best ranked designs of the front", DesignRow.Headers(content.Study),
             binder.Views.Take(Rows).Select(DesignRow.Of));
         table.SetAttributeValue("id", "order");

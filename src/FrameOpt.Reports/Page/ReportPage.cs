@@ -1,7 +1,6 @@
 using System.Text;
 using System.Xml.Linq;
 using FrameOpt.Reports.Answer;
-using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
@@ -9,8 +8,6 @@ namespace FrameOpt.Reports.Page;
 /// <summary>report.html: one file that needs nothing else, for the screen, the phone and paper.</summary>
 public static class ReportPage
 {
-    private const int HashPrefixLength = 12;
-
     /// <summary>Writes the page of a run; the same bytes for the same run.</summary>
     public static void Write(RunReport report, Stream stream)
     {
@@ -41,6 +38,7 @@ public static class ReportPage
     private static IEnumerable<XElement?> Parts(PageContent content) =>
     [
         AnswerPart.Of(content),
+        .. AnswerPart.Reasons(content),
         DesignParts.Phases(content),
         DesignParts.Wing(content),
         DesignParts.Rounding(content),
@@ -56,25 +54,12 @@ public static class ReportPage
         StudyPart.Reproduce(content),
     ];
 
-    /// <summary>The head of the page: what was asked, and the block that identifies the run.</summary>
-    private static XElement Head(PageContent content)
-    {
-        var (info, counts) = (content.Report.Info, content.Result.Counts);
-        (string What, string Value)[] stamp =
-        [
-            ("study file", info.StudyFileName),
-            ("SHA-256", $"{content.Study.Hash[..HashPrefixLength]}…"),
-            ("computed with", $"FrameOpt {info.ToolVersion}"),
-            ("designs evaluated", NumberFormat.Count(counts.Evaluated)),
-            ("on the front", NumberFormat.Count(content.Result.Front.Count)),
-        ];
-        return new XElement(
-            "header",
-            Html.Paragraph("kind", "Hang points and thrust line: report of a run"),
-            new XElement("h1", content.Answer.Title),
-            content.Answer.Question.Length > 0 ? Html.Paragraph("question", content.Answer.Question) : null,
-            Html.Facts("stamp", stamp));
-    }
+    /// <summary>The head of the page: what was asked. What identifies the run stands in its last part.</summary>
+    private static XElement Head(PageContent content) => new(
+        "header",
+        Html.Paragraph("kind", $"Hang points and thrust line: {content.Report.Info.StudyFileName}"),
+        new XElement("h1", content.Answer.Title),
+        content.Answer.Question.Length > 0 ? Html.Paragraph("question", content.Answer.Question) : null);
 
     /// <summary>The bar that chooses the design shown; visible only where the page's script runs.</summary>
     private static XElement DesignSelector(DesignBinder binder) => new(

@@ -73,9 +73,11 @@ internal static class StudyPart
             "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
     }
 
-    /// <summary>The text quoted as one word of a shell.</summary>
+    /// <summary>The text quoted as one word: in double quotes, which every shell takes, or, with a letter special inside them, as a Unix
+    /// shell wants it.</summary>
     public static string Quoted(string text) =>
         text.All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_') ? text
+            : text.IndexOfAny(['"', '$', '`', '\\', '!', '%']) < 0 ? $"\"{text}\""
             : $"'{text.Replace("'", "'\\''", StringComparison.Ordinal)}'";
 
     private static XElement Table(string name, IEnumerable<Assumption> assumptions) =>

@@ -32,7 +32,7 @@ internal static class FittingChartSheet
         row++;
         foreach (var line in FittingChartText.Notes(result))
             SheetStyle.Paragraph(sheet.Range(row, 1, row++, across), line, width);
-        book.Print(sheet, pagesWide: 1);
+        book.Print(sheet);
         sheet.PageSetup.FitToPages(1, 1);
         sheet.PageSetup.PageOrientation = columns.Count > 6 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait;
     }

@@ -125,7 +125,7 @@ public static class ProductLineAnswer
         if (served.Count == 0)
             yield break;
         var response = result.Setting.CostResponse;
-        var name = StudyText.Name(response.Response, response.Magnitude);
+        var name = StudyText.Title(response.Response, response.Magnitude);
         yield return new AnswerSection(
             "The same geometries if the wing is different: yaw leverage and riser coupling, the least certain numbers",
             ["Each customer keeps the geometry assigned. Mean and worst are of the customers that it still serves within the limits."],

@@ -21,6 +21,15 @@ public static class NumberFormat
         return unit.Length == 0 ? number : $"{number} {unit}";
     }
 
+    /// <summary>A value rounded to what it means to a pilot: half a newton metre, a millimetre, a newton.</summary>
+    public static string Meant(double value, string unit) => unit switch
+    {
+        _ when !double.IsFinite(value) => Text(value, unit),
+        "N·m" => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(2 * value) / 2 + 0.0:0.#} {unit}"),
+        "mm" => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(value) + 0.0:0} {unit}"),
+        _ => Text(value, unit),
+    };
+
     /// <summary>A value to a number of significant digits, never with an exponent, for figures to be checked by hand.</summary>
     /// <param name="value">NaN is a value the study gives no basis for, infinite one without bound.</param>
     /// <param name="digits">At least one.</param>

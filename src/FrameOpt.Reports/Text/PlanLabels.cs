@@ -21,7 +21,7 @@ internal static class PlanLabels
 
     /// <summary>An objective with its unit, short enough for an axis.</summary>
     public static string WithUnit(StudyObjective objective) =>
-        WithUnit(Short(StudyText.Name(objective.Response, objective.Magnitude)), objective.Response);
+        WithUnit(Short(StudyText.Title(objective.Response, objective.Magnitude)), objective.Response);
 
     /// <summary>A label with the response's unit.</summary>
     public static string WithUnit(string label, Response response) => response.Unit.Length == 0 ? label : $"{label} [{response.Unit}]";

@@ -14,7 +14,7 @@ internal static class ProductLineText
     /// <summary>What a customer's cost is: "residual_rms", or "shortfall of weight_shift_authority[cruise]".</summary>
     public static string Cost(ProductLineSetting setting)
     {
-        var name = StudyText.Name(setting.CostResponse.Response, setting.CostResponse.Magnitude);
+        var name = StudyText.Title(setting.CostResponse.Response, setting.CostResponse.Magnitude);
         return setting.CostResponse.Maximise ? $"shortfall of {name}" : name;
     }
 
@@ -117,7 +117,7 @@ internal static class ProductLineText
     {
         var phases = setting.Configurations[reason.Customers.Configuration].Study.Mission;
         var cause = reason.Failure is { } failure ? $"that it cannot fly ({FailureText.Kind(phases, failure)})"
-            : $"the limit {StudyText.Limit(reason.Limit!)}";
+            : $"the limit {StudyText.LimitTitle(reason.Limit!)}";
         return Invariant(
             $"{Name(setting, reason.Customers)}: {cause} rules out {reason.RuledOut} of {reason.Candidates} candidates.");
     }

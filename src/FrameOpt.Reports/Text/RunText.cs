@@ -33,5 +33,5 @@ public static class RunText
 
     /// <summary>A limit that a design breaks, with the value the design has.</summary>
     public static string BrokenLimit(StudyLimit limit, NearestMiss miss) =>
-        Invariant($"{StudyText.Limit(limit)}; this design has {limit.ValueOf(miss.Evaluation):0.###} {limit.Response.Unit}").TrimEnd();
+        Invariant($"{StudyText.LimitTitle(limit)}; this design has {limit.ValueOf(miss.Evaluation):0.###} {limit.Response.Unit}").TrimEnd();
 }

@@ -14,7 +14,7 @@ public static class SideText
     /// <summary>The same for a torque given as a number.</summary>
     public static string Residual(double newtonMetres)
     {
-        var size = NumberFormat.Text(Math.Abs(newtonMetres), "N·m");
+        var size = NumberFormat.Meant(Math.Abs(newtonMetres), "N·m");
         var steers = PhaseResult.SteersWith(newtonMetres);
         return steers == "straight" ? $"{size}, hardly any pull: the wing's own trim decides" : $"{size}, steers {steers}";
     }
@@ -28,8 +28,8 @@ public static class SideText
 
     /// <summary>The lean that cancels it: "lean 5.6 mm to the left".</summary>
     public static string Lean(double millimetres) => double.IsInfinity(millimetres) ? "no lean cures it"
-        : Math.Abs(millimetres) < 0.05 ? "no lean"
-        : $"lean {NumberFormat.Text(Math.Abs(millimetres), "mm")} to the {Side(millimetres)}";
+        : Math.Abs(millimetres) < 0.5 ? "no lean"
+        : $"lean {NumberFormat.Meant(Math.Abs(millimetres), "mm")} to the {Side(millimetres)}";
 
     /// <summary>The lean and what it takes of the pilot: "lean 5.6 mm to the left; effort 0.07 of the largest lean"; where no lean cures
     /// the turn, that.</summary>

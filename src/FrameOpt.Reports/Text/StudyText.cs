@@ -13,7 +13,11 @@ public static class StudyText
     /// <summary>"minimise" or "maximise".</summary>
     public static string Goal(StudyObjective objective) => objective.Maximise ? "maximise" : "minimise";
 
-    /// <summary>The response's name, between bars where its magnitude counts.</summary>
+    /// <summary>A response as people say it: "largest effort in any phase", "residual torque in climb, either way".</summary>
+    public static string Title(Response response, bool magnitude) =>
+        response.Entry.Title + (response is Response.OfPhase phase ? $" in {phase.PhaseName}" : "") + (magnitude ? ", either way" : "");
+
+    /// <summary>The response's name in a study file, between bars where its magnitude counts.</summary>
     public static string Name(Response response, bool magnitude) => magnitude ? $"|{response.Name}|" : response.Name;
 
     /// <summary>Name and unit of a response: "thrust [N]".</summary>
@@ -22,20 +26,17 @@ public static class StudyText
     /// <summary>Name and unit of an objective, short enough for an axis.</summary>
     public static string AxisLabel(StudyObjective objective)
     {
-        var name = TextTruncation.Truncate(Name(objective.Response, objective.Magnitude).Replace('_', ' '), MaxLabelLength);
+        var name = TextTruncation.Truncate(Title(objective.Response, objective.Magnitude), MaxLabelLength);
         return objective.Response.Unit.Length == 0 ? name : $"{name} [{objective.Response.Unit}]";
     }
 
-    /// <summary>"twist_margin_worst at least 3".</summary>
-    public static string Limit(StudyLimit limit)
-    {
-        var parts = new List<string>();
-        if (limit.AtLeast is { } least)
-            parts.Add(Invariant($"at least {least:0.######} {limit.Response.Unit}").TrimEnd());
-        if (limit.AtMost is { } most)
-            parts.Add(Invariant($"at most {most:0.######} {limit.Response.Unit}").TrimEnd());
-        return $"{limit.Response.Name} {string.Join(" and ", parts)}{(limit.Magnitude ? ", either way" : "")}";
-    }
+    /// <summary>As a study file says it: "twist_margin_worst at least 3".</summary>
+    public static string Limit(StudyLimit limit) =>
+        $"{limit.Response.Name} {Range(limit)}{(limit.Magnitude ? ", either way" : "")}";
+
+    /// <summary>As people say it: "smallest twist margin in any phase at least 3".</summary>
+    public static string LimitTitle(StudyLimit limit) =>
+        $"{Title(limit.Response, false)} {Range(limit)}{(limit.Magnitude ? ", either way" : "")}";
 
     /// <summary>A text as the beginning of a sentence.</summary>
     /// <param name="text">Not empty.</param>
@@ -111,4 +112,14 @@ public static class StudyText
 
     /// <summary>"↺ counter-clockwise" or "↻ clockwise", seen from behind.</summary>
     public static string RotationText(Rotation rotation) => rotation == Rotation.CounterClockwise ? "↺ counter-clockwise" : "↻ clockwise";
+
+    private static string Range(StudyLimit limit)
+    {
+        var parts = new List<string>();
+        if (limit.AtLeast is { } least)
+            parts.Add(Invariant($"at least {least:0.######} {limit.Response.Unit}").TrimEnd());
+        if (limit.AtMost is { } most)
+            parts.Add(Invariant($"at most {most:0.######} {limit.Response.Unit}").TrimEnd());
+        return string.Join(" and ", parts);
+    }
 }

@@ -14,7 +14,7 @@ internal static class ReadMeSheet
     public const string Name = "Read me";
 
     public static void Add(Spreadsheet book, RunReport report) =>
-        TextSheet.Add(book, Name, [("what", 26), ("in plain words", 120)], Rows(report));
+        TextSheet.Add(book, Name, [("what", 26), ("in plain words", 120)], Rows(report), isPrinted: false);
 
     private static IEnumerable<string[]> Rows(RunReport report)
     {
@@ -49,6 +49,10 @@ internal static class ReadMeSheet
             "signs and units",
             "Every header gives the unit; dimensions are in the units of the study file. Offsets, angles, moments and residuals are "
                 + "positive to the pilot's right. Left and right are the pilot's, seen from behind."];
+        yield return [
+            "to print",
+            "The answer, the best ranked designs and what they rest on print on 8 pages of A4 at most. This sheet and those of figures and "
+                + "workings (Front, Phases, the runs of a plan, data) are left out: to print one, clear its print area."];
         yield return ["size limits", Limits(report)];
         yield return [
             "if values do not change",

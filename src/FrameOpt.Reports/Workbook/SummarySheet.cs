@@ -30,7 +30,7 @@ internal static class SummarySheet
         row = Headline(sheet, answer, row + 1);
         foreach (var section in answer.Sections)
             row = Section(sheet, section, row + 1);
-        book.Print(sheet, pagesWide: 1);
+        book.Print(sheet, pagesTall: 2);
     }
 
     private static int Headline(IXLWorksheet sheet, RunAnswer answer, int row)

@@ -3,6 +3,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Search.Fronts;
 using FrameOpt.Search.Stopping;
+using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 
@@ -81,7 +82,10 @@ public static class ReportFixture
             model.Evaluate(Baseline),
             [.. WingCases.All.Select(wingCase => Scenario(wingCase, model, wingCase < WingCase.HighLeverage ? front[0] : front[^1]))],
             [new BalancedBand(1480, 1720)],
-            NearestMiss: null);
+            NearestMiss: null)
+        {
+            Margins = BuildMargins.Of(model, study, evaluations[0]),
+        };
         return new RunReport(result, Info, evaluations);
     }
 

@@ -10,8 +10,6 @@ internal static class DataSheet
     public const int HeaderRow = 2;
 
     private const int FrozenColumns = 3;
-    private const int ColumnsPerPage = 16;
-
     private const double MinWidthCharacters = 9;
     private const double MaxWidthCharacters = 24;
 
@@ -45,8 +43,7 @@ internal static class DataSheet
         sheet.SheetView.Freeze(HeaderRow, FrozenColumns);
         sheet.PageSetup.SetRowsToRepeatAtTop(HeaderRow, HeaderRow);
         sheet.PageSetup.SetColumnsToRepeatAtLeft(1, FrozenColumns);
-        book.Print(sheet, Math.Max(2, (columns.Count + ColumnsPerPage - 1) / ColumnsPerPage));
-        sheet.PageSetup.PrintAreas.Add(1, 1, HeaderRow + table.RowCount, columns.Count);
+        book.DoNotPrint(sheet, columns.Count);
         book.AddRows(new PlacedTable(table, name, HeaderRow + 1));
     }
 

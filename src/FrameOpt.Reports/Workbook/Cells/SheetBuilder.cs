@@ -13,7 +13,8 @@ internal sealed class SheetBuilder
     /// <param name="book">To this workbook.</param>
     /// <param name="name">Of the sheet, and its title.</param>
     /// <param name="widths">Of the columns, in characters.</param>
-    public SheetBuilder(Spreadsheet book, string name, IReadOnlyList<double> widths)
+    /// <param name="isPrinted">False for workings, which a printed workbook leaves out.</param>
+    public SheetBuilder(Spreadsheet book, string name, IReadOnlyList<double> widths, bool isPrinted = true)
     {
         sheet = book.AddSheet(name);
         this.widths = widths;
@@ -21,7 +22,10 @@ internal sealed class SheetBuilder
         for (var c = 0; c < widths.Count; c++)
             sheet.Column(c + 1).Width = widths[c];
         SheetStyle.Title(sheet.Cell(1, 1), name);
-        book.Print(sheet, pagesWide: 1);
+        if (isPrinted)
+            book.Print(sheet, pagesTall: 1);
+        else
+            book.DoNotPrint(sheet, widths.Count);
     }
 
     /// <summary>The next row to be written.</summary>

@@ -67,13 +67,25 @@ internal sealed partial class Spreadsheet
     /// <summary>Adds a chart.</summary>
     public void AddChart(PlacedChart chart) => charts.Add(chart);
 
-    /// <summary>Lays a sheet out for print: A4 landscape, so many pages wide, numbered, named by study.</summary>
-    public void Print(IXLWorksheet sheet, int pagesWide)
+    /// <summary>Leaves a sheet of figures out of a printed workbook: its print area is an empty cell right of its columns. To print it,
+    /// clear the print area.</summary>
+    public void DoNotPrint(IXLWorksheet sheet, int columns)
+    {
+        Print(sheet);
+        sheet.PageSetup.PrintAreas.Clear();
+        sheet.PageSetup.PrintAreas.Add(1, columns + 2, 1, columns + 2);
+    }
+
+    /// <summary>Lays a sheet out for print: A4, one page wide, numbered, named by study.</summary>
+    /// <param name="sheet">To be printed.</param>
+    /// <param name="pagesTall">It is made small enough for so many; 0 for as many as it needs.</param>
+    /// <param name="portrait">For a sheet of text; landscape for others.</param>
+    public void Print(IXLWorksheet sheet, int pagesTall = 0, bool portrait = false)
     {
         var page = sheet.PageSetup;
         page.PaperSize = XLPaperSize.A4Paper;
-        page.PageOrientation = XLPageOrientation.Landscape;
-        page.FitToPages(pagesWide, 0);
+        page.PageOrientation = portrait ? XLPageOrientation.Portrait : XLPageOrientation.Landscape;
+        page.FitToPages(1, pagesTall);
         page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.7).SetBottom(0.7).SetHeader(0.3).SetFooter(0.3);
         page.Header.Left.AddText(InHeader(study.FullTitle));
         page.Header.Right.AddText(XLHFPredefinedText.SheetName);

@@ -8,7 +8,7 @@ internal static class TextSheet
     /// <summary>Adds the sheet; the header stays in sight.</summary>
     public static void Add(
         Spreadsheet book, string name, IReadOnlyList<(string Header, double WidthCharacters)> columns,
-        IEnumerable<IReadOnlyList<string>> rows)
+        IEnumerable<IReadOnlyList<string>> rows, bool isPrinted = true)
     {
         var sheet = book.AddSheet(name);
         sheet.ShowGridLines = false;
@@ -20,7 +20,10 @@ internal static class TextSheet
             SheetStyle.TableRow(Row(sheet, row++, cells, columns));
         sheet.SheetView.FreezeRows(1);
         sheet.PageSetup.SetRowsToRepeatAtTop(1, 1);
-        book.Print(sheet, pagesWide: 1);
+        if (isPrinted)
+            book.Print(sheet, pagesTall: 1, portrait: true);
+        else
+            book.DoNotPrint(sheet, columns.Count);
     }
 
     private static IXLRange Row(

@@ -49,8 +49,7 @@ internal static class ChartSheets
         ];
         foreach (var (i, (name, xml)) in charts.Index())
             book.AddChart(new PlacedChart(SheetName, 4 + i / 2 * RowsPerChart, i % 2 == 0 ? 1 : SecondColumn, name, xml));
-        book.Print(sheet, pagesWide: 1);
-        sheet.PageSetup.FitToPages(1, 1);
+        book.Print(sheet, pagesTall: 1);
         sheet.PageSetup.PrintAreas.Add(1, 1, 3 + (charts.Length + 1) / 2 * RowsPerChart, LastColumn + 1);
         book.AddLast(() => DataSheet.Add(book, DataSheetName, Note, Table.SideBySide(tables), filter: false));
     }

@@ -10,6 +10,10 @@ internal static class RankingSheet
 {
     private const int NameColumns = 4;
     private const int MaxFrozenRows = 18;
+
+    /// <summary>The best ranked are printed, the others are there to scroll.</summary>
+    private const int PrintedDesigns = 20;
+
     private const double NarrowWidth = 8;
     private const double ColumnWidth = 13;
 
@@ -31,8 +35,8 @@ internal static class RankingSheet
         RankingTable.Add(book, sheet, table, layout);
         sheet.SheetView.Freeze(layout.TableHeaderRow <= MaxFrozenRows ? layout.TableHeaderRow : 0, NameColumns);
         sheet.PageSetup.SetRowsToRepeatAtTop(layout.TableHeaderRow, layout.TableHeaderRow);
-        book.Print(sheet, pagesWide: 1);
-        sheet.PageSetup.PrintAreas.Add(1, 1, layout.TableHeaderRow + ranked.Designs.Count, width);
+        book.Print(sheet, pagesTall: 1);
+        sheet.PageSetup.PrintAreas.Add(1, 1, layout.TableHeaderRow + Math.Min(PrintedDesigns, ranked.Designs.Count), width);
         book.AddLast(() => RankingDataSheet.Add(book, ranked, layout));
     }
 

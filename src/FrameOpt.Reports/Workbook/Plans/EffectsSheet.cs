@@ -24,7 +24,8 @@ internal static class EffectsSheet
         var tables = Math.Max(4, 1 + plan.Factors.Count);
         var page = new SheetBuilder(
             book, Name,
-            [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)]);
+            [FirstWidth, .. Enumerable.Repeat(OtherWidth, tables - 1), 3, .. Enumerable.Repeat(OtherWidth, ColumnsPerChart)],
+            isPrinted: false);
         page.Paragraphs([
             "Coefficients are in coded units: the change of the response due to that term when its factors go from the centre to the "
                 + "high level. "

@@ -17,7 +17,8 @@ internal static class PlanSheet
     {
         var plan = answer.Plan;
         var page = new SheetBuilder(
-            book, Name, [6, 11, 7, .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))]);
+            book, Name, [6, 11, 7, .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))],
+            isPrinted: false);
         page.Paragraphs([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals are positive to the pilot's right."]);
         page.Row++;
         var runs = page.Table(Runs(answer));

@@ -20,7 +20,7 @@ internal static class SurfaceSheet
 
     public static void Add(Spreadsheet book, PlanResult answer, PlacedTable runs)
     {
-        var page = new SheetBuilder(book, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, SurfaceGrid.Levels.Count)]);
+        var page = new SheetBuilder(book, Name, [FirstWidth, .. Enumerable.Repeat(OtherWidth, SurfaceGrid.Levels.Count)], isPrinted: false);
         for (var r = 0; r < answer.Surfaces.Count; r++)
         {
             var surface = answer.Surfaces[r];

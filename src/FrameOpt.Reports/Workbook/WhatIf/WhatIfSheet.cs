@@ -26,7 +26,7 @@ internal static class WhatIfSheet
         WhatIfPhases.Add(book, sheet, report, table, layout);
         Levels(sheet, table, layout);
         sheet.SheetView.FreezeColumns(1);
-        book.Print(sheet, pagesWide: 1);
+        book.Print(sheet, pagesTall: 1);
         sheet.PageSetup.PrintAreas.Add(1, 1, layout.LevelsRow(2), WhatIfLayout.VerdictColumn);
         book.AddLast(() => WhatIfDataSheet.Add(book, report, table, layout));
     }

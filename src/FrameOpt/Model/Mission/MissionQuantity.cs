@@ -9,60 +9,67 @@ public sealed class MissionQuantity : ResponseEntry
     private static readonly List<MissionQuantity> rows = [];
 
     public static readonly MissionQuantity ResidualRms = new(
-        "residual_rms", "N·m", "weighted root mean square of the residual torque over the mission", MissionResponses.ResidualRms);
+        "residual_rms", "typical residual torque (rms)", "N·m",
+        "weighted root mean square of the residual torque over the mission", MissionResponses.ResidualRms);
 
     public static readonly MissionQuantity ResidualWorst = new(
-        "residual_worst", "N·m", "largest residual torque of the weighted phases, either way", Largest(Weighted, PhaseResponses.Residual));
+        "residual_worst", "largest residual torque", "N·m",
+        "largest residual torque of the weighted phases, either way", Largest(Weighted, PhaseResponses.Residual));
 
     public static readonly MissionQuantity EffortWorst = new(
-        "effort_worst", "", "largest effort of all settled phases, engine off included", Largest(Settled, PhaseResponses.Effort))
+        "effort_worst", "largest effort in any phase", "",
+        "largest effort of all settled phases, engine off included", Largest(Settled, PhaseResponses.Effort))
     { LargestRanked = 10 };
 
     public static readonly MissionQuantity PowerOffResidual = new(
-        "power_off_residual", "N·m", "largest residual torque with the engine off, either way: the price of a fixed offset",
+        "power_off_residual", "residual torque with the engine off", "N·m",
+        "largest residual torque with the engine off, either way: the price of a fixed offset",
         Largest(EngineOff, PhaseResponses.Residual));
 
     public static readonly MissionQuantity PitchSwing = new(
-        "pitch_swing", "deg", "largest less smallest body pitch of all phases, engine off included", Same(MissionResponses.PitchSwing));
+        "pitch_swing", "pitch swing over the mission", "deg",
+        "largest less smallest body pitch of all phases, engine off included", Same(MissionResponses.PitchSwing));
 
     public static readonly MissionQuantity TwistMarginWorst = new(
-        "twist_margin_worst", "", "smallest twist margin of all phases", MissionResponses.TwistMarginWorst)
+        "twist_margin_worst", "smallest twist margin in any phase", "",
+        "smallest twist margin of all phases", MissionResponses.TwistMarginWorst)
     { IsHigherBetter = true };
 
     public static readonly MissionQuantity BodyYawWorst = new(
-        "body_yaw_worst", "deg", "largest body yaw (crab) of the weighted phases, either way",
+        "body_yaw_worst", "largest crab angle", "deg", "largest body yaw (crab) of the weighted phases, either way",
         Largest(Weighted, (row, p) => row.Balances[p].BodyYaw));
 
     public static readonly MissionQuantity LoadDifferenceWorst = new(
-        "load_difference_worst", "N", "largest riser load difference of the weighted phases, either way",
+        "load_difference_worst", "largest riser load difference", "N", "largest riser load difference of the weighted phases, either way",
         LargestLoad(Weighted, _ => 1, (right, left) => Math.Abs(right - left)));
 
     public static readonly MissionQuantity HangPointLoad = new(
-        "hang_point_load", "N",
+        "hang_point_load", "largest load on one hang point", "N",
         "largest load in one riser of all phases, weight 0 and engine off included, times the study's limit load factor",
         LargestLoad(Every, references => references.LimitLoadFactor, Math.Max))
     { Needs = ResponseNeed.Strength };
 
     public static readonly MissionQuantity ArmMoment = new(
-        "arm_moment", "N·m", "hang-point load times the study's overhang",
+        "arm_moment", "largest bending moment of an arm", "N·m", "hang-point load times the study's overhang",
         LargestLoad(Every, references => references.LimitLoadFactor * references.OverhangMetres, Math.Max))
     { Needs = ResponseNeed.Strength };
 
     public static readonly MissionQuantity TorqueMarginWorst = new(
-        "torque_margin_worst", "",
+        "torque_margin_worst", "smallest torque margin", "",
         "smallest torque margin of the weighted phases, full throttle left out (its margin is 1 by definition)",
         Same(MissionResponses.TorqueMarginWorst))
     { Needs = ResponseNeed.Engine, IsHigherBetter = true };
 
     public static readonly MissionQuantity DistanceFromBaseline = new(
-        "distance_from_baseline", "", "root sum of squares of the changes from the baseline, each in units of its factor's range",
+        "distance_from_baseline", "distance from the baseline", "",
+        "root sum of squares of the changes from the baseline, each in units of its factor's range",
         MissionResponses.DistanceFromBaseline)
     { Needs = ResponseNeed.Baseline };
 
     private readonly MissionFormula formula;
 
-    private MissionQuantity(string name, string unit, string meaning, MissionFormula formula)
-        : base(name, unit, meaning, rows.Count)
+    private MissionQuantity(string name, string title, string unit, string meaning, MissionFormula formula)
+        : base(name, unit, meaning, title, rows.Count)
     {
         this.formula = formula;
         rows.Add(this);

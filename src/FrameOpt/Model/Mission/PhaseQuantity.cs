@@ -8,7 +8,8 @@ public sealed class PhaseQuantity : ResponseEntry
 {
     private static readonly List<PhaseQuantity> rows = [];
 
-    public static readonly PhaseQuantity Rpm = new("rpm", "rpm", "propeller speed", Same((row, p) => row.Points[p].Rpm));
+    public static readonly PhaseQuantity Rpm = new(
+        "rpm", "rpm", "propeller speed", Same((row, p) => row.Points[p].Rpm), "propeller speed");
 
     public static readonly PhaseQuantity Airspeed = new(
         "airspeed", "m/s", "true airspeed", Same((row, p) => row.Conditions[p].AirspeedMetresPerSecond));
@@ -91,7 +92,7 @@ public sealed class PhaseQuantity : ResponseEntry
 
     public static readonly PhaseQuantity Residual = new(
         "residual", "N·m", "residual torque left to the pilot, turns right +",
-        Linear(PhaseResponses.Residual))
+        Linear(PhaseResponses.Residual), "residual torque")
     { Sign = ResponseSign.Side };
 
     public static readonly PhaseQuantity LoadRight = new("load_right", "N", "load in the right riser", Loads((right, _) => right));
@@ -129,8 +130,8 @@ public sealed class PhaseQuantity : ResponseEntry
 
     private readonly PhaseFormula formula;
 
-    private PhaseQuantity(string name, string unit, string meaning, PhaseFormula formula)
-        : base(name, unit, meaning, rows.Count)
+    private PhaseQuantity(string name, string unit, string meaning, PhaseFormula formula, string? title = null)
+        : base(name, unit, meaning, title, rows.Count)
     {
         this.formula = formula;
         rows.Add(this);

@@ -1,0 +1,40 @@
+using FrameOpt.Reports.Text;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>How far each dimension may be off, alone, before a limit breaks.</summary>
+internal static class BuildErrorsSection
+{
+    /// <summary>A row for each limit that the design keeps; nothing without limits.</summary>
+    public static IEnumerable<AnswerSection> Of(StudyResult result)
+    {
+        if (result.Chosen is not { } chosen || result.Study.Limits.Count == 0)
+            yield break;
+        string Cell(StudyLimit limit, StudyFactor factor) =>
+            string.Join(" or ", result.Margins.Where(margin => margin.Limit == limit && margin.Factor == factor).Select(Change))
+                is { Length: > 0 } text ? text
+                : $"more than {factor.Unit.Text(BuildMargins.MostTolerances * BuildTolerance.Si(factor.Input))}";
+        yield return new AnswerSection(
+            "How far a dimension may be off",
+            [
+                $"The change of one dimension alone that breaks a limit. A drill and a weld hold about "
+                    + $"{NumberFormat.Text(1000 * BuildTolerance.LengthMetres, "mm")}, a mount about "
+                    + $"{NumberFormat.Text(180 / Math.PI * BuildTolerance.AngleRadians, "deg")} (common practice, no source).",
+            ],
+            new AnswerTable(
+                ["limit", .. result.Study.Factors.Select(factor => factor.Input.ShortName)],
+                [.. result.Study.Limits.Where(limit => BuildMargins.IsKept(limit, chosen)).Select(limit =>
+                    (IReadOnlyList<string>)[StudyText.LimitTitle(limit), .. result.Study.Factors.Select(factor => Cell(limit, factor))])]));
+    }
+
+    /// <summary>"3 mm to the left", "0.4 deg more".</summary>
+    public static string Change(LimitMargin margin)
+    {
+        var unit = margin.Factor.Unit;
+        var amount = unit.Text(Math.Round(Math.Abs(margin.ChangeSi) / unit.SiPerUnit, 1) * unit.SiPerUnit);
+        var way = margin.Factor.Input.IsSided ? $"to the {SideText.Side(margin.ChangeSi)}" : margin.ChangeSi > 0 ? "more" : "less";
+        return $"{amount} {way}";
+    }
+}

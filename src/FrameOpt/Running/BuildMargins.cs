@@ -1,0 +1,61 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.Studies;
+using MathNet.Numerics.RootFinding;
+
+namespace FrameOpt.Running;
+
+/// <summary>How far each dimension of a frame may be off, alone, before the design breaks a limit of the study.</summary>
+public static class BuildMargins
+{
+    /// <summary>Larger errors are not looked at: 40 mm, 20 deg.</summary>
+    public const int MostTolerances = 40;
+
+    /// <summary>The margin is found to this part of a tolerance.</summary>
+    private const double Accuracy = 1e-3;
+
+    private const int MostIterations = 60;
+
+    /// <summary>Errors that are tried, in tolerances: a limit that breaks between two of them and holds again is not seen.</summary>
+    private static readonly int[] tried = [1, 3, 10, MostTolerances];
+
+    /// <summary>The nearest error to either side that breaks a limit, for each limit the design keeps and each factor.</summary>
+    /// <param name="mission">The model.</param>
+    /// <param name="study">Its limits and factors.</param>
+    /// <param name="design">As drawn; it flies.</param>
+    public static IReadOnlyList<LimitMargin> Of(MissionModel mission, Study study, DesignEvaluation design)
+    {
+        if (study.Limits.Count == 0)
+            return [];
+        var kept = study.Limits.Where(limit => IsKept(limit, design)).ToList();
+        return [.. study.Factors.SelectMany(factor => (double[])[1, -1], (factor, side) => (factor, side)).SelectMany(item =>
+        {
+            var step = item.side * BuildTolerance.Si(item.factor.Input);
+            DesignEvaluation Off(double tolerances) => mission.Evaluate(design.Geometry.With(
+                item.factor.Input, design.Geometry[item.factor.Input] + tolerances * step));
+            var off = tried.Select(tolerances => Off(tolerances)).ToArray();
+            return kept.Select(limit => Broken(limit, off, Off) is { } tolerances
+                ? new LimitMargin(limit, item.factor, tolerances * step) : null).OfType<LimitMargin>();
+        })];
+    }
+
+    /// <summary>True for a design that flies and keeps the limit.</summary>
+    public static bool IsKept(StudyLimit limit, DesignEvaluation design) =>
+        design.Failure is null && limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(design));
+
+    /// <summary>The error, in tolerances, at which the limit breaks, or null.</summary>
+    private static double? Broken(StudyLimit limit, DesignEvaluation[] off, Func<double, DesignEvaluation> design)
+    {
+        var first = Array.FindIndex(off, one => !IsKept(limit, one));
+        if (first < 0)
+            return null;
+        double kept = first == 0 ? 0 : tried[first - 1], broken = tried[first];
+        double Excess(double tolerances) => design(tolerances) is { Failure: null } one ? Beyond(limit, limit.ValueOf(one)) : 1;
+        return Excess(kept) < 0 && double.IsFinite(Excess(broken))
+            && Brent.TryFindRoot(Excess, kept, broken, Accuracy, MostIterations, out var root) ? root : kept;
+    }
+
+    /// <summary>How far a value lies beyond its bound, in the limit's unit; below 0 when it keeps it.</summary>
+    private static double Beyond(StudyLimit limit, double value) => Math.Max(
+        limit.AtLeast is { } least ? least - value : double.NegativeInfinity,
+        limit.AtMost is { } most ? value - most : double.NegativeInfinity);
+}
