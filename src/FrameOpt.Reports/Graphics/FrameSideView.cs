@@ -85,6 +85,7 @@ internal static class FrameSideView
     {
         var behind = geometry.HangLineForwardMetres - geometry.HubForwardMetres;
         var height = GeometryText.Of(study.Factor(GeometryInput.SuspensionHeight), geometry.HeightMetres);
-        return $"{StudyText.Capitalised(height)}. The hub lies {study.LengthUnit.Text(Math.Abs(behind))} {(behind < 0 ? "in front of" : "behind")} the hang line.";
+        return $"{StudyText.Capitalised(height)}. The hub lies {study.LengthUnit.Text(Math.Abs(behind))} "
+            + $"{(behind < 0 ? "in front of" : "behind")} the hang line.";
     }
 }

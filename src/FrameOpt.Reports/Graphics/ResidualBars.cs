@@ -39,7 +39,8 @@ internal static class ResidualBars
             Svg.Text("axis", X(0), height - 6, "middle", axis.Title),
             Svg.Text("note", Left, top - 8, "start", "← steers left"),
             Svg.Text("note", Right, top - 8, "end", "steers right →"),
-            .. holdable.Take(phases.Count).SelectMany((most, p) => Hold(most, largest, top + p * group + Heading, group - Heading - Gap, X)),
+            .. holdable.Take(phases.Count).SelectMany((most, p) =>
+                Hold(most, largest, top + p * group + Heading, group - Heading - Gap, X)),
             .. phases.SelectMany((phase, p) => Group(designs, phase, top + p * group, X)),
         ]);
     }
@@ -58,7 +59,7 @@ internal static class ResidualBars
         Svg.Text("axis", Left + 26, 12 + 14 * row, "start", "the most a pilot can hold by weight shift"),
     ];
 
-    /// <summary>A line to either side at the most a pilot can hold; always two, outside the picture's range at its edge and empty.</summary>
+    /// <summary>A line to either side at the most a pilot can hold; beyond the picture's range it has no length.</summary>
     private static IEnumerable<XElement> Hold(double most, double largest, double top, double height, Func<double, double> x)
     {
         var isShown = most >= 0 && most <= largest * 1.001;

@@ -33,7 +33,9 @@ internal static class AnswerPart
     {
         if (content.Binder is not { } binder)
             yield break;
-        yield return Html.Section("from-above", "The frame from above, and why it works",
+        var reasons = binder.Views.SelectMany(view => ReasonsSection.Of(content.Study, view.Evaluation)).FirstOrDefault();
+        yield return Html.Section("from-above", "The frame from above",
+            reasons is null ? null : Html.Heading(reasons.Title),
             binder.Bind(view => Html.Block("words", Html.List(ReasonsSection.Of(content.Study, view.Evaluation)
                 .SelectMany(section => section.Lines)))),
             binder.Bind(view => Html.Figure(FrameTopView.Of(content.Study, view.Evaluation.Geometry, Scale(content)),

@@ -25,7 +25,7 @@ public static class FeelText
     public static string Pull(PhaseResult phase)
     {
         if (phase.Steers == "straight")
-            return "it flies straight by itself";
+            return "hardly any pull";
         var side = phase.Steers;
         return phase.IsBeyondLean ? $"a pull to the {side} that NO LEAN HOLDS"
             : $"{steps.First(step => phase[PhaseQuantity.Effort] <= step.Effort).Pull} to the {side}";

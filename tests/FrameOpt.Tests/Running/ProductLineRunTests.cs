@@ -147,7 +147,8 @@ public class ProductLineRunTests
     {
         Assert.Contains("No candidate is allowed for dealer north, big", shipped.Value.UnservedMessages[0]);
         Assert.Contains(ProductLineText.Unserved(shipped.Value), words => words.StartsWith(
-            "dealer north, big: the limit effort_worst at most 0.6 rules out 1395 of 1395 candidates", StringComparison.Ordinal));
+            "dealer north, big: the limit largest effort in any phase at most 0.6 rules out 1395 of 1395 candidates",
+            StringComparison.Ordinal));
         Assert.All(shipped.Value.Assignments.Where(served => served.BestDesign is null), served =>
             Assert.Equal((-1, 0.0), (served.Geometry, served.Regret)));
         Assert.Equal(1, shipped.Value.Assignments.Count(served => served.BestDesign is null));

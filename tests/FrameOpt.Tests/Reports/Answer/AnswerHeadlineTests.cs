@@ -59,7 +59,7 @@ public class AnswerHeadlineTests
         var answer = RunAnswer.Of(result with { Study = result.Study with { Limits = [limit] }, Scenarios = [.. scenarios] });
         Assert.True(answer.IsWarning);
         Assert.StartsWith(
-            "LIMITS HOLD FOR THE WING AS GIVEN ONLY, broken with another: effort[glide] at most 0.5 (low leverage). Best compromise",
+            "LIMITS HOLD FOR THE WING AS GIVEN ONLY, broken with another: effort in glide at most 0.5 (low leverage). Best compromise",
             answer.Headline);
     }
 
@@ -83,7 +83,8 @@ public class AnswerHeadlineTests
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
         Assert.Contains(
-            "It violates: effort_worst at most 0.4; this design has 0.453; and twist_margin_worst at least 5; this design has 4.746.",
+            "It violates: largest effort in any phase at most 0.4; this design has 0.453; and smallest twist margin in any phase at "
+                + "least 5; this design has 4.746.",
             answer.Headline);
     }
 

@@ -48,7 +48,8 @@ public class PagePicturesTests
         PageText With(double bound) => new(ReportFixture.Report(12,
             study with { Limits = [new StudyLimit(study.Objectives[0].Response, false, null, bound)] }));
         Assert.Equal(2, PageText.Of(With(highest).ById("front"), "limit").Count(line => line.Ancestors("figure").Any()));
-        Assert.Contains(With(100 * highest).Words, words => words.StartsWith("The limit on residual rms", StringComparison.Ordinal)
+        Assert.Contains(With(100 * highest).Words, words =>
+            words.StartsWith("The limit on typical residual torque (rms)", StringComparison.Ordinal)
             && words.EndsWith("is outside the range shown.", StringComparison.Ordinal));
     }
 

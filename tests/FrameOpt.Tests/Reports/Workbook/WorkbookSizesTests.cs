@@ -69,11 +69,12 @@ public class WorkbookSizesTests
     }
 
     [Fact]
-    public void Sheets_print_on_A4_landscape_with_their_study_and_page_number()
+    public void Sheets_print_on_A4_with_their_study_and_page_number()
     {
         var setups = new WorkbookReader(LiveRun.Report).PageSetups();
         Assert.Equal(13, setups.Count);
-        Assert.All(setups, setup => Assert.Equal((9u, true), (setup.Paper, setup.Landscape)));
+        Assert.All(setups, setup => Assert.Equal(9u, setup.Paper));
+        Assert.Equal(3, setups.Count(setup => !setup.Landscape));
         Assert.All(setups, setup => Assert.Contains("&P", setup.Footer));
     }
 

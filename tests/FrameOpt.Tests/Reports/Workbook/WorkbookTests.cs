@@ -28,7 +28,9 @@ public class WorkbookTests
     public void Looks_have_names_and_headers_repeat_on_every_printed_page()
     {
         var book = new WorkbookReader(ReportFixture.Report());
-        Assert.Equal(["Normal", "FrameOpt title", "FrameOpt heading", "FrameOpt table header", "FrameOpt input"], book.StyleNames());
+        Assert.Equal(
+            ["Normal", "FrameOpt title", "FrameOpt heading", "FrameOpt table header", "FrameOpt input", "FrameOpt warning"],
+            book.StyleNames());
         Assert.Contains("Front!$A:$C,Front!$2:$2", book.PrintTitles());
     }
 
