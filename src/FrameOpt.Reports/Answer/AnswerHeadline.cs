@@ -17,7 +17,7 @@ internal static class AnswerHeadline
         var warning = EffortWarning(chosen) + WingWarning(result);
         var best = result.Front.Count == 1
             ? "The only design on the front"
-            : $"Best compromise of the {NumberFormat.Count(result.Front.Count)} designs on the front";
+            : $"Best compromise of the {NumberFormat.Count(result.Front.Count, "design")} on the front";
         return ($"{cutShort}{warning}{best}: {GeometryText.Of(result.Study, chosen.Geometry)}.", cutShort.Length + warning.Length > 0);
     }
 
@@ -48,7 +48,7 @@ internal static class AnswerHeadline
     private static string WingWarning(StudyResult result)
     {
         var broken = LimitsSection.BrokenInOtherCases(result).ToList();
-        return broken.Count == 0 ? "" : $"LIMITS HOLD FOR THE WING AS GIVEN ONLY, broken with another: {string.Join("; ", broken)}. ";
+        return broken.Count == 0 ? "" : $"LIMITS ARE MET FOR THE WING AS GIVEN ONLY, violated with another: {string.Join("; ", broken)}. ";
     }
 
     private static string NothingFeasible(StudyResult result)
@@ -62,6 +62,6 @@ internal static class AnswerHeadline
     }
 
     private static string MostFrequentFailure(StudyResult result) => result.Counts.FailedBy is [var most, ..]
-        ? $"Most frequent reason: {FailureText.Kind(result.Study.Mission, most.Failure)} ({NumberFormat.Count(most.Count)} designs)."
+        ? $"Most frequent reason: {FailureText.Kind(result.Study.Mission, most.Failure)} ({NumberFormat.Count(most.Count, "design")})."
         : "No design was evaluated.";
 }

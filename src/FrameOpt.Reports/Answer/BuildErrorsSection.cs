@@ -4,10 +4,10 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>How far each dimension may be off, alone, before a limit breaks.</summary>
+/// <summary>How far each dimension may be off, alone, before a limit is violated.</summary>
 internal static class BuildErrorsSection
 {
-    /// <summary>A row for each limit that the design keeps; nothing without limits.</summary>
+    /// <summary>A row for each limit that the design meets; nothing without limits.</summary>
     public static IEnumerable<AnswerSection> Of(StudyResult result)
     {
         if (result.Chosen is not { } chosen || result.Study.Limits.Count == 0)
@@ -19,13 +19,13 @@ internal static class BuildErrorsSection
         yield return new AnswerSection(
             "How far a dimension may be off",
             [
-                $"The change of one dimension alone that breaks a limit. A drill and a weld hold about "
+                $"The change of one dimension alone that violates a limit. A drill and a weld hold about "
                     + $"{NumberFormat.Text(1000 * BuildTolerance.LengthMetres, "mm")}, a mount about "
                     + $"{NumberFormat.Text(180 / Math.PI * BuildTolerance.AngleRadians, "deg")} (common practice, no source).",
             ],
             new AnswerTable(
                 ["limit", .. result.Study.Factors.Select(factor => factor.Input.ShortName)],
-                [.. result.Study.Limits.Where(limit => BuildMargins.IsKept(limit, chosen)).Select(limit =>
+                [.. result.Study.Limits.Where(limit => BuildMargins.IsMet(limit, chosen)).Select(limit =>
                     (IReadOnlyList<string>)[StudyText.LimitTitle(limit), .. result.Study.Factors.Select(factor => Cell(limit, factor))])]));
     }
 

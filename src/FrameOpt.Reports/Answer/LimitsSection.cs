@@ -6,7 +6,7 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>Which limits the design keeps, by how much, and with what wing; and how many designs each excludes.</summary>
+/// <summary>Which limits the design meets, by how much, and with what wing; and how many designs each excludes.</summary>
 internal static class LimitsSection
 {
     /// <summary>A limit binds when the value is this close to it, as a share of the bound.</summary>
@@ -23,20 +23,20 @@ internal static class LimitsSection
             return new AnswerSection("Limits", ["The study has no limits.", .. ends]);
         var others = result.Scenarios.Where(scenario => scenario.Case != WingCase.AsGiven).ToList();
         string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state",
-            .. result.Chosen is null ? Array.Empty<string>() : ["broken by"],
+            .. result.Chosen is null ? Array.Empty<string>() : ["violated by"],
             .. others.Select(scenario => StudyText.Name(scenario.Case)), "designs excluded"];
         return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. result.Study.Limits.Select((limit, i) =>
             Row(result, limit, design, others, result.Counts.ViolatedBy[i]))]));
     }
 
-    /// <summary>For each limit a sentence: what the design has, with which wing it is kept, and whether it can be built.</summary>
+    /// <summary>For each limit a sentence: what the design has, with which wing it is met, and whether it can be built.</summary>
     public static IReadOnlyList<string> Verdicts(StudyResult result) => result.Study.Limits.Count == 0
         ? ["The study has no limits."]
         : [.. result.Study.Limits.Select(limit => Verdict(result, limit))];
 
-    /// <summary>The limits that the design keeps with the wing as given and breaks in another case, in words.</summary>
+    /// <summary>The limits that the design meets with the wing as given and violates in another case, in words.</summary>
     public static IEnumerable<string> BrokenInOtherCases(StudyResult result) => result.Study.Limits
-        .Select(limit => (limit, Cases: result.Scenarios.Where(scenario => !BuildMargins.IsKept(limit, scenario.Chosen))
+        .Select(limit => (limit, Cases: result.Scenarios.Where(scenario => !BuildMargins.IsMet(limit, scenario.Chosen))
             .Select(scenario => StudyText.Name(scenario.Case)).ToList()))
         .Where(item => item.Cases.Count > 0)
         .Select(item => $"{StudyText.LimitTitle(item.limit)} ({string.Join(", ", item.Cases)})");
@@ -45,15 +45,15 @@ internal static class LimitsSection
     {
         var design = (result.Chosen ?? result.NearestMiss?.Evaluation)!;
         var value = NumberFormat.Text(limit.ValueOf(design), limit.Response.Entry);
-        if (!BuildMargins.IsKept(limit, design))
+        if (!BuildMargins.IsMet(limit, design))
             return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, VIOLATED.";
-        var broken = result.Scenarios.Where(scenario => !BuildMargins.IsKept(limit, scenario.Chosen))
+        var broken = result.Scenarios.Where(scenario => !BuildMargins.IsMet(limit, scenario.Chosen))
             .Select(scenario => StudyText.Name(scenario.Case)).ToList();
-        var wing = broken.Count == 0 ? "kept in every case of the wing"
-            : $"kept with the wing as given, BROKEN with {string.Join(", ", broken)}";
+        var wing = broken.Count == 0 ? "met in every case of the wing"
+            : $"met with the wing as given, VIOLATED with {string.Join(", ", broken)}";
         var nearest = result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);
         return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, {wing}."
-            + (nearest?.InTolerances < 1 ? $" NOT BUILDABLE TO TOLERANCE: {Words(nearest)} breaks it." : "");
+            + (nearest?.InTolerances < 1 ? $" NOT BUILDABLE TO TOLERANCE: {Words(nearest)} violates it." : "");
     }
 
     private static IEnumerable<string> RangeEndWarnings(Study study, FrameGeometry geometry)
@@ -91,7 +91,7 @@ internal static class LimitsSection
     private static string Words(LimitMargin margin) => $"{margin.Factor.Input.ShortName} {BuildErrorsSection.Change(margin)}";
 
     private static string InCase(StudyLimit limit, DesignEvaluation design) => design.Failure is not null ? "cannot fly"
-        : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (BuildMargins.IsKept(limit, design) ? "" : " BROKEN");
+        : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (BuildMargins.IsMet(limit, design) ? "" : " VIOLATED");
 
     private static string State(StudyLimit limit, double value)
     {

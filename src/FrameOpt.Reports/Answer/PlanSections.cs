@@ -23,7 +23,8 @@ public static class PlanSections
         var plan = answer.Plan;
         var lines = new List<string>
         {
-            $"{plan.Plan.Kind}: {NumberFormat.Count(plan.Plan.Runs.Count)} runs on {plan.Factors.Count} factors. Coded -1 and +1 stand for "
+            $"{plan.Plan.Kind}: {NumberFormat.Count(plan.Plan.Runs.Count, "run")} on {plan.Factors.Count} factors. Coded -1 and +1 stand "
+                + "for "
                 + string.Join(
                     "; ", plan.Factors
                     .Select((factor, f) =>
@@ -116,7 +117,7 @@ public static class PlanSections
                 + $"{string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
         if (surface.Check is { } check)
         {
-            lines.Add($"Compared with the model on {NumberFormat.Count(check.Points)} designs of the plan's cube: maximum error "
+            lines.Add($"Compared with the model on {NumberFormat.Count(check.Points, "design")} of the plan's cube: maximum error "
                 + $"{PlanLabels.FourDigits(check.LargestError, unit)}, "
                 + $"root mean square {PlanLabels.FourDigits(check.RootMeanSquareError, unit)}; range of the response "
                 + $"{PlanLabels.FourDigits(check.Range, unit)}. The error is largest at "
@@ -172,7 +173,7 @@ public static class PlanSections
     }
 
     private static string SummaryOfRuns(StudyPlan plan) =>
-        $"From a plan of {NumberFormat.Count(plan.Plan.Runs.Count)} runs ({plan.Plan.Kind}); shares are of the variation over "
+        $"From a plan of {NumberFormat.Count(plan.Plan.Runs.Count, "run")} ({plan.Plan.Kind}); shares are of the variation over "
             + $"its runs. The polynomial fitted to each response has {PlanLabels.ModelDescription(plan.Model)}. "
             + "`frameopt plan` and the workbook show the details.";
 

@@ -28,14 +28,14 @@ internal static class SearchSection
         var counts = result.Counts;
         List<string> lines =
         [
-            $"{NumberFormat.Count(counts.Evaluated)} designs evaluated, {StudyText.DesignSpace(result.Study)}: "
+            $"{NumberFormat.Count(counts.Evaluated, "design")} evaluated, {StudyText.DesignSpace(result.Study)}: "
                 + $"{NumberFormat.Count(counts.Failed)} cannot fly, "
-                + $"{NumberFormat.Count(counts.Infeasible)} violate a limit, {NumberFormat.Count(counts.Feasible)} are "
-                + $"feasible, {NumberFormat.Count(result.Front.Count)} of them on the front.",
+                + $"{NumberFormat.Count(counts.Infeasible)} outside a limit, {NumberFormat.Count(counts.Feasible)} feasible, of which "
+                + $"{NumberFormat.Count(result.Front.Count)} on the front.",
             $"{State(result)}: {RunText.Of(result.StopReason)}.",
             .. counts.FailedBy.Take(MaxReasons)
                 .Select(failed =>
-                $"Cannot fly: {FailureText.Kind(result.Study.Mission, failed.Failure)} ({NumberFormat.Count(failed.Count)} designs)."),
+                $"Cannot fly: {FailureText.Kind(result.Study.Mission, failed.Failure)} ({NumberFormat.Count(failed.Count, "design")})."),
         ];
         return new AnswerSection("Counts", lines);
     }
@@ -56,14 +56,14 @@ internal static class SearchSection
                     + $"{StudyText.Title(objective.Response, objective.Magnitude)}");
         yield return $"For every design of the exact front the search found one that is worse by at most {string.Join(", ", behind)}.";
         yield return $"The exact front is that of {RunText.Grid(certificate)}: "
-            + $"{NumberFormat.Count(certificate.GridDesigns)} designs, all evaluated, {NumberFormat.Count(certificate.ExactFront)} of "
+            + $"{NumberFormat.Count(certificate.GridDesigns, "design")}, all evaluated, {NumberFormat.Count(certificate.ExactFront)} of "
             + $"them on the front.";
         yield return $"Overall, the front found covers {Share(certificate)} of the hypervolume of the exact front (reference point: the "
             + $"worst values of the exact front plus a tenth of each objective's range)."
             + (certificate.Hypervolume.Ratio < SufficientShare ? " The search was too short: increase the number of evaluations." : "");
         if (certificate.Hypervolume.SamplePoints > 0)
             yield return "That share was estimated on "
-                + $"{NumberFormat.Count(certificate.Hypervolume.SamplePoints)} points; "
+                + $"{NumberFormat.Count(certificate.Hypervolume.SamplePoints, "point")}; "
                 + $"its standard error is {FormattableString.Invariant($"{100 * certificate.Hypervolume.StandardError:0.00}")} %.";
         if (certificate.IsEstimate)
             yield return "ESTIMATE ONLY: that grid is only a part of the search space. Above 100 % the search found better designs than "
@@ -71,7 +71,7 @@ internal static class SearchSection
         if (study.GridSize is { } designs && !certificate.IsEstimate)
         {
             var seconds = RunEstimate.Seconds(designs, study.Mission.Count, Environment.ProcessorCount);
-            yield return $"`method: exhaustive` would compute this study's {NumberFormat.Count(designs)} designs in "
+            yield return $"`method: exhaustive` would compute this study's {NumberFormat.Count(designs, "design")} in "
                 + $"{RunEstimate.InWords(seconds)}, and its front would be exact.";
         }
     }

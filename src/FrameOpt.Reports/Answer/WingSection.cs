@@ -80,7 +80,7 @@ internal static class WingSection
         if (unknown.Count == 0)
             yield break;
         var why = result.Study is { Search: SearchSetting.Exhaustive, GridSize: > RunLimits.MaxDesignsForScenarioSearch and var designs }
-            ? $"a grid of {NumberFormat.Count(designs)} designs is not searched again for another wing"
+            ? $"a grid of {NumberFormat.Count(designs, "design")} is not searched again for another wing"
             : "no design meets every limit there, or the search was stopped before it finished";
         yield return $"The best design with {string.Join(" and ", unknown)} is not known: {why}.";
     }

@@ -116,7 +116,7 @@ internal sealed class FrontPlot
         string Range(int axis) => $"{Header(axis)} from {Text(axis, Values(axis).Min())} to {Text(axis, Values(axis).Max())}";
         var baseline = BaselineValue(pair.X) is { } x && BaselineValue(pair.Y) is { } y
             ? $" The baseline has {Text(pair.X, x)} and {Text(pair.Y, y)}." : "";
-        return $"{NumberFormat.Count(shown.Count)} designs: {Range(pair.X)}; {Range(pair.Y)}. "
+        return $"{NumberFormat.Count(shown.Count, "design")}: {Range(pair.X)}; {Range(pair.Y)}. "
             + $"The best compromise has {Text(pair.X, best.Objectives[pair.X])} and {Text(pair.Y, best.Objectives[pair.Y])}.{baseline}";
     }
 }

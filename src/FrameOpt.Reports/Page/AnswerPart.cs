@@ -7,7 +7,7 @@ using FrameOpt.Reports.Text;
 namespace FrameOpt.Reports.Page;
 
 /// <summary>The answer on one sheet of A4: what to drill, drawn and in words, what the scales read, what the pilot feels, which limits are
-/// kept; or why there is nothing to drill.</summary>
+/// met; or why there is nothing to drill.</summary>
 internal static class AnswerPart
 {
     public static XElement Of(PageContent content) => content.Binder is not { } binder

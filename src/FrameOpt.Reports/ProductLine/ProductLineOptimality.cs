@@ -22,8 +22,8 @@ internal static class ProductLineOptimality
     {
         var (setting, solution) = (result.Setting, result.Solution);
         var segments = NumberFormat.Count(result.Assignments.Count);
-        yield return $"Chosen from {NumberFormat.Count(result.Candidates)} candidates ({result.CandidatesDescription}) for "
-            + $"{NumberFormat.Count(setting.Customers.Count)} customers ({setting.CustomersDescription}), "
+        yield return $"Chosen from {NumberFormat.Count(result.Candidates, "candidate")} ({result.CandidatesDescription}) for "
+            + $"{NumberFormat.Count(setting.Customers.Count, "customer")} ({setting.CustomersDescription}), "
             + $"{segments} of them distinct. {ProductLineText.CommonalityText(setting)}".TrimEnd();
         if (solution.Feasible)
         {

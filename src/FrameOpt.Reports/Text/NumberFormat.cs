@@ -52,6 +52,11 @@ public static class NumberFormat
     /// <summary>A whole number with thousands separators.</summary>
     public static string Count(long count) => count.ToString("N0", CultureInfo.InvariantCulture);
 
+    /// <summary>A number of things: "1 design", "2,000 designs".</summary>
+    /// <param name="count">How many.</param>
+    /// <param name="one">The word for one of them; more take an s.</param>
+    public static string Count(long count, string one) => $"{Count(count)} {one}{(count == 1 ? "" : "s")}";
+
     /// <summary>The number format of a spreadsheet column in that unit: one digit more than in words.</summary>
     public static string FormatCode(string unit) => "0." + new string('0', Decimals(unit) + 1);
 

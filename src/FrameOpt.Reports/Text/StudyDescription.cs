@@ -110,7 +110,7 @@ public static class StudyOverview
         new(Group, "limits", study.Limits.Count == 0 ? "none: only designs that cannot fly are excluded"
             : string.Join("; ", study.Limits.Select(StudyText.Limit))),
         new(Group, "assumed", study.Assumptions.Count == 0 ? "nothing"
-            : $"{study.Assumptions.Count} values that are not given in the study; they are listed below"),
+            : $"{NumberFormat.Count(study.Assumptions.Count, "value")} not given in the study: see the list below"),
         new(Group, "variants", Variants(study)),
     ];
 
@@ -118,11 +118,11 @@ public static class StudyOverview
     {
         if (study.Search is SearchSetting.Evolutionary evolutionary)
             return $"up to {NumberFormat.Count(evolutionary.Stop.Evaluations)} {StudyText.DesignSpace(study)}, "
-                + $"each in {study.Mission.Count} phases";
+                + $"each in {NumberFormat.Count(study.Mission.Count, "phase")}";
         var swept = study.Factors.Where(factor => factor.IsSwept).ToList();
         var product = swept.Count > 1
             ? $" = {string.Join(" x ", swept.Select(factor => NumberFormat.Count(factor.LevelsSi.Count)))} levels" : "";
-        return $"{NumberFormat.Count(study.GridSize!.Value)}{product}, each in {study.Mission.Count} phases";
+        return $"{NumberFormat.Count(study.GridSize!.Value)}{product}, each in {NumberFormat.Count(study.Mission.Count, "phase")}";
     }
 
     private static string Factors(Study study, bool isSwept)

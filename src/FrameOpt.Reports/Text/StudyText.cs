@@ -83,16 +83,16 @@ public static class StudyText
         if (setting is not SearchSetting.Evolutionary search)
             return "exhaustive: every design of the grid";
         List<string> words = [$"{Method(search.Method)}, population {NumberFormat.Count(search.Population)}, seed {search.Seed}",
-            $"at most {NumberFormat.Count(search.Stop.Evaluations)} designs"];
+            $"at most {NumberFormat.Count(search.Stop.Evaluations, "design")}"];
         if (search.Stop.Time is { } time)
             words.Add($"at most {PlainNumber.Text(time.TotalSeconds)} s");
         if (search.Stop.Stall is { } stall)
             words.Add($"until the hypervolume of the front grows by less than {PlainNumber.Text(Math.Round(100 * stall.Growth, 9))} % "
-                + $"over {NumberFormat.Count(stall.Evaluations)} designs");
+                + $"over {NumberFormat.Count(stall.Evaluations, "design")}");
         if (search.Stop.Target.Count > 0)
             words.Add("until the target is reached");
         if (search.Start is { Count: > 0 } start)
-            words.Add($"started from {NumberFormat.Count(start.Count)} designs of {start.Description}");
+            words.Add($"started from {NumberFormat.Count(start.Count, "design")} of {start.Description}");
         if (search.LocalSearch)
             words.Add("the last tenth of the designs is a local search that polishes the front");
         return string.Join("; ", words);

@@ -4,7 +4,7 @@ using MathNet.Numerics.RootFinding;
 
 namespace FrameOpt.Running;
 
-/// <summary>How far each dimension of a frame may be off, alone, before the design breaks a limit of the study.</summary>
+/// <summary>How far each dimension of a frame may be off, alone, before the design violates a limit of the study.</summary>
 public static class BuildMargins
 {
     /// <summary>Larger errors are not looked at: 40 mm, 20 deg.</summary>
@@ -15,10 +15,10 @@ public static class BuildMargins
 
     private const int MostIterations = 60;
 
-    /// <summary>Errors that are tried, in tolerances: a limit that breaks between two of them and holds again is not seen.</summary>
+    /// <summary>Errors that are tried, in tolerances: a limit that is violated between two of them and met again is not seen.</summary>
     private static readonly int[] tried = [1, 3, 10, MostTolerances];
 
-    /// <summary>The nearest error to either side that breaks a limit, for each limit the design keeps and each factor.</summary>
+    /// <summary>The nearest error to either side that violates a limit, for each limit the design meets and each factor.</summary>
     /// <param name="mission">The model.</param>
     /// <param name="study">Its limits and factors.</param>
     /// <param name="design">As drawn; it flies.</param>
@@ -26,7 +26,7 @@ public static class BuildMargins
     {
         if (study.Limits.Count == 0)
             return [];
-        var kept = study.Limits.Where(limit => IsKept(limit, design)).ToList();
+        var kept = study.Limits.Where(limit => IsMet(limit, design)).ToList();
         return [.. study.Factors.SelectMany(factor => (double[])[1, -1], (factor, side) => (factor, side)).SelectMany(item =>
         {
             var step = item.side * BuildTolerance.Si(item.factor.Input);
@@ -38,14 +38,14 @@ public static class BuildMargins
         })];
     }
 
-    /// <summary>True for a design that flies and keeps the limit.</summary>
-    public static bool IsKept(StudyLimit limit, DesignEvaluation design) =>
+    /// <summary>True for a design that flies and meets the limit.</summary>
+    public static bool IsMet(StudyLimit limit, DesignEvaluation design) =>
         design.Failure is null && limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(design));
 
-    /// <summary>The error, in tolerances, at which the limit breaks, or null.</summary>
+    /// <summary>The error, in tolerances, at which the limit is violated, or null.</summary>
     private static double? Broken(StudyLimit limit, DesignEvaluation[] off, Func<double, DesignEvaluation> design)
     {
-        var first = Array.FindIndex(off, one => !IsKept(limit, one));
+        var first = Array.FindIndex(off, one => !IsMet(limit, one));
         if (first < 0)
             return null;
         double kept = first == 0 ? 0 : tried[first - 1], broken = tried[first];
@@ -54,7 +54,7 @@ public static class BuildMargins
             && Brent.TryFindRoot(Excess, kept, broken, Accuracy, MostIterations, out var root) ? root : kept;
     }
 
-    /// <summary>How far a value lies beyond its bound, in the limit's unit; below 0 when it keeps it.</summary>
+    /// <summary>How far a value lies beyond its bound, in the limit's unit; below 0 when it meets it.</summary>
     private static double Beyond(StudyLimit limit, double value) => Math.Max(
         limit.AtLeast is { } least ? least - value : double.NegativeInfinity,
         limit.AtMost is { } most ? value - most : double.NegativeInfinity);

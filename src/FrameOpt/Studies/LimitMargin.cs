@@ -2,13 +2,13 @@ using FrameOpt.Model;
 
 namespace FrameOpt.Studies;
 
-/// <summary>An error of one dimension alone that breaks a limit.</summary>
+/// <summary>An error of one dimension alone that violates a limit.</summary>
 /// <param name="Limit">Kept by the design as drawn.</param>
 /// <param name="Factor">The dimension, with its unit.</param>
 /// <param name="ChangeSi">The smallest such error to one side, m or rad, with its sign.</param>
 public sealed record LimitMargin(StudyLimit Limit, StudyFactor Factor, double ChangeSi)
 {
-    /// <summary>The error over what a builder can hold: below 1 the limit cannot be kept for sure.</summary>
+    /// <summary>The error over what a builder can hold: below 1 nobody can build it so that the limit is met for sure.</summary>
     public double InTolerances => Math.Abs(ChangeSi) / BuildTolerance.Si(Factor.Input);
 }
 

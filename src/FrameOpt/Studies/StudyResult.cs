@@ -36,7 +36,7 @@ public sealed record StudyResult(
     /// <summary>What the study's plan taught, or null when it asks for none.</summary>
     public PlanResult? Plan { get; init; }
 
-    /// <summary>How far each dimension of the chosen design may be off before it breaks a limit.</summary>
+    /// <summary>How far each dimension of the chosen design may be off before it violates a limit.</summary>
     public IReadOnlyList<LimitMargin> Margins { get; init; } = [];
 
     /// <summary>How good the front of an evolutionary search is; null for an exhaustive one, whose front is exact, and for one that found

@@ -52,8 +52,8 @@ internal static class FrontCharts
         : baseline[objective.Response];
 
     private static string Title(RunReport report) => report.Result.Front.Count > DisplayedDesigns.MaxDesigns
-        ? $"The front: best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} of {NumberFormat.Count(report.Result.Front.Count)} designs"
-        : $"The front: {NumberFormat.Count(report.Result.Front.Count)} designs";
+        ? $"The front: best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} of {NumberFormat.Count(report.Result.Front.Count, "design")}"
+        : $"The front: {NumberFormat.Count(report.Result.Front.Count, "design")}";
 
     private static ChartAxis Axis(RunReport report, PlacedTable front, int column)
     {

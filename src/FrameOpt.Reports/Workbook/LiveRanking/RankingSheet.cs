@@ -47,7 +47,7 @@ internal static class RankingSheet
         var held = report.Result.Front.Count > ranked.Designs.Count
             ? $"the best {NumberFormat.Count(ranked.Designs.Count)} of the {NumberFormat.Count(report.Result.Front.Count)} "
                 + "designs on the front"
-            : $"all {NumberFormat.Count(ranked.Designs.Count)} designs on the front";
+            : $"all {NumberFormat.Count(ranked.Designs.Count, "design")} on the front";
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, across),
             $"Live ranking of {held}. Change a framed blue cell (wing, baseline, weights, limits) and score, rank and order are "

@@ -59,7 +59,7 @@ public class AnswerHeadlineTests
         var answer = RunAnswer.Of(result with { Study = result.Study with { Limits = [limit] }, Scenarios = [.. scenarios] });
         Assert.True(answer.IsWarning);
         Assert.StartsWith(
-            "LIMITS HOLD FOR THE WING AS GIVEN ONLY, broken with another: effort in glide at most 0.5 (low leverage). Best compromise",
+            "LIMITS ARE MET FOR THE WING AS GIVEN ONLY, violated with another: effort in glide at most 0.5 (low leverage). Best compromise",
             answer.Headline);
     }
 
