@@ -104,6 +104,21 @@ public class PowertrainTests
         },
         iter: 1000);
 
+    // Conservation of energy: an engine gives its own torque through the drive, less the losses, and no more.
+    [Fact]
+    public void Speed_that_needs_more_torque_than_the_engine_gives_is_a_reason() => Gen.Select(
+        curves, Gen.OneOf(Gen.Double[0.5, 0.999], Gen.Double[1.001, 1.5])).Sample((curve, share) =>
+        {
+            var ratio = RatioAt(curve, 0.5);
+            var revolutions = Speed / (ratio * Diameter);
+            var crank = 60 * revolutions * 2.8;
+            var torque = TorqueAt(curve, ratio) * share / (2.8 * 0.97 * Density / 1.225);
+            var engine = new Engine(new LinearTable([crank - 1, crank + 1], [torque, torque]), 2.8, 0.97);
+            var point = new Powertrain(Propeller(curve), engine, Speed, Density).AtRpm(60 * revolutions);
+            Assert.Equal(share >= 1 ? FailureKind.None : FailureKind.EngineTooWeak, point.Failure);
+        },
+        iter: 300);
+
     [Fact]
     public void Falling_root_is_the_one_of_the_two_where_the_quadratic_falls() => Gen.Select(
         Gen.Double[0.1, 5], Gen.Double[-3, 3], Gen.Double[0.01, 4], Gen.Bool).Sample(
