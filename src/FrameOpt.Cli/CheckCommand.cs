@@ -32,7 +32,7 @@ internal static class CheckCommand
         var console = terminal.Out;
         var designs = study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "";
         console.WriteLine($"{VisibleText.Path(path)}: a valid study{designs}.");
-        foreach (var warning in study.Warnings)
+        foreach (var warning in study.Warnings.Concat(study.VariantWarnings))
             console.WriteLine($"Warning: {warning}");
         foreach (var part in StudyOverview.Of(study, Environment.ProcessorCount).Concat(StudyDescription.Of(study))
             .GroupBy(row => row.Group))

@@ -78,6 +78,13 @@ internal static class ConsoleWriter
         }
     }
 
+    /// <summary>Warnings, each on a line of the stream for errors.</summary>
+    public static void WriteWarnings(Terminal terminal, IReadOnlyList<string> warnings)
+    {
+        foreach (var warning in warnings)
+            terminal.Error.WriteLine($"Warning: {warning}");
+    }
+
     /// <summary>The width of the column of names: that of its longest name; long names wrap, but no word is broken.</summary>
     private static int NameWidth(IEnumerable<string> names)
     {

@@ -49,6 +49,7 @@ internal static class EvaluateCommand
             return ExitCode.InvalidInput;
         }
 
+        ConsoleWriter.WriteWarnings(terminal, [.. study.Warnings, .. design.Warnings]);
         var evaluation = StudyProblem.Model(study).Evaluate(geometry);
         if (asJson)
         {

@@ -58,8 +58,7 @@ internal static class LineCommand
 
         if (request.Count is { } count)
             study = study with { Line = study.Line with { Count = count, UpTo = Math.Max(count, study.Line.UpTo) } };
-        foreach (var warning in study.Warnings)
-            terminal.Error.WriteLine($"Warning: {warning}");
+        ConsoleWriter.WriteWarnings(terminal, study.Warnings);
         var started = DateTime.UtcNow;
         var path = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
         using var folder = OutputFolder.Begin(path, request.Replace, terminal);

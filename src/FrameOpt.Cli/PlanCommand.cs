@@ -48,6 +48,7 @@ internal static class PlanCommand
             return ExitCode.InvalidInput;
         }
 
+        ConsoleWriter.WriteWarnings(terminal, study.Warnings);
         if (csv is not null && NewFile.Obstacle(csv) is { } obstacle)
         {
             terminal.Error.WriteLine($"Nothing was computed, because the runs could not be written: {obstacle}");

@@ -53,8 +53,7 @@ internal static class RunCommand
         _ = terminal.StopRequested();
         if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
-        foreach (var warning in study.Warnings)
-            terminal.Error.WriteLine($"Warning: {warning}");
+        ConsoleWriter.WriteWarnings(terminal, study.Warnings);
         var started = DateTime.UtcNow;
         var path = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
         if (request.Remember is { } cache && IsInside(cache, path))

@@ -51,14 +51,14 @@ public enum EvaluationStage
 /// <param name="SiUnit">m or rad.</param>
 /// <param name="LargestSi">Largest value either way.</param>
 /// <param name="LargestText">The same, for messages.</param>
-/// <param name="ExampleStep">A likely step, for messages.</param>
-public sealed record InputKind(string SiUnit, double LargestSi, string LargestText, string ExampleStep)
+/// <param name="LikelyStepSi">A likely step, for messages.</param>
+public sealed record InputKind(string SiUnit, double LargestSi, string LargestText, double LikelyStepSi)
 {
     /// <summary>Metres.</summary>
-    public static readonly InputKind Length = new("m", 3, "3 m", "5 mm");
+    public static readonly InputKind Length = new("m", 3, "3 m", 0.005);
 
     /// <summary>Radians.</summary>
-    public static readonly InputKind Angle = new("rad", Math.PI / 4, "45 deg", "0.5 deg");
+    public static readonly InputKind Angle = new("rad", Math.PI / 4, "45 deg", Math.PI / 360);
 }
 
 /// <summary>How a value reads without its sign; {} stands for its magnitude.</summary>

@@ -24,8 +24,7 @@ public sealed class GeometryInput
     {
         IsSided = true,
         Example = "25 mm",
-        ExampleRange = "{ from: 0 mm, to: 60 mm, step: 1 mm }",
-        ExampleBaseline = "0 mm",
+        ExampleRange = "{ from: -50 mm, to: 50 mm, step: 1 mm }",
         Words = new("both moved {} to the pilot's right", "both moved {} to the pilot's left", "no offset"),
     };
 
@@ -36,8 +35,6 @@ public sealed class GeometryInput
     {
         ShortName = "height",
         Example = "230 mm",
-        ExampleRange = "{ from: 100 mm, to: 400 mm, step: 10 mm }",
-        ExampleBaseline = "150 mm",
         Words = new("hang line {} above the datum", "hang line {} below the datum"),
     };
 
@@ -50,7 +47,6 @@ public sealed class GeometryInput
         ShortName = "thrust angle",
         Example = "1.5 deg",
         ExampleRange = "{ values: [-3 deg, 0 deg, 3 deg] }",
-        ExampleBaseline = "0 deg",
         Words = new("thrust line, looking forward, points {} to the pilot's right",
             "thrust line, looking forward, points {} to the pilot's left", "thrust line straight ahead"),
     };
@@ -81,7 +77,6 @@ public sealed class GeometryInput
     {
         IsSided = true,
         Example = "10 mm",
-        ExampleBaseline = "0 mm",
         Words = new("hub {} to the right of the datum", "hub {} to the left of the datum"),
     };
 
@@ -140,14 +135,11 @@ public sealed class GeometryInput
     /// <summary>In a word or two.</summary>
     public string ShortName { get; private init; }
 
-    /// <summary>A likely value with its unit, for messages.</summary>
+    /// <summary>A likely value with its unit, which a study file accepts.</summary>
     public required string Example { get; init; }
 
-    /// <summary>How a study sweeps it, for messages.</summary>
-    public string ExampleRange { get => field ?? ExampleBaseline; private init; }
-
-    /// <summary>A likely value of a baseline with its unit, for messages.</summary>
-    public string ExampleBaseline { get => field ?? Example; private init; }
+    /// <summary>How a study sweeps it, for messages; null where it depends on the datum or the machine, so that no range suits all.</summary>
+    public string? ExampleRange { get; private init; }
 
     /// <summary>How a value reads, whatever its sign.</summary>
     public required SignWords Words { get; init; }

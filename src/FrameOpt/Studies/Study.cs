@@ -47,6 +47,9 @@ public sealed record Study(
     /// <summary>Names of all variants of the file.</summary>
     public IReadOnlyList<string> Variants { get; init; } = [];
 
+    /// <summary>What looks odd in a variant of the file and not in the file without it, each with the name of the variant.</summary>
+    public IReadOnlyList<string> VariantWarnings { get; init; } = [];
+
     /// <summary>The unit in which lengths without one of their own are shown: that of the hang-point spacing.</summary>
     public DisplayUnit LengthUnit => Factor(GeometryInput.HangPointSpacing).Unit;
 

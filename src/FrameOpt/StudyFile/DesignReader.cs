@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Plausibility;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Syntax;
 
@@ -41,7 +42,10 @@ public static class DesignReader
                 $"Add {source} {factor.Name}='{factor.Unit.Text(factor.LevelsSi[factor.LevelsSi.Count / 2])}'.");
         }
 
-        return new DesignReadResult(diagnostics.HasErrors ? null : geometry, Values(study, geometry, set), diagnostics.Diagnostics());
+        foreach (var (input, factor) in set)
+            GeometryChecks.Check(input, factor.LevelsSi[0], study.Machine, new Node.Scalar(factor.Name, false, 0, 0), diagnostics);
+        return new DesignReadResult(diagnostics.HasErrors ? null : geometry, Values(study, geometry, set), diagnostics.Diagnostics(),
+            diagnostics.Warnings);
     }
 
     private static IReadOnlyList<DesignValue> Values(Study study, FrameGeometry geometry, Dictionary<GeometryInput, StudyFactor> set) =>
@@ -63,7 +67,7 @@ public static class DesignReader
         if (at >= 0)
             return FactorReader.ReadFixed(setting[..at].Trim(), setting[(at + 1)..], diagnostics);
         diagnostics.Add(0, 0, setting, "A setting is a factor's name, =, and a value with its unit.",
-            "Write for example lateral_offset='25 mm'.");
+            "Write the name, = and the value without blanks around =, and the value in quotes.");
         return null;
     }
 }
@@ -72,7 +76,9 @@ public static class DesignReader
 /// <param name="Geometry">The design, or null when there are errors.</param>
 /// <param name="Values">Its inputs: the factors of the study, then any other that was set; valid only with a geometry.</param>
 /// <param name="Diagnostics">All of them.</param>
-public sealed record DesignReadResult(FrameGeometry? Geometry, IReadOnlyList<DesignValue> Values, IReadOnlyList<Diagnostic> Diagnostics);
+/// <param name="Warnings">What looks odd in the settings but is allowed.</param>
+public sealed record DesignReadResult(
+    FrameGeometry? Geometry, IReadOnlyList<DesignValue> Values, IReadOnlyList<Diagnostic> Diagnostics, IReadOnlyList<string> Warnings);
 
 /// <summary>One geometry input of a design that was asked for.</summary>
 /// <param name="Factor">The input at its one level, in the study's unit, or the typed one where it is no factor of the study.</param>

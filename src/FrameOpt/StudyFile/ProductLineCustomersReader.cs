@@ -32,16 +32,18 @@ internal static class ProductLineCustomersReader
                 return (ProductLineCustomerTable.Read(file, line.DiagnosticBag, choices), file.Text.Trim());
             case Node.Map map:
                 return ProductLineSampleReader.Read(Section.Open(map, line.KeyAt("customers"), "line.customers",
-                    Keys(StudyKeys.ProductLineSample, choices, ProductLineSampleReader.Example), line.DiagnosticBag)!, choices);
+                    Keys(StudyKeys.ProductLineSample, choices, "the share of each choice under it: "), line.DiagnosticBag)!, choices);
             default:
                 return (FromList(line, choices), "listed in the study");
         }
     }
 
     /// <summary>The keys every customer has, and one for each option.</summary>
-    private static SectionKeys Keys(SectionKeys always, IReadOnlyList<ProductLineOption> options,
-        Func<ProductLineOption, string> example) =>
-        always with { Keys = [.. always.Keys, .. options.Select(option => Key.Required(option.Name, example(option)))] };
+    private static SectionKeys Keys(SectionKeys always, IReadOnlyList<ProductLineOption> options, string wanted) => always with
+    {
+        Keys = [.. always.Keys, .. options.Select(option =>
+            Key.Required(option.Name, option.Choices[0], $"{wanted}{string.Join(" or ", option.Choices)}"))],
+    };
 
     /// <summary>The number of a choice, or -1 after an error.</summary>
     public static int Choice(ProductLineOption option, string text, Node at, string where, DiagnosticBag diagnostics)
@@ -68,15 +70,15 @@ internal static class ProductLineCustomersReader
 
     private static IReadOnlyList<ProductLineCustomer> FromList(Section line, IReadOnlyList<ProductLineOption> options)
     {
-        var keys = Keys(StudyKeys.ProductLineCustomer, options, option => option.Choices[0]);
+        var keys = Keys(StudyKeys.ProductLineCustomer, options, "the choice ");
         var nodes = line.List("customers");
         if (nodes.Count == 0)
             line.DiagnosticBag.Add(line.At("customers"), "There are no customers.",
-                "Write for example `customers: [{ name: school, pilot_mass: 70 kg, count: 12 }]`.");
+                "List them, each with its pilot_mass and a share or a count, or name a CSV file.");
         if (nodes.Count > MaxListed)
         {
             line.DiagnosticBag.Add(line.KeyAt("customers"), $"{nodes.Count} customers are listed; {MaxListed} is the most.",
-                "Put them in a CSV file and name it, for example `customers: customers.csv`.");
+                "Put them in a CSV file and name that.");
             return [];
         }
 

@@ -11,9 +11,6 @@ internal static class ProductLineOptionsReader
     /// <summary>Largest number of combinations of choices; each is a study to check.</summary>
     public const int MaxConfigurations = 60;
 
-    private const string Example =
-        "`engine: { light: { machine: { propeller: { diameter: 1.25 m } } }, big: { machine: { propeller: { diameter: 1.40 m } } } }`";
-
     private static readonly string[] changeable = ["machine", "wing", "mission", "strength", "limits"];
     private static readonly string[] taken = [.. StudyKeys.ProductLineCustomer.Keys.Select(key => key.Name), "sample", "seed"];
 
@@ -26,16 +23,16 @@ internal static class ProductLineOptionsReader
         var read = new List<OptionChanges>();
         foreach (var option in line.Entries("options"))
         {
-            if (NameRules.Problem("option", option.Key.Text, "engine:") is var (what, fix))
+            if (NameRules.Problem("option", option.Key.Text) is var (what, fix))
                 line.DiagnosticBag.Add(option.Key, what, fix);
             else if (taken.Contains(NameRules.Key(option.Key.Text)))
                 line.DiagnosticBag.Add(option.Key, $"An option cannot be named `{option.Key.Text}`: customers have a key of that name.",
-                    "Choose another name, for example `engine`.");
+                    "Choose another name, such as that of the part it changes.");
             else if (read.Any(other => NameRules.AreAlike(other.Option.Name, option.Key.Text)))
                 line.DiagnosticBag.Add(option.Key, "Two options have this name.", "Give each its own.");
             else if (option.Value is not Node.Map { Entries.Count: > 0 } choices)
                 line.DiagnosticBag.Add(option.Key, $"The option `{option.Key.Excerpt}` has no choices.",
-                    $"Write under it each choice and what it changes, for example {Example}.");
+                    "Write under it a name for each choice, and under each the keys of the study that it changes, with their values.");
             else
                 read.Add(new OptionChanges(new ProductLineOption(option.Key.Text, [.. choices.Entries.Select(choice => choice.Key.Text)]),
                     choices.Entries));
@@ -53,7 +50,7 @@ internal static class ProductLineOptionsReader
         {
             foreach (var (index, choice) in option.Changes.Index())
             {
-                if (NameRules.Problem("choice", choice.Key.Text, "light:") is var (what, fix))
+                if (NameRules.Problem("choice", choice.Key.Text) is var (what, fix))
                     line.DiagnosticBag.Add(choice.Key, what, fix);
                 else if (option.Changes.Take(index).Any(other => NameRules.AreAlike(other.Key.Text, choice.Key.Text)))
                     line.DiagnosticBag.Add(choice.Key, $"Two choices of {option.Option.Name} have this name.", "Give each its own.");
@@ -124,6 +121,7 @@ internal static class ProductLineOptionsReader
         if (read is null || diagnostics.HasErrors)
             return null;
         line.DiagnosticBag.AddNewAssumptions(diagnostics, string.Join(", ", names));
+        line.DiagnosticBag.AddNewWarnings(diagnostics, string.Join(", ", names));
         var masses = read.Machine.Masses;
         var name = pilot ?? masses.First(item => item.IsBody).Name;
         if (masses.Any(item => item.Name == name))

@@ -10,7 +10,7 @@ namespace FrameOpt.StudyFile;
 /// <summary>Reads what is asked of a product line.</summary>
 internal static class ProductLineReader
 {
-    private const string Objectives = "`mean`, `worst`, `percentile 90 %` or `blend 30 %`";
+    private const string Objectives = "`mean`, `worst`, or `percentile` or `blend` with a share in % after it";
     private const double AssumedSeconds = 60;
 
     private static readonly Dictionary<string, ProductLineCommon> commons = new()
@@ -84,7 +84,7 @@ internal static class ProductLineReader
         // A mean of what may be below 0 without being a side says nothing.
         if (!maximise && response.Entry.Sign == ResponseSign.Either)
             line.DiagnosticBag.Add(at, $"{response.Name} may be below 0, so that little of it is not what a customer wants.",
-                "Write for example `response: residual_rms`, or bound it by a limit.");
+                "Write `response: residual_rms`, or bound it by a limit.");
         return new StudyObjective(response, maximise, ResponseReader.IsSigned(response), 0);
     }
 
@@ -97,7 +97,7 @@ internal static class ProductLineReader
         double Share(AllowedRange bound) => parts.Length < 2
             ? Missing(line, at, parts[0])
             : Quantity.Read(new Node.Scalar(parts[1], false, at.Line, at.Column), $"line.objective, {parts[0]}",
-                $"objective: {parts[0]} 30 %", Dimension.Share, bound, line.DiagnosticBag)?.Base ?? double.NaN;
+                Dimension.Share, bound, line.DiagnosticBag)?.Base ?? double.NaN;
         switch (parts[0].ToLowerInvariant())
         {
             case "mean" when parts.Length == 1:
@@ -117,8 +117,8 @@ internal static class ProductLineReader
     private static double Missing(Section line, Node at, string word)
     {
         line.DiagnosticBag.Add(at, $"The {word} wants a share.", word == "blend"
-            ? "Write for example `objective: blend 30 %`, the weight of the worst customer."
-            : "Write for example `objective: percentile 90 %`.");
+            ? "Write after it the weight of the worst customer in %."
+            : "Write after it in % how many of the customers it covers.");
         return double.NaN;
     }
 

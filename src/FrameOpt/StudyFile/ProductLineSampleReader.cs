@@ -30,10 +30,6 @@ internal static class ProductLineSampleReader
                 + Invariant($"{from:0.#} to {to:0.#} kg"));
     }
 
-    /// <summary>Shares as they may be written.</summary>
-    public static string Example(ProductLineOption option) =>
-        $"{{ {string.Join(", ", option.Choices.Select(choice => Invariant($"{choice}: {100.0 / option.Choices.Count:0} %")))} }}";
-
     private static (double Mean, double Deviation, double From, double To) Mass(Section sample)
     {
         if (sample.Child("pilot_mass", StudyKeys.ProductLineSampleMass) is not { } mass)
@@ -54,12 +50,11 @@ internal static class ProductLineSampleReader
     private static IReadOnlyList<double> Shares(Section sample, ProductLineOption option)
     {
         var shares = new double[option.Choices.Count];
-        var example = $"{option.Name}: {Example(option)}";
         var named = new HashSet<int>();
         foreach (var entry in sample.Entries(option.Name))
         {
             var choice = ProductLineCustomersReader.Choice(option, entry.Key.Text, entry.Key, "", sample.DiagnosticBag);
-            var share = Quantity.Read(entry.Value, $"line.customers.{option.Name}.{entry.Key.Text}", example, Dimension.Share,
+            var share = Quantity.Read(entry.Value, $"line.customers.{option.Name}.{entry.Key.Text}", Dimension.Share,
                 AllowedRange.NonNegativeUpTo(1_000_000, "1000000"), sample.DiagnosticBag);
             if (choice >= 0 && !named.Add(choice))
                 sample.DiagnosticBag.Add(entry.Key, $"{option.Choices[choice]} has a share twice.", "Remove one of the two.");
@@ -68,7 +63,7 @@ internal static class ProductLineSampleReader
         }
 
         if (sample.Value(option.Name) is Node.Map && shares.Sum() == 0)
-            sample.DiagnosticBag.Add(sample.At(option.Name), $"No choice of {option.Name} has a share.", $"Write for example `{example}`.");
+            sample.DiagnosticBag.Add(sample.At(option.Name), $"No choice of {option.Name} has a share.", "Give each choice its share of the customers.");
         return shares;
     }
 }

@@ -38,6 +38,7 @@ public static class StudyReader
                 : names.Length > 0 ? $"Its variants are {string.Join(", ", names)}." : "It has none: leave --variant out.");
         var hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
         var study = StudySectionsReader.Read(root, hash, diagnostics);
+        var warnings = new List<string>();
         foreach (var entry in variants)
         {
             var changed = new DiagnosticBag(diagnostics.File, diagnostics.Folder, diagnostics.Cache);
@@ -45,9 +46,10 @@ public static class StudyReader
             if (entry.Key.Text == variant && other is not null)
                 study = other with { Variant = variant };
             diagnostics.AddNew(changed, $"In variant `{entry.Key.Excerpt}`: ");
+            warnings.AddRange(diagnostics.NewWarnings(changed).Select(warning => $"{warning} (in variant `{entry.Key.Excerpt}`)"));
         }
 
-        return new StudyReadResult(diagnostics.HasErrors ? null : study! with { Variants = names }, diagnostics.Diagnostics());
+        return new StudyReadResult(diagnostics.HasErrors ? null : study! with { Variants = names, VariantWarnings = warnings }, diagnostics.Diagnostics());
     }
 }
 

@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Plausibility;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
@@ -47,6 +48,7 @@ internal static class StudySectionsReader
         }
 
         AirspeedWarnings.Check(study, phases, machine!, wing!);
+        StudyPlausibility.Check(root, machine!, wing!, phases, factors, baseline, diagnostics);
         var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band,
             diagnostics.Assumptions, diagnostics.Warnings, hash)
         {
@@ -82,6 +84,6 @@ internal static class StudySectionsReader
         if (hasEngine || phases.FirstOrDefault(phase => phase.Power is PhasePower.FullThrottle) is not { } full)
             return;
         study.DiagnosticBag.Add(study.KeyAt("machine"), $"machine.engine is missing: phase {full.Name} is at full throttle.",
-            "Add `engine: { reduction: 2.9, efficiency: 0.96, torque: [[4000 rpm, 14 N·m], [8500 rpm, 18 N·m]] }` under machine.");
+            StudyKeys.Machine.Find("engine")!.FixWhenMissing("under machine"));
     }
 }

@@ -9,7 +9,6 @@ internal static class VariantReader
     public const int MaxVariants = 50;
 
     private const string Variants = "variants";
-    private const string Example = "`full tank: { machine: { masses: { fuel: { volume: 10 l } } } }`";
 
     private static readonly string[] unchangeable = ["format", Variants];
 
@@ -22,7 +21,7 @@ internal static class VariantReader
         if (variants.Value is not Node.Map { Entries.Count: > 0 } named)
         {
             diagnostics.Add(variants.Value, "variants wants a name for each variant, and under it what is different.",
-                $"Write for example {Example}.");
+                "Write each variant's name, and under it the keys of the study that are different, with their values.");
             return [];
         }
 
@@ -48,13 +47,13 @@ internal static class VariantReader
 
     private static bool IsRight(Node.Entry variant, IReadOnlyList<Node.Entry> all, DiagnosticBag diagnostics)
     {
-        if (NameRules.Problem("variant", variant.Key.Text, "full tank:") is var (what, fix))
+        if (NameRules.Problem("variant", variant.Key.Text) is var (what, fix))
             diagnostics.Add(variant.Key, what, fix);
         else if (all.TakeWhile(other => other != variant).Any(other => NameRules.AreAlike(other.Key.Text, variant.Key.Text)))
             diagnostics.Add(variant.Key, "Two variants have this name.", "Give each its own.");
         else if (variant.Value is not Node.Map { Entries.Count: > 0 })
             diagnostics.Add(variant.Value.IsNull ? variant.Key : variant.Value, $"Variant `{variant.Key.Excerpt}` changes nothing.",
-                $"Write under it the keys that are different, for example {Example}.");
+                "Write under it the keys of the study that are different, with their values.");
         else
             return true;
         return false;
@@ -102,7 +101,7 @@ internal static class VariantReader
                 items[index] = Merge((Node.Map)items[index], above, "machine.masses[]", diagnostics);
             else
                 diagnostics.Add(change.Value, $"The change of `{change.Key.Excerpt}` wants keys, each with its value.",
-                    $"Write for example `{change.Key.Excerpt}: {{ mass: 5.5 kg }}`.");
+                    $"Write under `{change.Key.Excerpt}` its keys that are different, for example mass, with their values.");
         }
 
         return under with { Items = items };

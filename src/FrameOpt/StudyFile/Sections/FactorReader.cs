@@ -35,7 +35,7 @@ internal static class FactorReader
         }
 
         var node = new Node.Scalar(value, false, 0, 0);
-        return Quantity.Read(node, name, $"{name}='{input.Example}'", DimensionOf(input), AllowedRangeOf(input), diagnostics) is { } typed
+        return Quantity.Read(node, name, DimensionOf(input), AllowedRangeOf(input), diagnostics) is { } typed
             ? new StudyFactor(input, [typed.Base], UnitOf(typed))
             : null;
     }
@@ -58,8 +58,7 @@ internal static class FactorReader
                 var section = Section.Open(map, factors.KeyAt(name), factors.PathOf(name), StudyKeys.Factor, factors.DiagnosticBag)!;
                 return section.Has("values") ? FromValues(section, input) : FromRange(section, input);
             default:
-                var example = $"{name}: {DimensionOf(input).Example}";
-                return Quantity.Read(factors.Value(name)!, factors.PathOf(name), example, DimensionOf(input), AllowedRangeOf(input),
+                return Quantity.Read(factors.Value(name)!, factors.PathOf(name), DimensionOf(input), AllowedRangeOf(input),
                     factors.DiagnosticBag) is { } fixedAt
                     ? new StudyFactor(input, [fixedAt.Base], UnitOf(fixedAt))
                     : null;
@@ -85,8 +84,7 @@ internal static class FactorReader
         var known = new HashSet<double>();
         foreach (var node in values)
         {
-            var level = Quantity.Read(node, section.Path, $"values: [{input.Example}]", DimensionOf(input),
-                AllowedRangeOf(input), section.DiagnosticBag);
+            var level = Quantity.Read(node, section.Path, DimensionOf(input), AllowedRangeOf(input), section.DiagnosticBag);
             if (level is null)
                 continue;
             if (!known.Add(level.Base))
@@ -101,7 +99,7 @@ internal static class FactorReader
     {
         foreach (var key in new[] { "from", "to" }.Where(key => !section.Has(key)))
             section.DiagnosticBag.Add(section.Owner, $"{section.Path}.{key} is missing.",
-                "Write `{ from: ..., to: ..., step: ... }`, `{ values: [...] }`, or one value for a fixed factor.");
+                "Write from, to and step, or values with a list, or one value for a fixed factor.");
         var from = section.Quantity("from", DimensionOf(input), AllowedRangeOf(input));
         var to = section.Quantity("to", DimensionOf(input), AllowedRangeOf(input));
         var step = section.Quantity("step", DimensionOf(input),

@@ -22,7 +22,6 @@ internal static class MachineReader
         var pilot = ReadPilot(machine.Child("pilot", StudyKeys.Pilot));
         if (hangLine is null || propeller is null || pilot is null)
             return null;
-        WarnOfHubInFront(machine, masses, propeller);
         return new Machine(masses, hangLine.Value, propeller, engine, pilot) { HangPoints = hangPoints };
     }
 
@@ -43,14 +42,6 @@ internal static class MachineReader
         var dragArea = pilot.Number("drag_area", Dimension.Area, AllowedRange.NonNegativeUpTo(5, "5 m²"));
         return pilot.Child("drag_centre", StudyKeys.DragCentre) is { } centre ? new Pilot(lean, dragArea, centre.Point()) : null;
     }
-
-    private static void WarnOfHubInFront(Section machine, IReadOnlyList<MassItem> masses, Propeller propeller)
-    {
-        var body = masses.Where(item => item.IsBody).ToList();
-        if (body.Count > 0 && propeller.Hub.ForwardMetres > body.Max(item => item.At.ForwardMetres))
-            machine.DiagnosticBag.AddWarning(machine.KeyAt("propeller"),
-                "the propeller hub lies in front of the pilot's body: check the signs of forward.");
-    }
 }
 
 /// <summary>Reads the engine.</summary>
@@ -64,8 +55,8 @@ internal static class EngineReader
         var efficiency = engine.Number("efficiency", Dimension.Share, AllowedRange.PositiveUpTo(1, "1 (100 %)"));
         var rows = Row.Table(engine, "torque",
             [
-                new("crank speed", "5000 rpm", Dimension.Revolutions, AllowedRange.NonNegativeUpTo(30000, "30000 rpm")),
-                new("torque", "18.5 N·m", Dimension.Torque, AllowedRange.PositiveUpTo(500, "500 N·m")),
+                new("crank speed", Dimension.Revolutions, AllowedRange.NonNegativeUpTo(30000, "30000 rpm")),
+                new("torque", Dimension.Torque, AllowedRange.PositiveUpTo(500, "500 N·m")),
             ], rising: 1);
         return rows is null
             ? null
@@ -96,7 +87,7 @@ internal static class MassReader
             if (Section.Open(node, node, $"machine.masses[{index + 1}]", StudyKeys.Mass, machine.DiagnosticBag) is not { } section)
                 continue;
             var mass = ReadOne(section);
-            if (section.Value("name") is Node.Scalar && NameRules.Problem("mass", mass.Name, "name: fuel") is var (what, fix))
+            if (section.Value("name") is Node.Scalar && NameRules.Problem("mass", mass.Name) is var (what, fix))
                 machine.DiagnosticBag.Add(section.At("name"), what, fix);
             else if (mass.Name.Length > 0 && masses.Any(other => NameRules.AreAlike(other.Name, mass.Name)))
                 machine.DiagnosticBag.Add(section.At("name"), "Two masses have this name.", "Give each its own.");
@@ -125,7 +116,7 @@ internal static class MassReader
         if (!section.Has("volume") || !section.Has("density"))
         {
             section.DiagnosticBag.Add(section.Owner, $"{section.Path} needs a mass, or a volume and a density.",
-                "Add for example `mass: 5.5 kg`, or `volume: 6 l, density: 750 kg/m³`.");
+                "Weigh it and add its mass, or add volume and density.");
             return double.NaN;
         }
 

@@ -25,7 +25,7 @@ internal static class MissionReader
         var entries = study.Entries("mission");
         if (study.Value("mission") is Node.Map && entries.Count == 0)
             study.DiagnosticBag.Add(study.KeyAt("mission"), "The mission has no phase.",
-                "Add one, for example `cruise: { weight: 1, power: level }`.");
+                "Name one, and write under it its weight and its power.");
         if (entries.Count > MaxPhases)
         {
             study.DiagnosticBag.Add(study.KeyAt("mission"), $"The mission has {entries.Count} phases; {MaxPhases} is the most.",
@@ -40,7 +40,7 @@ internal static class MissionReader
             return [];
         if (phases.All(phase => phase.Weight == 0))
             study.DiagnosticBag.Add(study.KeyAt("mission"), "Every phase of the mission has weight 0.",
-                "Give the phases you fly their share, for example `weight: 0.5`.");
+                "Give each phase you fly its share of the flying time as its weight.");
         ListDefaults(sections);
         ListUnsettled(sections, phases);
         if (!phases.Any(phase => phase.Power is PhasePower.EngineOff))
@@ -64,8 +64,9 @@ internal static class MissionReader
     {
         var name = entry.Key.Text;
         if (name.Length == 0 || name.Contains('[') || name.Contains(']'))
-            diagnostics.Add(entry.Key, "A phase's name is a word or two without brackets.", "Write for example `cruise:`.");
-        else if (NameRules.Problem("phase", name, "cruise:") is var (what, fix))
+            diagnostics.Add(entry.Key, "A phase's name is a word or two without brackets.",
+                name.Length == 0 ? "Give it a name." : "Leave the brackets out.");
+        else if (NameRules.Problem("phase", name) is var (what, fix))
             diagnostics.Add(entry.Key, what, fix);
         return Section.Open(entry.Value, entry.Key, $"mission.{name}", StudyKeys.Phase, diagnostics);
     }
@@ -138,7 +139,7 @@ internal static class MissionReader
 /// <summary>Reads what the engine does in a phase: level, climb 1.8 m/s, full throttle, 1840 rpm or engine off.</summary>
 internal static class PowerReader
 {
-    private const string Choices = "Write `level`, `climb 1.8 m/s`, `full throttle`, `1840 rpm` or `engine off`.";
+    private const string Choices = "Write `level`, `climb` and its rate in m/s, `full throttle`, a propeller speed in rpm, or `engine off`.";
 
     public static PhasePower Read(Section phase)
     {
@@ -158,26 +159,26 @@ internal static class PowerReader
         }
 
         if (text.StartsWith("climb ", StringComparison.Ordinal))
-            return new PhasePower.Climb(Amount(phase, text["climb ".Length..], "climb 1.8 m/s", Dimension.Speed,
+            return new PhasePower.Climb(Amount(phase, text["climb ".Length..], Dimension.Speed,
                 AllowedRange.PositiveUpTo(15, "15 m/s")));
         if (text.Length > 0 && (char.IsAsciiDigit(text[0]) || text[0] is '-' or '+' or '.'))
-            return new PhasePower.AtRpm(Amount(phase, text, "1840 rpm", Dimension.Revolutions,
+            return new PhasePower.AtRpm(Amount(phase, text, Dimension.Revolutions,
                 AllowedRange.PositiveUpTo(10000, "10000 rpm")));
         phase.DiagnosticBag.Add(at, "This is not a power the tool knows.", Fix(text));
         return new PhasePower.Level();
     }
 
-    private static double Amount(Section phase, string text, string example, Dimension dimension, AllowedRange bound)
+    private static double Amount(Section phase, string text, Dimension dimension, AllowedRange bound)
     {
         var at = phase.At("power");
         var amount = new Node.Scalar(text, false, at.Line, at.Column);
-        return Quantity.Read(amount, phase.PathOf("power"), $"power: {example}", dimension, bound, phase.DiagnosticBag)?.Base ?? double.NaN;
+        return Quantity.Read(amount, phase.PathOf("power"), dimension, bound, phase.DiagnosticBag)?.Base ?? double.NaN;
     }
 
     private static string Fix(string text)
     {
         if (text == "climb")
-            return "Give the rate of climb: `climb 1.8 m/s`.";
+            return "Write after it the rate of climb and its unit (m/s, km/h, kt).";
         if (text == "full")
             return "Did you mean `full throttle`?";
         return NearestName.Of(text, ["level", "full throttle", "engine off"]) is { } near ? $"Did you mean `{near}`?" : Choices;

@@ -34,7 +34,7 @@ internal static class ObjectiveReader
         if (section.Has("minimise") == section.Has("maximise"))
         {
             section.DiagnosticBag.Add(section.Owner, "An objective either minimises or maximises one response.",
-                "Write for example `minimise: residual_rms`.");
+                "Write one of the two, with the name of a response; docs/study-file.md lists them.");
             return null;
         }
 
@@ -85,7 +85,7 @@ internal static class LimitReader
     private static StudyLimit? ReadOne(Section section, ResponseReader responses, Prerequisites needs)
     {
         if (!section.Has("at_least") && !section.Has("at_most"))
-            section.DiagnosticBag.Add(section.Owner, "This limit has no bound.", "Add `at_least: ...`, `at_most: ...`, or both.");
+            section.DiagnosticBag.Add(section.Owner, "This limit has no bound.", "Add at_least or at_most or both, each with an amount of the response.");
         if (section.Text("response") is not { } name || responses.Read(name, section.At("response")) is not { } response)
             return null;
         needs.Check(response, section.At("response"));
@@ -169,7 +169,7 @@ internal static class RankingReader
         else if (!taken.Add(index))
             ranking.DiagnosticBag.Add(entry.Key, $"{response.Name} has a weight twice.", "Remove one of the two.");
         else
-            weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", $"{response.Name}: 1", Dimension.Number,
+            weights[index] = Quantity.Read(entry.Value, $"ranking.weights.{response.Name}", Dimension.Number,
                 AllowedRange.Weight, ranking.DiagnosticBag)?.Base ?? double.NaN;
     }
 }

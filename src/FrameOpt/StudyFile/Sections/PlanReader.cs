@@ -94,7 +94,7 @@ internal static class PlanReader
         if (plan.Has("generators") == plan.Has("most_runs"))
         {
             plan.DiagnosticBag.Add(plan.Owner, "A fractional factorial wants either generators or most_runs.",
-                "Write for example `generators: [D=ABC]` or `most_runs: 8`.");
+                "Write the generators, or the most runs you can make; docs/plans.md describes both.");
             return null;
         }
 
@@ -108,7 +108,7 @@ internal static class PlanReader
     {
         if (!plan.Has("runs"))
         {
-            plan.DiagnosticBag.Add(plan.Owner, $"{plan.PathOf("runs")} is missing.", "Add under plan: `runs: 20`.");
+            plan.DiagnosticBag.Add(plan.Owner, $"{plan.PathOf("runs")} is missing.", "Add `runs:` under plan, with a plain number: how many runs you can make.");
             return null;
         }
 
@@ -129,7 +129,7 @@ internal static class PlanReader
             if (node is not Node.Scalar scalar)
             {
                 plan.DiagnosticBag.Add(node, "plan.responses wants names of responses.",
-                    "Write for example `responses: [residual_rms, pitch_swing]`.");
+                    "Write names from docs/study-file.md, in brackets with commas between.");
                 continue;
             }
 

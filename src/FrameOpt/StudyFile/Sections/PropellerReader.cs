@@ -53,7 +53,7 @@ internal static class PropellerReader
         if (propeller.Has("coefficients") == propeller.Has("bench"))
         {
             propeller.DiagnosticBag.Add(propeller.KeyAt("bench"), "machine.propeller needs either coefficients or a bench run.",
-                propeller.Has("bench") ? "Remove one of the two." : $"Add `{StudyKeys.Propeller.Find("bench")!.Example}`.");
+                propeller.Has("bench") ? "Remove one of the two." : StudyKeys.Propeller.Find("bench")!.FixWhenMissing("under machine.propeller"));
             return null;
         }
 
@@ -69,9 +69,9 @@ internal static class CoefficientReader
     {
         var rows = Row.Table(propeller, "coefficients",
             [
-                new("advance ratio J", "0.1", Dimension.Number, AllowedRange.NonNegativeUpTo(5, "5")),
-                new("thrust coefficient CT", "0.0959", Dimension.Number, AllowedRange.Within(1, "1")),
-                new("power coefficient CP", "0.05245", Dimension.Number, AllowedRange.Within(1, "1")),
+                new("advance ratio J", Dimension.Number, AllowedRange.NonNegativeUpTo(5, "5")),
+                new("thrust coefficient CT", Dimension.Number, AllowedRange.Within(1, "1")),
+                new("power coefficient CP", Dimension.Number, AllowedRange.Within(1, "1")),
             ], rising: 1);
         if (rows is null)
             return null;
@@ -122,7 +122,7 @@ internal static class BenchReader
         if (bench.Has("torque") == bench.Has("power"))
         {
             bench.DiagnosticBag.Add(bench.KeyAt("power"), "machine.propeller.bench needs either a torque or a power.",
-                bench.Has("power") ? "Remove one of the two." : "Add for example `torque: 60 N·m`, at the propeller.");
+                bench.Has("power") ? "Remove one of the two." : "Add the torque or the power that the run took, at the propeller, not at the crank.");
             return double.NaN;
         }
 
@@ -142,7 +142,7 @@ internal static class BenchReader
         if (pitch is null)
         {
             bench.DiagnosticBag.Add(bench.Owner, "machine.propeller.bench needs the pitch, or the advance ratio at which the thrust ends.",
-                "Add for example `pitch: 0.85 m`.");
+                "Add the pitch that is stamped on the propeller, or zero_thrust_advance_ratio.");
             return double.NaN;
         }
 

@@ -20,7 +20,7 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
         var name = Name().Match(text.Trim());
         if (!name.Success)
         {
-            diagnostics.Add(at, "This is not the name of a response.", "Write for example `residual_rms` or `residual[cruise]`.");
+            diagnostics.Add(at, "This is not the name of a response.", "Write a name from docs/study-file.md; for a quantity of a phase, with the phase in brackets after it.");
             return null;
         }
 
@@ -92,15 +92,14 @@ internal static class ResponseAmount
         if (!section.Has(key))
             return null;
         return section.Value(key) is { } node ? Of(node, $"{section.Path}.{key} of {response.Name}", response, bound,
-            section.DiagnosticBag, key) ?? double.NaN : double.NaN;
+            section.DiagnosticBag) ?? double.NaN : double.NaN;
     }
 
     /// <summary>The amount in a node, or null after an error.</summary>
-    public static double? Of(Node node, string name, Response response, AllowedRange bound, DiagnosticBag diagnostics, string? key = null)
+    public static double? Of(Node node, string name, Response response, AllowedRange bound, DiagnosticBag diagnostics)
     {
         var dimension = Dimension.OfUnit(response.Unit);
-        var example = $"{key ?? response.Name}: {(response.Unit.Length > 0 ? $"5 {response.Unit}" : "0.6")}";
-        if (Quantity.Read(node, name, example, dimension, bound, diagnostics) is not { } amount)
+        if (Quantity.Read(node, name, dimension, bound, diagnostics) is not { } amount)
             return null;
         return amount.Unit.Text == response.Unit ? amount.Value : amount.Base / dimension.FindUnit(response.Unit)!.ToBase(1);
     }
@@ -111,16 +110,15 @@ internal sealed class Prerequisites(bool hasEngine, bool hasStrength, bool hasBa
 {
     public void Check(Response response, Node at)
     {
-        var (missing, fix) = response.Entry.Needs switch
+        var (missing, key) = response.Entry.Needs switch
         {
-            ResponseNeed.Strength when !hasStrength => ("strength", StudyKeys.File.Find("strength")!.Example),
-            ResponseNeed.Baseline when !hasBaseline => ("baseline", StudyKeys.File.Find("baseline")!.Example),
-            ResponseNeed.Engine when !hasEngine =>
-                ("machine.engine", "engine: { reduction: 2.9, efficiency: 0.96, torque: [...] }"),
-            _ => ("", ""),
+            ResponseNeed.Strength when !hasStrength => ("strength", StudyKeys.File.Find("strength")!),
+            ResponseNeed.Baseline when !hasBaseline => ("baseline", StudyKeys.File.Find("baseline")!),
+            ResponseNeed.Engine when !hasEngine => ("machine.engine", StudyKeys.Machine.Find("engine")!),
+            _ => ("", null),
         };
-        if (missing.Length > 0)
+        if (key is not null)
             diagnostics.Add(at, $"{response.Name} needs {missing}, which the study does not give.",
-                $"Add `{fix}`, or leave this response out.");
+                $"Add {missing} with {key.Wanted}, or leave this response out.");
     }
 }

@@ -16,7 +16,7 @@ internal static class SettingsReader
             return null;
         foreach (var factor in factors.Where(factor => !factor.Input.IsRequired && !baseline.Has(factor.Name)))
             baseline.DiagnosticBag.Add(baseline.Owner, $"{baseline.PathOf(factor.Name)} is missing: it is a factor of this study.",
-                $"Add `{StudyKeys.Baseline.Find(factor.Name)!.Example}`.");
+                StudyKeys.Baseline.Find(factor.Name)!.FixWhenMissing("under baseline"));
         var given = FactorCatalogue.All
             .Select(input => (input, value: baseline.OptionalNumber(input.Name, FactorReader.DimensionOf(input),
                 FactorReader.AllowedRangeOf(input))))

@@ -17,18 +17,26 @@ internal static class GridChecks
         var count = factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
         if (count < 2 && !study.DiagnosticBag.HasErrors)
             study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to choose.",
-                "Sweep one or more, for example `lateral_offset: { from: 0 mm, to: 60 mm, step: 1 mm }`.");
+                $"Sweep one or more, for example `{StudyKeys.Factors.Find(GeometryInput.LateralOffset.Name)!.Example}`.");
         if (search is SearchSetting.Exhaustive && count > RunLimits.MaxGrid)
             study.DiagnosticBag.Add(at, TooMany(count, phases), Coarser(count, factors));
         foreach (var factor in factors.Where(factor => factor.IsContinuous && search is SearchSetting.Exhaustive))
         {
             study.DiagnosticBag.Add(
                 at, $"factors.{factor.Name} has no step: an exhaustive search computes levels, not everything between two ends.",
-                $"Add `step: {factor.Input.Kind.ExampleStep}` to it, "
-                + "or write `search: { method: NSGA-II }`, which takes any value.");
+                $"Add `step: {Step(factor)}` to it, or write `search: {{ method: NSGA-II }}`, which takes any value.");
         }
 
         CheckSpacing(study, factors, wing);
+    }
+
+    /// <summary>A likely step that fits the range; else the whole range.</summary>
+    private static string Step(StudyFactor factor)
+    {
+        var range = factor.Unit.FromSi(factor.LevelsSi[1] - factor.LevelsSi[0]);
+        var steps = Math.Max(1, Math.Round((factor.LevelsSi[1] - factor.LevelsSi[0]) / factor.Input.Kind.LikelyStepSi));
+        var step = Math.Round(range / steps, 6);
+        return Invariant($"{(Math.Abs(step * steps - range) < 1e-9 ? step : Math.Round(range, 9))} {factor.Unit.Symbol}");
     }
 
     private static string TooMany(double count, int phases)

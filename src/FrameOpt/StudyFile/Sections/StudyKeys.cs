@@ -9,47 +9,62 @@ using static Key;
 /// lists.</summary>
 internal static class StudyKeys
 {
+    private const string Bound = "an amount of that response, in its unit";
+    private const string OneResponse = "the name of a response; docs/study-file.md lists them";
+    private const string TrueOrFalse = "true or false";
+    private const string WithUnit = "a number and its unit";
+
     public static readonly SectionKeys File = new("",
-        Required("format", "1"), Required("title", "One frame for one engine"),
-            Optional("question", "Which hang-point geometry leaves the least torque?"),
-        Required("machine", "{ masses: ..., hang_line: ..., propeller: ..., pilot: ... }"), Required("wing", "{ mass: 6 kg, ... }"),
-        Required("mission", "{ cruise: { weight: 1, power: level } }"),
-            Required("factors", "{ hang_point_spacing: { from: 380 mm, to: 480 mm, step: 5 mm }, ... }"),
-        Required("objectives", "[{ minimise: residual_rms }, { minimise: pitch_swing }]"),
-            Optional("limits", "[{ response: effort_worst, at_most: 0.6 }]"),
-        Optional("search", "{ method: exhaustive }"), Optional("ranking", "{ method: distance to ideal }"),
-        Optional("baseline", "{ hang_point_spacing: 440 mm, ... }"), Optional("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
+        Ready("format", "1"), Required("title", "One frame for one engine", "one line of text"),
+        Optional("question", "Which hang-point geometry leaves the least torque?", "a line of text"),
+        Required("machine", "{ masses: ..., hang_line: ..., propeller: ..., pilot: ... }"),
+        Required("wing", "{ mass: ..., area: ..., span: ..., lines: ..., line_spread: ..., polar: ... }"),
+        Required("mission", "{ cruise: { weight: 1, power: level } }", "a name for each phase, and under it its weight and power"),
+        Required("factors", "{ hang_point_spacing: ..., lateral_offset: ..., suspension_height: ..., thrust_line_angle: ... }"),
+        Required("objectives", "[{ minimise: residual_rms }, { minimise: power_off_residual }]",
+            "a list of two to five responses, each to minimise or to maximise"),
+        Optional("limits", "[{ response: effort_worst, at_most: 0.6 }]", "a list of responses, each with at_least or at_most"),
+        Ready("search", "{ method: exhaustive }") with { IsRequired = false },
+        Ready("ranking", "{ method: distance to ideal }") with { IsRequired = false },
+        Optional("baseline", "{ hang_point_spacing: ..., lateral_offset: ..., suspension_height: ..., thrust_line_angle: ... }"),
+        Optional("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
         Optional("balanced_band", "{ phase: cruise, within: 5 N·m }"),
-        Optional("plan", "{ kind: central composite, centre_runs: 3 }"), Optional("line", "{ variants: 3, customers: customers.csv }"),
-        Optional("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }"));
+        Ready("plan", "{ kind: central composite, centre_runs: 3 }") with { IsRequired = false },
+        Optional("line", "{ variants: 3, customers: customers.csv }"),
+        Optional("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }",
+            "a name for each variant, and under it the keys that are different"));
 
     public static readonly SectionKeys Machine = new("machine",
-        Required("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]"),
-            Required("hang_line", "{ forward: -60 mm }"), Optional("hang_points", "frame"),
-        Required("propeller", "{ diameter: 1.30 m, ... }"), Optional("engine", "{ reduction: 2.9, ... }"),
-            Required("pilot", "{ lean: 80 mm, ... }"));
+        Required("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]",
+            "a list of masses, each with its name, mass, forward, right and up"),
+        Required("hang_line", "{ forward: -60 mm }"), Optional("hang_points", "frame", "frame or arm pivots"),
+        Required("propeller", "{ diameter: ..., turns: ..., hub: ..., bench: ... }"),
+        Optional("engine", "{ reduction: ..., efficiency: ..., torque: ... }"),
+        Required("pilot", "{ lean: ..., drag_area: ..., drag_centre: ... }"));
 
     public static readonly SectionKeys Mass = new("machine.masses[]",
-        [Required("name", "pilot"), Optional("mass", "78 kg"), Optional("volume", "6 l"), Optional("density", "750 kg/m³"), .. Position(),
-            Optional("body", "true")]);
+        [Required("name", "pilot", "a name"), Optional("mass", "78 kg"), Optional("volume", "6 l"), Optional("density", "750 kg/m³"),
+            .. Position(), Optional("body", "true", TrueOrFalse)]);
 
-    public static readonly SectionKeys HangLine = new("machine.hang_line", Required("forward", "-60 mm"));
+    public static readonly SectionKeys HangLine = new("machine.hang_line", Position()[0]);
 
     public static readonly SectionKeys Propeller = new("machine.propeller",
-        Required("diameter", "1.30 m"), Required("turns", "clockwise"), Required("hub", "{ forward: -420 mm, right: 0 mm, up: 120 mm }"),
-            Optional("tilt", "5 deg"),
-        Optional("polar_inertia", "0.085 kg·m²"), Optional("coefficients", "[[0.0, 0.105, 0.052], [0.5, 0.0475, 0.0393]]"),
+        Required("diameter", "1.30 m"),
+        Required("turns", "clockwise", "clockwise or counter-clockwise, as seen from behind the machine"),
+        Required("hub", "{ forward: -420 mm, right: 0 mm, up: 120 mm }"), Optional("tilt", "5 deg"),
+        Optional("polar_inertia", "0.085 kg·m²"), Optional("coefficients", "[[0.0, 0.105, 0.052], [0.5, 0.0475, 0.0393]]",
+            "rows of advance ratio J, thrust coefficient CT and power coefficient CP"),
         Optional("bench", "{ rpm: 2450 rpm, thrust: 62 kgf, torque: 60 N·m, pitch: 0.85 m }"));
 
     public static readonly SectionKeys Hub = new("machine.propeller.hub", Position());
 
     public static readonly SectionKeys Bench = new("machine.propeller.bench",
         Required("rpm", "2450 rpm"), Required("thrust", "62 kgf"), Optional("torque", "60 N·m"), Optional("power", "15 kW"),
-            Optional("pitch", "0.85 m"),
-        Optional("zero_thrust_advance_ratio", "0.7"), Optional("density", "1.2 kg/m³"));
+        Optional("pitch", "0.85 m"), Optional("zero_thrust_advance_ratio", "0.7"), Optional("density", "1.2 kg/m³"));
 
     public static readonly SectionKeys Engine = new("machine.engine",
-        Required("reduction", "2.9"), Required("efficiency", "0.96"), Required("torque", "[[4000 rpm, 14 N·m], [8500 rpm, 18 N·m]]"));
+        Required("reduction", "2.9"), Required("efficiency", "0.96"),
+        Required("torque", "[[4000 rpm, 14 N·m], [8500 rpm, 18 N·m]]", "rows of crank speed in rpm and torque at the crank"));
 
     public static readonly SectionKeys Pilot = new("machine.pilot",
         Required("lean", "80 mm"), Required("drag_area", "0.45 m²"), Required("drag_centre", "{ forward: 0 mm, right: 0 mm, up: 100 mm }"));
@@ -58,14 +73,12 @@ internal static class StudyKeys
 
     public static readonly SectionKeys Wing = new("wing",
         Required("mass", "6 kg"), Required("area", "25 m²"), Required("span", "10.8 m"), Required("lines", "7.0 m"),
-            Required("line_spread", "3.8 m"),
-        Required("polar", "{ at: ..., rows: ... }"), Optional("riser_coupling", "{ length: 330 mm, at_spacing: 440 mm }"),
-            Optional("roll_restoring", "0.05"),
+        Required("line_spread", "3.8 m"), Required("polar", "{ at: ..., rows: ... }"),
+        Optional("riser_coupling", "{ length: 330 mm, at_spacing: 440 mm }"), Optional("roll_restoring", "0.05"),
         Optional("yaw_leverage", "{ speed_factor: 0.17 s/m, twist_share: 0.5 }"), Optional("sideslip", "{ roll: -0.67, yaw: 0.32 }"))
     {
-        Replaced = [("yaw_damping", "The yaw leverage follows from the airspeed now, not from damping: remove the key, or write in its "
-            + "place `yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }`, or `sideslip: { roll: -0.67, yaw: 0.32 }` where the "
-            + "wing's slopes are known.")],
+        Replaced = [("yaw_damping", "The yaw leverage follows from the airspeed now, not from damping: remove the key. Where the wing's "
+            + "slopes in a sideslip were measured, write them as roll and yaw under wing.sideslip.")],
     };
 
     public static readonly SectionKeys YawLeverage = new(
@@ -75,7 +88,8 @@ internal static class StudyKeys
         "wing.sideslip", Required("roll", "-0.67"), Required("yaw", "0.32"), Optional("twist_share", "0.5"));
 
     public static readonly SectionKeys Polar = new("wing.polar",
-        Required("at", "{ mass: 115 kg, density: 1.225 kg/m³ }"), Required("rows", "[[0, 10.4 m/s, 6.2], [1, 13.6 m/s, 5.0]]"));
+        Required("at", "{ mass: 115 kg, density: 1.225 kg/m³ }"),
+        Required("rows", "[[0, 10.4 m/s, 6.2], [1, 13.6 m/s, 5.0]]", "rows of fraction from 0 to 1, airspeed in m/s and glide ratio"));
 
     public static readonly SectionKeys PolarAt = new("wing.polar.at", Required("mass", "115 kg"), Required("density", "1.225 kg/m³"));
 
@@ -83,58 +97,72 @@ internal static class StudyKeys
         "wing.riser_coupling", Required("length", "330 mm"), Required("at_spacing", "440 mm"));
 
     public static readonly SectionKeys Phase = new("mission.<phase>",
-        Required("weight", "0.5"), Required("power", "level"), Optional("fraction", "1"), Optional("airspeed", "8.5 m/s"),
-            Optional("altitude", "300 m"),
-        Optional("temperature_offset", "10 K"), Optional("load_factor", "1"), Optional("carried", "0.8"),
-            Optional("pitch_rate", "0.3 rad/s"), Optional("settled", "false"));
+        Required("weight", "0.5"),
+        Required("power", "level", "level, climb and its rate in m/s, full throttle, a propeller speed in rpm, or engine off"),
+        Optional("fraction", "1"), Optional("airspeed", "8.5 m/s"), Optional("altitude", "300 m"), Optional("temperature_offset", "10 K"),
+        Optional("load_factor", "1"), Optional("carried", "0.8"), Optional("pitch_rate", "0.3 rad/s"),
+        Optional("settled", "false", TrueOrFalse));
 
-    public static readonly SectionKeys Factors = new("factors", OfInputs(input => input.ExampleRange));
+    public static readonly SectionKeys Factors = new("factors", [.. FactorCatalogue.All.Select(input => input.ExampleRange is { } range
+        ? Ready(input.Name, range) with { IsRequired = input.IsRequired }
+        : new Key(input.Name, input.Example, input.IsRequired)
+        {
+            Wanted = "from, to and step under it, or one value, each with its unit",
+        })]);
 
     public static readonly SectionKeys Factor = new("factors.<factor>",
-        Optional("from", "380 mm"), Optional("to", "480 mm"), Optional("step", "5 mm"), Optional("values", "[380 mm, 440 mm]"));
+        Optional("from", "380 mm", WithUnit), Optional("to", "480 mm", WithUnit), Optional("step", "5 mm", WithUnit),
+        Optional("values", "[380 mm, 440 mm]"));
 
     public static readonly SectionKeys Objective = new(
-        "objectives[]", Optional("minimise", "residual_rms"), Optional("maximise", "weight_shift_authority[cruise]"),
-        Optional("resolution", "0.5 N·m"));
+        "objectives[]", Optional("minimise", "residual_rms", OneResponse), Optional("maximise", "power_off_residual", OneResponse),
+        Optional("resolution", "0.5 N·m", Bound));
 
     public static readonly SectionKeys Limit = new(
-        "limits[]", Required("response", "effort_worst"), Optional("at_least", "3"), Optional("at_most", "0.6"));
+        "limits[]", Required("response", "effort_worst", OneResponse), Optional("at_least", "3", Bound), Optional("at_most", "0.6", Bound));
 
     public static readonly SectionKeys Search = new("search",
-        Required("method", "exhaustive"), Optional("population", "100"), Optional("seed", "1"), Optional("start", "plan"),
-            Optional("polish", "true"),
+        Ready("method", "exhaustive"), Optional("population", "100"), Optional("seed", "1"),
+        Optional("start", "plan", "plan, or the name of a CSV file of designs"), Optional("polish", "true", TrueOrFalse),
         Optional("stop", "{ evaluations: 20000 }"));
 
     public static readonly SectionKeys Stop = new("search.stop",
         Optional("evaluations", "20000"), Optional("time", "60 s"), Optional("stall", "{ evaluations: 5000, growth: 0.1 % }"),
-            Optional("target", "{ residual_rms: 3 N·m }"));
+        Optional("target", "{ residual_rms: 3 N·m }", "the name of an objective and an amount of it"));
 
     public static readonly SectionKeys Stall = new("search.stop.stall", Required("evaluations", "5000"), Optional("growth", "0.1 %"));
 
-    public static readonly SectionKeys Ranking = new(
-        "ranking", Optional("method", "distance to ideal"), Optional("weights", "{ residual_rms: 3, pitch_swing: 1 }"));
+    public static readonly SectionKeys Ranking = new("ranking",
+        Ready("method", "distance to ideal") with { IsRequired = false },
+        Optional("weights", "{ residual_rms: 3, pitch_swing: 1 }", "the name of each objective and its weight, a plain number"));
 
-    public static readonly SectionKeys Baseline = new("baseline", OfInputs(input => input.ExampleBaseline));
+    public static readonly SectionKeys Baseline = new(
+        "baseline", [.. FactorCatalogue.All.Select(input => new Key(input.Name, input.Example, input.IsRequired))]);
 
     public static readonly SectionKeys Strength = new("strength", Required("limit_load_factor", "6"), Required("overhang", "120 mm"));
 
-    public static readonly SectionKeys BalancedBand = new("balanced_band", Required("phase", "cruise"), Required("within", "5 N·m"));
+    public static readonly SectionKeys BalancedBand = new("balanced_band",
+        Required("phase", "cruise", "the name of a phase of the mission"), Required("within", "5 N·m"));
 
     public static readonly SectionKeys Plan = new("plan",
-        Required("kind", "central composite"), Optional("levels", "3"), Optional("generators", "[D=ABC]"), Optional("most_runs", "8"),
-            Optional("runs", "20"),
-        Optional("axial", "face-centred"), Optional("centre_runs", "3"), Optional("model", "quadratic"), Optional("seed", "1"),
-            Optional("responses", "[residual_rms, pitch_swing]"));
+        Required("kind", "central composite", "the kind of plan; docs/plans.md lists them"), Optional("levels", "3"),
+        Optional("generators", "[D=ABC]"), Optional("most_runs", "8"), Optional("runs", "20"),
+        Optional("axial", "face-centred", "rotatable, spherical, face-centred or orthogonal"), Optional("centre_runs", "3"),
+        Optional("model", "quadratic", "linear, interactions or quadratic"), Optional("seed", "1"),
+        Optional("responses", "[residual_rms, pitch_swing]"));
 
     public static readonly SectionKeys Line = new("line",
-        Required("variants", "3"), Optional("up_to", "5"), Optional("objective", "blend 30 %"), Optional("response", "residual_rms"),
-            Optional("maximise", "true"),
-        Optional("candidates", "grid"), Optional("common", "frame"), Optional("hole_pitch", "5 mm"), Optional("time", "60 s"),
-            Optional("pilot", "pilot"),
-        Optional("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }"), Required("customers", "customers.csv"));
+        Required("variants", "3"), Optional("up_to", "5"),
+        Optional("objective", "blend 30 %", "mean, worst, or percentile or blend with a share"),
+        Optional("response", "residual_rms", OneResponse), Optional("maximise", "true", TrueOrFalse),
+        Optional("candidates", "grid", "front or grid"), Optional("common", "frame", "nothing, spacing or frame"),
+        Optional("hole_pitch", "5 mm"), Optional("time", "60 s"), Optional("pilot", "pilot", "the name of one of the masses"),
+        Optional("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }",
+            "a name for each option, under it its choices, and under each the keys it changes"),
+        Required("customers", "customers.csv", "the name of a CSV file, or a list of customers"));
 
     public static readonly SectionKeys ProductLineCustomer = new("line.customers[]",
-        Optional("name", "school"), Required("pilot_mass", "70 kg"), Optional("share", "20 %"), Optional("count", "12"));
+        Optional("name", "school", "a name"), Required("pilot_mass", "70 kg"), Optional("share", "20 %"), Optional("count", "12"));
 
     public static readonly SectionKeys ProductLineSample = new("line.customers",
         Required("sample", "500"), Optional("seed", "1"), Required("pilot_mass", "{ mean: 85 kg, sd: 12 kg, from: 55 kg, to: 125 kg }"));
@@ -151,8 +179,10 @@ internal static class StudyKeys
         Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];
 
-    private static Key[] OfInputs(Func<GeometryInput, string> example) => [.. FactorCatalogue.All.Select(input =>
-        input.IsRequired ? Required(input.Name, example(input)) : Optional(input.Name, example(input)))];
-
-    private static Key[] Position() => [Required("forward", "20 mm"), Required("right", "0 mm"), Required("up", "120 mm")];
+    private static Key[] Position() =>
+    [
+        Required("forward", "20 mm", $"{Dimension.Length.Wanted}, measured forward of the datum; behind it is -"),
+        Required("right", "0 mm", $"{Dimension.Length.Wanted}, measured to the pilot's right of the datum; left is -"),
+        Required("up", "120 mm", $"{Dimension.Length.Wanted}, measured above the datum; below it is -"),
+    ];
 }

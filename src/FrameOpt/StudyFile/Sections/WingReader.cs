@@ -40,9 +40,9 @@ internal static class WingReader
         var density = at?.Number("density", Dimension.Density, AirDensity.AllowedRange) ?? double.NaN;
         var rows = Row.Table(polar, "rows",
             [
-                new("fraction", "1", Dimension.Share, AllowedRange.NonNegativeUpTo(1, "1 (100 %)")),
-                new("airspeed", "13.6 m/s", Dimension.Speed, AllowedRange.PositiveUpTo(50, "50 m/s")),
-                new("glide ratio", "5.0", Dimension.Number, AllowedRange.PositiveUpTo(30, "30")),
+                new("fraction", Dimension.Share, AllowedRange.NonNegativeUpTo(1, "1 (100 %)")),
+                new("airspeed", Dimension.Speed, AllowedRange.PositiveUpTo(50, "50 m/s")),
+                new("glide ratio", Dimension.Number, AllowedRange.PositiveUpTo(30, "30")),
             ], rising: 2);
         if (rows is null)
             return null;
@@ -107,7 +107,7 @@ internal static class YawLeverageReader
             slopes.DiagnosticBag.Add(slopes.At("yaw"),
                 "wing.sideslip.yaw must be above 0: a wing that does not turn its nose into a sideslip holds no course, so no "
                     + "leverage follows.",
-                "Give Cn_beta per radian about the hang points, nose right in a sideslip from the right: for example `yaw: 0.32`.");
+                "Give Cn_beta per radian about the hang points, nose right in a sideslip from the right, or leave sideslip out.");
         return new YawLeverage.FromSideslip(roll, yaw, TwistShare(wing, slopes));
     }
 

@@ -79,7 +79,14 @@ internal sealed class DiagnosticBag(string file, string? folder = null, FileCach
     }
 
     public void AddWarning(Node at, string text) => warnings.Add(
-        VisibleText.Sentence(FormattableString.Invariant($"{file} line {at.Line}: {text}")));
+        VisibleText.Sentence(at.Line > 0 ? FormattableString.Invariant($"{file} line {at.Line}: {text}") : $"{file}: {text}"));
+
+    /// <summary>The warnings of another bag that are not present here.</summary>
+    public IEnumerable<string> NewWarnings(DiagnosticBag other) => other.warnings.Where(warning => !warnings.Contains(warning));
+
+    /// <summary>Adds the warnings of another bag that are not present yet, with their origin.</summary>
+    public void AddNewWarnings(DiagnosticBag other, string where) =>
+        warnings.AddRange(NewWarnings(other).Select(warning => $"{warning} (with {where})").ToList());
 }
 
 /// <summary>An error in a file: position, message and how to fix it.</summary>

@@ -13,17 +13,16 @@ internal static class NameRules
     /// <summary>What is wrong with a name, and how to correct it; null when it is right.</summary>
     /// <param name="what">What is named: "phase", "mass".</param>
     /// <param name="name">As typed.</param>
-    /// <param name="example">A right one.</param>
-    public static (string What, string Fix)? Problem(string what, string name, string example)
+    public static (string What, string Fix)? Problem(string what, string name)
     {
         if (string.IsNullOrWhiteSpace(name))
-            return ($"The name of a {what} is empty.", $"Write for example `{example}`.");
+            return ($"The name of a {what} is empty.", "Give it one.");
         if (name.Contains('\n') || name.Contains('\r'))
-            return ($"The name of a {what} is one line.", $"Write for example `{example}`.");
+            return ($"The name of a {what} is one line.", "Write it on one line.");
         if (name != name.Trim())
             return ($"The name of a {what} begins or ends with a blank.", $"Write `{name.Trim()}`.");
         return name.Length > MaxLength
-            ? ($"The name of a {what} has {name.Length} characters; {MaxLength} is the most.", $"Write for example `{example}`.") : null;
+            ? ($"The name of a {what} has {name.Length} characters; {MaxLength} is the most.", "Shorten it.") : null;
     }
 
     /// <summary>True when two names differ in nothing, or only in capitals, blanks, or characters that cannot be seen.</summary>

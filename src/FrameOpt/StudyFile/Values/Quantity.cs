@@ -18,45 +18,43 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
     /// <summary>Reads one value, or reports why not and gives null.</summary>
     /// <param name="node">The node.</param>
     /// <param name="name">Its path, for the message: machine.propeller.diameter.</param>
-    /// <param name="example">A line that would be right.</param>
     /// <param name="dimension">Its dimension.</param>
     /// <param name="bound">Allowed range.</param>
     /// <param name="diagnostics">Takes the error.</param>
-    public static Quantity? Read(Node node, string name, string example, Dimension dimension, AllowedRange bound, DiagnosticBag diagnostics)
+    public static Quantity? Read(Node node, string name, Dimension dimension, AllowedRange bound, DiagnosticBag diagnostics)
     {
-        var forExample = $"Write for example `{example}`.";
+        var fix = $"Write {dimension.Wanted}.";
         if (node is not Node.Scalar scalar)
         {
-            diagnostics.Add(node, $"{name} wants one value: {dimension.Name}.", forExample);
+            diagnostics.Add(node, $"{name} wants one value: {dimension.Name}.", fix);
             return null;
         }
 
         var parsed = NumberText.Parse(scalar.Text);
         if (parsed.Message is { } what)
         {
-            diagnostics.Add(node, what, parsed.Fix.Length > 0 ? parsed.Fix
-                : $"{name} wants {dimension.Name}: write for example `{example}`.");
+            diagnostics.Add(node, what, parsed.Fix.Length > 0 ? parsed.Fix : $"For {name} write {dimension.Wanted}.");
             return null;
         }
 
         if (Math.Abs(parsed.Value) is > Largest or (> 0 and < Smallest))
         {
             diagnostics.Add(node, Math.Abs(parsed.Value) > 1 ? "This number is too large." : "This number is too close to 0.",
-                $"Check the exponent. {forExample}");
+                $"Check the exponent. {fix}");
             return null;
         }
 
         if (dimension.FindUnit(parsed.Unit) is not { } unit)
         {
             diagnostics.Add(node, WrongUnit(VisibleText.Quoted(scalar.Text.Trim()), parsed.Unit, name, dimension),
-                UnitMend(parsed, dimension, forExample));
+                dimension.SpellingList.Length == 0 ? $"Write {parsed.Digits}." : fix);
             return null;
         }
 
         var quantity = new Quantity(parsed.Value, parsed.Digits, unit);
         if (bound.Contains(quantity.Base))
             return quantity;
-        diagnostics.Add(node, $"{name} must be {bound.Description}.", $"Check the sign and the unit. {forExample}");
+        diagnostics.Add(node, $"{name} must be {bound.Description}.", "Check the sign and the unit.");
         return null;
     }
 
@@ -71,10 +69,6 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
             ? $"The unit `{unit}` is not known: {name} wants {dimension.Name}."
             : $"{text} is {other.Name}; {name} wants {dimension.Name}.";
     }
-
-    private static string UnitMend(NumberText.Parsed parsed, Dimension dimension, string forExample) => dimension.SpellingList.Length == 0
-        ? $"Write {parsed.Digits}."
-        : $"Its units are written {dimension.SpellingList}. {forExample}";
 }
 
 /// <summary>Allowed range of a quantity, in the base unit of its dimension; values outside it indicate a wrong sign or unit.</summary>

@@ -8,7 +8,7 @@ internal static class Row
     private const int MaxRows = 1_000;
 
     /// <summary>What one column of a table holds.</summary>
-    internal sealed record Column(string Name, string Example, Dimension Dimension, AllowedRange AllowedRange);
+    internal sealed record Column(string Name, Dimension Dimension, AllowedRange AllowedRange);
 
     /// <summary>The rows of a table in base units, or null after an error; at least two rows, the first columns strictly
     /// increasing.</summary>
@@ -44,17 +44,16 @@ internal static class Row
 
     private static double[]? Values(Section section, string key, Node row, Column[] columns)
     {
-        var example = $"[{string.Join(", ", columns.Select(column => column.Example))}]";
         if (row is not Node.List list || list.Items.Count != columns.Length)
         {
             section.DiagnosticBag.Add(
                 row, $"A row of {section.PathOf(key)} has {columns.Length} values: {string.Join(", ", columns.Select(c => c.Name))}.",
-                $"Write for example `{example}`.");
+                $"Write in brackets, with commas between: {string.Join("; ", columns.Select(c => $"{c.Name}, {c.Dimension.Wanted}"))}.");
             return null;
         }
 
         double[] values = [.. list.Items.Zip(columns, (item, column) =>
-            Quantity.Read(item, $"{section.PathOf(key)}, {column.Name}", column.Example, column.Dimension, column.AllowedRange,
+            Quantity.Read(item, $"{section.PathOf(key)}, {column.Name}", column.Dimension, column.AllowedRange,
                 section.DiagnosticBag)?.Base ?? double.NaN)];
         return values.Any(double.IsNaN) ? null : values;
     }

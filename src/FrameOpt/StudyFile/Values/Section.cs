@@ -22,7 +22,7 @@ internal sealed class Section
         foreach (var entry in whole.Where(entry => keys.Find(entry.Key.Text) is null))
             TakeMisspelt(entry);
         foreach (var key in keys.Keys.Where(key => key.IsRequired && !entries.ContainsKey(key.Name)))
-            diagnostics.Add(owner, $"{PathOf(key.Name)} is missing.", $"Add {Under}: `{key.Example}`.");
+            diagnostics.Add(owner, $"{PathOf(key.Name)} is missing.", key.FixWhenMissing(Under));
     }
 
     /// <summary>The key the section stands under, or the section itself.</summary>
@@ -41,7 +41,7 @@ internal sealed class Section
         if (node is Node.Map map)
             return new Section(map, owner, path, keys, diagnostics);
         if (node is not null)
-            diagnostics.Add(node, $"{path} wants keys, each with its value.", $"Write for example `{keys.Keys[0].Example}` in it.");
+            diagnostics.Add(node, $"{path} wants keys, each with its value.", $"Write in it {keys.Names}, each with its value.");
         return null;
     }
 
@@ -67,7 +67,7 @@ internal sealed class Section
 
     /// <summary>A value as typed; null when absent or wrong.</summary>
     public Quantity? Quantity(string key, Dimension dimension, AllowedRange bound) =>
-        Value(key) is { } node ? Values.Quantity.Read(node, PathOf(key), Example(key), dimension, bound, DiagnosticBag) : null;
+        Value(key) is { } node ? Values.Quantity.Read(node, PathOf(key), dimension, bound, DiagnosticBag) : null;
 
     /// <summary>One piece of text; null when absent or wrong.</summary>
     public string? Text(string key)
@@ -79,7 +79,7 @@ internal sealed class Section
             case Node.Scalar scalar:
                 return scalar.Text;
             case var node:
-                DiagnosticBag.Add(node, $"{PathOf(key)} wants one value.", $"Write for example `{Example(key)}`.");
+                DiagnosticBag.Add(node, $"{PathOf(key)} wants one value.", keys.Find(key)!.Fix);
                 return null;
         }
     }
@@ -136,7 +136,7 @@ internal sealed class Section
             case Node.List list:
                 return list.Items;
             case var node:
-                DiagnosticBag.Add(node, $"{PathOf(key)} wants a list.", $"Write for example `{Example(key)}`.");
+                DiagnosticBag.Add(node, $"{PathOf(key)} wants a list.", keys.Find(key)!.Fix);
                 return [];
         }
     }
@@ -151,7 +151,7 @@ internal sealed class Section
             case Node.Map map:
                 return map.Entries;
             case var node:
-                DiagnosticBag.Add(node, $"{PathOf(key)} wants keys, each with its value.", $"Write for example `{Example(key)}`.");
+                DiagnosticBag.Add(node, $"{PathOf(key)} wants keys, each with its value.", keys.Find(key)!.Fix);
                 return [];
         }
     }
@@ -164,13 +164,11 @@ internal sealed class Section
             Number("up", Dimension.Length, bound));
     }
 
-    private string Example(string key) => keys.Find(key)!.Example;
-
     private void Take(string name, Node.Entry entry)
     {
         entries.Add(name, entry);
         if (entry.Value.IsNull)
-            DiagnosticBag.Add(entry.Key, $"{PathOf(name)} has no value.", $"Write for example `{Example(name)}`.");
+            DiagnosticBag.Add(entry.Key, $"{PathOf(name)} has no value.", keys.Find(name)!.Fix);
     }
 
     /// <summary>Reports an unknown key; where the intended key is clear and absent, reads on as if it were written.</summary>
