@@ -130,7 +130,7 @@ internal static class StudyKeys
         Required("variants", "3"), Optional("up_to", "5"), Optional("objective", "blend 30 %"), Optional("response", "residual_rms"),
             Optional("maximise", "true"),
         Optional("candidates", "grid"), Optional("common", "frame"), Optional("hole_pitch", "5 mm"), Optional("time", "60 s"),
-            Optional("pilot", "pilot"),
+            Optional("pilot", "pilot"), Optional("allow_both_rotations", "true"),
         Optional("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }"), Required("customers", "customers.csv"));
 
     public static readonly SectionKeys ProductLineCustomer = new("line.customers[]",
