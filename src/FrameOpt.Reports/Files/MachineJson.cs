@@ -39,7 +39,7 @@ internal static class MachineJson
     {
         json.WriteStartObject("propeller");
         json.WriteQuantity("diameter", propeller.DiameterMetres, "m");
-        json.WriteString("turns", propeller.Rotation == Rotation.Clockwise ? "clockwise" : "counter-clockwise");
+        json.WriteString("turns", StudyText.RotationName(propeller.Rotation));
         Point(json, "hub", propeller.Hub);
         json.WriteQuantity("tilt", propeller.TiltRadians, "rad");
         json.WriteQuantity("polar_inertia", propeller.PolarInertia, "kg·m²");

@@ -28,6 +28,8 @@ internal static class CustomerTable
                 Column.OfNumbers("pilot_mass", "kg", "0.0", row => rows[row].Customer.PilotMassKilograms),
                 .. setting.Options.Select((option, o) => Column.OfTexts(option.Name,
                     row => setting.Configurations[rows[row].Customer.Configuration].Choices[o])),
+                Column.OfTexts("propeller_turns",
+                    row => StudyText.RotationText(setting.Configurations[rows[row].Customer.Configuration].Rotation)),
                 Column.OfNumbers("share", Column.GeneralFormat, row => rows[row].Customer.Share),
                 Column.OfTexts("geometry", row => rows[row].Served.Geometry < 0 ? "none"
                     : ProductLineText.Letter(result, rows[row].Served.Geometry)),

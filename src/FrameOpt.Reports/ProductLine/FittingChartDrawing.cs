@@ -12,7 +12,7 @@ internal static class FittingChartDrawing
 {
     private const double Left = 104;
     private const double MinWidth = 640;
-    private const double CellWidth = 176;
+    private const double CellWidth = 186;
     private const double LineHeight = 17;
     private const double CellHeight = 36;
     private const double HeadHeight = 26;
@@ -92,8 +92,12 @@ internal static class FittingChartDrawing
 
         content.Add(Svg.Text("fit-head", 4, y + 17, "start", "pilot's mass"));
         for (var c = 0; c < columns.Count; c++)
+        {
             content.Add(Svg.Text("fit-head", X(c) + cell / 2, y + 17, "middle", TextSanitizer.Clean(columns[c].Column.Name)));
-        y += HeadHeight;
+            content.Add(Svg.Text("fit-fine", X(c) + cell / 2, y + 32, "middle", StudyText.RotationText(columns[c].Column.Rotation)));
+        }
+
+        y += HeadHeight + LineHeight - 3;
         foreach (var (from, to) in result.Chart.Bands)
         {
             var most = columns.Max(column => FittingSpan.Between(column.Column.Spans, from, to).Count);
@@ -118,9 +122,12 @@ internal static class FittingChartDrawing
             if (spans.Count > 1)
             {
                 yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingChartText.Masses(span));
-                yield return Svg.Text("fit-medium", x + 88, top + each / 2 + 5, "start",
+                yield return Svg.Text("fit-medium", x + 80, top + each / 2 + 5, "start",
                     span.Geometry < 0 ? "none" : ProductLineText.Letter(result, span.Geometry));
-                yield return Svg.Text("fit-fine", x + 104, top + each / 2 + 4, "start", FittingChartText.HoleOffset(result, span));
+                yield return Svg.Text("fit-fine", x + 94, top + each / 2 + 4, "start", FittingChartText.HoleOffset(result, span));
+                if (span.Geometry >= 0)
+                    yield return Svg.Text("fit-fine", x + width - 4, top + each / 2 + 4, "end",
+                        ServedRotation.Signs(result.Geometries[span.Geometry]));
                 continue;
             }
 
@@ -133,7 +140,9 @@ internal static class FittingChartDrawing
             }
 
             yield return Svg.Text("fit-letter", x + 14, top + each / 2 + 8, "start", result.Geometries[span.Geometry].Letter.ToString());
-            yield return Svg.Text("fit-hole", x + width / 2 + 14, top + each / 2 + 5, "middle", FittingChartText.HoleOffset(result, span));
+            yield return Svg.Text("fit-hole", x + width / 2 + 14, top + each / 2 - 2, "middle", FittingChartText.HoleOffset(result, span));
+            yield return Svg.Text("fit-fine", x + width / 2 + 14, top + each / 2 + 13, "middle",
+                ServedRotation.Cell(result.Geometries[span.Geometry]));
         }
     }
 

@@ -1,4 +1,5 @@
 using ClosedXML.Excel;
+using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
 
@@ -51,7 +52,7 @@ internal static class FittingChartSheet
 
         SheetStyle.Text(sheet.Cell(row, 1), "pilot's own mass");
         for (var c = 0; c < columns.Count; c++)
-            SheetStyle.Text(sheet.Cell(row, c + 2), columns[c].Column.Name);
+            SheetStyle.Text(sheet.Cell(row, c + 2), $"{columns[c].Column.Name}\n{StudyText.RotationText(columns[c].Column.Rotation)}");
         SheetStyle.TableHeader(sheet.Range(row, 1, row, last));
         sheet.Row(row).Height = RowPoints;
         return row + 1;
@@ -68,7 +69,7 @@ internal static class FittingChartSheet
             SheetStyle.Text(cell, string.Join("\n", spans.Select(span => FittingChartText.Cell(result, span, spans.Count > 1))));
             if (spans.Count == 1)
                 cell.Style.Fill.SetBackgroundColor(XLColor.FromHtml("#" + FittingChartColours.Colour(spans[0].Geometry)));
-            cell.Style.Font.SetFontSize(spans is [{ Geometry: >= 0 }] ? 16 : SheetStyle.TextPoints);
+            cell.Style.Font.SetFontSize(spans is [{ Geometry: >= 0 }] ? 13 : SheetStyle.TextPoints);
         }
 
         var range = sheet.Range(row, 1, row, columns.Count + 1);

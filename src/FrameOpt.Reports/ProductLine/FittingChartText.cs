@@ -11,7 +11,8 @@ internal static class FittingChartText
     /// <summary>How to use it.</summary>
     public const string HowToRead =
         "Find the row of the pilot's own mass, without clothing and equipment, in whole kilograms, and the column of the configuration: "
-            + "the letter is the geometry to use; next to it is the offset of both holes, seen from behind. None (grey): no geometry is "
+            + "the letter is the geometry to use; next to it are the offset of both holes and the propeller's rotation, seen from behind. "
+            + "None (grey): no geometry is "
             + "allowed; make a custom frame to the pilot's measurements.";
 
     /// <summary>"75–79 kg".</summary>
@@ -20,8 +21,10 @@ internal static class FittingChartText
     /// <summary>A cell: the letter and its hole, with the masses where the cell holds several.</summary>
     public static string Cell(ProductLineResult result, FittingSpan span, bool withMasses)
     {
-        var words = span.Geometry < 0 ? withMasses ? "none" : ProductLineText.None
-            : $"{result.Geometries[span.Geometry].Letter}  {HoleOffset(result, span)}";
+        var geometry = span.Geometry < 0 ? null : result.Geometries[span.Geometry];
+        var words = geometry is null ? withMasses ? "none" : ProductLineText.None
+            : $"{geometry.Letter}  {HoleOffset(result, span)}{(withMasses ? " " : "\n")}"
+                + (withMasses ? ServedRotation.Signs(geometry) : ServedRotation.Cell(geometry));
         return withMasses ? $"{Masses(span)}: {words}" : words;
     }
 
@@ -35,13 +38,14 @@ internal static class FittingChartText
 
     /// <summary>Under the chart: what each letter is, the boundaries, the danger.</summary>
     public static IEnumerable<string> Notes(ProductLineResult result) =>
-        [.. Letters(result), .. ProductLineText.Boundaries(result), .. Warnings];
+        [.. ServedRotation.Notes(result), .. Letters(result), .. ProductLineText.Boundaries(result), .. Warnings];
 
     /// <summary>What to drill for each letter.</summary>
     public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>
     {
         var (left, right) = ProductLineText.DrillingPositions(result.Study, geometry.Design);
-        return $"{geometry.Letter}: LEFT hang point {left}, RIGHT {right} from the plane of symmetry, seen from behind; "
+        return $"{geometry.Letter}: propeller {ServedRotation.Text(geometry)}; LEFT hang point {left}, RIGHT {right} from the plane of "
+            + "symmetry, seen from behind; "
             + $"{ProductLineText.Design(result.Study, geometry.Design)}.";
     });
 

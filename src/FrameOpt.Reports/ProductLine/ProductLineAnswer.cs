@@ -26,6 +26,7 @@ public static class ProductLineAnswer
                 "Cautions",
                 [
                     .. result.Study.Warnings,
+                    .. ServedRotation.Caution(result) is { } both ? [both] : Array.Empty<string>(),
                     "Every geometry is a compromise for most of its customers: each customer needs a hang check and first test flights, "
                         + "as with any frame.",
                     .. Cautions.FirstPage,
@@ -41,21 +42,23 @@ public static class ProductLineAnswer
         return new AnswerSection(
             "The geometries to make, seen from behind (the pilot's right is on your right)",
             [
-                "Hang points are measured from the plane of symmetry. Propeller "
-                    + $"{StudyText.RotationText(study.Machine.Propeller.Rotation)} seen from behind.",
+                "Hang points are measured from the plane of symmetry.",
+                .. ServedRotation.Notes(result),
                 .. result.Geometries.Count < result.Setting.Count && result.Solution is { Feasible: true, Proven: true }
                     ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would bring no improvement."]
                         : Array.Empty<string>(),
             ],
             new AnswerTable(
-                ["geometry", "LEFT hang point", "RIGHT hang point", "hole offset", .. further.Select(factor => factor.Input.ShortName),
+                ["geometry", "propeller turns", "LEFT hang point", "RIGHT hang point", "hole offset",
+                    .. further.Select(factor => factor.Input.ShortName),
                     "customers", "share"],
                 [.. result.Geometries.Select(geometry =>
                 {
                     var (left, right) = ProductLineText.DrillingPositions(study, geometry.Design);
                     return (IReadOnlyList<string>)
                     [
-                        geometry.Letter.ToString(), left, right, ProductLineText.HoleOffset(study, geometry.Design),
+                        geometry.Letter.ToString(), ServedRotation.Cell(geometry), left, right,
+                        ProductLineText.HoleOffset(study, geometry.Design),
                         .. further.Select(factor => factor.Unit.Text(geometry.Design[factor.Input])),
                         NumberFormat.Count(geometry.Customers), Invariant($"{100 * geometry.Share:0} %"),
                     ];
@@ -78,11 +81,13 @@ public static class ProductLineAnswer
             $"Worst-served customers ({ProductLineText.Cost(setting)}), and the geometry that would suit them",
             [],
             new AnswerTable(
-                ["customer", "pilot, configuration", "geometry", "cost", "cost made to measure", "made-to-measure geometry"],
+                ["customer", "pilot, configuration", "propeller turns", "geometry", "cost", "cost made to measure",
+                    "made-to-measure geometry"],
                 [.. worst.Select(served => (IReadOnlyList<string>)
                 [
                     ProductLineText.Name(setting, served.Row), ProductLineText.Configuration(setting, served.Row),
-                        ProductLineText.Letter(result, served.Geometry),
+                    StudyText.RotationText(setting.Configurations[served.Row.Configuration].Rotation),
+                    ProductLineText.Letter(result, served.Geometry),
                     ProductLineText.Amount(setting, served.Cost), ProductLineText.Amount(setting, served.BestCost),
                     served.Regret > 0 ? ProductLineText.Design(result.Study, served.BestDesign!.Value) : "the same",
                 ])]));
@@ -172,8 +177,10 @@ public static class ProductLineAnswer
             1 => " No candidate serves 1 customer, who needs a custom frame.",
             _ => $" No candidate serves {NumberFormat.Count(unservable)} customers, who need custom frames.",
         };
+        var both = ServedRotation.Caution(result) is { } caution ? $" {caution}" : "";
         return ($"{stopped}Make {ProductLineText.Geometries(result.Geometries.Count)}, {letters}: {ProductLineText.Value(setting)} "
             + $"{ProductLineText.Amount(setting, solution.Value)}, "
-            + $"{ProductLineOptimality.Status(solution)}.{alone}{effort}", effort.Length > 0 || alone.Length > 0 || !result.IsComplete);
+            + $"{ProductLineOptimality.Status(solution)}.{alone}{effort}{both}", effort.Length > 0 || alone.Length > 0 || both.Length > 0
+            || !result.IsComplete);
     }
 }

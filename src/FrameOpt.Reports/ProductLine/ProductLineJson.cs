@@ -58,6 +58,7 @@ public static class ProductLineJson
         json.WriteString("objective", ProductLineText.Value(setting));
         json.WriteString("candidates", result.CandidatesDescription);
         json.WriteNumber("candidates_count", result.Candidates);
+        json.WriteBoolean("allow_both_rotations", setting.AllowBothRotations);
         json.WriteString("common", ProductLineText.CommonalityText(setting));
         json.WriteString("customers", setting.CustomersDescription);
         json.WriteNumber("customers_count", setting.Customers.Count);
@@ -93,6 +94,7 @@ public static class ProductLineJson
         {
             var (row, geometry) = item;
             json.WriteString("letter", geometry.Letter.ToString());
+            json.WriteStrings("turns", geometry.Rotations.Select(StudyText.RotationName));
             json.WriteNumber("candidate", geometry.Candidate);
             json.WriteNumber("customers", geometry.Customers);
             json.WriteDecimal("share", geometry.Share);
@@ -108,6 +110,7 @@ public static class ProductLineJson
         item =>
     {
         json.WriteString("column", item.column.Name);
+        json.WriteString("turns", StudyText.RotationName(item.column.Rotation));
         json.WriteString("block", item.block.Title);
         json.WriteObjects("spans", item.column.Spans, span =>
         {

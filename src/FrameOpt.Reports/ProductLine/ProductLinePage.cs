@@ -88,6 +88,7 @@ public static class ProductLinePage
         Html.Paragraph(FittingChartText.HowToRead),
         new XElement("div", new XAttribute("class", "chart"), new XAttribute("role", "group"), new XAttribute("tabindex", "0"),
             new XAttribute("aria-label", "Fitting chart"), FittingChartDrawing.Of(result, isAlone: false)),
+        Html.List(ServedRotation.Notes(result)),
         Html.List(ProductLineText.Boundaries(result)),
         Html.List(FittingChartText.Letters(result)),
         Html.Paragraph(FittingChartText.Warnings[0]),
@@ -106,16 +107,16 @@ public static class ProductLinePage
     {
         var scale = result.Geometries.Count == 0 ? null
             : FrameScale.Of(result.Study.Machine, [.. result.Geometries.Select(geometry => geometry.Design)]);
-        foreach (var geometry in result.Geometries)
+        foreach (var (geometry, rotation) in result.Geometries.SelectMany(
+            geometry => geometry.Rotations.Select(rotation => (geometry, rotation))))
         {
-            var id = $"frame-{char.ToLowerInvariant(geometry.Letter)}";
-            var frame = FrameRearView.Of(result.Study, geometry.Design, scale!);
-            foreach (var attribute in frame.DescendantsAndSelf().Attributes()
-                .Where(attribute => attribute.Name.LocalName is "id" or "aria-labelledby"))
-                attribute.Value = attribute.Value.Replace("frame-front", id, StringComparison.Ordinal);
+            var id = $"frame-{char.ToLowerInvariant(geometry.Letter)}-{StudyText.RotationName(rotation)}";
+            var (factors, machine) = (result.Study.Factors, ServedRotation.On(result.Study, rotation));
             yield return Html.Figure(
-                frame, $"Geometry {geometry.Letter}, drawn on the study's own machine. "
-                    + $"{string.Join(" ", DrillingSection.Of(result.Study, geometry.Design).Lines.Take(1))}");
+                FrameRearView.Of(id, machine, factors, geometry.Design, scale!),
+                $"Geometry {geometry.Letter}, for a propeller that turns {StudyText.RotationText(rotation)} seen from behind"
+                    + $"{(geometry.Rotations.Count > 1 ? " (this geometry serves BOTH rotations)" : "")}, drawn on the "
+                    + "study's own machine. " + DrillingSection.Of(machine, factors, geometry.Design).Lines[0]);
         }
     }
 

@@ -38,7 +38,7 @@ public static class ProductLineWorkbook
     {
         var geometries = result.Geometries;
         var dimensions = GeometryColumns.Of(result.Study, row => geometries[row].Design);
-        var page = new SheetBuilder(book, "Geometries", [11, .. dimensions.Select(_ => GeometryWidth), 12, 12]);
+        var page = new SheetBuilder(book, "Geometries", [11, 20, .. dimensions.Select(_ => GeometryWidth), 12, 12]);
         page.Heading("What to drill and build");
         page.Paragraphs(ProductLineAnswer.Geometries(result).Lines);
         page.Paragraphs([ProductLineText.CommonalityText(result.Setting) is { Length: > 0 } common ? common
@@ -46,6 +46,7 @@ public static class ProductLineWorkbook
         page.Table(new Table(
             [
                 Column.OfTexts("geometry", row => geometries[row].Letter.ToString()),
+                Column.OfTexts("propeller turns", row => ServedRotation.Cell(geometries[row])),
                 .. dimensions.Select(column => column with { Name = column.Name.Replace('_', ' ') }),
                 Column.OfNumbers("customers", "0", row => geometries[row].Customers),
                 Column.OfNumbers("share", "0 %", row => geometries[row].Share),
@@ -54,7 +55,10 @@ public static class ProductLineWorkbook
         foreach (var geometry in geometries)
         {
             page.Heading($"Geometry {geometry.Letter}");
-            page.Paragraphs(DrillingSection.Of(result.Study, geometry.Design).Lines);
+            page.Paragraphs(geometry.Rotations
+                .SelectMany(rotation =>
+                    DrillingSection.Of(ServedRotation.On(result.Study, rotation), result.Study.Factors, geometry.Design).Lines)
+                .Distinct());
         }
     }
 

@@ -92,7 +92,8 @@ internal static class ProductLineText
     /// <summary>The boundary masses of every column of the chart, one sentence each.</summary>
     public static IEnumerable<string> Boundaries(ProductLineResult result) =>
         result.Chart.Blocks.SelectMany(block => block.Columns.Select(column =>
-        $"{column.Name}{(block.Title.Length > 0 ? $", {block.Title}" : "")}: {Spans(result, column.Spans)}."));
+        $"{column.Name}{(block.Title.Length > 0 ? $", {block.Title}" : "")} ({StudyText.RotationText(column.Rotation)}): "
+            + $"{Spans(result, column.Spans)}."));
 
     /// <summary>Sentences on the customers that a line leaves out; none when all are served.</summary>
     public static IEnumerable<string> Unserved(ProductLineResult result) =>
@@ -139,6 +140,9 @@ internal static class ProductLineDescription
         yield return Row("candidates", $"{candidates}. {ProductLineText.CommonalityText(line)}".TrimEnd());
         var (lightest, heaviest) = (line.Customers.Min(customer => customer.PilotMassKilograms),
             line.Customers.Max(customer => customer.PilotMassKilograms));
+        yield return Row("rotation", line.Rotations.Count == 1
+            ? $"every propeller turns {StudyText.RotationText(line.Rotations[0])} seen from behind"
+            : $"engines turn both ways; a geometry {(line.AllowBothRotations ? "may serve both" : "serves one of them only")}");
         yield return Row("customers", Invariant($"{NumberFormat.Count(line.Customers.Count)} ({line.CustomersDescription}); ")
             + Invariant($"pilot {lightest:0.#} to {heaviest:0.#} kg, the mass named {line.Configurations[0].Pilot}"));
         foreach (var (option, o) in line.Options.Select((option, o) => (option, o)))

@@ -111,7 +111,12 @@ public static class StudyText
     };
 
     /// <summary>"↺ counter-clockwise" or "↻ clockwise", seen from behind.</summary>
-    public static string RotationText(Rotation rotation) => rotation == Rotation.CounterClockwise ? "↺ counter-clockwise" : "↻ clockwise";
+    public static string RotationText(Rotation rotation) =>
+        $"{(rotation == Rotation.CounterClockwise ? '↺' : '↻')} {RotationName(rotation)}";
+
+    /// <summary>As a study file writes it.</summary>
+    public static string RotationName(Rotation rotation) =>
+        rotation == Rotation.CounterClockwise ? "counter-clockwise" : "clockwise";
 
     private static string Range(StudyLimit limit)
     {

@@ -5,27 +5,30 @@ using FrameOpt.Studies;
 namespace FrameOpt.Running;
 
 /// <summary>The geometries a line may be chosen from, in rows that differ in lateral offset only.</summary>
+/// <remarks>Where engines turn both ways and a geometry may serve one way only, every geometry stands twice among the candidates, once for
+/// each rotation, and is not allowed for the other: no choice then gives one geometry to both, and the proof holds as it is.</remarks>
 public sealed class ProductLineCandidates
 {
     private readonly GeometryInput[] inputs;
     private readonly FrameGeometry[] designs;
-    private readonly int[] rowOf;
+    private readonly Rotation?[] rotations;
 
-    private ProductLineCandidates(GeometryInput[] inputs, IEnumerable<FrameGeometry> from)
+    private ProductLineCandidates(GeometryInput[] inputs, IEnumerable<(Rotation? Rotation, FrameGeometry Design)> from)
     {
         this.inputs = inputs;
         // Slowest input first, the offset last: so that shared work is done once per row.
-        var sorted = from.Distinct().Order(Comparer<FrameGeometry>.Create(
-            (a, b) => inputs.Select(input => a[input].CompareTo(b[input])).FirstOrDefault(order => order != 0)));
-        designs = [.. sorted];
-        rowOf = new int[designs.Length];
+        var byInputs = Comparer<FrameGeometry>.Create(
+            (a, b) => inputs.Select(input => a[input].CompareTo(b[input])).FirstOrDefault(order => order != 0));
+        var sorted = from.Distinct().OrderBy(one => one.Rotation).ThenBy(one => one.Design, byInputs).ToList();
+        designs = [.. sorted.Select(one => one.Design)];
+        rotations = [.. sorted.Select(one => one.Rotation)];
         var offsets = new List<List<double>>();
         for (var c = 0; c < designs.Length; c++)
         {
-            if (c == 0 || designs[c - 1] with { OffsetMetres = 0 } != designs[c] with { OffsetMetres = 0 })
+            if (c == 0 || rotations[c - 1] != rotations[c]
+                || designs[c - 1] with { OffsetMetres = 0 } != designs[c] with { OffsetMetres = 0 })
                 offsets.Add([]);
             offsets[^1].Add(designs[c].OffsetMetres);
-            rowOf[c] = offsets.Count - 1;
         }
 
         Offsets = [.. offsets.Select(row => row.ToArray())];
@@ -33,6 +36,9 @@ public sealed class ProductLineCandidates
 
     /// <summary>Number of candidates.</summary>
     public int Count => designs.Length;
+
+    /// <summary>Number of different geometries.</summary>
+    public int Geometries => designs.Distinct().Count();
 
     /// <summary>The lateral offsets of each row in m, increasing; candidates are numbered row by row.</summary>
     public IReadOnlyList<double[]> Offsets { get; }
@@ -45,16 +51,21 @@ public sealed class ProductLineCandidates
     {
         var problem = new StudyProblem(study, StudyProblem.Model(study));
         var grid = new Grid(problem.Problem);
-        return new ProductLineCandidates(Inputs(problem), Enumerable.Range(0, (int)grid.Count)
-            .Select(number => problem.Geometry(grid.Design(number))));
+        return new ProductLineCandidates(Inputs(problem), ForRotations(study, Enumerable.Range(0, (int)grid.Count)
+            .Select(number => problem.Geometry(grid.Design(number)))));
     }
 
     /// <summary>Some designs of a study.</summary>
     public static ProductLineCandidates Of(Study study, IEnumerable<FrameGeometry> designs) =>
-        new(Inputs(new StudyProblem(study, StudyProblem.Model(study))), designs);
+        new(Inputs(new StudyProblem(study, StudyProblem.Model(study))), ForRotations(study, designs));
 
     /// <summary>Some of these candidates, in the same order.</summary>
-    public ProductLineCandidates Only(IEnumerable<int> candidates) => new(inputs, candidates.Select(candidate => designs[candidate]));
+    public ProductLineCandidates Only(IEnumerable<int> candidates) =>
+        new(inputs, candidates.Select(candidate => (rotations[candidate], designs[candidate])));
+
+    /// <summary>True unless the candidate is for engines that turn the other way.</summary>
+    public bool Suits(Machine machine, int candidate) =>
+        rotations[candidate] is not { } rotation || rotation == machine.Propeller.Rotation;
 
     /// <summary>A candidate on a machine: its factors, and the machine's own values for all else.</summary>
     public FrameGeometry On(Machine machine, int candidate)
@@ -68,7 +79,7 @@ public sealed class ProductLineCandidates
     /// <summary>A group key for each candidate, equal for those that may be in one line; null when all may.</summary>
     public int[]? Groups(ProductLineCommon common) => common switch
     {
-        ProductLineCommon.Frame => rowOf,
+        ProductLineCommon.Frame => Keys(designs.Select(design => design with { OffsetMetres = 0 })),
         ProductLineCommon.Spacing => Keys(designs.Select(design => design.SpacingMetres)),
         _ => null,
     };
@@ -76,9 +87,15 @@ public sealed class ProductLineCandidates
     private static GeometryInput[] Inputs(StudyProblem problem) =>
         [.. problem.Problem.Factors.Select(factor => FactorCatalogue.Find(factor.Name)!)];
 
-    private static int[] Keys(IEnumerable<double> values)
+    private static IEnumerable<(Rotation?, FrameGeometry)> ForRotations(Study study, IEnumerable<FrameGeometry> designs) =>
+        study.Line is { SeparateRotations: true, Rotations: var rotations }
+            ? designs.SelectMany(design => rotations.Select(rotation => ((Rotation?)rotation, design)))
+            : designs.Select(design => ((Rotation?)null, design));
+
+    private static int[] Keys<T>(IEnumerable<T> values)
+        where T : notnull
     {
-        var known = new Dictionary<double, int>();
+        var known = new Dictionary<T, int>();
         return [.. values.Select(value => known.TryGetValue(value, out var key) ? key : known[value] = known.Count)];
     }
 }

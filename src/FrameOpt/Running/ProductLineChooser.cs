@@ -39,7 +39,13 @@ internal sealed class ProductLineChooser(
     }
 
     private IReadOnlyList<string> UnservedMessages(ProductLineProblem problem, ProductLineSolution solution) =>
-        [.. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)])];
+    [
+        .. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)]),
+        .. setting.SeparateRotations && problem.Count == 1
+            ? ["The engines turn both ways, and a geometry serves those that turn one way: make two or more (`variants`), or write "
+                + "`allow_both_rotations: true` in the section `line`."]
+            : Array.Empty<string>(),
+    ];
 
     private IReadOnlyList<InfeasibleCustomers> Infeasible(ProductLineSolution solution) =>
     [
@@ -76,14 +82,14 @@ internal static class InfeasibilityReason
         var study = configuration.For(customers.PilotMassKilograms);
         var mission = StudyProblem.Model(study);
         var counts = new Dictionary<(FlightFailure? Failure, StudyLimit? Limit), int>();
-        for (var c = 0; c < candidates.Count; c++)
+        foreach (var c in Enumerable.Range(0, candidates.Count).Where(c => candidates.Suits(study.Machine, c)))
         {
             foreach (var reason in Reasons(study, mission.Evaluate(candidates.On(study.Machine, c))))
                 counts[reason] = counts.GetValueOrDefault(reason) + 1;
         }
 
         var ((failure, limit), count) = counts.MaxBy(pair => pair.Value);
-        return new InfeasibleCustomers(customers, failure, limit, count, candidates.Count);
+        return new InfeasibleCustomers(customers, failure, limit, count, candidates.Geometries);
     }
 
     private static IEnumerable<(FlightFailure?, StudyLimit?)> Reasons(Study study, DesignEvaluation evaluation) =>

@@ -11,8 +11,8 @@ public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCand
 {
     private readonly int[] firsts = Firsts(candidates);
 
-    /// <summary>Fills the costs of one customer: at least 0 in the response's unit, infinite where the candidate cannot fly or breaks a
-    /// limit of the study.</summary>
+    /// <summary>Fills the costs of one customer: at least 0 in the response's unit, infinite where the candidate cannot fly, breaks a
+    /// limit of the study or is for engines that turn the other way.</summary>
     /// <param name="configuration">The customer's value.</param>
     /// <param name="pilotKilograms">The customer's value.</param>
     /// <param name="costs">One per candidate.</param>
@@ -37,7 +37,7 @@ public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCand
     private void FillRow(MissionRow row, Study study, int r, Span<double> values)
     {
         var offsets = candidates.Offsets[r];
-        if (row.Prepare(candidates.On(study.Machine, firsts[r])).Kind != FailureKind.None)
+        if (!candidates.Suits(study.Machine, firsts[r]) || row.Prepare(candidates.On(study.Machine, firsts[r])).Kind != FailureKind.None)
         {
             values.Fill(double.NaN);
             return;

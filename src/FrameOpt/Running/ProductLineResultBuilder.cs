@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.Studies;
@@ -20,19 +21,23 @@ internal sealed class ProductLineResultBuilder
     {
         (setting, this.rows, this.candidates, this.solution, this.threads) = (study.Line!, rows, candidates, solution, threads);
         var all = rows.Sum(row => row.Share);
+        letterOf = solution.Chosen.OrderBy(MeanMass).Index().ToDictionary(pair => pair.Item, pair => pair.Index);
+        Chart = FittingChart();
         Geometries =
         [
-            .. solution.Chosen.OrderBy(MeanMass).Select((candidate, letter) => new ProductLineGeometry(
-                (char)('A' + letter),
-                candidate,
-                candidates.Designs[candidate],
-                Rows(candidate).Sum(row => row.Customers.Count),
-                Rows(candidate).Sum(row => row.Share) / all)),
+            .. letterOf.OrderBy(pair => pair.Value).Select(pair => new ProductLineGeometry(
+                (char)('A' + pair.Value),
+                pair.Key,
+                candidates.Designs[pair.Key],
+                Rows(pair.Key).Sum(row => row.Customers.Count),
+                Rows(pair.Key).Sum(row => row.Share) / all,
+                Rotations(pair.Key, pair.Value))),
         ];
-        letterOf = Geometries.Index().ToDictionary(pair => pair.Item.Candidate, pair => pair.Index);
     }
 
     public IReadOnlyList<ProductLineGeometry> Geometries { get; }
+
+    public FittingChart Chart { get; }
 
     public IReadOnlyList<SegmentAssignment> Assignments(ProductLineCostTable table)
     {
@@ -49,7 +54,7 @@ internal sealed class ProductLineResultBuilder
         return served;
     }
 
-    public FittingChart Chart()
+    private FittingChart FittingChart()
     {
         var chosen = candidates.Only(solution.Chosen);
         IReadOnlyList<int> letters = [.. solution.Chosen.Order().Select(candidate => letterOf[candidate])];
@@ -90,6 +95,15 @@ internal sealed class ProductLineResultBuilder
         var value = design[setting.CostResponse.Response];
         return setting.CostResponse.Magnitude ? Math.Abs(value) : value;
     }
+
+    /// <summary>How the propellers turn of all that the geometry is given to, by assignment or by the chart.</summary>
+    private IReadOnlyList<Rotation> Rotations(int candidate, int letter) =>
+    [
+        .. Rows(candidate).Select(row => setting.Configurations[row.Configuration].Rotation)
+            .Concat(Chart.Blocks.SelectMany(block => block.Columns).Where(column => column.Spans.Any(span => span.Geometry == letter))
+                .Select(column => column.Rotation))
+            .Distinct().Order(),
+    ];
 
     private IEnumerable<CustomerSegment> Rows(int candidate) => rows.Where((_, r) => solution.Assigned[r] == candidate);
 
@@ -158,7 +172,8 @@ internal static class FittingChartBuilder
             [
                 .. block.GroupBy(configuration => setting.Options.Count == 0 ? "every customer"
                     : setting.Configurations[configuration].Choices[0])
-                    .Select(column => new FittingColumn(column.Key, columns[column.First()])),
+                    .Select(column =>
+                        new FittingColumn(column.Key, setting.Configurations[column.First()].Rotation, columns[column.First()])),
             ])),
         ];
     }
@@ -166,5 +181,6 @@ internal static class FittingChartBuilder
     private static bool Matters(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) =>
         Enumerable.Range(0, columns.Length)
         .GroupBy(configuration => string.Join('\n', setting.Configurations[configuration].Choices.Where((_, other) => other != option)))
-        .Any(alike => alike.Any(configuration => !columns[configuration].SequenceEqual(columns[alike.First()])));
+        .Any(alike => alike.Any(configuration => !columns[configuration].SequenceEqual(columns[alike.First()])
+            || setting.Configurations[configuration].Rotation != setting.Configurations[alike.First()].Rotation));
 }

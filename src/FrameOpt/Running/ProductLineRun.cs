@@ -71,13 +71,13 @@ public sealed class ProductLineRun
         var result = new ProductLineResult(
             study,
             candidatesWords,
-            candidates!.Count,
+            candidates!.Geometries,
             choice.Solution,
             choice.Aggregated,
             Curve(),
             teller.Geometries,
             teller.Assignments(table!),
-            teller.Chart(),
+            teller.Chart,
             choice.UnservedMessages,
             choice.Infeasible,
             choices.Count == setting.UpTo && choice.Solution.Stop != ProductLineStopReason.Cancelled);

@@ -57,7 +57,10 @@ public sealed record InfeasibleCustomers(
 /// <param name="Design">As built on the study's own machine.</param>
 /// <param name="Customers">Number of customers assigned to it.</param>
 /// <param name="Share">Their share of all shares, 0 to 1.</param>
-public sealed record ProductLineGeometry(char Letter, int Candidate, FrameGeometry Design, int Customers, double Share);
+/// <param name="Rotations">How the propellers turn that it is for, seen from behind: those of its customers and of its cells of the
+/// fitting chart; two only where the study allows it.</param>
+public sealed record ProductLineGeometry(
+    char Letter, int Candidate, FrameGeometry Design, int Customers, double Share, IReadOnlyList<Rotation> Rotations);
 
 /// <summary>Assignment of a customer segment and its own best candidate.</summary>
 /// <param name="Row">The segment.</param>
@@ -112,8 +115,9 @@ public sealed record FittingBlock(string Title, IReadOnlyList<FittingColumn> Col
 
 /// <summary>A column of the fitting chart.</summary>
 /// <param name="Name">The choice it is for.</param>
+/// <param name="Rotation">How the propeller of that choice turns, seen from behind.</param>
 /// <param name="Spans">From the lightest pilot to the heaviest, without gaps.</param>
-public sealed record FittingColumn(string Name, IReadOnlyList<FittingSpan> Spans);
+public sealed record FittingColumn(string Name, Rotation Rotation, IReadOnlyList<FittingSpan> Spans);
 
 /// <summary>Pilot masses, in whole kilograms, that one geometry suits best.</summary>
 /// <param name="FromKilograms">The first.</param>

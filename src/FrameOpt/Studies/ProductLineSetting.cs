@@ -33,6 +33,16 @@ public sealed record ProductLineSetting(
     /// <summary>Time limit for each number of geometries; null for none.</summary>
     public TimeSpan? Time { get; init; }
 
+    /// <summary>True when one geometry may serve engines that turn either way.</summary>
+    public bool AllowBothRotations { get; init; }
+
+    /// <summary>The ways in which the propellers of all outfits turn, seen from behind: one or two.</summary>
+    public IReadOnlyList<Rotation> Rotations { get; } =
+        [.. Configurations.Select(configuration => configuration.Rotation).Distinct().Order()];
+
+    /// <summary>True when engines turn both ways and each geometry serves those of one way only.</summary>
+    public bool SeparateRotations => Rotations.Count > 1 && !AllowBothRotations;
+
     /// <summary>Where the customers are from, in words.</summary>
     public string CustomersDescription { get; init; } = "";
 }
@@ -61,6 +71,9 @@ public sealed record ProductLineOption(string Name, IReadOnlyList<string> Choice
 /// <param name="Pilot">The mass that is the pilot's.</param>
 public sealed record ProductLineConfiguration(IReadOnlyList<string> Choices, Study Study, string Pilot)
 {
+    /// <summary>How its propeller turns, seen from behind.</summary>
+    public Rotation Rotation => Study.Machine.Propeller.Rotation;
+
     /// <summary>The choices in one line; "as in the study" where there is nothing to choose.</summary>
     public string Description => Choices.Count == 0 ? "as in the study" : string.Join(", ", Choices);
 
@@ -77,7 +90,10 @@ public sealed record ProductLineConfiguration(IReadOnlyList<string> Choices, Stu
                 machine.HangLineForwardMetres,
                 machine.Propeller,
                 machine.Engine,
-                machine.Pilot),
+                machine.Pilot)
+            {
+                HangPoints = machine.HangPoints,
+            },
         };
     }
 }

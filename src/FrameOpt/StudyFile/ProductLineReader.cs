@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.ProductLine;
 using FrameOpt.Studies;
@@ -39,6 +40,7 @@ internal static class ProductLineReader
         var common = line.Has("common") && line.Choice("common", [.. commons.Keys]) is { } word ? commons[word] : ProductLineCommon.Nothing;
         var (customers, words) = ProductLineCustomersReader.Read(line, options);
         var pilot = line.Text("pilot")?.Trim();
+        var bothRotations = line.Has("allow_both_rotations") && line.Boolean("allow_both_rotations");
         AddAssumption(line);
         var upTo = line.Integer("up_to", Math.Min(count + 2, ProductLineSetting.MaxGeometries), count, ProductLineSetting.MaxGeometries);
         var time = line.OptionalNumber("time", Dimension.Time, AllowedRange.PositiveUpTo(7 * 86_400, "168 h")) ?? AssumedSeconds;
@@ -46,13 +48,17 @@ internal static class ProductLineReader
             return null;
         CheckCandidates(line, read, pitch, fromGrid);
         var configurations = ProductLineOptionsReader.Configurations(line, root, read, options, pilot);
-        return configurations is null ? null : new ProductLineSetting(
+        if (configurations is null)
+            return null;
+        CheckRotations(line, read, configurations, fromGrid);
+        return new ProductLineSetting(
             count, objective, goal!, [.. options.Select(option => option.Option)], configurations, customers)
         {
             UpTo = upTo,
             FromGrid = fromGrid,
             Common = common,
             HolePitchMetres = pitch,
+            AllowBothRotations = bothRotations,
             Time = TimeSpan.FromSeconds(time),
             CustomersDescription = words,
         };
@@ -120,6 +126,23 @@ internal static class ProductLineReader
             ? "Write after it the weight of the worst customer in %."
             : "Write after it in % how many of the customers it covers.");
         return double.NaN;
+    }
+
+    /// <summary>Says where engines that turn both ways find candidates for one way only.</summary>
+    private static void CheckRotations(
+        Section line, Study read, IReadOnlyList<ProductLineConfiguration> configurations, bool fromGrid)
+    {
+        if (configurations.All(configuration => configuration.Rotation == configurations[0].Rotation))
+            return;
+        if (!fromGrid)
+            line.DiagnosticBag.AddWarning(line.Has("candidates") ? line.At("candidates") : line.Owner,
+                "Engines turn both ways, but the front is that of the study's own machine, which turns one way. Write "
+                    + "`candidates: grid`.");
+        var offset = read.Factor(GeometryInput.LateralOffset);
+        if (fromGrid && (offset.LevelsSi[0] >= 0 || offset.LevelsSi[^1] <= 0))
+            line.DiagnosticBag.AddWarning(line.At("candidates"),
+                "Engines turn both ways, but lateral_offset is to one side only: a propeller that turns the other way mostly wants the "
+                    + "hang points on the other side. Let the range of lateral_offset go to both sides of 0.");
     }
 
     private static void CheckCandidates(Section line, Study read, double? pitch, bool fromGrid)

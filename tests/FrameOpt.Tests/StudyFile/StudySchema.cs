@@ -143,7 +143,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "plan.responses" => List(Reference("response"), 1),
         "line.objective" => AnyOf(OneOf("mean", "worst"), Pattern($"^(percentile|blend) +{Number} *%?$")),
         "line.response" => Reference("response"),
-        "line.maximise" => new JsonObject { ["type"] = "boolean" },
+        "line.maximise" or "line.allow_both_rotations" => new JsonObject { ["type"] = "boolean" },
         "line.candidates" => OneOf("front", "grid"),
         "line.common" => OneOf("nothing", "spacing", "frame"),
         "line.pilot" or "line.customers[].name" => AnyText(),

@@ -157,6 +157,7 @@ internal static class StudyKeys
         Optional("response", "residual_rms", OneResponse), Optional("maximise", "true", TrueOrFalse),
         Optional("candidates", "grid", "front or grid"), Optional("common", "frame", "nothing, spacing or frame"),
         Optional("hole_pitch", "5 mm"), Optional("time", "60 s"), Optional("pilot", "pilot", "the name of one of the masses"),
+        Optional("allow_both_rotations", "true", TrueOrFalse),
         Optional("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }",
             "a name for each option, under it its choices, and under each the keys it changes"),
         Required("customers", "customers.csv", "the name of a CSV file, or a list of customers"));
