@@ -35,7 +35,7 @@ internal static class FittingChartText
 
     /// <summary>Under the chart: what each letter is, the boundaries, the danger.</summary>
     public static IEnumerable<string> Notes(ProductLineResult result) =>
-        [.. Letters(result), .. ProductLineText.Boundaries(result), .. Warnings];
+        [.. Letters(result), DatumText.Sentence(result.Study.Machine), .. ProductLineText.Boundaries(result), .. Warnings];
 
     /// <summary>What to drill for each letter.</summary>
     public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>
