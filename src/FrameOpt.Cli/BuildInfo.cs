@@ -7,22 +7,21 @@ namespace FrameOpt.Cli;
 /// <summary>The program's version and the machine it runs on.</summary>
 internal static class BuildInfo
 {
-    /// <summary>The version of this program.</summary>
-    public static string Version =>
-        typeof(Study).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
+    private const int CommitLength = 12;
 
-    /// <summary>The version with the commit and the build of the model: another build may have other formulas.</summary>
-    public static string Build
-    {
-        get
-        {
-            var library = typeof(Study).Assembly;
-            return $"{library.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion}, "
-                + $"build {library.ManifestModule.ModuleVersionId:N}";
-        }
-    }
+    private static readonly Assembly library = typeof(Study).Assembly;
+
+    /// <summary>The version of this program with the beginning of the commit it was built from.</summary>
+    public static string Version { get; } = Short(
+        library.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion);
+
+    /// <summary>The version and the build of the model: another build may have other formulas.</summary>
+    public static string Build => $"{Version}, build {library.ManifestModule.ModuleVersionId:N}";
 
     /// <summary>Operating system, architecture, processors.</summary>
     public static string Platform =>
         $"{RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}, {Environment.ProcessorCount} processors";
+
+    private static string Short(string version) =>
+        version.IndexOf('+') is > 0 and var plus && version.Length > plus + 1 + CommitLength ? version[..(plus + 1 + CommitLength)] : version;
 }

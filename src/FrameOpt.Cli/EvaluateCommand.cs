@@ -67,6 +67,7 @@ internal static class EvaluateCommand
 
     private static void Print(DesignEvaluation evaluation, Study study, IReadOnlyList<DesignValue> values, IAnsiConsole console)
     {
+        console.WriteLine($"{DatumText.MovingArms(study.Machine)}{DatumText.Sentence(study.Machine)}");
         console.WriteLine(string.Join("; ", values.Select(value => GeometryText.Of(value.Factor, value.Si))));
         ConsoleWriter.WriteTable(console, new AnswerTable(
             ["input", "value", "from"],

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FrameOpt.StudyFile;
 using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
@@ -9,15 +10,8 @@ internal static class NewCommand
 {
     private const string Schema = "study.schema.json";
 
-    private static readonly (string Name, string Purpose)[] templates =
-    [
-        ("custom-match", "one frame for one engine, one propeller, one pilot and one wing"),
-        ("product-line", "one frame for several pilots: the average customer, and the others as variants"),
-        ("rationale", "why the holes are where they are: an existing frame against what could be built"),
-    ];
-
     /// <summary>Names of the templates.</summary>
-    public static IEnumerable<string> Templates => templates.Select(template => template.Name);
+    public static IEnumerable<string> Templates => StudyTemplate.All.Select(template => template.Name);
 
     public static Command Build(Terminal terminal)
     {
@@ -52,13 +46,13 @@ internal static class NewCommand
     {
         if (template is null)
         {
-            ConsoleWriter.WriteList(terminal.Out, "Templates", templates.Select(item => (IReadOnlyList<string>)[item.Name, item.Purpose]));
+            ConsoleWriter.WriteList(terminal.Out, "Templates", StudyTemplate.All.Select(item => (IReadOnlyList<string>)[item.Name, item.Purpose]));
             terminal.Out.WriteLine();
             terminal.Out.WriteLine("Write one with, for example: frameopt new custom-match --out study.yaml");
             return ExitCode.Success;
         }
 
-        if (!Templates.Contains(template))
+        if (StudyTemplate.All.FirstOrDefault(known => known.Name == template) is not { } chosen)
         {
             terminal.Error.WriteLine(
                 $"There is no template {VisibleText.Quoted(template)}. The templates are {string.Join(", ", Templates)}.");
@@ -79,14 +73,14 @@ internal static class NewCommand
 
             var schema = Path.Combine(folder!, Schema);
             var isNew = !Path.Exists(schema);
-            using (var study = Prepare($"{template}.yaml", path))
-            using (var described = isNew ? Prepare(Schema, schema) : null)
+            using (var study = NewFile.Write(path, chosen.Open().CopyTo))
+            using (var described = isNew ? PrepareSchema(schema) : null)
             {
                 study.Place();
                 described?.Place();
             }
 
-            terminal.Out.WriteLine($"Written: {path}, an invented scenario. Replace its values with your own.");
+            terminal.Out.WriteLine($"Written: {path}, an invented scenario. Replace its values with your own; check lists those that are still the template's.");
             if (isNew)
                 terminal.Out.WriteLine(
                     $"Also written: {Schema}, with which an editor that supports YAML completes keys and marks errors as you type.");
@@ -100,9 +94,9 @@ internal static class NewCommand
         }
     }
 
-    private static NewFile Prepare(string resource, string path)
+    private static NewFile PrepareSchema(string path)
     {
-        using var source = typeof(NewCommand).Assembly.GetManifestResourceStream(resource)!;
+        using var source = typeof(NewCommand).Assembly.GetManifestResourceStream(Schema)!;
         return NewFile.Write(path, source.CopyTo);
     }
 }

@@ -20,6 +20,8 @@ if [ -z "$made" ]; then
 fi
 mkdir -p "$made"
 made=$(realpath "$made")
+commit=$("$program" --version | sed -n 's/.*+\([0-9a-f]\{12\}\).*/\1/p')
+commit=${commit:-none}
 export NO_COLOR=1
 
 machine() {
@@ -59,6 +61,17 @@ with_threads() {
     answer line line "$root/studies/product-line/study.yaml" --threads "$threads" --out "$here/line"
     # Times differ from run to run by nature, and so does the checksum of the file of times in the manifest.
     find "$here" \( -name timings.json -o -name manifest.json \) -delete
+    without_commit
+}
+
+# Takes the commit that the program was built from out of everything in the folder, so that a commit changes no checksum; workbooks are unpacked for it.
+without_commit() {
+    local book
+    find "$here" -name '*.xlsx' | while read -r book; do
+        unzip -q -d "$book.files" "$book" 2>/dev/null || python3 -m zipfile -e "$book" "$book.files"
+        rm "$book"
+    done
+    find "$here" -type f -exec sed -i "s/+$commit[0-9a-f]*//g" {} +
 }
 
 # The commands that take no number of threads.
@@ -73,6 +86,7 @@ without_threads() {
     answer evaluate-table evaluate "$root/studies/custom-match/study.yaml" --set lateral_offset='-25 mm'
     answer plan plan "$root/studies/rationale/study.yaml" --csv "$here/plan.csv"
     answer mistakes check "$root/tests/FrameOpt.Tests/References/twenty-mistakes.yaml"
+    without_commit
 }
 
 sums() { (cd "$made/$1" && find . -type f | LC_ALL=C sort | xargs sha256sum | sed 's|  \./|  |'); }

@@ -11,6 +11,13 @@ internal static class AnswerHeadline
     /// <summary>The headline of a run, and whether it is a warning.</summary>
     public static (string Text, bool IsWarning) Of(StudyResult result)
     {
+        var (text, isWarning) = OfDesign(result);
+        var arms = DatumText.MovingArms(result.Study.Machine);
+        return (arms + text, isWarning || arms.Length > 0);
+    }
+
+    private static (string Text, bool IsWarning) OfDesign(StudyResult result)
+    {
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
         var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best design so far ({RunText.Of(result.StopReason)}). ";
@@ -23,7 +30,7 @@ internal static class AnswerHeadline
 
     /// <summary>For a design of the front that is not the best compromise.</summary>
     public static string ForOtherDesign(Study study, int rank, DesignEvaluation design) =>
-        $"{EffortWarning(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: {GeometryText.Of(study, design.Geometry)}.";
+        $"{DatumText.MovingArms(study.Machine)}{EffortWarning(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: {GeometryText.Of(study, design.Geometry)}.";
 
     /// <summary>When no design flies: why the design in the middle of every range does not.</summary>
     public static IEnumerable<AnswerSection> Example(StudyResult result)

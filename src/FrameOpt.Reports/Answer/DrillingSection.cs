@@ -16,10 +16,11 @@ internal static class DrillingSection
         return new AnswerSection("Where to drill, seen from behind (the pilot's right is on your right)",
         [
             DrillingDimensions.Sentence(geometry, unit),
-            .. machine.HangPoints == HangPoints.ArmPivots
+            .. machine.Arms == RiserArms.Moving
                 ? ["The hang points are the pivots of the arms: these dimensions and the height are those of the pivots, not of the hooks."]
                 : Array.Empty<string>(),
             $"{GeometryText.Of(factors, geometry)}.{ThrustAngleInstruction(geometry)}",
+            DatumText.Sentence(machine),
             $"Propeller {StudyText.RotationText(rotation)} seen from behind: under power its reaction pushes the "
                 + $"{(rotation == Rotation.Clockwise ? "left" : "right")} side down.",
         ]);

@@ -24,7 +24,9 @@ internal static class MachineJson
             json.WriteBoolean("body", item.IsBody);
         });
         json.WriteQuantity("hang_line_forward", machine.HangLineForwardMetres, "m");
-        json.WriteString("hang_points", machine.HangPoints == HangPoints.ArmPivots ? "arm pivots" : "frame");
+        json.WriteString("datum", machine.Datum);
+        json.WriteString("hang_point", machine.HangPoint);
+        json.WriteString("arms", machine.Arms == RiserArms.Moving ? "moving" : "rigid");
         Propeller(json, machine.Propeller);
         json.WriteOptional("engine", machine.Engine, engine => Engine(json, engine));
         json.WriteStartObject("pilot");

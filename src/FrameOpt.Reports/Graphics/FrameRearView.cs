@@ -9,7 +9,7 @@ namespace FrameOpt.Reports.Graphics;
 internal static class FrameRearView
 {
     private const double Head = 34;
-    private const double Foot = 40;
+    private const double Foot = 40 + FrameNotes.Height;
 
     public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale) =>
         Of("frame-front", study.Machine, study.Factors, geometry, scale);
@@ -18,6 +18,7 @@ internal static class FrameRearView
     public static XElement Of(string id, Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale)
     {
         var height = Head + (scale.TopMetres - scale.BottomMetres) * scale.UnitsPerMetre + Foot;
+        var foot = height - FrameNotes.Height;
         double Y(double up) => Head + (scale.TopMetres - up) * scale.UnitsPerMetre;
         return Svg.Picture(id, FrameScale.Width, height, "The frame seen from behind", AltText(machine, factors, geometry),
             LabelLayout.Apart(height,
@@ -25,13 +26,14 @@ internal static class FrameRearView
             Svg.Text("note", 6, 13, "start", "SEEN FROM BEHIND"),
             Svg.Text("note", FrameScale.Width - 6, 13, "end", $"propeller turns {StudyText.RotationText(machine.Propeller.Rotation)}"),
             .. Propeller(machine.Propeller, geometry, scale, Y),
-            Svg.Line("symmetry", scale.X(0), Head - 14, scale.X(0), height - 34),
-            Svg.Text("small", scale.X(0), height - 22, "middle", "plane of symmetry"),
+            Svg.Line("symmetry", scale.X(0), Head - 14, scale.X(0), foot - 34),
+            Svg.Text("small", scale.X(0), foot - 22, "middle", "plane of symmetry"),
             .. Reaction(machine.Propeller.Rotation, Y(geometry.HubUpMetres)),
             .. Centre(machine, scale, Y),
             .. HangLine(factors, geometry, scale, Y),
-            Svg.Text("name", 6, height - 6, "start", "◀ pilot's LEFT"),
-            Svg.Text("name", FrameScale.Width - 6, height - 6, "end", "pilot's RIGHT ▶"),
+            Svg.Text("name", 6, foot - 6, "start", "◀ pilot's LEFT"),
+            Svg.Text("name", FrameScale.Width - 6, foot - 6, "end", "pilot's RIGHT ▶"),
+            .. FrameNotes.Of(machine, foot),
         ]));
     }
 

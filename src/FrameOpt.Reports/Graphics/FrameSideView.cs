@@ -9,11 +9,12 @@ namespace FrameOpt.Reports.Graphics;
 internal static class FrameSideView
 {
     private const double Head = 34;
-    private const double Foot = 40;
+    private const double Foot = 40 + FrameNotes.Height;
 
     public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale)
     {
         var height = Head + (scale.TopMetres - scale.BottomMetres) * scale.UnitsPerMetre + Foot;
+        var foot = height - FrameNotes.Height;
         double Y(double up) => Head + (scale.TopMetres - up) * scale.UnitsPerMetre;
         double X(double forward) => FrameScale.Width / 2 + (forward - (scale.FrontMetres + scale.RearMetres) / 2) * scale.UnitsPerMetre;
         return Svg.Picture("frame-side", FrameScale.Width, height, "The frame seen from the pilot's right", AltText(study, geometry),
@@ -24,8 +25,9 @@ internal static class FrameSideView
             .. Propeller(study, geometry, scale, X, Y),
             .. Centre(study.Machine, X, Y),
             .. Heights(study, geometry, X, Y),
-            Svg.Text("name", 6, height - 6, "start", "◀ rear"),
-            Svg.Text("name", FrameScale.Width - 6, height - 6, "end", "front ▶"),
+            Svg.Text("name", 6, foot - 6, "start", "◀ rear"),
+            Svg.Text("name", FrameScale.Width - 6, foot - 6, "end", "front ▶"),
+            .. FrameNotes.Of(study.Machine, foot),
         ]));
     }
 

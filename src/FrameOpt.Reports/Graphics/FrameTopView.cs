@@ -9,24 +9,26 @@ namespace FrameOpt.Reports.Graphics;
 internal static class FrameTopView
 {
     private const double Head = 70;
-    private const double Foot = 62;
+    private const double Foot = 62 + FrameNotes.Height;
 
     public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale)
     {
         var height = Head + (scale.FrontMetres - scale.RearMetres) * scale.UnitsPerMetre + Foot;
+        var foot = height - FrameNotes.Height;
         double Y(double forward) => Head + (scale.FrontMetres - forward) * scale.UnitsPerMetre;
         return Svg.Picture("frame-top", FrameScale.Width, height, "The frame seen from above", AltText(study, geometry),
             LabelLayout.Apart(height,
         [
             Svg.Text("note", 6, 13, "start", "SEEN FROM ABOVE"),
             Svg.Text("note", FrameScale.Width - 6, 13, "end", "▲ forward"),
-            Svg.Line("symmetry", scale.X(0), 22, scale.X(0), height - 34),
-            Svg.Text("small", scale.X(0), height - 22, "middle", "plane of symmetry"),
+            Svg.Line("symmetry", scale.X(0), 22, scale.X(0), foot - 34),
+            Svg.Text("small", scale.X(0), foot - 22, "middle", "plane of symmetry"),
             .. Thrust(study, geometry, scale, Y),
             .. Masses(study.Machine, scale, Y),
             .. HangLine(study, geometry, scale, Y),
-            Svg.Text("name", 6, height - 6, "start", "◀ pilot's LEFT"),
-            Svg.Text("name", FrameScale.Width - 6, height - 6, "end", "pilot's RIGHT ▶"),
+            Svg.Text("name", 6, foot - 6, "start", "◀ pilot's LEFT"),
+            Svg.Text("name", FrameScale.Width - 6, foot - 6, "end", "pilot's RIGHT ▶"),
+            .. FrameNotes.Of(study.Machine, foot),
         ]));
     }
 

@@ -162,6 +162,7 @@ internal static class TestCardPart
                 "The expected figures are predictions of the model. Procedures and abort criteria are common practice, no published "
                     + "source. Continue only if the step went as expected; one step at a time, one change at a time."),
             binder.Bind(view => Html.Paragraph($"Built and tested: {GeometryText.Of(content.Study, view.Evaluation.Geometry)}.")),
+            Html.Paragraph($"{DatumText.MovingArms(content.Study.Machine)}{DatumText.Sentence(content.Study.Machine)}"),
             Html.Block("blanks", ((string[])["date", "pilot", "frame and engine", "wing", "place and wind", "temperature", "fuel",
                 "witness"]).Select(TestCardStep.Blank)),
             binder.Bind(view => Html.Block("steps", TestCardSteps.Of(content.Study, view.Evaluation).Select(step => step.Block()))),

@@ -38,7 +38,10 @@ internal static class FittingChartText
 
     /// <summary>Under the chart: what each letter is, the boundaries, the danger.</summary>
     public static IEnumerable<string> Notes(ProductLineResult result) =>
-        [.. ServedRotation.Notes(result), .. Letters(result), .. ProductLineText.Boundaries(result), .. Warnings];
+        [
+            .. ServedRotation.Notes(result), .. Letters(result), DatumText.Sentence(result.Study.Machine),
+            .. ProductLineText.Boundaries(result), .. Warnings,
+        ];
 
     /// <summary>What to drill for each letter.</summary>
     public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>

@@ -44,6 +44,7 @@ public static class ProductLineAnswer
             [
                 "Hang points are measured from the plane of symmetry.",
                 .. ServedRotation.Notes(result),
+                DatumText.Sentence(study.Machine),
                 .. result.Geometries.Count < result.Setting.Count && result.Solution is { Feasible: true, Proven: true }
                     ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would bring no improvement."]
                         : Array.Empty<string>(),
@@ -157,6 +158,13 @@ public static class ProductLineAnswer
     }
 
     private static (string Description, bool IsWarning) Headline(ProductLineResult result)
+    {
+        var (text, isWarning) = OfLine(result);
+        var arms = DatumText.MovingArms(result.Study.Machine);
+        return (arms + text, isWarning || arms.Length > 0);
+    }
+
+    private static (string Description, bool IsWarning) OfLine(ProductLineResult result)
     {
         var (setting, solution) = (result.Setting, result.Solution);
         var stopped = result.IsComplete ? "" : "STOPPED EARLY, best selection so far. ";

@@ -15,7 +15,9 @@ internal static class MachineDescription
         new(Group, "total suspended mass", $"{Plain(Math.Round(machine.MassKilograms, 6))} kg; centre of gravity "
             + $"{At(machine.CentreOfGravity)}"),
         new(Group, "hang line", ForeAft(machine.HangLineForwardMetres)),
-        new(Group, "hang points", machine.HangPoints == HangPoints.ArmPivots ? "pivots of freely swinging arms" : "fixed to the frame"),
+        new(Group, "datum", machine.Datum.Length > 0 ? machine.Datum : DatumText.Unnamed),
+        new(Group, "hang point", machine.HangPoint.Length > 0 ? machine.HangPoint : DatumText.Unnamed),
+        new(Group, "arms", machine.Arms == RiserArms.Moving ? "moving: the hang points are their pivots" : "rigid, or none"),
         .. PropellerRows(machine.Propeller),
         .. machine.Engine is { } engine ? [EngineRow(engine)] : Array.Empty<DescriptionRow>(),
         new(Group, "pilot's largest lean", Length(machine.Pilot.LeanMetres)),

@@ -49,6 +49,7 @@ internal static class ReadMeSheet
             "signs and units",
             "Every header gives the unit; dimensions are in the units of the study file. Offsets, angles, moments and residuals are "
                 + "positive to the pilot's right. Left and right are the pilot's, seen from behind."];
+        yield return ["heights", $"Suspension heights are measured from datum to hang point. {DatumText.Sentence(result.Study.Machine)}"];
         yield return [
             "to print",
             "The answer, the best ranked designs and what they rest on print on 8 pages of A4 at most. This sheet and those of figures and "

@@ -15,8 +15,14 @@ public sealed record Machine(
     Engine? Engine,
     Pilot Pilot)
 {
-    /// <summary>What the hang points of every design belong to; it changes no number.</summary>
-    public HangPoints HangPoints { get; init; }
+    /// <summary>Whether the risers hang from points of the frame or from arms that move; it changes no number.</summary>
+    public RiserArms Arms { get; init; }
+
+    /// <summary>The point that every position is measured from, in the builder's words; empty when not given.</summary>
+    public string Datum { get; init; } = "";
+
+    /// <summary>Which point of the hook or hole is the hang point, in the builder's words; empty when not given.</summary>
+    public string HangPoint { get; init; } = "";
 
     /// <summary>Suspended mass in kg.</summary>
     public double MassKilograms { get; } = Masses.Sum(item => item.MassKilograms);
@@ -42,14 +48,15 @@ public sealed record Machine(
     }
 }
 
-/// <summary>Where the load of a riser enters the frame.</summary>
-public enum HangPoints
+/// <summary>What the risers hang from.</summary>
+public enum RiserArms
 {
-    /// <summary>Points fixed to the frame.</summary>
-    Frame,
+    /// <summary>Points fixed to the frame, or arms that do not move: those points are the hang points.</summary>
+    Rigid,
 
-    /// <summary>The pivots of arms that swing freely: the load runs through the pivot, wherever the riser is hooked in.</summary>
-    ArmPivots,
+    /// <summary>Arms that swing freely: the load runs through the pivot, wherever the riser is hooked in, so the pivots are the hang
+    /// points.</summary>
+    Moving,
 }
 
 /// <summary>One mass hung below the hang points.</summary>

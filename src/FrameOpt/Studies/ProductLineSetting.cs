@@ -92,7 +92,9 @@ public sealed record ProductLineConfiguration(IReadOnlyList<string> Choices, Stu
                 machine.Engine,
                 machine.Pilot)
             {
-                HangPoints = machine.HangPoints,
+                Arms = machine.Arms,
+                Datum = machine.Datum,
+                HangPoint = machine.HangPoint,
             },
         };
     }

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Plausibility;
 using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.StudyFile;
@@ -38,18 +39,28 @@ public static class StudyReader
                 : names.Length > 0 ? $"Its variants are {string.Join(", ", names)}." : "It has none: leave --variant out.");
         var hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
         var study = StudySectionsReader.Read(root, hash, diagnostics);
-        var warnings = new List<string>();
+        var (chosen, warnings) = (root, new List<string>());
         foreach (var entry in variants)
         {
             var changed = new DiagnosticBag(diagnostics.File, diagnostics.Folder, diagnostics.Cache);
-            var other = StudySectionsReader.Read(VariantReader.Apply((Node.Map)root, entry, changed), hash, changed);
+            var applied = VariantReader.Apply((Node.Map)root, entry, changed);
+            var other = StudySectionsReader.Read(applied, hash, changed);
             if (entry.Key.Text == variant && other is not null)
-                study = other with { Variant = variant };
+                (study, chosen) = (other with { Variant = variant }, applied);
             diagnostics.AddNew(changed, $"In variant `{entry.Key.Excerpt}`: ");
             warnings.AddRange(diagnostics.NewWarnings(changed).Select(warning => $"{warning} (in variant `{entry.Key.Excerpt}`)"));
         }
 
-        return new StudyReadResult(diagnostics.HasErrors ? null : study! with { Variants = names, VariantWarnings = warnings }, diagnostics.Diagnostics());
+        if (diagnostics.HasErrors)
+            return new StudyReadResult(null, diagnostics.Diagnostics());
+        var invented = new DiagnosticBag(diagnostics.File);
+        TemplateFigures.Check((Node.Map)chosen, invented);
+        return new StudyReadResult(study! with
+        {
+            Warnings = [.. invented.Warnings, .. study.Warnings],
+            Variants = names,
+            VariantWarnings = warnings,
+        }, []);
     }
 }
 

@@ -21,6 +21,7 @@ internal static class StudySectionsReader
 
         var study = Section.Open(root, new Node.Scalar("", true, 1, 1), "", StudyKeys.File, diagnostics)!;
         CheckFormat(study);
+        TemplateFigures.CheckName(study);
         var machine = MachineReader.Read(study.Child("machine", StudyKeys.Machine));
         var wing = WingReader.Read(study.Child("wing", StudyKeys.Wing));
         var phases = MissionReader.Read(study);

@@ -10,7 +10,7 @@ internal static class VariantReader
 
     private const string Variants = "variants";
 
-    private static readonly string[] unchangeable = ["format", Variants];
+    private static readonly string[] unchangeable = ["format", "template", Variants];
 
     /// <summary>The variants with a right name, in the file's order.</summary>
     public static IReadOnlyList<Node.Entry> Of(Node root, DiagnosticBag diagnostics)

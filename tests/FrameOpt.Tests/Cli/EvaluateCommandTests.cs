@@ -110,12 +110,23 @@ public class EvaluateCommandTests
     }
 
     [Fact]
-    public void An_example_in_a_message_suits_its_input()
+    public void A_setting_without_its_unit_is_told_the_units_and_no_value()
     {
         var terminal = new TestTerminal();
         terminal.Run("evaluate", fine, "--set", "lateral_offset=25");
-        Assert.Contains("25 mm", terminal.Error);
-        Assert.DoesNotContain("620 mm", terminal.Error);
+        Assert.Contains("Write a length and its unit (mm, m, cm, in, ft).", terminal.Error);
+        Assert.DoesNotMatch("[0-9] ?mm", terminal.Error);
+    }
+
+    [Fact]
+    public void An_unusual_setting_is_evaluated_with_a_warning()
+    {
+        var terminal = new TestTerminal();
+        terminal.Run("evaluate", fine, "--set", "hang_point_spacing=44 mm", "--set", "lateral_offset=250 mm", "--set", "hub_forward=40 mm");
+        Assert.Contains("Warning: --set: the hang-point spacing is 44 mm; 350 to 600 mm is usual (common practice, no source).",
+            terminal.Error);
+        Assert.Contains("Warning: --set: the lateral offset is 250 mm; -100 to 100 mm is usual", terminal.Error);
+        Assert.Contains("Warning: --set: the distance of the propeller hub behind the pilot's body is -20 mm", terminal.Error);
     }
 
     [Fact]

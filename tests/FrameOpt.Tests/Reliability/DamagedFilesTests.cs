@@ -38,7 +38,7 @@ public class DamagedFilesTests(ITestOutputHelper output)
         Search = new SearchSetting.Evolutionary(SearchMethod.NsgaII, 8, 3, new StopRules(40)),
     };
 
-    private static string Templates => Path.Combine(Repository.Root, "src", "FrameOpt.Cli", "Templates");
+    private static string Templates => Path.Combine(Repository.Root, "src", "FrameOpt", "StudyFile", "Templates");
 
     [Fact]
     public void Damaged_study_is_refused_with_its_place_or_runs()

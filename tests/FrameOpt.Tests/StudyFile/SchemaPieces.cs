@@ -60,12 +60,9 @@ internal static class SchemaPieces
     {
         var text = Pattern($"^{Number} *({Spellings(dimension)})$");
         var number = new JsonObject { ["type"] = "number" };
-        var schema = dimension == Dimension.Number ? number
+        return dimension == Dimension.Number ? number
             : dimension == Dimension.Share ? AnyOf(number, text)
             : text;
-        schema["examples"] = new JsonArray(dimension.Example.Split(" or ")
-            .Select(example => double.TryParse(example, out var plain) ? (JsonNode)plain : example).ToArray());
-        return schema;
     }
 
     private static string Spellings(Dimension dimension) =>

@@ -60,7 +60,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         var properties = new JsonObject();
         // A variant holds no variants, and its format is the file's.
         var isVariant = isChange && path.Length == 0;
-        foreach (var key in section.Keys.Where(key => !isVariant || key.Name is not ("format" or "variants")))
+        foreach (var key in section.Keys.Where(key => !isVariant || key.Name is not ("format" or "template" or "variants")))
             properties[key.Name] = Described(path.Length > 0 ? $"{path}.{key.Name}" : key.Name, isChange);
         var schema = new JsonObject { ["type"] = "object", ["properties"] = properties, ["additionalProperties"] = false };
         if (isChange)
@@ -103,7 +103,9 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
             AnyOf(List(Section("machine.masses[]", false), 1), PathOf(Section("machine.masses[]", true))),
         "machine.masses" => List(Section("machine.masses[]", false), 1),
         "machine.masses[].body" => new JsonObject { ["type"] = "boolean" },
-        "machine.hang_points" => OneOf("frame", "arm pivots"),
+        "template" => OneOf([.. FrameOpt.StudyFile.StudyTemplate.All.Select(template => template.Name)]),
+        "machine.datum" or "machine.hang_point" => AnyText(),
+        "machine.arms" => OneOf("rigid", "moving"),
         "machine.propeller.turns" => OneOf("clockwise", "counter-clockwise"),
         "machine.propeller.coefficients" => Table(Dimension.Number, Dimension.Number, Dimension.Number),
         "machine.engine.torque" => Table(Dimension.Revolutions, Dimension.Torque),

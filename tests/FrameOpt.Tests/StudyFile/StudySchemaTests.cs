@@ -34,7 +34,7 @@ public class StudySchemaTests
         { "mass: 78 kg, ", "" },
         { "mass: 78 kg", "mass: 78 kg, volume: 6 l" },
         { "body: true", "body: 1" },
-        { "hang_line:", "hang_points: arm pivot\n  hang_line:" },
+        { "hang_line:", "arms: movin\n  hang_line:" },
         { "carried: 0.8", "carried: 0.8, settled: 1" },
         { "speed_factor: 0.17 s/m", "speed_factor: 0.17" },
         { "yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "yaw_damping: 0.07" },

@@ -8,7 +8,7 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads the machine: masses, hang line, propeller, engine, pilot.</summary>
 internal static class MachineReader
 {
-    private const string ArmPivots = "arm pivots";
+    private const string Moving = "moving";
 
     public static Machine? Read(Section? machine)
     {
@@ -16,22 +16,44 @@ internal static class MachineReader
             return null;
         var masses = MassReader.Read(machine);
         var hangLine = machine.Child("hang_line", StudyKeys.HangLine)?.Number("forward", Dimension.Length, AllowedRange.Within(3, "3 m"));
-        var hangPoints = ReadHangPoints(machine);
+        var arms = ReadArms(machine);
+        var (datum, hangPoint) = (ReadPointName(machine, "datum"), ReadPointName(machine, "hang_point"));
         var propeller = PropellerReader.Read(machine.Child("propeller", StudyKeys.Propeller));
         var engine = EngineReader.Read(machine.Child("engine", StudyKeys.Engine));
         var pilot = ReadPilot(machine.Child("pilot", StudyKeys.Pilot));
+        WarnOfUnnamedPoints(machine);
         if (hangLine is null || propeller is null || pilot is null)
             return null;
-        return new Machine(masses, hangLine.Value, propeller, engine, pilot) { HangPoints = hangPoints };
+        return new Machine(masses, hangLine.Value, propeller, engine, pilot) { Arms = arms, Datum = datum, HangPoint = hangPoint };
     }
 
-    private static HangPoints ReadHangPoints(Section machine)
+    private static RiserArms ReadArms(Section machine)
     {
-        if (machine.Has("hang_points"))
-            return machine.Choice("hang_points", ["frame", ArmPivots]) == ArmPivots ? HangPoints.ArmPivots : HangPoints.Frame;
-        machine.DiagnosticBag.AddAssumption("hang points", "fixed to the frame",
-            $"assumption: on arms that swing freely, give the arms' pivots as hang points and write `hang_points: {ArmPivots}`");
-        return HangPoints.Frame;
+        if (machine.Has("arms"))
+            return machine.Choice("arms", ["rigid", Moving]) == Moving ? RiserArms.Moving : RiserArms.Rigid;
+        machine.DiagnosticBag.AddAssumption("arms that the risers hang from", "rigid, or none",
+            $"assumption: on arms that swing freely, give the arms' pivots as hang points and write `arms: {Moving}`");
+        return RiserArms.Rigid;
+    }
+
+    /// <summary>A builder's words for a point, on one line.</summary>
+    private static string ReadPointName(Section machine, string key)
+    {
+        if (machine.Text(key) is not { } text)
+            return "";
+        if (NameRules.Problem(key, text) is var (what, fix))
+            machine.DiagnosticBag.Add(machine.At(key), what, fix);
+        return VisibleText.Quoted(text);
+    }
+
+    /// <summary>Without them a height can be measured from or to another point than the one that was meant.</summary>
+    private static void WarnOfUnnamedPoints(Section machine)
+    {
+        string[] missing = [.. new[] { "datum", "hang_point", "arms" }.Where(key => !machine.Has(key))];
+        if (missing.Length > 0)
+            machine.DiagnosticBag.AddWarning(machine.Owner, $"the machine does not give {Key.List(missing)}: whoever builds from this "
+                + "must know which point heights are measured from, which point of hook or hole they are measured to, and whether the "
+                + "arms are rigid or moving.");
     }
 
     private static Pilot? ReadPilot(Section? pilot)

@@ -15,7 +15,8 @@ internal static class StudyKeys
     private const string WithUnit = "a number and its unit";
 
     public static readonly SectionKeys File = new("",
-        Ready("format", "1"), Required("title", "One frame for one engine", "one line of text"),
+        Ready("format", "1"), Optional("template", "custom-match", "the name of the template it began as, or remove the line"),
+        Required("title", "One frame for one engine", "one line of text"),
         Optional("question", "Which hang-point geometry leaves the least torque?", "a line of text"),
         Required("machine", "{ masses: ..., hang_line: ..., propeller: ..., pilot: ... }"),
         Required("wing", "{ mass: ..., area: ..., span: ..., lines: ..., line_spread: ..., polar: ... }"),
@@ -37,10 +38,16 @@ internal static class StudyKeys
     public static readonly SectionKeys Machine = new("machine",
         Required("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]",
             "a list of masses, each with its name, mass, forward, right and up"),
-        Required("hang_line", "{ forward: -60 mm }"), Optional("hang_points", "frame", "frame or arm pivots"),
+        Required("hang_line", "{ forward: -60 mm }"), Optional("datum", "rear edge of the seat board", "the name of the point that positions are measured from"),
+        Optional("hang_point", "centre of the carabiner hole", "the name of the point of hook or hole that the riser pulls at"),
+        Optional("arms", "rigid", "rigid or moving"),
         Required("propeller", "{ diameter: ..., turns: ..., hub: ..., bench: ... }"),
         Optional("engine", "{ reduction: ..., efficiency: ..., torque: ... }"),
-        Required("pilot", "{ lean: ..., drag_area: ..., drag_centre: ... }"));
+        Required("pilot", "{ lean: ..., drag_area: ..., drag_centre: ... }"))
+    {
+        Replaced = [("hang_points", "In place of `hang_points: frame` write `arms: rigid`, in place of `hang_points: arm pivots` write "
+            + "`arms: moving`; `hang_point` now names the point itself.")],
+    };
 
     public static readonly SectionKeys Mass = new("machine.masses[]",
         [Required("name", "pilot", "a name"), Optional("mass", "78 kg"), Optional("volume", "6 l"), Optional("density", "750 kg/m³"),

@@ -52,6 +52,13 @@ internal sealed partial record CsvTable(string Name, IReadOnlyList<string> Heade
             return null;
         }
 
+        if (TextBytes.Problem(bytes) is var (line, what))
+        {
+            diagnostics.Add(at, Invariant($"Line {line} of {name} {what}."),
+                "Save the file again as CSV in UTF-8, from the program it comes from, and look at the names in it.");
+            return null;
+        }
+
         try
         {
             var options = CsvReaderOptions.Default with { HasHeader = false, TrackLineNumbers = true, TrimWhitespace = true };

@@ -9,8 +9,6 @@ internal static class StudySource
     /// <summary>Largest study file, in bytes.</summary>
     public const int MaxBytes = 1_000_000;
 
-    private static readonly UTF8Encoding strictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
-
     public static string NameOf(string path) => VisibleText.Quoted(
         Path.GetFileName(path) is { Length: > 0 } name ? name : string.IsNullOrWhiteSpace(path) ? "study" : path);
 
@@ -66,20 +64,17 @@ internal static class StudySource
             return null;
         }
 
-        try
+        if (TextBytes.NotUtf8(bytes) is { } line)
         {
-            var text = strictUtf8.GetString(bytes).TrimStart('\uFEFF');
-            if (!string.IsNullOrWhiteSpace(text))
-                return text;
-            diagnostics.AddForFile("The file is empty.", "Begin with the line `format: 1`.");
-            return null;
-        }
-        catch (DecoderFallbackException problem)
-        {
-            var line = 1 + bytes.AsSpan(0, Math.Clamp(problem.Index, 0, bytes.Length)).Count((byte)'\n');
             diagnostics.Add(line, 1, "", "A character here is not in UTF-8.", "Save the study as plain text, encoding UTF-8.");
             return null;
         }
+
+        var text = Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF');
+        if (!string.IsNullOrWhiteSpace(text))
+            return text;
+        diagnostics.AddForFile("The file is empty.", "Begin with the line `format: 1`.");
+        return null;
     }
 }
 

@@ -26,7 +26,7 @@ public class DrillingAnswerTests
         const string pivots = "The hang points are the pivots of the arms";
         var study = ReportFixture.Study();
         Assert.DoesNotContain(pivots, Description(ReportFixture.Report(3, study).Result, "Where to drill"));
-        study = study with { Machine = study.Machine with { HangPoints = HangPoints.ArmPivots } };
+        study = study with { Machine = study.Machine with { Arms = RiserArms.Moving } };
         Assert.Contains(pivots, Description(ReportFixture.Report(3, study).Result, "Where to drill"));
     }
 

@@ -110,6 +110,6 @@ public class FactorTests
     {
         var node = new Node.Scalar(text, false, 1, 1);
         var dimension = text.EndsWith("deg", StringComparison.Ordinal) ? Dimension.Angle : Dimension.Length;
-        return Quantity.Read(node, "it", "it", dimension, AllowedRange.None, new DiagnosticBag("study.yaml"))!.Base;
+        return Quantity.Read(node, "it", dimension, AllowedRange.None, new DiagnosticBag("study.yaml"))!.Base;
     }
 }

@@ -111,14 +111,14 @@ public class WingReadingTests
     public void Hang_points_are_those_of_the_frame_unless_a_study_names_the_pivots_of_arms()
     {
         const string hangLine = "  hang_line: {";
-        Assert.Equal(HangPoints.Frame, Machine("").HangPoints);
-        Assert.Equal(HangPoints.Frame, Machine("  hang_points: frame\n").HangPoints);
-        Assert.Equal(HangPoints.ArmPivots, Machine("  hang_points: arm pivots\n").HangPoints);
+        Assert.Equal(RiserArms.Rigid, Machine("").Arms);
+        Assert.Equal(RiserArms.Rigid, Machine("  arms: rigid\n").Arms);
+        Assert.Equal(RiserArms.Moving, Machine("  arms: moving\n").Arms);
         var assumed = Assert.Single(WorkedStudyText.Right(WorkedStudyText.Text).Assumptions, listed => listed.What == "hang points");
         Assert.Equal("fixed to the frame", assumed.Value);
-        Assert.Contains("write `hang_points: arm pivots`", assumed.Source);
+        Assert.Contains("write `arms: moving`", assumed.Source);
         Assert.DoesNotContain(
-            WorkedStudyText.Right(WorkedStudyText.With(hangLine, $"  hang_points: frame\n{hangLine}")).Assumptions,
+            WorkedStudyText.Right(WorkedStudyText.With(hangLine, $"  arms: rigid\n{hangLine}")).Assumptions,
             listed => listed.What == "hang points");
 
         static Machine Machine(string line) =>

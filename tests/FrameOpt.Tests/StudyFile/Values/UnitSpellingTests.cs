@@ -46,7 +46,7 @@ public class UnitSpellingTests
         foreach (var text in new[] { $"2.5{unit}", $"2.5 {unit}", $"  2.5   {unit} ", $"25e-1 {unit}" })
         {
             var diagnostics = new DiagnosticBag("study.yaml");
-            var read = Quantity.Read(new Node.Scalar(text, false, 1, 1), "it", "it: 1", wanted, AllowedRange.None, diagnostics);
+            var read = Quantity.Read(new Node.Scalar(text, false, 1, 1), "it", wanted, AllowedRange.None, diagnostics);
             Assert.False(diagnostics.HasErrors, text);
             Check.Close(2.5 * one, read!.Base, relative: 1e-14, because: "rounding of one conversion");
         }

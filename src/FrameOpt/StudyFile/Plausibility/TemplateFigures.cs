@@ -1,0 +1,98 @@
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
+using static System.FormattableString;
+
+namespace FrameOpt.StudyFile.Plausibility;
+
+/// <summary>Compares the figures of a study with those of the template it was begun from: an invented figure is easily left in.</summary>
+internal static class TemplateFigures
+{
+    private const string Key = "template";
+
+    /// <summary>What is measured or taken from papers, so that a template cannot know it.</summary>
+    private static readonly string[] measured = ["machine", "wing", "baseline", "strength"];
+
+    /// <summary>Reports a name under `template` that no template has.</summary>
+    public static void CheckName(Section study)
+    {
+        if (study.Text("template") is not { } name || Find(name) is not null)
+            return;
+        string[] names = [.. StudyTemplate.All.Select(known => known.Name)];
+        study.DiagnosticBag.Add(study.At("template"), $"There is no template `{name}`.", NearestName.Of(name, names) is { } near
+            ? $"Did you mean `{near}`?"
+            : $"The templates are {string.Join(", ", names)}; in a study that began as none of them remove the line.");
+    }
+
+    /// <summary>Warns of the figures that are still those of the template that the file names.</summary>
+    public static void Check(Node.Map root, DiagnosticBag diagnostics)
+    {
+        if (root.Entries.FirstOrDefault(entry => entry.Key.Text == Key) is not { Value: Node.Scalar named } || Find(named.Text) is not { } template)
+            return;
+        var invented = FiguresOf(template);
+        var own = Figures(root);
+        var same = own.Where(figure => IsInvented(figure, invented)).ToList();
+        var groups = measured.Where(key => root.Entries.Any(entry => entry.Key.Text == key)).ToList();
+        if (same.Count > 0)
+            diagnostics.AddWarning(named, Invariant($"{same.Count} of {own.Count} figures of {Values.Key.List(groups)} are the template's: ")
+                + $"{List(same)}. They are invented: put your own in their place; one that is right as it stands may stay.");
+    }
+
+    private static StudyTemplate? Find(string name) => StudyTemplate.All.FirstOrDefault(known => known.Name == name.Trim());
+
+    private static bool IsInvented(Figure figure, IReadOnlyList<Figure> invented)
+    {
+        var other = invented.FirstOrDefault(one => one.Path == figure.Path) ?? invented.FirstOrDefault(one => one.Place == figure.Place);
+        return other is not null && other.Dimension == figure.Dimension
+            && Math.Abs(other.Base - figure.Base) <= 1e-9 * Math.Abs(other.Base);
+    }
+
+    private static IReadOnlyList<Figure> FiguresOf(StudyTemplate template)
+    {
+        using var copy = new MemoryStream();
+        using var source = template.Open();
+        source.CopyTo(copy);
+        var diagnostics = new DiagnosticBag(template.Name);
+        return Figures((Node.Map)YamlText.Read(StudySource.Text(copy.ToArray(), diagnostics)!, diagnostics)!);
+    }
+
+    private static List<Figure> Figures(Node.Map root)
+    {
+        var figures = new List<Figure>();
+        foreach (var entry in root.Entries.Where(entry => measured.Contains(entry.Key.Text)))
+            Add(entry.Value, entry.Key.Text, entry.Key.Text, entry.Key.Text, figures);
+        return figures;
+    }
+
+    /// <summary>Adds every number under a node. A mass is found by its name, and, when that was changed, by its place in the list.</summary>
+    private static void Add(Node node, string path, string place, string shown, List<Figure> figures)
+    {
+        switch (node)
+        {
+            case Node.Map map:
+                foreach (var entry in map.Entries)
+                    Add(entry.Value, $"{path}.{entry.Key.Text}", $"{place}.{entry.Key.Text}", $"{shown}.{entry.Key.Text}", figures);
+                break;
+            case Node.List list:
+                foreach (var (index, item) in list.Items.Index())
+                {
+                    var name = item is Node.Map keys ? keys.Entries.FirstOrDefault(entry => entry.Key.Text == "name")?.Value : null;
+                    var step = name is Node.Scalar scalar ? $".{scalar.Text}" : Invariant($".{index}");
+                    Add(item, $"{path}{step}", Invariant($"{place}.{index}"), name is null ? shown : $"{shown}{step}", figures);
+                }
+
+                break;
+            case Node.Scalar scalar when NumberText.Parse(scalar.Text) is { Message: null } number
+                && Dimension.All.FirstOrDefault(dimension => dimension.FindUnit(number.Unit) is not null) is { } dimension:
+                figures.Add(new Figure(path, place, shown, dimension, dimension.FindUnit(number.Unit)!.ToBase(number.Value)));
+                break;
+        }
+    }
+
+    /// <summary>The keys, those of one group together: "wing.mass, area and span".</summary>
+    private static string List(IEnumerable<Figure> figures) => string.Join("; ", figures
+        .GroupBy(figure => figure.Shown[..figure.Shown.LastIndexOf('.')])
+        .Select(group => $"{group.Key} {Values.Key.List([.. group.GroupBy(figure => figure.Shown[(group.Key.Length + 1)..])
+            .Select(key => key.Count() > 1 ? Invariant($"{key.Key} ({key.Count()})") : key.Key)])}"));
+
+    private sealed record Figure(string Path, string Place, string Shown, Dimension Dimension, double Base);
+}
