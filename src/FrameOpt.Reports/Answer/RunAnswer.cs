@@ -52,6 +52,7 @@ public sealed record RunAnswer(
         GroundChecksSection.HangCheck(result.Study, chosen.Geometry),
         .. WingSection.Of(result),
         BandSection.Of(result, chosen),
+        .. UncertaintySection.Of(result),
         LimitsSection.Of(result),
         .. BuildErrorsSection.Of(result),
         GroundChecksSection.BeforeFlight(result.Study, chosen),

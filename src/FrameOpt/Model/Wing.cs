@@ -37,6 +37,11 @@ public sealed record Polar(double ReferenceMassKilograms, double ReferenceDensit
     public LinearTable GlideAtFraction { get; } = new(
         [.. Points.Select(p => p.Fraction)], [.. Points.Select(p => p.GlideRatio)]);
 
+    /// <summary>The same polar with every glide ratio times a factor.</summary>
+    /// <param name="factor">Above 0.</param>
+    public Polar WithGlide(double factor) => new(ReferenceMassKilograms, ReferenceDensity,
+        [.. Points.Select(point => point with { GlideRatio = point.GlideRatio * factor })]);
+
     /// <summary>Fraction against airspeed in m/s at reference conditions.</summary>
     public LinearTable FractionAtAirspeed { get; } = new(
         [.. Points.Select(p => p.AirspeedMetresPerSecond)], [.. Points.Select(p => p.Fraction)]);

@@ -103,6 +103,7 @@ public sealed class StudyRunner
                 chosen.Geometry, study.Band.WithinNewtonMetres),
             front.Count > 0 || main.Counts.NearestMiss < 0 ? null : Nearest())
         {
+            Uncertainty = chosen is null ? null : UncertaintyRun.Of(study, main.Mission, front, chosen.Geometry, study.Noise),
             Margins = chosen is null ? [] : BuildMargins.Of(main.Mission, study, chosen),
             Plan = study.Plan is null ? null : PlanRunner.Run(study, main.Mission, threads),
             Certificate = certificate?.Of(main.Front()),

@@ -1,4 +1,5 @@
 using FrameOpt.Model;
+using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Studies;
 
@@ -37,6 +38,9 @@ public sealed record Study(
 {
     /// <summary>A plan to find out which factors matter, or null.</summary>
     public PlanSetting? Plan { get; init; }
+
+    /// <summary>What is uncertain, and how much.</summary>
+    public NoiseSetting Noise { get; init; } = NoiseSetting.Usual;
 
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }

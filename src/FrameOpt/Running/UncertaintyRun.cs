@@ -1,0 +1,89 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Studies;
+using FrameOpt.Studies.Noise;
+
+namespace FrameOpt.Running;
+
+/// <summary>Finds how sure the answer of a run is.</summary>
+public static class UncertaintyRun
+{
+    /// <summary>Cases of one sample.</summary>
+    public const int CasesOfSample = 256;
+
+    /// <summary>Independent samples, from whose differences the error of the shares is told.</summary>
+    public const int Samples = 8;
+
+    /// <summary>So many of the best ranked are compared in another case.</summary>
+    private const int MostCompared = 200;
+
+    /// <summary>The points of a spread at which a number is tried alone.</summary>
+    private const double LowShare = 0.1, HighShare = 0.9;
+
+    /// <summary>The uncertainty of a design.</summary>
+    /// <param name="study">As understood.</param>
+    /// <param name="mission">Its model.</param>
+    /// <param name="front">In rank order, for the design that would be best there; may be empty.</param>
+    /// <param name="design">Chosen; it flies.</param>
+    /// <param name="setting">What is uncertain.</param>
+    public static Uncertainty Of(
+        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, NoiseSetting setting)
+    {
+        var samples = Enumerable.Range(0, Samples).Select(s =>
+            new NoiseSample(setting, CasesOfSample, (uint)s + 1).Evaluate(study, mission.References, design)).ToList();
+        var bars = setting.Sources.AsParallel().AsOrdered().Select(pair => Bar(study, mission, front, design, pair)).ToList();
+        var heaviest = study.Mission.Index().Where(item => item.Item.IsSettled).MaxBy(item => item.Item.Weight).Index;
+        return new Uncertainty(setting, Summary(study, samples), [.. bars.OrderByDescending(bar => bar.Moves(heaviest))]);
+    }
+
+    private static SampleSummary Summary(Study study, IReadOnlyList<IReadOnlyList<DesignEvaluation>> samples)
+    {
+        Estimate Share(Func<DesignEvaluation, bool> holds) => Mean([.. samples.Select(sample => sample.Average(one => holds(one) ? 1.0 : 0))]);
+        var flying = samples.SelectMany(sample => sample).Where(one => one.Failure is null).ToList();
+        return new SampleSummary(
+            samples.Sum(sample => sample.Count),
+            Share(one => study.Limits.All(limit => BuildMargins.IsMet(limit, one))),
+            [.. study.Limits.Select(limit => Share(one => BuildMargins.IsMet(limit, one)))],
+            Share(one => one.Failure is null && !one.Phases.Any(phase => phase.CannotBeHeld)),
+            [.. study.Mission.Select((_, p) => new PhaseSpread(
+                Of(flying, one => one.Phases[p][PhaseQuantity.Residual]), Of(flying, one => one.Phases[p][PhaseQuantity.Effort])))]);
+    }
+
+    private static Estimate Mean(double[] values)
+    {
+        var mean = values.Average();
+        return new Estimate(mean, Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Length - 1) / values.Length));
+    }
+
+    private static Percentiles Of(IReadOnlyList<DesignEvaluation> designs, Func<DesignEvaluation, double> value)
+    {
+        if (designs.Count == 0)
+            return new Percentiles(double.NaN, double.NaN, double.NaN);
+        double[] sorted = [.. designs.Select(value).Order()];
+        double At(double share) => sorted[Math.Min((int)(share * sorted.Length), sorted.Length - 1)];
+        return new Percentiles(At(LowShare), At(0.5), At(HighShare));
+    }
+
+    private static NoiseBar Bar(
+        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, (NoiseSource Source, Spread Spread) pair)
+    {
+        double low = pair.Spread.Quantile(LowShare), high = pair.Spread.Quantile(HighShare);
+        DesignEvaluation At(FrameGeometry geometry, double deviation) =>
+            NoiseSample.Evaluate(pair.Source.Apply(NoiseCase.AsStudied(study, geometry), deviation), mission.References);
+        FrontDesign? Best(double deviation) => BestOf(study, front, geometry => At(geometry, deviation)) is { } best
+            && best.Geometry != design ? best : null;
+        return new NoiseBar(pair.Source, low, high, At(design, low), At(design, high), Best(low), Best(high));
+    }
+
+    /// <summary>The best of the front in another case, ranked as the study ranks; null when none meets the limits there.</summary>
+    private static FrontDesign? BestOf(Study study, IReadOnlyList<FrontDesign> front, Func<FrameGeometry, DesignEvaluation> evaluate)
+    {
+        var there = front.Take(MostCompared).Select(place => (place, Design: evaluate(place.Geometry)))
+            .Where(item => item.Design.Failure is null && study.Limits.All(limit => BuildMargins.IsMet(limit, item.Design))).ToList();
+        if (there.Count == 0)
+            return null;
+        var ranked = study.Ranking.Rank(
+            [.. there.Select(item => study.Objectives.Select(objective => objective.LessIsBetter(item.Design)).ToArray())]);
+        return there[ranked[0].Index].place;
+    }
+}

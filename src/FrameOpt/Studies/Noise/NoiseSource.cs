@@ -1,0 +1,167 @@
+using FrameOpt.Model;
+using FrameOpt.Model.Balance;
+
+namespace FrameOpt.Studies.Noise;
+
+#pragma warning disable CS1591 // each row says in its own words what it is
+/// <summary>A number that is never exactly what the study says: the rows of the catalogue, each with its usual spread.</summary>
+public sealed class NoiseSource
+{
+    private const string Practice = "common practice, no source";
+    private static readonly List<NoiseSource> rows = [];
+
+    public static readonly NoiseSource SeatRight = new(
+        "seat_right", NoiseUnit.Length, "the pilot sits to one side, to the right +", new Spread.Normal(0.010), Practice,
+        (state, d) => state.Masses(item => item.IsBody, item => Moved(item, 0, d)));
+
+    public static readonly NoiseSource SeatForward = new(
+        "seat_forward", NoiseUnit.Length, "the pilot sits further forward +", new Spread.Normal(0.015), Practice,
+        (state, d) => state.Masses(item => item.IsBody, item => Moved(item, d, 0)));
+
+    public static readonly NoiseSource FrameRight = new(
+        "frame_right", NoiseUnit.Length, "centre of gravity of frame, engine and fuel, to the right +", new Spread.Normal(0.005), Practice,
+        (state, d) => state.Masses(item => !item.IsBody, item => Moved(item, 0, d)));
+
+    public static readonly NoiseSource PilotMass = new(
+        "pilot_mass", NoiseUnit.Share, "mass of the pilot's body", new Spread.Normal(0.03), Practice,
+        (state, d) => state.Masses(item => item.IsBody, item => Heavier(item, d)));
+
+    public static readonly NoiseSource LoadMass = new(
+        "load_mass", NoiseUnit.Share, "mass of frame, fuel and clothing", new Spread.Normal(0.05), Practice,
+        (state, d) => state.Masses(item => !item.IsBody, item => Heavier(item, d)));
+
+    public static readonly NoiseSource SpacingBuilt = Build("spacing_built", GeometryInput.HangPointSpacing,
+        "hang-point spacing as drilled", BuildTolerance.LengthMetres);
+
+    public static readonly NoiseSource OffsetBuilt = Build("offset_built", GeometryInput.LateralOffset,
+        "lateral offset as drilled, to the right +", BuildTolerance.LengthMetres);
+
+    public static readonly NoiseSource HeightBuilt = Build("height_built", GeometryInput.SuspensionHeight,
+        "suspension height as welded", 2 * BuildTolerance.LengthMetres);
+
+    public static readonly NoiseSource AngleBuilt = Build("angle_built", GeometryInput.ThrustLineAngle,
+        "thrust-line angle as mounted, to the right +", BuildTolerance.AngleRadians);
+
+    public static readonly NoiseSource TiltBuilt = Build("tilt_built", GeometryInput.ThrustLineTilt,
+        "thrust-line tilt as mounted, upward +", BuildTolerance.AngleRadians);
+
+    public static readonly NoiseSource HubRightBuilt = Build("hub_right_built", GeometryInput.HubRight,
+        "propeller hub to the right +", 2 * BuildTolerance.LengthMetres);
+
+    public static readonly NoiseSource HubUpBuilt = Build("hub_up_built", GeometryInput.HubUp,
+        "propeller hub up +", 3 * BuildTolerance.LengthMetres);
+
+    public static readonly NoiseSource PropellerThrust = new(
+        "propeller_thrust", NoiseUnit.Share, "thrust coefficient", new Spread.Normal(0.03),
+        "repeatability of bench runs, common practice, no source", (state, d) => state.Propeller(1 + d, 1));
+
+    public static readonly NoiseSource PropellerTorque = new(
+        "propeller_torque", NoiseUnit.Share, "power coefficient, and with it the torque", new Spread.Normal(0.05),
+        "repeatability of bench runs, common practice, no source", (state, d) => state.Propeller(1, 1 + d));
+
+    public static readonly NoiseSource YawLeverageOfWing = new(
+        "yaw_leverage", NoiseUnit.Range, "from low (-1) over the study's (0) to high (+1)", new Spread.Triangle(-1, 0, 1),
+        "range of the model (docs/model.md), assumption",
+        (state, d) => state with { Wing = state.Wing with { YawLeverage = state.Wing.YawLeverage.Towards(d) } });
+
+    public static readonly NoiseSource RiserCouplingOfWing = new(
+        "riser_coupling", NoiseUnit.Range, "from soft (-1) over the study's (0) to stiff (+1), in equal ratios",
+        new Spread.Triangle(-1, 0, 1), "range of the model (docs/model.md), assumption", Coupling);
+
+    public static readonly NoiseSource GlideRatio = new(
+        "glide_ratio", NoiseUnit.Share, "glide ratio at every speed", new Spread.Normal(0.05), Practice,
+        (state, d) => state with { Wing = state.Wing with { Polar = state.Wing.Polar.WithGlide(1 + d) } });
+
+    public static readonly NoiseSource DragArea = new(
+        "drag_area", NoiseUnit.Share, "drag area of pilot and frame", new Spread.Normal(0.15), Practice,
+        (state, d) => state with
+        {
+            Machine = state.Machine with
+            {
+                Pilot = state.Machine.Pilot with { DragAreaSquareMetres = state.Machine.Pilot.DragAreaSquareMetres * (1 + d) },
+            },
+        });
+
+    public static readonly NoiseSource AirTemperature = new(
+        "air_temperature", NoiseUnit.Temperature, "temperature, and with it the density, at every altitude", new Spread.Normal(8),
+        "a temperate climate over the flying season, common practice, no source",
+        (state, d) => state with
+        {
+            Mission = [.. state.Mission.Select(phase => phase with { TemperatureOffsetKelvin = phase.TemperatureOffsetKelvin + d })],
+        });
+
+    private readonly Func<NoiseCase, double, NoiseCase> change;
+
+    private NoiseSource(
+        string name, NoiseUnit unit, string meaning, Spread usual, string source, Func<NoiseCase, double, NoiseCase> change)
+    {
+        (Name, Unit, Meaning, Usual, Source, this.change) = (name, unit, meaning, usual, source, change);
+        rows.Add(this);
+    }
+
+    /// <summary>All of them, in the order of the table in docs/noise.md.</summary>
+    public static IReadOnlyList<NoiseSource> All => rows;
+
+    /// <summary>As a study file writes it.</summary>
+    public string Name { get; }
+
+    /// <summary>As people say it.</summary>
+    public string Title => Name.Replace('_', ' ');
+
+    /// <summary>What its deviation is measured in.</summary>
+    public NoiseUnit Unit { get; }
+
+    /// <summary>In words.</summary>
+    public string Meaning { get; }
+
+    /// <summary>The spread taken when a study gives none.</summary>
+    public Spread Usual { get; }
+
+    /// <summary>Where that comes from.</summary>
+    public string Source { get; }
+
+    /// <summary>A case with this number off by a deviation.</summary>
+    public NoiseCase Apply(NoiseCase state, double deviation) => deviation == 0 ? state : change(state, deviation);
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+
+    private static NoiseSource Build(string name, GeometryInput input, string meaning, double standardDeviation) => new(
+        name, input.Kind == InputKind.Angle ? NoiseUnit.Angle : NoiseUnit.Length, meaning, new Spread.Normal(standardDeviation), Practice,
+        (state, d) => state.Built(input, d));
+
+    private static MassItem Moved(MassItem item, double forward, double right) => item with
+    {
+        At = item.At with { ForwardMetres = item.At.ForwardMetres + forward, RightMetres = item.At.RightMetres + right },
+    };
+
+    private static MassItem Heavier(MassItem item, double share) => item with { MassKilograms = item.MassKilograms * (1 + share) };
+
+    private static NoiseCase Coupling(NoiseCase state, double towards)
+    {
+        var given = RiserStiffness.RollMetres(state.Wing, state.Geometry.SpacingMetres);
+        var end = towards < 0 ? RiserCoupling.Soft.LengthMetres : RiserCoupling.Stiff.LengthMetres;
+        var length = given * Math.Pow(end / given, Math.Abs(towards));
+        return state with { Wing = state.Wing with { RiserCoupling = new RiserCoupling.Constant(length) } };
+    }
+}
+#pragma warning restore CS1591
+
+/// <summary>What a deviation is measured in.</summary>
+public enum NoiseUnit
+{
+    /// <summary>m.</summary>
+    Length,
+
+    /// <summary>rad.</summary>
+    Angle,
+
+    /// <summary>A share of the study's value.</summary>
+    Share,
+
+    /// <summary>K.</summary>
+    Temperature,
+
+    /// <summary>From the low end of the model's range (-1) to the high end (+1).</summary>
+    Range,
+}
