@@ -51,8 +51,7 @@ internal static class LineCommand
         if (study.Line is null)
         {
             terminal.Error.WriteLine(
-                $"{request.StudyPath} has no product line. Add for example `line: {{ variants: 3, customers: "
-                    + "customers.csv }`; see docs/line.md.");
+                $"{request.StudyPath} has no product line. Add a group `line:` with variants and customers; docs/line.md describes it.");
             return ExitCode.InvalidInput;
         }
 

@@ -30,7 +30,8 @@ internal static class AnswerHeadline
 
     /// <summary>For a design of the front that is not the best compromise.</summary>
     public static string ForOtherDesign(Study study, int rank, DesignEvaluation design) =>
-        $"{DatumText.MovingArms(study.Machine)}{EffortWarning(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: {GeometryText.Of(study, design.Geometry)}.";
+        $"{DatumText.MovingArms(study.Machine)}{EffortWarning(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: "
+            + $"{GeometryText.Of(study, design.Geometry)}.";
 
     /// <summary>When no design flies: why the design in the middle of every range does not.</summary>
     public static IEnumerable<AnswerSection> Example(StudyResult result)

@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Plausibility;
 using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.StudyFile;

@@ -37,6 +37,20 @@ public class ProductLineCustomerTableTests
         }
     }
 
+    /// <summary>A name as an older program writes it (Latin-1), one from which a letter was lost, and one with a stray control character.</summary>
+    [Theory]
+    [InlineData(new byte[] { (byte)'J', 0xF6, (byte)'r', (byte)'g' }, "Line 3 of customers.csv has a character that is not in UTF-8")]
+    [InlineData(new byte[] { (byte)'J', 0xEF, 0xBF, 0xBD, (byte)'r', (byte)'g' }, "Line 3 of customers.csv has a replacement character")]
+    [InlineData(new byte[] { (byte)'J', 0x07, (byte)'r', (byte)'g' }, "Line 3 of customers.csv has an invisible control character")]
+    public void A_table_that_is_no_whole_text_is_refused_with_its_line(byte[] name, string what)
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllBytes(folder["customers.csv"],
+            [.. "name,pilot_mass [kg],engine,wing\nAnna,80,light,small\n"u8, .. name, .. ",80,light,small\n"u8]);
+        File.WriteAllText(folder["study.yaml"], ProductLineStudy.Text(customers: "  customers: customers.csv\n"));
+        Assert.Contains(what, Assert.Single(StudyReader.Read(folder["study.yaml"]).Diagnostics).Message);
+    }
+
     [Fact]
     public void Pounds_are_turned_into_tenths_of_kilograms_and_a_customer_without_a_name_gets_a_number()
     {

@@ -55,7 +55,8 @@ public class VariantTests
     [InlineData("variants: { heavy: { machine: { masses: { pilto: { mass: 100 kg } } } } }", "There is no mass named `pilto`.",
         "Did you mean `pilot`?")]
     [InlineData("variants: { heavy: { machine: { masses: { pilot: { mass: 100 } } } } }", "100 has no unit", "kg")]
-    [InlineData("variants: { heavy: { machine: { masses: { pilot: 100 kg } } } }", "wants keys", "pilot: { mass")]
+    [InlineData("variants: { heavy: { machine: { masses: { pilot: 100 kg } } } }", "wants keys",
+        "Write under `pilot` its keys that are different")]
     [InlineData("variants: { heavy: { machnie: { hang_line: { forward: 0 mm } } } }", "There is no key `machnie`", "")]
     [InlineData("variants: { heavy: { mission: { cruse: { weight: 1, power: level } } } }", "The mission has no phase `cruse`.",
         "Did you mean `cruise`?")]
@@ -63,8 +64,8 @@ public class VariantTests
     [InlineData("variants: { heavy: { variants: { a: { title: A } } } }", "variants is the same for the whole file.", "Remove it")]
     [InlineData("variants: { heavy: { } }", "changes nothing", "different")]
     [InlineData("variants: { heavy: }", "changes nothing", "different")]
-    [InlineData("variants: [heavy]", "wants a name for each variant", "full tank")]
-    [InlineData("variants: heavy", "wants a name for each variant", "full tank")]
+    [InlineData("variants: [heavy]", "wants a name for each variant", "Write each variant's name")]
+    [InlineData("variants: heavy", "wants a name for each variant", "Write each variant's name")]
     [InlineData("variants: { heavy: { title: A, title: B } }", "Duplicate key", "Remove one")]
     public void Slip_in_a_variant_is_told_with_its_place_though_it_was_not_chosen(string variants, string what, string fix)
     {

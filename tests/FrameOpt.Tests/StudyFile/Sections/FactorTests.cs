@@ -76,7 +76,7 @@ public class FactorTests
     public void Baseline_must_say_where_a_further_factor_stands()
     {
         var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With(Offset, Offset + "\n  hub_up: { values: [100 mm, 120 mm] }"));
-        Assert.Equal("Add `hub_up: 120 mm`.", diagnostic.Fix);
+        Assert.Equal("Add `hub_up:` under baseline, with a length and its unit (mm, m, cm, in, ft).", diagnostic.Fix);
     }
 
     [Fact]
