@@ -17,6 +17,7 @@ public class ProductLineCustomerTableTests
     [InlineData("pilot_mass [kg],engine,wing\n80 kg,light,small\n", "Line 2 of customers.csv: `80 kg` is not a pilot's mass.")]
     [InlineData("pilot_mass [kg],engine,wing\n800,light,small\n", "the pilot's mass 800 is not between 20 kg and 250 kg")]
     [InlineData("pilot_mass [kg],engine,wing,count\n80,light,small,0\n", "`0` is not a count")]
+    [InlineData("pilot_mass [kg],engine,wing,count\n80,light,small,2.5\n", "`2.5` is not a count")]
     [InlineData("pilot_mass [kg],engine,wing\n80,ligt,small\n", "Line 2 of customers.csv: engine has no choice `ligt`.")]
     [InlineData("pilot_mass [kg],engine,wing\n", "has no rows")]
     public void A_table_of_customers_is_read_or_its_slip_is_one_mistake(string csv, string? what)

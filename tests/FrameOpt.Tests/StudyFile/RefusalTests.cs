@@ -40,6 +40,7 @@ public class RefusalTests
     [InlineData("lean: 80 mm", "lean: 80 cm", 31, "Check the sign and the unit.")]
     // Wing
     [InlineData("line_spread: 3.8 m", "line_spread: 13.8 m", 38, "About a third of the span")]
+    [InlineData("line_spread: 3.8 m", "line_spread: 10.8 m", 38, "About a third of the span")]
     [InlineData("[[0, 10.4 m/s", "[[0.1, 10.4 m/s", 41, "Let the first row begin with 0")]
     [InlineData("[1, 13.6 m/s", "[1, 9.6 m/s", 41, "Put the rows in order")]
     [InlineData("rows: [[0, 10.4 m/s, 6.2], [1, 13.6 m/s, 5.0]]", "rows: [[0, 10.4 m/s, 6.2]]", 41, "Add a row.")]
