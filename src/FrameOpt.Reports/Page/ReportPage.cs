@@ -65,12 +65,16 @@ public static class ReportPage
             ("study file", info.StudyFileName),
             ("SHA-256", $"{content.Study.Hash[..HashPrefixLength]}…"),
             ("computed with", $"FrameOpt {info.ToolVersion}"),
-            ("designs evaluated", NumberFormat.Count(counts.Evaluated)),
-            ("on the front", NumberFormat.Count(content.Result.Front.Count)),
+            .. content.Study.IsOneFrame ? Array.Empty<(string, string)>() :
+            [
+                ("designs evaluated", NumberFormat.Count(counts.Evaluated)),
+                ("on the front", NumberFormat.Count(content.Result.Front.Count)),
+            ],
         ];
         return new XElement(
             "header",
-            Html.Paragraph("kind", "Hang points and thrust line: report of a run"),
+            Html.Paragraph("kind", "Hang points and thrust line: "
+                + (content.Study.IsOneFrame ? "report of one frame" : "report of a run")),
             new XElement("h1", content.Answer.Title),
             content.Answer.Question.Length > 0 ? Html.Paragraph("question", content.Answer.Question) : null,
             Html.Facts("stamp", stamp));
