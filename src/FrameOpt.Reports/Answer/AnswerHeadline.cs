@@ -14,7 +14,7 @@ internal static class AnswerHeadline
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
         var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best design so far ({RunText.Of(result.StopReason)}). ";
-        var warning = LimitWarning(result.Study, chosen) + EffortWarning(chosen) + WingWarning(result);
+        var warning = (result.Study.IsOneFrame ? LimitWarning(result.Study, chosen) : "") + EffortWarning(chosen) + WingWarning(result);
         var best = result.Study.IsOneFrame ? "This frame"
             : result.Front.Count == 1
             ? "The only design on the front"

@@ -19,7 +19,8 @@ public static class EvaluationJson
     /// <param name="values">The inputs of the design.</param>
     /// <param name="stream">UTF-8; left open.</param>
     public static void Write(
-        DesignEvaluation evaluation, IReadOnlyList<DesignEvaluation> eachPhase, Study study, IReadOnlyList<DesignValue> values, Stream stream)
+        DesignEvaluation evaluation, IReadOnlyList<DesignEvaluation> eachPhase, Study study, IReadOnlyList<DesignValue> values,
+        Stream stream)
     {
         using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();

@@ -10,9 +10,9 @@ internal static class RpmText
     public static string Of(Machine machine, double propellerRpm) => NumberFormat.Text(propellerRpm, "rpm")
         + (Reduction(machine) is { } reduction ? $" (engine {NumberFormat.Text(propellerRpm * reduction, "rpm")})" : "");
 
-    /// <summary>"1796 to 2772 rpm (engine 5029 to 7762 rpm)".</summary>
-    public static string Range(Machine machine, double fromRpm, double toRpm) => Invariant($"{fromRpm:0} to {toRpm:0} rpm")
-        + (Reduction(machine) is { } reduction ? Invariant($" (engine {fromRpm * reduction:0} to {toRpm * reduction:0} rpm)") : "");
+    /// <summary>"1,796 to 2,772 rpm (engine 5,029 to 7,762 rpm)".</summary>
+    public static string Range(Machine machine, double fromRpm, double toRpm) => Invariant($"{fromRpm:#,0} to {toRpm:#,0} rpm")
+        + (Reduction(machine) is { } reduction ? Invariant($" (engine {fromRpm * reduction:#,0} to {toRpm * reduction:#,0} rpm)") : "");
 
     /// <summary>The name of an axis.</summary>
     public static string Axis(Machine machine) => "propeller speed [rpm]"

@@ -61,7 +61,8 @@ public sealed class CompareCommandTests : IDisposable
             Assert.Single(Row(input)[3..].Distinct());
         // What evaluate says of the same dimensions under the same study.
         var terminal = new TestTerminal();
-        terminal.Run("evaluate", study, "--variant", "empty tank", "--json", "--set", $"hang_point_spacing={Row("hang_point_spacing")[3]} m",
+        terminal.Run("evaluate", study, "--variant", "empty tank", "--json",
+            "--set", $"hang_point_spacing={Row("hang_point_spacing")[3]} m",
             "--set", $"lateral_offset={Row("lateral_offset")[3]} m", "--set", $"suspension_height={Row("suspension_height")[3]} m",
             "--set", $"thrust_line_angle={Row("thrust_line_angle")[3]} rad");
         using var json = JsonDocument.Parse(terminal.Output);
