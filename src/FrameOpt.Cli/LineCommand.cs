@@ -46,7 +46,7 @@ internal static class LineCommand
     {
         // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
         _ = terminal.StopRequested();
-        if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
+        if (StudyArgument.Open(request.StudyPath, request.Variants, terminal) is not { } study)
             return ExitCode.InvalidInput;
         if (study.Line is null)
         {
@@ -99,5 +99,5 @@ internal static class LineCommand
         }
     }
 
-    private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, int? Count);
+    private sealed record Request(string StudyPath, IReadOnlyList<string>? Variants, string? Folder, bool Replace, int Threads, int? Count);
 }

@@ -34,7 +34,7 @@ internal static class PlanCommand
         return command;
     }
 
-    private static int Run(string path, string? variant, string? csv, Terminal terminal)
+    private static int Run(string path, IReadOnlyList<string>? variant, string? csv, Terminal terminal)
     {
         // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
         _ = terminal.StopRequested();
