@@ -2,6 +2,7 @@ using System.CommandLine;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
+using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
@@ -94,6 +95,7 @@ internal static class PlanCommand
 
         terminal.Out.Write(new Text(study.FullTitle, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
+        terminal.Out.WriteLine($"{DatumText.MovingArms(study.Machine)}{DatumText.Sentence(study.Machine)}");
         ConsoleWriter.WriteSections(terminal.Out, sections);
         return ExitCode.Success;
     }

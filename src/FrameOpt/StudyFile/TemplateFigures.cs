@@ -65,7 +65,7 @@ internal static class TemplateFigures
         return figures;
     }
 
-    /// <summary>Adds every number under a node. A mass is found by its name, and, when that was changed, by its place in the list.</summary>
+    /// <summary>Adds every number under a node. A mass is found by its name, and under a new name by its place in the list.</summary>
     private static void Add(Node node, string path, string place, string shown, List<Figure> figures)
     {
         switch (node)

@@ -38,7 +38,8 @@ public class ProductLineCustomerTableTests
         }
     }
 
-    /// <summary>A name as an older program writes it (Latin-1), one from which a letter was lost, and one with a stray control character.</summary>
+    /// <summary>A name as an older program writes it (Latin-1), one from which a letter was lost, and one with a control
+    /// character.</summary>
     [Theory]
     [InlineData(new byte[] { (byte)'J', 0xF6, (byte)'r', (byte)'g' }, "Line 3 of customers.csv has a character that is not in UTF-8")]
     [InlineData(new byte[] { (byte)'J', 0xEF, 0xBF, 0xBD, (byte)'r', (byte)'g' }, "Line 3 of customers.csv has a replacement character")]

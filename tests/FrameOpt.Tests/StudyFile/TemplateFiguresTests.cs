@@ -7,8 +7,8 @@ public class TemplateFiguresTests
 {
     private static readonly string template = File.ReadAllText(Repository.Template("custom-match")).ReplaceLineEndings("\n");
 
-    // Counted by hand in the file: masses 4 x 4 and one volume more, hang line 1, propeller 5 and bench 5, engine 2 and 5 x 2, pilot 2 and 3,
-    // wing 5 and 2 and 6, baseline 4.
+    // Counted by hand in the file: masses 4 x 4 and one volume more, hang line 1, propeller 5 and bench 5, engine 2 and 5 x 2, pilot
+    // 2 and 3, wing 5 and 2 and 6, baseline 4.
     private const int Figures = 17 + 1 + 10 + 12 + 5 + 13 + 4;
 
     [Fact]
@@ -49,7 +49,8 @@ public class TemplateFiguresTests
         terminal.Run("run", folder["study.yaml"], "--out", folder["results"]);
         foreach (var text in new[] { terminal.Output, terminal.Error, File.ReadAllText(folder["results/report.html"]),
             File.ReadAllText(folder["results/run.json"]) })
-            Assert.Matches($"{Figures} of {Figures} figures of machine, wing and baseline are the template('|&#39;|.u0027)s", string.Join(' ', text.Split()));
+            Assert.Matches($"{Figures} of {Figures} figures of machine, wing and baseline are the template('|&#39;|.u0027)s",
+                string.Join(' ', text.Split()));
         terminal = new TestTerminal();
         terminal.Run("evaluate", folder["study.yaml"]);
         Assert.Contains($"{Figures} of {Figures} figures", terminal.Error);

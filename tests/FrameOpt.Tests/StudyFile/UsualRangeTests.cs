@@ -10,21 +10,25 @@ public class UsualRangeTests
 
     private static readonly string document = File.ReadAllText(Path.Combine(Repository.Root, "docs", "study-file.md"));
 
-    // Common practice, no source. Figures by hand: 5² / 26 = 0.96; 0.5 x 11 m = 5.5 m; (76 + 5 + 24 + 7 x 0.74 + 5.5) kg / 10 m² = 11.6 kg/m²;
-    // pi x 1.25 m x 7140 / 60 s = 467.3 m/s; 7140 x 2.8 = 19992, over 8800 = 2.272; at 2550 x 2.8 = 7140 rpm of the crank 2.8 x 0.97 x 20.91 N·m = 56.8 N·m;
-    // 11.2² / 24 and so on likewise.
+    // Common practice, no source. Figures by hand: 11² / 24 = 5.04 and 5² / 24 = 1.042; 9 / 11 = 0.818;
+    // (76 + 5 + 24 + 7 x 0.74 + 5.5) kg / 10 m² = 11.6 kg/m²; pi x 1.25 m x 7140 / 60 s = 467.3 m/s; 7140 x 2.8 = 19992, over 8800 = 2.272;
+    // at 2550 x 2.8 = 7140 rpm of the crank 2.8 x 0.97 x 20.91 N·m = 56.8 N·m.
     public static TheoryData<string, string, string> Unusual => new()
     {
-        { "hang_point_spacing: { from: 400 mm", "hang_point_spacing: { from: 40 mm", "the hang-point spacing at the lower end of its range is 40 mm" },
+        { "hang_point_spacing: { from: 400 mm", "hang_point_spacing: { from: 40 mm",
+            "the hang-point spacing at the lower end of its range is 40 mm" },
         { "hang_point_spacing: 440 mm, lateral", "hang_point_spacing: 44 mm, lateral", "the hang-point spacing of the baseline is 44 mm" },
         { "to: 50 mm, step: 1 mm", "to: 250 mm, step: 1 mm", "the lateral offset at the upper end of its range is 250 mm" },
-        { "to: 350 mm, step: 10 mm", "to: 2350 mm, step: 10 mm", "the height of the hang points above the centre of gravity at the upper end" },
+        { "to: 350 mm, step: 10 mm", "to: 2350 mm, step: 10 mm",
+            "the height of the hang points above the centre of gravity at the upper end" },
         { "[-2 deg, 0 deg, 2 deg]", "[-2 deg, 0 deg, 20 deg]", "the thrust-line angle at the upper end of its range is 20 deg" },
         { "tilt: 3 deg", "tilt: 30 deg", "the tilt of the thrust line is 30 deg" },
         { "hub: { forward: -430 mm", "hub: { forward: 430 mm", "the distance of the propeller hub behind the pilot's body is -405 mm" },
-        { "hub: { forward: -430 mm, right: 0 mm", "hub: { forward: -430 mm, right: 300 mm", "the propeller hub to the right of the datum is 300 mm" },
+        { "hub: { forward: -430 mm, right: 0 mm", "hub: { forward: -430 mm, right: 300 mm",
+            "the propeller hub to the right of the datum is 300 mm" },
         { "right: 0 mm, up: 110 mm }", "right: 0 mm, up: 1100 mm }", "the height of the propeller hub above the centre of gravity is 1" },
-        { "hang_line: { forward: -55 mm }", "hang_line: { forward: -550 mm }", "the distance of the hang points in front of the centre of gravity is -" },
+        { "hang_line: { forward: -55 mm }", "hang_line: { forward: -550 mm }",
+            "the distance of the hang points in front of the centre of gravity is -" },
         { "forward: -285 mm", "forward: 20 mm", "the distance of the engine behind the pilot's body (`frame and engine`) is 5 mm" },
         { "mass: 76 kg", "mass: 17 kg", "the mass of the pilot's body is 17 kg" },
         { "lean: 75 mm", "lean: 40 cm", "the pilot's largest lean is 400 mm" },
@@ -56,7 +60,8 @@ public class UsualRangeTests
         if (words.Length == 0)
             Assert.Empty(warnings);
         else
-            Assert.Contains(warnings, warning => warning.Contains(words, StringComparison.Ordinal) && warning.Contains(" is usual (common practice"));
+            Assert.Contains(warnings, warning => warning.Contains(words, StringComparison.Ordinal)
+                && warning.Contains(" is usual (common practice"));
     }
 
     [Fact]

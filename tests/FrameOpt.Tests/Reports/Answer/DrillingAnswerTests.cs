@@ -39,7 +39,10 @@ public class DrillingAnswerTests
     public void Datum_and_hang_point_are_named_in_the_answer_on_both_drawings_and_on_the_test_card()
     {
         var study = ReportFixture.Study();
-        study = study with { Machine = study.Machine with { Datum = "rear edge of the seat board", HangPoint = "centre of the carabiner hole" } };
+        study = study with
+        {
+            Machine = study.Machine with { Datum = "rear edge of the seat board", HangPoint = "centre of the carabiner hole" },
+        };
         var report = ReportFixture.Report(3, study);
         const string both = "Datum: rear edge of the seat board. Hang point: centre of the carabiner hole.";
         Assert.Contains(both, Description(report.Result, "Where to drill"));

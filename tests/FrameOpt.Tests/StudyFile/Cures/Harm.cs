@@ -10,7 +10,8 @@ internal sealed record Harm(string Name, Func<StudyTree, IReadOnlyList<string>, 
 {
     public static readonly IReadOnlyList<Harm> All =
     [
-        new("left out", (tree, path) => tree.GroupOf(path) is { Children.Count: > 1 } group && group.Children.Remove(new YamlScalarNode(path[^1]))),
+        new("left out", (tree, path) => tree.GroupOf(path) is { Children.Count: > 1 } group
+            && group.Children.Remove(new YamlScalarNode(path[^1]))),
         Text("empty", _ => ""),
         Text("a word", _ => "something else"),
         Text("unit left out", text => Number().Match(text) is { Success: true } number ? number.Value : null),
