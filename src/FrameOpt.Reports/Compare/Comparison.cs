@@ -60,8 +60,9 @@ public sealed record ComparedColumn(
     /// <summary>Title, variant, rank, folder.</summary>
     public string Source => $"{Run.Title}{(Run.Variant.Length > 0 ? $" - {Run.Variant}" : "")}, "
         + (IsDesignOfFirst ? $"the design of A ({Run.Folder})"
+            : Run.Evaluated == 1 ? $"one frame as given ({Run.Folder})"
             : $"{(Position == 1 ? "best compromise" : FormattableString.Invariant($"rank {Rank}"))} of "
-        + $"{NumberFormat.Count(Run.FrontCount)} ({Run.Folder})");
+                + $"{NumberFormat.Count(Run.FrontCount)} ({Run.Folder})");
 }
 
 /// <summary>What a compared design leaves to the pilot in one phase.</summary>

@@ -30,13 +30,16 @@ internal static class TestCardSteps
         return new TestCardStep(
             "Hang check",
             "Engine off. Frame, fuel and pilot as in the study hang from a rigid beam by two equal, parallel straps, "
-                + $"{Spacing(study).Text(geometry.SpacingMetres)} apart, a scale in each. {GroundChecksSection.Rating(check)}",
+                + $"{Spacing(study).Text(geometry.SpacingMetres)} apart, a scale in each.",
             $"Left {NumberFormat.Load(check.LeftNewtons)}, right {NumberFormat.Load(check.RightNewtons)}, "
                 + $"together {NumberFormat.Load(check.TotalNewtons)}.",
             $"Go no further if the other side reads more, or if the difference is off by more than {strap}, which 5 mm of "
                 + $"unequal strap would explain. Sit centred and read again first: {GroundChecksSection.Seat(check)}. Then measure holes "
                 + "and straps again.",
-            ["left scale", "right scale", "fuel"]);
+            ["left scale", "right scale", "fuel"])
+        {
+            Rating = GroundChecksSection.Rating(check),
+        };
     }
 
     private static TestCardStep TiedDown(Study study) => new(
@@ -132,14 +135,20 @@ internal static class TestCardSteps
 /// <param name="Fields">What to write down.</param>
 internal sealed record TestCardStep(string Title, string Action, string Expected, string AbortCriterion, IReadOnlyList<string> Fields)
 {
+    /// <summary>What scales and beam must carry; empty where nothing hangs. The same for every design, so a line of its own.</summary>
+    public string Rating { get; init; } = "";
+
     /// <summary>The step as it is printed.</summary>
     public XElement Block() => Html.Block(
         "step",
-        Html.Heading(Title),
-        Line("Do", Action),
-        Line("Expect", Expected),
-        Line("Stop", AbortCriterion, "stop"),
-        Html.Block("blanks", Fields.Select(Blank)));
+        [
+            Html.Heading(Title),
+            Line("Do", Action),
+            .. Rating.Length > 0 ? [Line("Rating", Rating)] : Array.Empty<XElement>(),
+            Line("Expect", Expected),
+            Line("Stop", AbortCriterion, "stop"),
+            Html.Block("blanks", Fields.Select(Blank)),
+        ]);
 
     /// <summary>A name and a line to write on.</summary>
     public static XElement Blank(string name) => new("p", new XAttribute("class", "blank"), new XElement("span", name));

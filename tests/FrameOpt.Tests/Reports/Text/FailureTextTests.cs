@@ -54,7 +54,8 @@ public class FailureTextTests
     public void Full_throttle_with_too_light_a_propeller_says_both_torques_at_the_last_speed() => Assert.Equal(
         "cruise: at full throttle the propeller takes less than the engine gives up to the end of the tables: "
             + "it is too light, or a table too short (at 3,400 rpm (engine 8,500 rpm) it takes 116.2 N·m, the engine gives 240.0 N·m; "
-            + "the engine's table covers 1,600 to 3,400 rpm (engine 4,000 to 8,500 rpm) there; the propeller's curve covers advance ratio 0 to 0.6)",
+            + "the engine's table covers 1,600 to 3,400 rpm (engine 4,000 to 8,500 rpm) there; "
+            + "the propeller's curve covers advance ratio 0 to 0.6)",
         Failure(new HandMachine { Power = new PhasePower.FullThrottle(), Engine = Engine(4000, 8500, 100) }));
 
     // At 1600 rpm the propeller takes 34.04 x (1600/1840)² = 25.7 N·m; the engine gives 10 x 2.5 x 0.96 = 24 N·m.
