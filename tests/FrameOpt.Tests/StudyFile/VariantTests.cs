@@ -112,7 +112,7 @@ public class VariantTests
         Assert.Equal("F - full + heavy", both.FullTitle);
         Assert.Equal((100.0, 2.0), (Mass(both, "pilot"), Mass(both, "fuel")));
         Assert.Contains("`full` and `heavy` both set machine.masses.fuel.mass: 2 kg of `heavy` is used, not 9 kg.",
-            Assert.Single(both.Warnings));
+            Assert.Single(both.Warnings, IsNotAboutTheDatum));
         Assert.Equal(9, Mass(Combined(variants, "heavy", "full"), "fuel"));
     }
 
@@ -141,9 +141,10 @@ public class VariantTests
         Assert.Equal(["pilot", "frame and engine", "fuel", "trolley"], study.Machine.Masses.Select(item => item.Name));
         Assert.Equal((14.0, -0.4), (Mass(study, "trolley"), study.Machine.Masses[^1].At.UpMetres));
         Assert.Equal([21, 2, 31, 3], study.Factors.Select(factor => factor.LevelsSi.Count));
-        Assert.Empty(study.Warnings);
+        Assert.DoesNotContain(study.Warnings, IsNotAboutTheDatum);
         Assert.Contains("a mass `pilto` is added beside `pilot`", Assert.Single(Read("typo",
-            "variants: { typo: { machine: { masses: { pilto: { mass: 9 kg, forward: 0 mm, right: 0 mm, up: 0 mm } } } } }").Warnings));
+            "variants: { typo: { machine: { masses: { pilto: { mass: 9 kg, forward: 0 mm, right: 0 mm, up: 0 mm } } } } }").Warnings,
+            IsNotAboutTheDatum));
         Assert.Contains("There is no mass named `ballast`.",
             Mistake("", "variants: { a: { machine: { masses: { ballast: none } } } }").Message);
     }
@@ -167,6 +168,9 @@ public class VariantTests
         Assert.True(reading.Study is not null, string.Join("\n", reading.Diagnostics.Select(diagnostic => diagnostic.Text)));
         return reading.Study!;
     }
+
+    /// <summary>The worked study names no datum, which is remarked each time.</summary>
+    private static bool IsNotAboutTheDatum(string warning) => !warning.Contains("does not give datum", StringComparison.Ordinal);
 
     private static Diagnostic Mistake(string variant, string variants) => Assert.Single(Reading(variant, variants).Diagnostics);
 

@@ -17,7 +17,8 @@ internal static class GridChecks
         var count = factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
         if (count < 2 && search is SearchSetting.Evolutionary && !study.DiagnosticBag.HasErrors)
             study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to search.",
-                $"Sweep one or more, for example `{StudyKeys.Factors.Find(GeometryInput.LateralOffset.Name)!.Example}`, or leave `search` out.");
+                $"Sweep one or more, for example `{StudyKeys.Factors.Find(GeometryInput.LateralOffset.Name)!.Example}`, or leave `search` "
+                    + "out.");
         if (search is SearchSetting.Exhaustive && count > RunLimits.MaxGrid)
             study.DiagnosticBag.Add(at, TooMany(count, phases), Coarser(count, factors));
         foreach (var factor in factors.Where(factor => factor.IsContinuous && search is SearchSetting.Exhaustive))

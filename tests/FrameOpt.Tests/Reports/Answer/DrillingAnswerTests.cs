@@ -36,7 +36,7 @@ public class DrillingAnswerTests
     }
 
     [Fact]
-    public void Datum_and_hang_point_are_named_in_the_answer_on_both_drawings_and_on_the_test_card()
+    public void Datum_and_hang_point_are_named_in_the_answer_on_every_drawing_and_on_the_test_card()
     {
         var study = ReportFixture.Study();
         study = study with
@@ -47,8 +47,8 @@ public class DrillingAnswerTests
         const string both = "Datum: rear edge of the seat board. Hang point: centre of the carabiner hole.";
         Assert.Contains(both, Description(report.Result, "Where to drill"));
         var page = ReportPage.Of(report);
-        Assert.Equal(2, page.Split(">Datum: rear edge of the seat board<").Length - 1);
-        Assert.Equal(2, page.Split(">Hang point: centre of the carabiner hole<").Length - 1);
+        Assert.Equal(3, page.Split(">Datum: rear edge of the seat board<").Length - 1);
+        Assert.Equal(3, page.Split(">Hang point: centre of the carabiner hole<").Length - 1);
         Assert.Contains(both, page[page.IndexOf("Test card for the first flights", StringComparison.Ordinal)..]);
         Assert.Contains("Datum: not named in the study", ReportPage.Of(ReportFixture.Report()));
     }
