@@ -128,8 +128,8 @@ internal static class VariantReader
         if (NearestName.Of(change.Key.Text, items.Select(NameOf).OfType<string>()) is { } near)
             diagnostics.AddWarning(change.Key,
                 $"a mass `{change.Key.Excerpt}` is added beside `{near}`; to change that one, write its name.");
-        return mass with { Entries = [new Node.Entry(new Node.Scalar("name", false, change.Key.Line, change.Key.Column), change.Key),
-            .. mass.Entries] };
+        var name = new Node.Entry(new Node.Scalar("name", false, change.Key.Line, change.Key.Column), change.Key);
+        return mass with { Entries = [name, .. mass.Entries] };
     }
 
     /// <summary>True when a change says all that a mass of its own needs.</summary>
