@@ -23,5 +23,5 @@ internal static class BuildInfo
         $"{RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}, {Environment.ProcessorCount} processors";
 
     private static string Short(string version) =>
-        version.IndexOf('+') is > 0 and var plus && version.Length > plus + 1 + CommitLength ? version[..(plus + 1 + CommitLength)] : version;
+        version.Split('+') is [var number, { Length: > CommitLength } commit] ? $"{number}+{commit[..CommitLength]}" : version;
 }

@@ -25,12 +25,13 @@ internal static class CheckCommand
         return command;
     }
 
-    private static int Run(string path, string? variant, Terminal terminal)
+    private static int Run(string path, IReadOnlyList<string>? variant, Terminal terminal)
     {
         if (StudyArgument.Open(path, variant, terminal) is not { } study)
             return ExitCode.InvalidInput;
         var console = terminal.Out;
-        var designs = study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "";
+        var designs = study.IsOneFrame ? " of one frame"
+            : study.Search is SearchSetting.Exhaustive ? $" of {NumberFormat.Count(study.GridSize!.Value)} designs" : "";
         console.WriteLine($"{VisibleText.Path(path)}: a valid study{designs}.");
         foreach (var warning in study.Warnings.Concat(study.VariantWarnings))
             console.WriteLine($"Warning: {warning}");

@@ -10,16 +10,18 @@ internal static class StudyArgument
 {
     public static Argument<string> Build() => new("study") { Description = "The study file (YAML)." };
 
-    public static Option<string?> Variant() => new("--variant")
+    public static Option<string[]> Variant() => new("--variant")
     {
-        Description = "Variant of the study to use; the base study when not given. check lists the variants.",
+        Description = "Variant of the study to use, or a choice of an option of its line, such as engine='big single'; the base study when "
+            + "not given. May be given more than once: combined in order. check lists the variants.",
         HelpName = "name",
+        Arity = ArgumentArity.ZeroOrMore,
     };
 
     /// <summary>Reads the study, or prints every mistake and gives null.</summary>
-    public static Study? Open(string path, string? variant, Terminal terminal)
+    public static Study? Open(string path, IReadOnlyList<string>? variants, Terminal terminal)
     {
-        var reading = StudyReader.Read(path, variant ?? "");
+        var reading = StudyReader.Read(path, variants ?? []);
         if (reading.Study is null)
             ConsoleWriter.WriteDiagnostics(terminal, path, reading.Diagnostics);
         return reading.Study;

@@ -16,29 +16,38 @@ internal static class CompareCommand
         {
             Description =
                 $"Two to {ComparisonReader.MaxDesigns} results folders of run. A colon and a number select a design other than the best: "
-                    + $"results/monday:3 is the third in the ranking.",
+                    + "results/monday:3 is the third in the ranking. With --same-design the first is a results "
+                    + "folder, the others are study files; a "
+                    + "colon and a name select a variant: study.yaml:'full tank'.",
             Arity = ArgumentArity.ZeroOrMore,
         };
         var folder = OutputOptions.Folder(
             "Folder for comparison.html and comparison.csv; without it nothing is written.",
             "--out needs the name of a folder, for example --out results/compared; omit it to show the comparison only.");
         var replace = new Option<bool>("--replace") { Description = "Replace an existing comparison in that folder." };
+        var same = new Option<bool>("--same-design")
+        {
+            Description = "Compare one design, that of the first folder, under several studies: another pilot, another wing.",
+        };
         var command = new CommandWithExamples(
             "compare",
             "Compare designs of two or more runs side by side, and describe how their studies differ.",
             "frameopt compare results/monday results/tuesday",
             "frameopt compare results/monday results/monday:2 results/monday:3",
-            "frameopt compare results/full results/empty --out results/compared")
+            "frameopt compare results/full results/empty --out results/compared",
+            "frameopt compare --same-design results/full study.yaml:'empty tank' other.yaml")
         {
-            designs, folder, replace,
+            designs, folder, replace, same,
         };
-        command.SetAction(parsed => Run(parsed.GetValue(designs) ?? [], parsed.GetValue(folder), parsed.GetValue(replace), terminal));
+        command.SetAction(parsed => Run(parsed.GetValue(designs) ?? [], parsed.GetValue(same),
+            parsed.GetValue(folder), parsed.GetValue(replace), terminal));
         return command;
     }
 
-    private static int Run(IReadOnlyList<string> designs, string? folder, bool replace, Terminal terminal)
+    private static int Run(IReadOnlyList<string> designs, bool isSameDesign, string? folder, bool replace, Terminal terminal)
     {
-        var comparison = ComparisonReader.Read(designs, BuildInfo.Version, out var errors);
+        var comparison = isSameDesign ? SameDesignReader.Read(designs, BuildInfo.Version, out var errors)
+            : ComparisonReader.Read(designs, BuildInfo.Version, out errors);
         var refused = folder is null ? null
             : comparison is not null && ComparisonReader.Reads(designs, folder)
                 ? $"{folder} is one of the runs compared and is not replaced; choose another folder"

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
@@ -25,69 +26,95 @@ internal static class EvaluateCommand
             Arity = ArgumentArity.ZeroOrMore,
         };
         var json = new Option<bool>("--json") { Description = "Write JSON instead of tables." };
+        var folder = OutputOptions.Folder(
+            "Folder for the page with its test card, the workbook and the other files of a run, for this one frame; without it nothing is "
+                + "written.",
+            "--out needs the name of a folder, for example --out results/as-built; omit it to show the figures only.");
+        var replace = OutputOptions.Replace();
         var command = new CommandWithExamples(
             "evaluate",
             "Evaluate one design: every quantity of every phase.",
             "frameopt evaluate study.yaml --set lateral_offset='25 mm' --set thrust_line_angle='1 deg'",
-            "frameopt evaluate study.yaml --variant 'full tank' --json")
+            "frameopt evaluate study.yaml --variant 'full tank' --json",
+            "frameopt evaluate study.yaml --set lateral_offset='25 mm' --out results/as-built")
         {
-            study, variant, set, json,
+            study, variant, set, json, folder, replace,
         };
         command.SetAction(parsed => Run(
-            parsed.GetRequiredValue(study), parsed.GetValue(variant), parsed.GetValue(set) ?? [], parsed.GetValue(json), terminal));
+            new Request(parsed.GetRequiredValue(study), parsed.GetValue(variant), parsed.GetValue(set) ?? [], parsed.GetValue(json),
+                parsed.GetValue(folder), parsed.GetValue(replace)), terminal));
         return command;
     }
 
-    private static int Run(string path, string? variant, IReadOnlyList<string> settings, bool asJson, Terminal terminal)
+    private static int Run(Request request, Terminal terminal)
     {
-        if (StudyArgument.Open(path, variant, terminal) is not { } study)
+        if (StudyArgument.Open(request.StudyPath, request.Variants, terminal) is not { } study)
             return ExitCode.InvalidInput;
-        var design = DesignReader.Read(study, settings, "--set");
+        var design = DesignReader.Read(study, request.Settings, "--set");
         if (design.Geometry is not { } geometry)
         {
-            ConsoleWriter.WriteDiagnostics(terminal, path, design.Diagnostics);
+            ConsoleWriter.WriteDiagnostics(terminal, request.StudyPath, design.Diagnostics);
             return ExitCode.InvalidInput;
         }
 
         ConsoleWriter.WriteWarnings(terminal, [.. study.Warnings, .. design.Warnings]);
-        var evaluation = StudyProblem.Model(study).Evaluate(geometry);
-        if (asJson)
+        using var folder = request.Folder is { } path ? OutputFolder.Begin(path, request.Replace, terminal) : null;
+        if (request.Folder is not null && folder is null)
+            return ExitCode.InvalidInput;
+        var model = StudyProblem.Model(study);
+        var evaluation = model.Evaluate(geometry);
+        var eachPhase = evaluation.Failure is null ? [] : model.EvaluateEachPhase(geometry);
+        if (request.AsJson)
         {
-            EvaluationJson.Write(evaluation, study, design.Values, terminal.OutStream);
+            EvaluationJson.Write(evaluation, eachPhase, study, design.Values, terminal.OutStream);
             terminal.OutStream.Write("\n"u8);
             terminal.OutStream.Flush();
         }
         else
         {
-            Print(evaluation, study, design.Values, terminal.Out);
+            Print(evaluation, eachPhase, study, design.Values, terminal.Out);
         }
 
+        if (folder is not null && !WriteFolder(study, design, request, folder, terminal))
+            return ExitCode.InvalidInput;
         return evaluation.Failure is null ? ExitCode.Success : ExitCode.NothingFeasible;
     }
 
-    private static void Print(DesignEvaluation evaluation, Study study, IReadOnlyList<DesignValue> values, IAnsiConsole console)
+    /// <summary>Writes what a run writes, for this one frame.</summary>
+    private static bool WriteFolder(Study study, DesignReadResult design, Request request, ResultsFolder folder, Terminal terminal)
+    {
+        var started = DateTime.UtcNow;
+        var runner = new StudyRunner(study.ForOneFrame(design.Values.Select(value => value.Factor)), 1);
+        foreach (var _ in runner.Steps())
+        {
+        }
+
+        var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0) { Settings = request.Settings };
+        var report = RunReport.Of(runner.Result(), info);
+        var timings = new RunTimings(started, 1, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds,
+            BuildInfo.Platform);
+        if (OutputFolder.Fill(folder, into => RunFolder.Write(report, timings, into), terminal) is not { } place)
+            return false;
+        if (!request.AsJson)
+            terminal.Out.WriteLine($"Written to {place}: results.xlsx, report.html, designs.csv, run.json, timings.json");
+        return true;
+    }
+
+    private static void Print(DesignEvaluation evaluation, IReadOnlyList<DesignEvaluation> eachPhase, Study study,
+        IReadOnlyList<DesignValue> values, IAnsiConsole console)
     {
         console.WriteLine($"{DatumText.MovingArms(study.Machine)}{DatumText.Sentence(study.Machine)}");
         console.WriteLine(string.Join("; ", values.Select(value => GeometryText.Of(value.Factor, value.Si))));
         ConsoleWriter.WriteTable(console, new AnswerTable(
             ["input", "value", "from"],
             [.. values.Select(value => (IReadOnlyList<string>)[value.Factor.Name, value.Factor.Unit.Text(value.Si), value.Origin])]));
-        if (evaluation.Failure is { } failure)
+        if (evaluation.Failure is not null)
         {
-            console.WriteLine($"This design cannot fly. {FailureText.Describe(failure)}");
+            PrintEachPhase(study.Machine, eachPhase, console);
             return;
         }
 
-        var rows = new List<IReadOnlyList<string>>();
-        for (var q = 0; q < ResponseCatalogue.OfPhases.Count; q++)
-        {
-            var entry = ResponseCatalogue.OfPhases[q];
-            rows.Add([StudyText.WithUnit(entry), .. evaluation.Phases.Select(phase => Digits(phase.Values[q]))]);
-        }
-
-        rows.Add(["steers", .. evaluation.Phases.Select(phase => phase.Steers)]);
-        ConsoleWriter.WriteTable(console, new AnswerTable(["quantity [unit]", .. evaluation.Phases.Select(phase => phase.Phase.Name)],
-            rows));
+        PrintPhases(study.Machine, evaluation.Phases, console);
         ConsoleWriter.WriteTable(console, new AnswerTable(
             ["response of the mission", "value", "unit"],
             [.. ResponseCatalogue.OfMissions.Select((entry, q) =>
@@ -97,11 +124,36 @@ internal static class EvaluateCommand
                 [.. study.Limits.Select(limit => LimitRow(limit, evaluation))]));
     }
 
+    /// <summary>Why it cannot fly, and the phases that it can.</summary>
+    private static void PrintEachPhase(Machine machine, IReadOnlyList<DesignEvaluation> eachPhase, IAnsiConsole console)
+    {
+        var failures = eachPhase.Select(phase => phase.Failure).OfType<DesignFailure>().Select(FailureText.Describe);
+        console.WriteLine($"This design cannot fly. {string.Join("; ", failures)}.");
+        if (eachPhase.SelectMany(phase => phase.Phases).ToList() is not { Count: > 0 } flown)
+            return;
+        console.WriteLine("It can fly these phases, each looked at by itself; the whole mission has no figures.");
+        PrintPhases(machine, flown, console);
+    }
+
+    private static void PrintPhases(Machine machine, IReadOnlyList<PhaseResult> phases, IAnsiConsole console)
+    {
+        List<IReadOnlyList<string>> rows = [.. ResponseCatalogue.OfPhases.Select((entry, q) =>
+            (IReadOnlyList<string>)[StudyText.WithUnit(entry), .. phases.Select(phase => Digits(phase.Values[q]))])];
+        if (machine.Engine is { Reduction: not 1 and var reduction })
+            rows.Insert(PhaseQuantity.Rpm.Index + 1,
+                ["engine rpm [rpm]", .. phases.Select(phase => Digits(reduction * phase[PhaseQuantity.Rpm]))]);
+        ConsoleWriter.WriteTable(console, new AnswerTable(["quantity [unit]", .. phases.Select(phase => phase.Phase.Name)],
+            [.. rows, ["steers", .. phases.Select(phase => phase.Steers)]]));
+    }
+
     private static string[] LimitRow(StudyLimit limit, DesignEvaluation evaluation)
     {
         var value = limit.ValueOf(evaluation);
         return [StudyText.Limit(limit), Digits(value), limit.Response.Unit, limit.AsConstraint.IsSatisfiedBy(value) ? "met" : "VIOLATED"];
     }
+
+    private sealed record Request(
+        string StudyPath, IReadOnlyList<string>? Variants, IReadOnlyList<string> Settings, bool AsJson, string? Folder, bool Replace);
 
     private static string Digits(double value) => NumberFormat.SignificantDigits(value, 6);
 }

@@ -46,13 +46,12 @@ internal static class LineCommand
     {
         // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
         _ = terminal.StopRequested();
-        if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
+        if (StudyArgument.Open(request.StudyPath, request.Variants, terminal) is not { } study)
             return ExitCode.InvalidInput;
         if (study.Line is null)
         {
             terminal.Error.WriteLine(
-                $"{request.StudyPath} has no product line. Add for example `line: {{ variants: 3, customers: "
-                    + "customers.csv }`; see docs/line.md.");
+                $"{request.StudyPath} has no product line. Add a group `line:` with variants and customers; docs/line.md describes it.");
             return ExitCode.InvalidInput;
         }
 
@@ -100,5 +99,5 @@ internal static class LineCommand
         }
     }
 
-    private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, int? Count);
+    private sealed record Request(string StudyPath, IReadOnlyList<string>? Variants, string? Folder, bool Replace, int Threads, int? Count);
 }

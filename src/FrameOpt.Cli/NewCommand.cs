@@ -46,7 +46,8 @@ internal static class NewCommand
     {
         if (template is null)
         {
-            ConsoleWriter.WriteList(terminal.Out, "Templates", StudyTemplate.All.Select(item => (IReadOnlyList<string>)[item.Name, item.Purpose]));
+            ConsoleWriter.WriteList(terminal.Out, "Templates",
+                StudyTemplate.All.Select(item => (IReadOnlyList<string>)[item.Name, item.Purpose]));
             terminal.Out.WriteLine();
             terminal.Out.WriteLine("Write one with, for example: frameopt new custom-match --out study.yaml");
             return ExitCode.Success;
@@ -80,7 +81,9 @@ internal static class NewCommand
                 described?.Place();
             }
 
-            terminal.Out.WriteLine($"Written: {path}, an invented scenario. Replace its values with your own; check lists those that are still the template's.");
+            terminal.Out.WriteLine(
+                $"Written: {path}, an invented scenario. Replace its values with your own; check lists those "
+                    + "that are still the template's.");
             if (isNew)
                 terminal.Out.WriteLine(
                     $"Also written: {Schema}, with which an editor that supports YAML completes keys and marks errors as you type.");

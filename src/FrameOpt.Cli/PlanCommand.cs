@@ -2,6 +2,7 @@ using System.CommandLine;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
+using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
@@ -34,7 +35,7 @@ internal static class PlanCommand
         return command;
     }
 
-    private static int Run(string path, string? variant, string? csv, Terminal terminal)
+    private static int Run(string path, IReadOnlyList<string>? variant, string? csv, Terminal terminal)
     {
         // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
         _ = terminal.StopRequested();
@@ -94,6 +95,7 @@ internal static class PlanCommand
 
         terminal.Out.Write(new Text(study.FullTitle, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
+        terminal.Out.WriteLine($"{DatumText.MovingArms(study.Machine)}{DatumText.Sentence(study.Machine)}");
         ConsoleWriter.WriteSections(terminal.Out, sections);
         return ExitCode.Success;
     }

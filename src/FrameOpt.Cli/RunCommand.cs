@@ -51,7 +51,7 @@ internal static class RunCommand
     {
         // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
         _ = terminal.StopRequested();
-        if (StudyArgument.Open(request.StudyPath, request.Variant, terminal) is not { } study)
+        if (StudyArgument.Open(request.StudyPath, request.Variants, terminal) is not { } study)
             return ExitCode.InvalidInput;
         ConsoleWriter.WriteWarnings(terminal, study.Warnings);
         var started = DateTime.UtcNow;
@@ -98,7 +98,7 @@ internal static class RunCommand
             $"Written to {place}: results.xlsx, report.html, designs.csv, run.json, "
                 + $"timings.json{(result.Plan is null ? "" : ", plan.csv")}"
                 + $"{(all is { Failure: null } ? $", {AllEvaluations.FileName}" : "")}");
-        return isStopped ? ExitCode.Interrupted : result.Chosen is null ? ExitCode.NothingFeasible : ExitCode.Success;
+        return isStopped ? ExitCode.Interrupted : result.Counts.Feasible == 0 ? ExitCode.NothingFeasible : ExitCode.Success;
     }
 
     /// <summary>True for the folder itself as well.</summary>
@@ -144,5 +144,6 @@ internal static class RunCommand
             return terminal.StopRequested();
         });
 
-    private sealed record Request(string StudyPath, string? Variant, string? Folder, bool Replace, int Threads, bool All, string? Remember);
+    private sealed record Request(
+        string StudyPath, IReadOnlyList<string>? Variants, string? Folder, bool Replace, int Threads, bool All, string? Remember);
 }

@@ -9,6 +9,8 @@ public static class Repository
 
     public static string Study(string name) => Path.Combine(Root, "studies", name, "study.yaml");
 
+    public static string Template(string name) => Path.Combine(Root, "src", "FrameOpt", "StudyFile", "Templates", $"{name}.yaml");
+
     public static IEnumerable<string> Studies => Directory.GetDirectories(Path.Combine(Root, "studies")).Select(Path.GetFileName).Order()!;
 
     private static string Find()

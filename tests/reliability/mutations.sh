@@ -38,9 +38,9 @@ while IFS=$'\t' read -r number file right wrong filter; do
     [ $# -eq 0 ] || [[ " $* " == *" $number "* ]] || continue
     log=$(FRAMEOPT_FAULT=$number dotnet test -c Release --no-build --filter "$filter" 2>&1) && seen="NOT SEEN" || seen="seen"
     failed=$(grep -aoE 'Failed: +[0-9]+' <<< "$log" | grep -oE '[0-9]+' || echo 0)
-    first=$(grep -aoE '^ *Failed [A-Za-z_.]+' <<< "$log" | sed -n '1s/.*Failed //p')
+    names=$(grep -aoE '^ *Failed [A-Za-z_.]+' <<< "$log" | sed 's/.*[.]//' | sort -u | head -3 | paste -sd ' ')
     [ "$seen" = seen ] || missed=$((missed + 1))
-    echo "$number | $(basename "$file") | \`$right\` | \`$wrong\` | $seen, $failed tests | ${first##*Tests.}"
+    echo "$number | $(basename "$file") | \`$right\` | \`$wrong\` | $seen, $failed tests | $names"
 done < "$root/tests/reliability/mutations.tsv"
 echo "$missed not seen"
 [ "$missed" -eq 0 ]

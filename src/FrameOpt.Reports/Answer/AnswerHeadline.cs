@@ -21,8 +21,9 @@ internal static class AnswerHeadline
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
         var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best design so far ({RunText.Of(result.StopReason)}). ";
-        var warning = EffortWarning(chosen) + WingWarning(result);
-        var best = result.Front.Count == 1
+        var warning = (result.Study.IsOneFrame ? LimitWarning(result.Study, chosen) : "") + EffortWarning(chosen) + WingWarning(result);
+        var best = result.Study.IsOneFrame ? "This frame"
+            : result.Front.Count == 1
             ? "The only design on the front"
             : $"Best compromise of the {NumberFormat.Count(result.Front.Count, "design")} on the front";
         return ($"{cutShort}{warning}{best}: {GeometryText.Of(result.Study, chosen.Geometry)}.", cutShort.Length + warning.Length > 0);
@@ -30,14 +31,15 @@ internal static class AnswerHeadline
 
     /// <summary>For a design of the front that is not the best compromise.</summary>
     public static string ForOtherDesign(Study study, int rank, DesignEvaluation design) =>
-        $"{DatumText.MovingArms(study.Machine)}{EffortWarning(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: {GeometryText.Of(study, design.Geometry)}.";
+        $"{DatumText.MovingArms(study.Machine)}{EffortWarning(design)}NOT THE BEST COMPROMISE but rank {rank} of the front: "
+            + $"{GeometryText.Of(study, design.Geometry)}.";
 
     /// <summary>When no design flies: why the design in the middle of every range does not.</summary>
     public static IEnumerable<AnswerSection> Example(StudyResult result)
     {
         if (Middle(result) is { Failure: { } failure } example)
         {
-            yield return new AnswerSection("One design as an example", [
+            yield return new AnswerSection(result.Study.IsOneFrame ? "Why it cannot fly" : "One design as an example", [
                 $"{GeometryText.Of(result.Study, example.Geometry)}. It cannot fly. {FailureText.Describe(failure)}."]);
         }
     }
@@ -45,6 +47,14 @@ internal static class AnswerHeadline
     private static DesignEvaluation Middle(StudyResult result) => result.Mission.Evaluate(result.Study.Factors.Aggregate(
         FrameGeometry.On(result.Study.Machine, 0, 0, 0, 0),
         (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2])));
+
+    /// <summary>Only a frame that was not chosen, but given, can break a limit.</summary>
+    private static string LimitWarning(Study study, DesignEvaluation design)
+    {
+        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(design)))
+            .Select(limit => RunText.BrokenLimit(limit, design)).ToList();
+        return broken.Count == 0 ? "" : $"IT VIOLATES {string.Join("; and ", broken)}. ";
+    }
 
     private static string EffortWarning(DesignEvaluation design)
     {
@@ -64,7 +74,8 @@ internal static class AnswerHeadline
         return result.NearestMiss is { } miss
             ? $"NO DESIGN MEETS EVERY LIMIT{cutShort}. Nearest miss: "
                 + $"{GeometryText.Of(result.Study, miss.Evaluation.Geometry)}. It violates: "
-                + $"{string.Join("; and ", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss)))}."
+                + $"{string.Join("; and ", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss.Evaluation)))}."
+            : result.Study.IsOneFrame ? "THIS FRAME CANNOT FLY THE MISSION."
             : $"NO DESIGN CAN FLY THE MISSION{cutShort}. {MostFrequentFailure(result)}";
     }
 

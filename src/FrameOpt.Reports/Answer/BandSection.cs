@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
@@ -15,7 +16,7 @@ internal static class BandSection
         var where = $"At the airspeed of {phase.Phase.Name} ({NumberFormat.Text(phase[PhaseQuantity.Airspeed], "m/s")})";
         var within = $"within {NumberFormat.Text(result.Study.Band.WithinNewtonMetres, "N·m")}";
         var ranges = string.Join(" and ", result.Bands.Select(band =>
-            FormattableString.Invariant($"from {band.FromRpm:0} to {band.ToRpm:0} rpm")));
+            $"from {RpmText.Range(result.Study.Machine, band.FromRpm, band.ToRpm)}"));
         return new AnswerSection("Balanced band",
         [
             result.Bands.Count == 0
@@ -25,11 +26,11 @@ internal static class BandSection
     }
 
     /// <summary>What the picture of torque against propeller speed shows, and the phases it marks.</summary>
-    public static IEnumerable<string> PictureNotes(DesignEvaluation design)
+    public static IEnumerable<string> PictureNotes(Machine machine, DesignEvaluation design)
     {
         yield return "Curves are for the airspeed above; each phase is marked at its own airspeed and weight, so its mark need not lie "
             + "on the curve.";
         foreach (var (phase, number) in RpmPlot.Marked(design).Select((phase, p) => (phase, p + 1)))
-            yield return $"{number} {phase.Phase.Name}: {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, {SideText.Residual(phase)}";
+            yield return $"{number} {phase.Phase.Name}: {RpmText.Of(machine, phase[PhaseQuantity.Rpm])}, {SideText.Residual(phase)}";
     }
 }

@@ -15,6 +15,10 @@ internal static class CostSection
         var others = ResponseCatalogue.OfMissions
             .Where(quantity => !double.IsNaN(chosen[quantity]) && !IsObjective(result.Study, quantity))
             .Select(quantity => MissionRow(result, chosen, quantity));
+        if (result.Study.IsOneFrame)
+            return new AnswerSection("Responses of the mission", [.. Lines(result)], new AnswerTable(
+                ["response", "goal", "this frame", .. result.Baseline is null ? [] : new[] { "baseline" }],
+                [.. objectives.Concat(others).Select(row => (IReadOnlyList<string>)[.. row.Take(3), .. row.Skip(4)])]));
         string[] headers = ["response", "goal", "this design", "best on the front", .. result.Baseline is null ? [] : new[] { "baseline" }];
         return new AnswerSection("What it costs elsewhere", [.. Lines(result)], new AnswerTable(headers, [.. objectives, .. others]));
     }

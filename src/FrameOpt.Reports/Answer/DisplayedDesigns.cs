@@ -84,9 +84,11 @@ internal sealed record ComparedDesign(string Name, DesignEvaluation Evaluation)
     public static IReadOnlyList<ComparedDesign> Of(RunReport report)
     {
         var result = report.Result;
-        List<ComparedDesign> designs = [new("best compromise", result.Chosen!)];
+        List<ComparedDesign> designs = [new(result.Study.IsOneFrame ? "this frame" : "best compromise", result.Chosen!)];
         if (result.Baseline is { Failure: null } baseline)
             designs.Add(new("baseline", baseline));
+        if (result.Study.IsOneFrame)
+            return designs;
         var candidates = Extremes(result).Where(other => other.Index > 0).DistinctBy(other => other.Index).Take(MaxOthers);
         designs.AddRange(candidates.Select(other => new ComparedDesign(
             FormattableString.Invariant($"{other.Name} (rank {result.Front[other.Index].Rank})"), report.FrontEvaluations[other.Index])));

@@ -24,7 +24,8 @@ internal static class LimitsSection
         var others = result.Scenarios.Where(scenario => scenario.Case != WingCase.AsGiven).ToList();
         string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state",
             .. result.Chosen is null ? Array.Empty<string>() : ["violated by"],
-            .. others.Select(scenario => StudyText.Name(scenario.Case)), "designs excluded"];
+            .. others.Select(scenario => StudyText.Name(scenario.Case)),
+            .. result.Study.IsOneFrame ? Array.Empty<string>() : ["designs excluded"]];
         return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. result.Study.Limits.Select((limit, i) =>
             Row(result, limit, design, others, result.Counts.ViolatedBy[i]))]));
     }
@@ -36,6 +37,7 @@ internal static class LimitsSection
 
     /// <summary>The limits that the design meets with the wing as given and violates in another case, in words.</summary>
     public static IEnumerable<string> BrokenInOtherCases(StudyResult result) => result.Study.Limits
+        .Where(limit => result.Chosen is { } chosen && BuildMargins.IsMet(limit, chosen))
         .Select(limit => (limit, Cases: result.Scenarios.Where(scenario => !BuildMargins.IsMet(limit, scenario.Chosen))
             .Select(scenario => StudyText.Name(scenario.Case)).ToList()))
         .Where(item => item.Cases.Count > 0)
@@ -84,7 +86,7 @@ internal static class LimitsSection
             margin?.InTolerances < 1 ? "NOT BUILDABLE TO TOLERANCE" : State(limit, value),
             .. result.Chosen is null ? Array.Empty<string>() : [margin is null ? "no error of building" : Words(margin)],
             .. others.Select(scenario => InCase(limit, scenario.Chosen)),
-            NumberFormat.Count(excluded),
+            .. result.Study.IsOneFrame ? Array.Empty<string>() : [NumberFormat.Count(excluded)],
         ];
     }
 

@@ -36,7 +36,7 @@ public sealed record RunAnswer(
                 : AnswerHeadline.Example(result),
             .. PlanSections.Summary(result),
             .. SearchSection.Quality(result).Where(_ => result.Chosen is not null),
-            SearchSection.Counts(result),
+            .. result.Study.IsOneFrame ? Array.Empty<AnswerSection>() : [SearchSection.Counts(result)],
             CautionsSection.Of(result),
         ]);
     }

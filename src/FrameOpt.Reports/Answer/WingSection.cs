@@ -22,15 +22,18 @@ internal static class WingSection
                     + "leverage low and high and the riser coupling soft and stiff in its place.",
                 .. result.Scenarios.SelectMany(scenario => Warnings(scenario)),
                 .. NegativeLeverage(result),
-                .. UnknownBestDesigns(result),
+                .. result.Study.IsOneFrame ? [] : UnknownBestDesigns(result),
             ],
             new AnswerTable(headers,
             [
                 .. result.Chosen!.Phases.Select((phase, p) => PhaseRow(result, phase, p)),
                 Row(result, "yaw leverage", scenario => Range(scenario.Chosen)),
                 Row(result, "riser coupling", scenario => Coupling(result, scenario)),
-                Row(result, "offset of the best design there", scenario => BestOffset(result, scenario)),
+                .. result.Study.IsOneFrame ? Array.Empty<string[]>()
+                    : [Row(result, "offset of the best design there", scenario => BestOffset(result, scenario))],
             ]));
+        if (result.Study.IsOneFrame)
+            yield break;
         yield return new AnswerSection(
             "The best design if the wing is different",
             [.. result.Scenarios.Where(scenario => scenario.Best is not null)

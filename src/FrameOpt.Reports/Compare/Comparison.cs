@@ -8,16 +8,21 @@ namespace FrameOpt.Reports.Compare;
 
 /// <summary>Two designs or more, side by side; studies are compared with that of the first.</summary>
 /// <param name="Columns">Two to six.</param>
-public sealed record Comparison(IReadOnlyList<ComparedColumn> Columns)
+/// <param name="IsSameDesign">True when every column is the design of the first, each under a study of its own.</param>
+public sealed record Comparison(IReadOnlyList<ComparedColumn> Columns, bool IsSameDesign = false)
 {
     /// <summary>How the study of each column differs from that of the first; empty for the first.</summary>
     public IReadOnlyList<IReadOnlyList<StudyDifference>> Differences { get; } =
-        [.. Columns.Select(column => StudyDifferences.Of(Columns[0].Run.Study, column.Run.Study))];
+    [
+        .. Columns.Select(column => (IReadOnlyList<StudyDifference>)[.. StudyDifferences.Of(Columns[0].Run.Study, column.Run.Study)
+            // Under another study nothing is searched: the design is the same.
+            .Where(difference => !IsSameDesign || difference.Group is not ("factors" or "search"))]),
+    ];
 
     /// <summary>The title, one line.</summary>
     public string Title =>
-        $"{(Columns.All(column => column.Run.Title == Columns[0].Run.Title) ? $"{Columns[0].Run.Title}: " : "")}{Columns.Count} "
-            + "designs side by side";
+        $"{(Columns.All(column => column.Run.Title == Columns[0].Run.Title) ? $"{Columns[0].Run.Title}: " : "")}"
+        + $"{(IsSameDesign ? $"one design under {Columns.Count} studies" : $"{Columns.Count} designs side by side")}";
 
     /// <summary>Why figures are not comparable, and what else to know before reading them.</summary>
     public IReadOnlyList<string> Warnings =>
@@ -44,6 +49,9 @@ public sealed record ComparedColumn(
 {
     private const int MaxNameLength = 28;
 
+    /// <summary>True for the design of the first column under a study of this column's own.</summary>
+    public bool IsDesignOfFirst { get; init; }
+
     /// <summary>Heading of a column: the letter, the variant or the title, the rank where it is not the best.</summary>
     public string Name =>
         $"{Letter}: {TextTruncation.Truncate(Run.Variant.Length > 0 ? Run.Variant : Run.Title, MaxNameLength)}"
@@ -51,8 +59,10 @@ public sealed record ComparedColumn(
 
     /// <summary>Title, variant, rank, folder.</summary>
     public string Source => $"{Run.Title}{(Run.Variant.Length > 0 ? $" - {Run.Variant}" : "")}, "
-        + $"{(Position == 1 ? "best compromise" : FormattableString.Invariant($"rank {Rank}"))} of "
-        + $"{NumberFormat.Count(Run.FrontCount)} ({Run.Folder})";
+        + (IsDesignOfFirst ? $"the design of A ({Run.Folder})"
+            : Run.Evaluated == 1 ? $"one frame as given ({Run.Folder})"
+            : $"{(Position == 1 ? "best compromise" : FormattableString.Invariant($"rank {Rank}"))} of "
+                + $"{NumberFormat.Count(Run.FrontCount)} ({Run.Folder})");
 }
 
 /// <summary>What a compared design leaves to the pilot in one phase.</summary>

@@ -99,8 +99,10 @@ public static class ComparisonPage
         yield return Html.Paragraph("The same study files and the same version give the same figures:");
         yield return new XElement("pre", new XElement("code", string.Join('\n',
         [
-            .. runs.Select(run => $"{StudyPart.Command(run.StudyFile, run.Variant)} --out {StudyPart.Quoted(run.Folder)}"),
-            $"frameopt compare {string.Join(' ', comparison.Columns.Select(column => StudyPart.Quoted(Argument(column))))}",
+            .. comparison.Columns.Where(column => !column.IsDesignOfFirst).Select(column => column.Run).DistinctBy(run => run.Folder)
+                .Select(run => $"{StudyPart.Command(run.StudyFile, run.Variant)} --out {StudyPart.Quoted(run.Folder)}"),
+            $"frameopt compare {(comparison.IsSameDesign ? "--same-design " : "")}"
+                + $"{string.Join(' ', comparison.Columns.Select(column => StudyPart.Quoted(Argument(column))))}",
         ])));
         foreach (var run in runs)
         {
@@ -111,10 +113,14 @@ public static class ComparisonPage
                 ("study file", run.StudyFile),
                 ("SHA-256", run.Hash),
                 ("computed with", $"FrameOpt {run.Version}"),
-                ("designs evaluated", NumberFormat.Count(run.Evaluated)),
-                ("on the front", NumberFormat.Count(run.FrontCount)),
-                ("why the search ended", run.StopReason),
-                ("assumptions and sources", "report.html, results.xlsx and run.json in the folder of the run"),
+                .. comparison.IsSameDesign && run != runs[0] ? [("design", "that of A, evaluated under this study")]
+                    : ((string, string)[])
+                    [
+                        ("designs evaluated", NumberFormat.Count(run.Evaluated)),
+                        ("on the front", NumberFormat.Count(run.FrontCount)),
+                        ("why the search ended", run.StopReason),
+                        ("assumptions and sources", "report.html, results.xlsx and run.json in the folder of the run"),
+                    ],
             ]);
         }
     }

@@ -53,7 +53,8 @@ public static class ComparisonSections
         var excessiveEffort = column.Phases.Where(phase => phase.CannotBeHeld)
             .Select(phase => $"{phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})").ToList();
         var warning = excessiveEffort.Count > 0 ? $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", excessiveEffort)}. " : "";
-        return $"{column.Letter}: {warning}{column.Source}: {GeometryText.Of(column.Run.Factors, column.Geometry)}.";
+        var arms = DatumText.MovingArms(column.Run.Machine);
+        return $"{column.Letter}: {arms}{warning}{column.Source}: {GeometryText.Of(column.Run.Factors, column.Geometry)}.";
     }
 
     /// <summary>Every column's differences from the first; with a heading where there are several.</summary>
@@ -116,6 +117,7 @@ internal static class ComparisonTables
                 Row(factor.Name.Replace('_', ' '), comparison, column =>
                     GeometryText.Of(column.Run.Factors.FirstOrDefault(own => own.Input == factor.Input) ?? factor,
                     column.Geometry[factor.Input]))),
+            Row("measured", comparison, column => DatumText.Sentence(column.Run.Machine)),
             Row("propeller turns", comparison, column => StudyText.RotationText(column.Run.Machine.Propeller.Rotation)),
         ]);
 

@@ -18,7 +18,12 @@ internal static class MachineJsonReader
             machine["hang_line_forward"].Quantity("m"),
             Propeller(machine["propeller"]),
             machine.Has("engine") ? Engine(machine["engine"]) : null,
-            new Pilot(pilot["lean"].Quantity("m"), pilot["drag_area"].Quantity("m²"), Point(pilot["drag_centre"])));
+            new Pilot(pilot["lean"].Quantity("m"), pilot["drag_area"].Quantity("m²"), Point(pilot["drag_centre"])))
+        {
+            Datum = machine["datum"].Text,
+            HangPoint = machine["hang_point"].Text,
+            Arms = machine["arms"].Text == "moving" ? RiserArms.Moving : RiserArms.Rigid,
+        };
     }
 
     private static Propeller Propeller(RunJsonElement propeller) => new(

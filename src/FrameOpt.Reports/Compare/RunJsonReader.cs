@@ -76,6 +76,11 @@ internal sealed class RunJsonReader : IDisposable
         return null;
     }
 
+    /// <summary>Reads what <see cref="RunJson"/> just wrote.</summary>
+    /// <param name="json">All of it.</param>
+    /// <param name="folder">What stands for the folder in the comparison.</param>
+    public static RunJsonReader Of(byte[] json, string folder) => new(JsonDocument.Parse(json), folder);
+
     /// <summary>One design of the front.</summary>
     /// <param name="position">In the order of the ranking, from 1.</param>
     /// <param name="letter">Its letter in the comparison.</param>

@@ -11,14 +11,16 @@ namespace FrameOpt.Reports.Files;
 /// {value, unit}}}.</summary>
 public static class EvaluationJson
 {
-    /// <summary>Writes one design that was asked for, with the study's limits beside it; a design that cannot fly has empty phases, mission
-    /// and limits, and its
-    /// reason under "failure".</summary>
+    /// <summary>Writes one design that was asked for, with the study's limits beside it; one that cannot fly has the phases that it can
+    /// fly, empty mission and limits, its reason under "failure" and those of all phases under "failures".</summary>
     /// <param name="evaluation">The design.</param>
+    /// <param name="eachPhase">The design in each phase alone, where it cannot fly the mission; empty otherwise.</param>
     /// <param name="study">Its limits are told kept or broken.</param>
     /// <param name="values">The inputs of the design.</param>
     /// <param name="stream">UTF-8; left open.</param>
-    public static void Write(DesignEvaluation evaluation, Study study, IReadOnlyList<DesignValue> values, Stream stream)
+    public static void Write(
+        DesignEvaluation evaluation, IReadOnlyList<DesignEvaluation> eachPhase, Study study, IReadOnlyList<DesignValue> values,
+        Stream stream)
     {
         using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();
@@ -26,7 +28,15 @@ public static class EvaluationJson
         foreach (var value in values)
             json.WriteQuantity(value.Factor.Name, value.Factor.Unit.FromSi(value.Si), value.Factor.Unit.Symbol);
         json.WriteEndObject();
-        Results(json, evaluation);
+        Results(json, evaluation, evaluation.Phases.Concat(eachPhase.SelectMany(phase => phase.Phases)));
+        if (evaluation.Failure is not null)
+        {
+            json.WriteStartObject("failures");
+            foreach (var failure in eachPhase.Select(phase => phase.Failure).OfType<DesignFailure>())
+                json.WriteString(failure.Phase.Name, FailureText.Describe(failure));
+            json.WriteEndObject();
+        }
+
         json.WriteObjects("limits", evaluation.Failure is null ? study.Limits : [], limit =>
         {
             var value = limit.ValueOf(evaluation);
@@ -42,14 +52,14 @@ public static class EvaluationJson
         json.WriteStartObject();
         json.WritePropertyName("design");
         Design(json, evaluation.Geometry, study);
-        Results(json, evaluation);
+        Results(json, evaluation, evaluation.Phases);
         json.WriteEndObject();
     }
 
-    private static void Results(Utf8JsonWriter json, DesignEvaluation evaluation)
+    private static void Results(Utf8JsonWriter json, DesignEvaluation evaluation, IEnumerable<PhaseResult> phases)
     {
         json.WriteStartObject("phases");
-        foreach (var phase in evaluation.Phases)
+        foreach (var phase in phases)
             Phase(json, phase);
         json.WriteEndObject();
         json.WriteStartObject("mission");

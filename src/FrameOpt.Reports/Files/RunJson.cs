@@ -21,6 +21,8 @@ public static class RunJson
         json.WriteStartObject();
         json.WriteOrigin(report.Info, result.Study);
         json.WriteNumber("seed", report.Info.Seed);
+        if (report.Info.Settings is { } settings)
+            json.WriteStrings("settings", settings);
         json.WriteString("stop_reason", RunText.Of(result.StopReason));
         json.WriteBoolean("complete", result.IsComplete);
         Counts(json, result.Counts, result.Study);
@@ -85,7 +87,7 @@ public static class RunJson
     {
         json.WriteStartObject();
         json.WriteNumber("number", miss.Number);
-        json.WriteStrings("broken_limits", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss)));
+        json.WriteStrings("broken_limits", miss.BrokenLimits.Select(limit => RunText.BrokenLimit(limit, miss.Evaluation)));
         json.WritePropertyName("evaluation");
         EvaluationJson.Write(json, miss.Evaluation, study);
         json.WriteEndObject();

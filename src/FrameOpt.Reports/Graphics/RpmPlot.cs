@@ -21,7 +21,7 @@ internal static class RpmPlot
         var marked = designs.SelectMany(design => Marked(design.Evaluation)).ToList();
         var points = designs.SelectMany(design => design.Points).ToList();
         return new Plot(
-            PlotAxis.Spanning("propeller speed [rpm]", points.Select(point => point.Rpm)
+            PlotAxis.Spanning(RpmText.Axis(designs[0].Machine), points.Select(point => point.Rpm)
                 .Concat(marked.Select(phase => phase[PhaseQuantity.Rpm]))),
             PlotAxis.Spanning(
                 "torque [N·m]",
@@ -56,10 +56,10 @@ internal static class RpmPlot
     private static string AltText(RpmCurve design, IReadOnlyList<PhaseResult> marked)
     {
         var bands = string.Join(" and ", design.Bands.Select(band =>
-            FormattableString.Invariant($"{band.FromRpm:0} to {band.ToRpm:0} rpm")));
+            RpmText.Range(design.Machine, band.FromRpm, band.ToRpm)));
         var balanced = bands.Length == 0 ? "no speed is balanced" : $"balanced from {bands}";
         var phases = marked.Select((phase, p) =>
-            $"{p + 1} {phase.Phase.Name} at {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}, "
+            $"{p + 1} {phase.Phase.Name} at {RpmText.Of(design.Machine, phase[PhaseQuantity.Rpm])}, "
             + SideText.Moment(phase[PhaseQuantity.Residual]));
         return "At constant airspeed the propeller torque increases with propeller speed, and the residual torque shifts to one side; "
             + $"{balanced}. {string.Join("; ", phases)}.";
@@ -67,9 +67,11 @@ internal static class RpmPlot
 }
 
 /// <summary>A design over the range of propeller speeds.</summary>
+/// <param name="Machine">For the speed of the engine.</param>
 /// <param name="Evaluation">Of a design that flies.</param>
 /// <param name="Points">Residual and torque against propeller speed.</param>
 /// <param name="Bands">Ranges of speed in which it is balanced.</param>
 /// <param name="WithinNewtonMetres">The residual that counts as balanced.</param>
 internal sealed record RpmCurve(
-    DesignEvaluation Evaluation, IReadOnlyList<ResidualPoint> Points, IReadOnlyList<BalancedBand> Bands, double WithinNewtonMetres);
+    Machine Machine, DesignEvaluation Evaluation, IReadOnlyList<ResidualPoint> Points,
+    IReadOnlyList<BalancedBand> Bands, double WithinNewtonMetres);

@@ -65,7 +65,7 @@ internal static class AnswerPart
         [.. content.IsFeasible ? DrillingSection.Of(content.Study, view.Evaluation.Geometry).Lines.Select(Html.Paragraph)
             : [Html.Paragraph(GeometryText.Of(content.Study, view.Evaluation.Geometry) + ".")],
             Html.Paragraph($"Propeller speed: {string.Join(", ", view.Evaluation.Phases.Where(phase => phase[PhaseQuantity.Rpm] > 0)
-                .Select(phase => $"{phase.Phase.Name} {NumberFormat.Text(phase[PhaseQuantity.Rpm], "rpm")}"))}.")]);
+                .Select(phase => $"{phase.Phase.Name} {RpmText.Of(content.Study.Machine, phase[PhaseQuantity.Rpm])}"))}.")]);
 
     private static XElement Feel(PageContent content, DesignView view)
     {

@@ -35,14 +35,14 @@ internal static class DesignParts
     /// <summary>The same design with other yaw leverages and riser couplings.</summary>
     public static XElement? Wing(PageContent content)
     {
-        if (!content.IsFeasible || WingSection.Of(content.Result).ToList() is not [var compared, var best])
+        if (!content.IsFeasible || WingSection.Of(content.Result).ToList() is not [var compared, .. var best])
             return null;
         return Html.Section(
             "wing",
             compared.Title,
             content.Binder!.Bind(view => Html.SectionBody(WingSection.Of(view.Result).First())),
-            Html.Heading(best.Title),
-            Html.List(best.Lines),
+            best is [var other] ? Html.Heading(other.Title) : null,
+            best is [var lines] ? Html.List(lines.Lines) : null,
             Html.Paragraph(Cautions.WingUncertainty));
     }
 
@@ -91,7 +91,8 @@ internal static class DesignParts
             BandSection.Of(content.Result, content.Result.Chosen!).Title,
             binder.Bind(view => Html.SectionBody(BandSection.Of(view.Result, view.Evaluation))),
             key,
-            binder.Bind(view => Html.Figure(RpmPlot.Of(plot, view.OverRpm), BandSection.PictureNotes(view.Evaluation))));
+            binder.Bind(view => Html.Figure(RpmPlot.Of(plot, view.OverRpm),
+                BandSection.PictureNotes(content.Study.Machine, view.Evaluation))));
     }
 
     /// <summary>What the design gives up elsewhere: with the engine off, against others, at its limits.</summary>

@@ -17,11 +17,12 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
 {
     /// <summary>What it is, in a few words.</summary>
     public string Name => FrontDesign is null ? "nearest miss"
+        : Result.Study.IsOneFrame ? "this frame"
         : ReferenceEquals(Evaluation, Result.Front.Count > 0 ? Best : null) ? "best compromise"
         : FormattableString.Invariant($"rank {FrontDesign.Rank}");
 
     /// <summary>The design over the range of propeller speeds.</summary>
-    public RpmCurve OverRpm => new(Evaluation, Curve, Result.Bands, Result.Study.Band.WithinNewtonMetres);
+    public RpmCurve OverRpm => new(Result.Study.Machine, Evaluation, Curve, Result.Bands, Result.Study.Band.WithinNewtonMetres);
 
     /// <summary>The best compromise of the run.</summary>
     public DesignEvaluation? Best { get; init; }

@@ -13,7 +13,7 @@ internal static class FrontPart
 
     public static XElement? Of(PageContent content)
     {
-        if (content.Binder is not { } binder || !content.IsFeasible)
+        if (content.Binder is not { } binder || !content.IsFeasible || content.Study.IsOneFrame)
             return null;
         return Html.Section(
             "front",

@@ -57,7 +57,8 @@ public static class ReportPage
     /// <summary>The head of the page: what was asked. What identifies the run stands in its last part.</summary>
     private static XElement Head(PageContent content) => new(
         "header",
-        Html.Paragraph("kind", $"Hang points and thrust line: {content.Report.Info.StudyFileName}"),
+        Html.Paragraph("kind", $"Hang points and thrust line{(content.Study.IsOneFrame ? " of one frame" : "")}: "
+            + content.Report.Info.StudyFileName),
         new XElement("h1", content.Answer.Title),
         content.Answer.Question.Length > 0 ? Html.Paragraph("question", content.Answer.Question) : null);
 

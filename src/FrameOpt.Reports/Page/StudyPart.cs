@@ -48,15 +48,19 @@ internal static class StudyPart
             Html.Paragraph("The same study file, the same version and the same seed give the same figures:"),
             new XElement("pre", new XElement("code", Command(study, info))),
             Html.Facts("facts", Facts(study, info)),
-            Html.Heading(SearchSection.Counts(content.Result).Title),
-            Html.SectionBody(SearchSection.Counts(content.Result)));
+            study.IsOneFrame ? null : Html.Heading(SearchSection.Counts(content.Result).Title),
+            study.IsOneFrame ? null : Html.SectionBody(SearchSection.Counts(content.Result)));
     }
 
-    private static string Command(Study study, RunInfo info) => Command(info.StudyFileName, study.Variant);
+    private static string Command(Study study, RunInfo info) => info.Settings is not { } settings
+        ? Command(info.StudyFileName, study.Variant)
+        : Command(info.StudyFileName, study.Variant, "evaluate") + string.Concat(settings.Select(setting => $" --set {Quoted(setting)}"))
+            + " --out frame";
 
     /// <summary>The command line that runs a study.</summary>
-    public static string Command(string studyFile, string variant) =>
-        $"frameopt run {Quoted(studyFile)}{(variant.Length > 0 ? $" --variant {Quoted(variant)}" : "")}";
+    public static string Command(string studyFile, string variant, string command = "run") => $"frameopt {command} {Quoted(studyFile)}"
+        + string.Concat(variant.Split(Study.VariantSeparator, StringSplitOptions.RemoveEmptyEntries)
+            .Select(name => $" --variant {Quoted(name)}"));
 
     private static IEnumerable<(string What, string Value)> Facts(Study study, RunInfo info)
     {
@@ -66,11 +70,13 @@ internal static class StudyPart
             yield return ($"{file.Name}, SHA-256", file.Hash);
         yield return ("version", $"FrameOpt {info.ToolVersion}");
         yield return ("seed", study.Search is SearchSetting.Evolutionary ? FormattableString.Invariant($"{info.Seed}")
-            : "none needed: every design of the grid is computed");
-        yield return ("search", StudyText.Search(study.Search));
+            : study.IsOneFrame ? "none needed: nothing is searched" : "none needed: every design of the grid is computed");
+        if (!study.IsOneFrame)
+            yield return ("search", StudyText.Search(study.Search));
         yield return (
             "in the same folder",
-            "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
+            study.IsOneFrame ? "results.xlsx (all figures, live What if), designs.csv (this frame), run.json (everything, for programs)"
+                : "results.xlsx (live ranking, all figures), designs.csv (the whole front), run.json (everything, for programs)");
     }
 
     /// <summary>The text quoted as one word: in double quotes, which every shell takes, or, with a letter special inside them, as a Unix

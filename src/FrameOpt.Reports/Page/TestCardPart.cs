@@ -1,6 +1,7 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -16,8 +17,8 @@ internal static class TestCardSteps
 
     private static TestCardStep Rotation(Study study) => new(
         "Rotation",
-        "Engine off, ignition off and the spark plug cap removed. Standing clear of the propeller disc, turn the propeller by hand in "
-            + "the direction in which the starter turns it, and look from behind.",
+        $"{GroundChecksSection.PropellerByHand} Turn it in the direction in which the starter turns it, hands clear of its path should it "
+            + "kick, and look from behind.",
         $"It turns {StudyText.RotationText(study.Machine.Propeller.Rotation)}, seen from behind.",
         "Do not start the engine if it turns the other way: this design is then the wrong one.",
         ["turns, seen from behind", "checked by"]);
@@ -33,20 +34,21 @@ internal static class TestCardSteps
             $"Left {NumberFormat.Load(check.LeftNewtons)}, right {NumberFormat.Load(check.RightNewtons)}, "
                 + $"together {NumberFormat.Load(check.TotalNewtons)}.",
             $"Go no further if the other side reads more, or if the difference is off by more than {strap}, which 5 mm of "
-                + "unequal strap would explain: measure holes and straps again.",
-            ["left scale", "right scale", "fuel"]);
+                + $"unequal strap would explain. Sit centred and read again first: {GroundChecksSection.Seat(check)}. Then measure holes "
+                + "and straps again.",
+            ["left scale", "right scale", "fuel"])
+        {
+            Rating = GroundChecksSection.Rating(check),
+        };
     }
 
     private static TestCardStep TiedDown(Study study) => new(
         "Tied-down run",
-        "Frame firmly tied, fire extinguisher at hand, nobody near the plane of the propeller, helmet on. "
-            + "Increase the power slowly to full and reduce it again.",
-        "Under power the reaction pushes the "
-            + $"{(study.Machine.Propeller.Rotation == Model.Rotation.Clockwise ? "left" : "right")} side down, increasingly with power: "
-            + $"the strap on the other side tightens.",
+        $"{GroundChecksSection.TiedDownPlaces} Helmet and ear protection on. Increase the power slowly to full and reduce it again.",
+        GroundChecksSection.TiedDown(study),
         "Shut down if the other side is pulled down, if the frame bends, rubs or comes near the propeller, if anything comes loose, or "
             + "at any new vibration.",
-        ["side pulled down", "full-power rpm", "remarks"]);
+        ["strap that tightens", "full-power rpm", "remarks"]);
 
     /// <summary>What leaves the ground first, then level flight, more power, the engine off; accelerated flight last.</summary>
     private static IEnumerable<PhaseResult> InTestOrder(DesignEvaluation design) => design.Phases.OrderBy(result => result.Phase switch
@@ -63,7 +65,7 @@ internal static class TestCardSteps
     private static TestCardStep Flight(Study study, PhaseResult result)
     {
         var isOff = result.Phase.Power is PhasePower.EngineOff;
-        var rpm = isOff ? "" : $"Propeller at {NumberFormat.Text(result[PhaseQuantity.Rpm], "rpm")}; ";
+        var rpm = isOff ? "" : $"Propeller at {RpmText.Of(study.Machine, result[PhaseQuantity.Rpm])}; ";
         var effortWarning = result.CannotBeHeld ? "DO NOT FLY THIS PHASE: according to the model the pilot cannot hold it. "
             : "";
         return new TestCardStep(
@@ -74,7 +76,7 @@ internal static class TestCardSteps
             isOff
                 ? "Land if leaning alone does not hold it straight. Do not trim one side faster."
                 : AbortText(result),
-            [isOff ? "airspeed" : "rpm", "turns to", "lean or brake needed", "remarks"]);
+            [isOff ? "airspeed" : "rpm, of which", "turns to", "lean or brake needed", "remarks"]);
     }
 
     private static string HeldBy(Study study, PhaseResult result)
@@ -133,14 +135,20 @@ internal static class TestCardSteps
 /// <param name="Fields">What to write down.</param>
 internal sealed record TestCardStep(string Title, string Action, string Expected, string AbortCriterion, IReadOnlyList<string> Fields)
 {
+    /// <summary>What scales and beam must carry; empty where nothing hangs. The same for every design, so a line of its own.</summary>
+    public string Rating { get; init; } = "";
+
     /// <summary>The step as it is printed.</summary>
     public XElement Block() => Html.Block(
         "step",
-        Html.Heading(Title),
-        Line("Do", Action),
-        Line("Expect", Expected),
-        Line("Stop", AbortCriterion, "stop"),
-        Html.Block("blanks", Fields.Select(Blank)));
+        [
+            Html.Heading(Title),
+            Line("Do", Action),
+            .. Rating.Length > 0 ? [Line("Rating", Rating)] : Array.Empty<XElement>(),
+            Line("Expect", Expected),
+            Line("Stop", AbortCriterion, "stop"),
+            Html.Block("blanks", Fields.Select(Blank)),
+        ]);
 
     /// <summary>A name and a line to write on.</summary>
     public static XElement Blank(string name) => new("p", new XAttribute("class", "blank"), new XElement("span", name));

@@ -122,9 +122,9 @@ internal static class FittingChartDrawing
             if (spans.Count > 1)
             {
                 yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingChartText.Masses(span));
-                yield return Svg.Text("fit-medium", x + 80, top + each / 2 + 5, "start",
+                yield return Svg.Text("fit-medium", x + 84, top + each / 2 + 5, "start",
                     span.Geometry < 0 ? "none" : ProductLineText.Letter(result, span.Geometry));
-                yield return Svg.Text("fit-fine", x + 94, top + each / 2 + 4, "start", FittingChartText.HoleOffset(result, span));
+                yield return Svg.Text("fit-fine", x + 98, top + each / 2 + 4, "start", FittingChartText.HoleOffset(result, span));
                 if (span.Geometry >= 0)
                     yield return Svg.Text("fit-fine", x + width - 4, top + each / 2 + 4, "end",
                         ServedRotation.Signs(result.Geometries[span.Geometry]));

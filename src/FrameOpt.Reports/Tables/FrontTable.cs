@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
@@ -47,10 +48,11 @@ public static class FrontTable
         };
     }
 
-    /// <summary>One row for each phase of each design.</summary>
+    /// <summary>One row for each phase of each design, the engine's speed beside the propeller's.</summary>
+    /// <param name="machine">For the speed of the engine.</param>
     /// <param name="front">The designs, in order.</param>
     /// <param name="evaluations">Of the designs, in the same order.</param>
-    public static Table Phases(IReadOnlyList<FrontDesign> front, IReadOnlyList<DesignEvaluation> evaluations)
+    public static Table Phases(Machine machine, IReadOnlyList<FrontDesign> front, IReadOnlyList<DesignEvaluation> evaluations)
     {
         var rows = front.Zip(evaluations).SelectMany(
             item => item.Second.Phases, (item, phase) => (Design: item.First, Phase: phase)).ToList();
@@ -61,7 +63,12 @@ public static class FrontTable
                 Column.OfTexts("phase", row => rows[row].Phase.Phase.Name),
                 Column.OfNumbers("weight", "0.0##", row => rows[row].Phase.Phase.Weight),
                 Column.OfTexts("steers", row => rows[row].Phase.Steers) with { WidthCharacters = 10 },
-                .. ResponseCatalogue.OfPhases.Select((entry, q) => ResponseColumn(entry.Name, entry, row => rows[row].Phase.Values[q])),
+                .. ResponseCatalogue.OfPhases.SelectMany((entry, q) => (Column[])
+                [
+                    ResponseColumn(entry.Name, entry, row => rows[row].Phase.Values[q]),
+                    .. entry == PhaseQuantity.Rpm && RpmText.Reduction(machine) is { } reduction
+                        ? [ResponseColumn("engine_rpm", entry, row => reduction * rows[row].Phase.Values[q])] : Array.Empty<Column>(),
+                ]),
             ],
             rows.Count);
     }

@@ -55,15 +55,15 @@ public static class FailureText
             FailureKind.ThrustAbovePropeller or FailureKind.ThrustBelowPropeller =>
                 Invariant($"{point.ThrustNewtons:0} N at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(failure)}"),
             FailureKind.RpmOutsidePropeller =>
-                Invariant($"{point.Rpm:0} rpm at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(failure)}"),
-            FailureKind.RpmOutsideEngine => Invariant($"needs {point.Rpm:0} rpm at the propeller; {EngineRange(failure)}"),
+                Invariant($"{Rpm(failure)} at {conditions.AirspeedMetresPerSecond:0.0} m/s; {PropellerRange(failure)}"),
+            FailureKind.RpmOutsideEngine => Invariant($"needs {Rpm(failure)} at the propeller; {EngineRange(failure)}"),
             FailureKind.EngineTooWeak =>
-                Invariant($"needs {point.TorqueNewtonMetres:0.0} N·m at the propeller at {point.Rpm:0} rpm, the engine gives ")
+                Invariant($"needs {point.TorqueNewtonMetres:0.0} N·m at the propeller at {Rpm(failure)}, the engine gives ")
                 + Invariant($"{point.AvailableTorqueNewtonMetres:0.0} N·m"),
             FailureKind.NoFullThrottleBalance =>
                 Invariant($"{conditions.AirspeedMetresPerSecond:0.0} m/s; {EngineRange(failure)}; {PropellerRange(failure)}"),
             FailureKind.PropellerTooLight or FailureKind.PropellerTooHeavy =>
-                Invariant($"at {point.Rpm:0} rpm it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives ")
+                Invariant($"at {Rpm(failure)} it takes {point.TorqueNewtonMetres:0.0} N·m, the engine gives ")
                 + Invariant($"{point.AvailableTorqueNewtonMetres:0.0} N·m; {EngineRange(failure)}; {PropellerRange(failure)}"),
             FailureKind.NoPitchEquilibrium =>
                 Invariant($"pitching moment {Math.Abs(body.Pitch.MomentNewtonMetres):0} N·m, the suspended weight can balance at most ")
@@ -96,7 +96,9 @@ public static class FailureText
     private static string EngineRange(DesignFailure failure)
     {
         var engine = failure.Mission.Machine.Engine!;
-        return Invariant($"the engine's table covers {engine.CrankTorque.Smallest / engine.Reduction:0} to ")
-            + Invariant($"{engine.CrankTorque.Largest / engine.Reduction:0} rpm there");
+        return $"the engine's table covers {RpmText.Range(
+            failure.Mission.Machine, engine.CrankTorque.Smallest / engine.Reduction, engine.CrankTorque.Largest / engine.Reduction)} there";
     }
+
+    private static string Rpm(DesignFailure failure) => RpmText.Of(failure.Mission.Machine, failure.Point.Rpm);
 }

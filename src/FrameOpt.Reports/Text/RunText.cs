@@ -1,3 +1,4 @@
+using FrameOpt.Model.Mission;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
 using static System.FormattableString;
@@ -32,6 +33,6 @@ public static class RunText
     private static string Levels(StudyFactor factor) => Invariant($"{factor.Name} {factor.LevelsSi.Count} levels");
 
     /// <summary>A limit that a design breaks, with the value the design has.</summary>
-    public static string BrokenLimit(StudyLimit limit, NearestMiss miss) =>
-        Invariant($"{StudyText.LimitTitle(limit)}; this design has {limit.ValueOf(miss.Evaluation):0.###} {limit.Response.Unit}").TrimEnd();
+    public static string BrokenLimit(StudyLimit limit, DesignEvaluation design) =>
+        Invariant($"{StudyText.LimitTitle(limit)}; this design has {limit.ValueOf(design):0.###} {limit.Response.Unit}").TrimEnd();
 }

@@ -11,6 +11,9 @@ internal static class FrontSheets
         "Every phase of every design on the sheet Front, identified by rank and number. Right, nose up and right side down are positive. "
             + "A blank margin is unbounded.";
 
+    private const string OneFrameNote =
+        "Every phase of this frame. Right, nose up and right side down are positive. A blank margin is unbounded.";
+
     public static void Add(Spreadsheet book, RunReport report)
     {
         var shown = DisplayedDesigns.Of(report.Result);
@@ -19,7 +22,9 @@ internal static class FrontSheets
         var note =
             $"{DisplayedDesigns.Summary(report.Result)} Offsets and angles: right +. Drilling dimensions seen from behind. A blank is a "
                 + $"response for which the study gives no input.";
-        DataSheet.Add(book, "Front", note, FrontTable.Of(report.Result.Study, front, evaluations));
-        DataSheet.Add(book, "Phases", PhasesNote, FrontTable.Phases(front, evaluations));
+        if (!report.Result.Study.IsOneFrame)
+            DataSheet.Add(book, "Front", note, FrontTable.Of(report.Result.Study, front, evaluations));
+        DataSheet.Add(book, "Phases", report.Result.Study.IsOneFrame ? OneFrameNote : PhasesNote,
+            FrontTable.Phases(report.Result.Study.Machine, front, evaluations));
     }
 }

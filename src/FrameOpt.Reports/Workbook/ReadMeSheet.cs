@@ -25,7 +25,7 @@ internal static class ReadMeSheet
                 + $"{result.Study.Hash}. The same study gives the same workbook."];
         yield return [
             "before you build", $"{Cautions.Danger} {Cautions.GroundTestFirst} Read the sheets Summary, Assumptions and Cautions first."];
-        if (result.Front.Count > 0)
+        if (result.Front.Count > 0 && !result.Study.IsOneFrame)
         {
             yield return [
                 "to change the weights",
@@ -39,11 +39,15 @@ internal static class ReadMeSheet
                 "to try another yaw leverage",
                 "On the sheet Ranking choose it from the list. It is the least certain parameter of the model: check whether the choice "
                     + "still holds."];
+        }
+
+        if (result.Front.Count > 0)
+        {
             yield return [
                 "to try another design", "On the sheet What if enter spacing, lateral offset, suspension height and thrust-line angle."];
         }
 
-        foreach (var (sheet, words) in Sheets(result.Front.Count > 0, result.Plan is not null))
+        foreach (var (sheet, words) in Sheets(result.Front.Count > 0, result.Study.IsOneFrame, result.Plan is not null))
             yield return [$"sheet {sheet}", words];
         yield return [
             "signs and units",
@@ -60,23 +64,25 @@ internal static class ReadMeSheet
             "Your spreadsheet program may be set to manual calculation: in most programs F9 recalculates."];
     }
 
-    private static IEnumerable<(string Sheet, string Description)> Sheets(bool hasFront, bool hasPlan)
+    private static IEnumerable<(string Sheet, string Description)> Sheets(bool hasFront, bool isOneFrame, bool hasPlan)
     {
         yield return (
             "Summary", "the answer: what to drill, the residual torque in each phase, what it costs elsewhere, what to check before "
                 + "flight.");
         if (hasFront)
         {
-            yield return (
-                RankingLayout.Sheet,
-                "live: enter weights, limits, baseline and yaw leverage; the designs are ranked accordingly.");
+            if (!isOneFrame)
+                yield return (
+                    RankingLayout.Sheet,
+                    "live: enter weights, limits, baseline and yaw leverage; the designs are ranked accordingly.");
             yield return (WhatIfLayout.Sheet, "live: enter any design and see its residual torque in every phase.");
             yield return (
                 ChartSheets.SheetName,
-                "two views of the front, the residual torque of each phase, torque and residual against propeller speed. Native charts: "
-                    + "click and change them.");
-            yield return ("Front", "the designs that no other design dominates, ranked, to sort and filter.");
-            yield return ("Phases", "every phase of each of those designs.");
+                $"{(isOneFrame ? "" : "two views of the front, ")}the residual torque of each phase, torque and residual against "
+                    + "propeller speed. Native charts: click and change them.");
+            if (!isOneFrame)
+                yield return ("Front", "the designs that no other design dominates, ranked, to sort and filter.");
+            yield return ("Phases", isOneFrame ? "every phase of this frame." : "every phase of each of those designs.");
         }
 
         if (hasPlan)
@@ -94,7 +100,8 @@ internal static class ReadMeSheet
         yield return ("Cautions", "safety, and what the model neglects.");
         if (hasFront)
         {
-            yield return (RankingLayout.DataSheetName, "the figures and formulas behind the sheet Ranking.");
+            if (!isOneFrame)
+                yield return (RankingLayout.DataSheetName, "the figures and formulas behind the sheet Ranking.");
             yield return (WhatIfLayout.DataSheetName, "the table behind the sheet What if.");
             yield return (ChartSheets.DataSheetName, "the figures behind the charts.");
         }

@@ -23,7 +23,8 @@ public static class RunWorkbook
         SummarySheet.Add(book, RunAnswer.Of(report.Result));
         if (report.Result.Front.Count > 0)
         {
-            RankingSheet.Add(book, report);
+            if (!study.IsOneFrame)
+                RankingSheet.Add(book, report);
             WhatIfSheet.Add(book, report);
             ChartSheets.Add(book, report);
             FrontSheets.Add(book, report);

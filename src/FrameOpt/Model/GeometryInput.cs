@@ -138,7 +138,7 @@ public sealed class GeometryInput
     /// <summary>A likely value with its unit, which a study file accepts.</summary>
     public required string Example { get; init; }
 
-    /// <summary>How a study sweeps it, for messages; null where it depends on the datum or the machine, so that no range suits all.</summary>
+    /// <summary>How a study sweeps it, for messages; null where that depends on the datum or the machine: no range suits all.</summary>
     public string? ExampleRange { get; private init; }
 
     /// <summary>How a value reads, whatever its sign.</summary>

@@ -42,7 +42,7 @@ public sealed class StudyProblem
             study.Strength?.LimitLoadFactor,
             study.Strength?.OverhangMetres,
             study.Baseline,
-            [.. study.Factors.Where(f => f.IsSwept).Select(f => KeyValuePair.Create(f.Input, f.RangeSi))]));
+            [.. study.Factors.Where(f => f.RangeSi > 0).Select(f => KeyValuePair.Create(f.Input, f.RangeSi))]));
 
     /// <summary>The geometry of a design given as factor values in the problem's order.</summary>
     public FrameGeometry Geometry(ReadOnlySpan<double> values)

@@ -59,7 +59,7 @@ public sealed class StudyRunner
         }
 
         searchClock.Stop();
-        if (main.Counts.Feasible == 0)
+        if (main.Counts.Feasible == 0 || study.IsOneFrame)
             yield break;
         foreach (var step in CertificateSteps())
             yield return step;
@@ -86,7 +86,7 @@ public sealed class StudyRunner
     public StudyResult Result()
     {
         searchClock.Start();
-        var front = main.RankedFront();
+        var front = study.IsOneFrame ? OneFrame() : main.RankedFront();
         searchClock.Stop();
         var chosen = front.Count > 0 ? main.Mission.Evaluate(front[0].Geometry) : null;
         return new StudyResult(
@@ -125,7 +125,7 @@ public sealed class StudyRunner
         certificateClock.Stop();
     }
 
-    private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 ? [] :
+    private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 || study.IsOneFrame ? [] :
         [.. study.Objectives.Select(o => o.Response.Name).Where((_, o) => front.All(d => d.Objectives[o] == front[0].Objectives[o]))];
 
     private IReadOnlyList<WingScenario> Scenarios(IReadOnlyList<FrontDesign> front, DesignEvaluation chosen)
@@ -147,6 +147,18 @@ public sealed class StudyRunner
         ];
         scenarioClock.Stop();
         return all;
+    }
+
+    /// <summary>The one frame of a study whose factors are all fixed, whether it meets the limits or not; none when it cannot
+    /// fly.</summary>
+    private IReadOnlyList<FrontDesign> OneFrame()
+    {
+        var only = main.Mission.Evaluate(main.Geometry(0));
+        return only.Failure is not null ? [] :
+        [
+            new FrontDesign(1, 0, only.Geometry, [.. study.Objectives.Select(objective =>
+                objective.Magnitude ? Math.Abs(only[objective.Response]) : only[objective.Response])], 0, false),
+        ];
     }
 
     private RunCounts Counts() => new(

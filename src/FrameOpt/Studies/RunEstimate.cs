@@ -78,7 +78,11 @@ public sealed record RunTimings(DateTime StartedUtc, int Threads, double SearchS
 /// <param name="StudyFileName">Name of the study file, without its folder.</param>
 /// <param name="ToolVersion">Version of FrameOpt.</param>
 /// <param name="Seed">Seed of the search; 0 for an exhaustive grid, which uses none.</param>
-public sealed record RunInfo(string StudyFileName, string ToolVersion, ulong Seed);
+public sealed record RunInfo(string StudyFileName, string ToolVersion, ulong Seed)
+{
+    /// <summary>The settings of one frame that was evaluated, each a factor, = and a value; null for a run.</summary>
+    public IReadOnlyList<string>? Settings { get; init; }
+}
 
 /// <summary>Timings of the steps of a product line, in seconds.</summary>
 /// <param name="Candidates">Finding the candidates.</param>

@@ -45,7 +45,10 @@ public sealed record Study(
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }
 
-    /// <summary>Name of the variant this is; empty for the file as it stands.</summary>
+    /// <summary>Stands between the names of variants that were combined.</summary>
+    public const string VariantSeparator = " + ";
+
+    /// <summary>Name of the variant this is, or of those combined in order; empty for the file as it stands.</summary>
     public string Variant { get; init; } = "";
 
     /// <summary>Names of all variants of the file.</summary>
@@ -65,6 +68,19 @@ public sealed record Study(
 
     /// <summary>Other files the study reads, with the hashes of their contents.</summary>
     public IReadOnlyList<StudyInputFile> Files { get; init; } = [];
+
+    /// <summary>True when every factor is fixed: there is one frame and nothing to choose.</summary>
+    public bool IsOneFrame => Factors.All(factor => !factor.IsSwept);
+
+    /// <summary>The study of one frame alone: every factor fixed, no plan and no product line.</summary>
+    /// <param name="frame">The inputs of the frame: every factor of the study, and any other that was set.</param>
+    public Study ForOneFrame(IEnumerable<StudyFactor> frame) => this with
+    {
+        Factors = [.. frame.OrderBy(factor => factor.Input.Index).Select(factor => factor with { IsContinuous = false })],
+        Search = new SearchSetting.Exhaustive(),
+        Plan = null,
+        Line = null,
+    };
 
     /// <summary>Number of designs of the grid of all levels; null when a factor is continuous or there are more than 2⁶³.</summary>
     public long? GridSize

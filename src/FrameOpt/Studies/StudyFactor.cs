@@ -19,7 +19,11 @@ public sealed record StudyFactor(GeometryInput Input, IReadOnlyList<double> Leve
     public bool IsSwept => LevelsSi.Count > 1;
 
     /// <summary>Highest less lowest level, in m or rad.</summary>
-    public double RangeSi => LevelsSi[^1] - LevelsSi[0];
+    public double RangeSi => SweptRangeSi ?? LevelsSi[^1] - LevelsSi[0];
+
+    /// <summary>The range that the study sweeps, where one frame of it is looked at alone; null otherwise. A distance from the baseline is
+    /// measured in it.</summary>
+    public double? SweptRangeSi { get; init; }
 }
 
 /// <summary>The unit a user typed for a factor, so that results come back in it.</summary>

@@ -16,8 +16,10 @@ public static class DesignReader
     public static DesignReadResult Read(Study study, IReadOnlyList<string> settings, string source)
     {
         var diagnostics = new DiagnosticBag(source);
-        var geometry = study.Baseline ?? FrameGeometry.AsBuilt(study.Machine);
-        var known = new HashSet<GeometryInput>(study.Baseline is null ? [] : study.Factors.Select(factor => factor.Input));
+        // A study of one frame means that frame; its baseline is only for comparison.
+        var baseline = study.IsOneFrame ? null : study.Baseline;
+        var geometry = baseline ?? FrameGeometry.AsBuilt(study.Machine);
+        var known = new HashSet<GeometryInput>(baseline is null ? [] : study.Factors.Select(factor => factor.Input));
         foreach (var factor in study.Factors.Where(factor => !factor.IsSwept && !known.Contains(factor.Input)))
         {
             geometry = geometry.With(factor.Input, factor.LevelsSi[0]);
@@ -55,7 +57,7 @@ public static class DesignReader
             var level = geometry[factor.Input];
             var origin = set.ContainsKey(factor.Input) ? "as set" : !factor.IsSwept && factor.LevelsSi[0] == level ? "fixed in the study"
                 : "baseline";
-            return new DesignValue(factor with { LevelsSi = [level] }, origin);
+            return new DesignValue(factor with { LevelsSi = [level], SweptRangeSi = factor.RangeSi }, origin);
         }),
         .. set.Values.Where(input => study.Factors.All(factor => factor.Input != input.Input))
             .Select(input => new DesignValue(input, "as set; not a factor of the study")),

@@ -63,7 +63,8 @@ internal static class ProductLineSampleReader
         }
 
         if (sample.Value(option.Name) is Node.Map && shares.Sum() == 0)
-            sample.DiagnosticBag.Add(sample.At(option.Name), $"No choice of {option.Name} has a share.", "Give each choice its share of the customers.");
+            sample.DiagnosticBag.Add(sample.At(option.Name), $"No choice of {option.Name} has a share.",
+                "Give each choice its share of the customers.");
         return shares;
     }
 }

@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Plausibility;
 using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.StudyFile;
@@ -10,45 +9,46 @@ public static class StudyReader
 {
     /// <summary>Reads a file.</summary>
     /// <param name="path">Of the study file.</param>
-    /// <param name="variant">The variant wanted, or nothing for the file as it stands. The others are checked all the same.</param>
-    public static StudyReadResult Read(string path, string variant = "")
+    /// <param name="variants">The variants wanted, combined in order, each a name or a choice of an option of the line ("engine=big");
+    /// none for the file as it stands. The others are checked all the same.</param>
+    public static StudyReadResult Read(string path, params IReadOnlyList<string> variants)
     {
         var folder = string.IsNullOrWhiteSpace(path) ? null : Path.GetDirectoryName(Path.GetFullPath(path));
         var diagnostics = new DiagnosticBag(StudySource.NameOf(path), folder);
         var bytes = StudySource.Bytes(path, diagnostics);
-        return bytes is null ? new StudyReadResult(null, diagnostics.Diagnostics()) : Parse(bytes, variant, diagnostics);
+        return bytes is null ? new StudyReadResult(null, diagnostics.Diagnostics()) : Parse(bytes, variants, diagnostics);
     }
 
     /// <summary>Reads the content of a file.</summary>
     /// <param name="bytes">UTF-8 text, with or without a byte order mark.</param>
     /// <param name="fileName">For the errors to name.</param>
-    /// <param name="variant">As for <see cref="Read"/>.</param>
-    public static StudyReadResult Parse(byte[] bytes, string fileName, string variant = "") =>
-        Parse(bytes, variant, new DiagnosticBag(fileName));
+    /// <param name="variants">As for <see cref="Read"/>.</param>
+    public static StudyReadResult Parse(byte[] bytes, string fileName, params IReadOnlyList<string> variants) =>
+        Parse(bytes, variants, new DiagnosticBag(fileName));
 
-    private static StudyReadResult Parse(byte[] bytes, string variant, DiagnosticBag diagnostics)
+    private static StudyReadResult Parse(byte[] bytes, IReadOnlyList<string> asked, DiagnosticBag diagnostics)
     {
         var root = StudySource.Text(bytes, diagnostics) is { } text ? YamlText.Read(text, diagnostics) : null;
         if (root is null)
             return new StudyReadResult(null, diagnostics.Diagnostics());
         var variants = VariantReader.Of(root, diagnostics);
         string[] names = [.. variants.Select(entry => entry.Key.Text)];
-        if (variant.Length > 0 && !names.Contains(variant))
-            diagnostics.AddForFile($"This study has no variant `{variant}`.", NearestName.Of(variant, names) is { } near
-                ? $"Did you mean `{near}`?"
-                : names.Length > 0 ? $"Its variants are {string.Join(", ", names)}." : "It has none: leave --variant out.");
         var hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
         var study = StudySectionsReader.Read(root, hash, diagnostics);
         var (chosen, warnings) = (root, new List<string>());
         foreach (var entry in variants)
         {
             var changed = new DiagnosticBag(diagnostics.File, diagnostics.Folder, diagnostics.Cache);
-            var applied = VariantReader.Apply((Node.Map)root, entry, changed);
-            var other = StudySectionsReader.Read(applied, hash, changed);
-            if (entry.Key.Text == variant && other is not null)
-                (study, chosen) = (other with { Variant = variant }, applied);
+            StudySectionsReader.Read(VariantReader.Apply((Node.Map)root, entry, changed), hash, changed);
             diagnostics.AddNew(changed, $"In variant `{entry.Key.Excerpt}`: ");
             warnings.AddRange(diagnostics.NewWarnings(changed).Select(warning => $"{warning} (in variant `{entry.Key.Excerpt}`)"));
+        }
+
+        if (asked.Any(name => name.Length > 0) && root is Node.Map map)
+        {
+            var combined = CombinedVariants.Of(map, variants, asked.Where(name => name.Length > 0), diagnostics);
+            if (!diagnostics.HasErrors)
+                (study, chosen) = combined.Read(map, hash, diagnostics);
         }
 
         if (diagnostics.HasErrors)

@@ -1,3 +1,4 @@
+using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.StudyFile;
@@ -9,6 +10,9 @@ internal static class VariantReader
     public const int MaxVariants = 50;
 
     private const string Variants = "variants";
+
+    /// <summary>Stands in the place of a mass that a variant leaves out.</summary>
+    private const string Dropped = "none";
 
     private static readonly string[] unchangeable = ["format", "template", Variants];
 
@@ -49,6 +53,9 @@ internal static class VariantReader
     {
         if (NameRules.Problem("variant", variant.Key.Text) is var (what, fix))
             diagnostics.Add(variant.Key, what, fix);
+        else if (variant.Key.Text.Contains(Study.VariantSeparator))
+            diagnostics.Add(variant.Key, $"The name of a variant contains `{Study.VariantSeparator}`, which joins the names of variants.",
+                "Choose another name.");
         else if (all.TakeWhile(other => other != variant).Any(other => NameRules.AreAlike(other.Key.Text, variant.Key.Text)))
             diagnostics.Add(variant.Key, "Two variants have this name.", "Give each its own.");
         else if (variant.Value is not Node.Map { Entries.Count: > 0 })
@@ -81,6 +88,8 @@ internal static class VariantReader
     private static Node.Entry Merge(Node.Entry under, Node.Entry over, string path, DiagnosticBag diagnostics) =>
         (under.Value, over.Value) switch
         {
+            (Node.Map below, Node.Map above) when path.StartsWith("factors.", StringComparison.Ordinal)
+                && (HasValues(below) ? HasRange(above) : HasValues(above)) => over,
             (Node.Map below, Node.Map above) => under with { Value = Merge(below, above, path, diagnostics) },
             (Node.List below, Node.Map above) when path == "machine.masses" =>
                 under with { Value = MergeMasses(below, above, diagnostics) },
@@ -94,18 +103,45 @@ internal static class VariantReader
         foreach (var change in over.Entries)
         {
             var index = items.FindIndex(item => NameOf(item) == change.Key.Text);
-            if (index < 0)
+            if (index >= 0 && change.Value is Node.Scalar { Text: Dropped })
+                items.RemoveAt(index);
+            else if (index < 0 && change.Value is Node.Map added && IsWhole(added))
+                items.Add(Added(change, added, items, diagnostics));
+            else if (index < 0)
                 diagnostics.Add(change.Key, $"There is no mass named `{change.Key.Excerpt}`.",
-                    Suggestion(change.Key.Text, items.Select(NameOf).OfType<string>()));
+                    Suggestion(change.Key.Text, items.Select(NameOf).OfType<string>())
+                        + " To add a mass give all of it: its mass, forward, right and up.");
             else if (change.Value is Node.Map above)
                 items[index] = Merge((Node.Map)items[index], above, "machine.masses[]", diagnostics);
             else
                 diagnostics.Add(change.Value, $"The change of `{change.Key.Excerpt}` wants keys, each with its value.",
-                    $"Write under `{change.Key.Excerpt}` its keys that are different, for example mass, with their values.");
+                    $"Write under `{change.Key.Excerpt}` its keys that are different, for example mass, with their values, or "
+                        + $"`{change.Key.Excerpt}: {Dropped}` to drop it.");
         }
 
         return under with { Items = items };
     }
+
+    /// <summary>A mass that the file does not have.</summary>
+    private static Node.Map Added(Node.Entry change, Node.Map mass, List<Node> items, DiagnosticBag diagnostics)
+    {
+        if (NearestName.Of(change.Key.Text, items.Select(NameOf).OfType<string>()) is { } near)
+            diagnostics.AddWarning(change.Key,
+                $"a mass `{change.Key.Excerpt}` is added beside `{near}`; to change that one, write its name.");
+        var name = new Node.Entry(new Node.Scalar("name", false, change.Key.Line, change.Key.Column), change.Key);
+        return mass with { Entries = [name, .. mass.Entries] };
+    }
+
+    /// <summary>True when a change says all that a mass of its own needs.</summary>
+    private static bool IsWhole(Node.Map mass) => (Has(mass, "mass") || Has(mass, "volume"))
+        && Has(mass, "forward") && Has(mass, "right") && Has(mass, "up") && !Has(mass, "name");
+
+    /// <summary>Values of a factor and its range take each other's place.</summary>
+    private static bool HasValues(Node.Map factor) => Has(factor, "values");
+
+    private static bool HasRange(Node.Map factor) => Has(factor, "from") || Has(factor, "to");
+
+    private static bool Has(Node.Map map, string key) => map.Entries.Any(entry => entry.Key.Text == key);
 
     private static string? NameOf(Node item) =>
         item is Node.Map map && map.Entries.FirstOrDefault(entry => entry.Key.Text == "name") is { Value: Node.Scalar name } ? name.Text

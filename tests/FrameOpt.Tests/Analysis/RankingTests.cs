@@ -28,6 +28,17 @@ public class RankingTests
         Check.Close(0.5, ranked[1].Score, relative: 1e-14, because: "a hand case in plain arithmetic");
     }
 
+    // By hand: weights 3 and 1 are shares of 0.75 and 0.25, so (0, 1) scores 0.25, (1, 0) 0.75 and (1/4, 1/2) hypot(0.1875, 0.125).
+    [Fact]
+    public void Unequal_weights_count_in_their_ratio()
+    {
+        var ranked = Ranking.ByDistanceToIdeal([[0, 200], [40, 100], [10, 150]], [3, 1]);
+        Assert.Equal([2, 0, 1], ranked.Select(design => design.Index));
+        double[] scores = [double.Hypot(0.1875, 0.125), 0.25, 0.75];
+        for (var i = 0; i < 3; i++)
+            Check.Close(scores[i], ranked[i].Score, relative: 1e-14, because: "a hand case in plain arithmetic");
+    }
+
     [Fact]
     public void An_objective_without_range_does_not_count()
     {

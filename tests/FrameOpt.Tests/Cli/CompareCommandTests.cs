@@ -47,6 +47,37 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact]
+    public void One_design_is_evaluated_under_other_studies()
+    {
+        var study = Repository.Study("full-and-empty");
+        Run("run", study, "--variant", "full tank", "--out", folder["full"]);
+        var output = Run("compare", "--same-design", folder["full"] + ":2", study + ":empty tank", study, "--out", folder["compared"]);
+        Assert.Contains("one design under 3 studies", output);
+        Assert.Contains("machine: fuel mass 8.88 kg -> 0.37 kg", output);
+        Assert.DoesNotContain("factors:", output);
+        var rows = File.ReadAllLines(Path.Combine(folder["compared"], "comparison.csv")).Select(line => line.Split(',')).ToList();
+        string[] Row(string name) => rows.Single(row => row[1] == name);
+        foreach (var input in (string[])["hang_point_spacing", "lateral_offset", "suspension_height", "thrust_line_angle"])
+            Assert.Single(Row(input)[3..].Distinct());
+        // What evaluate says of the same dimensions under the same study.
+        var terminal = new TestTerminal();
+        terminal.Run("evaluate", study, "--variant", "empty tank", "--json",
+            "--set", $"hang_point_spacing={Row("hang_point_spacing")[3]} m",
+            "--set", $"lateral_offset={Row("lateral_offset")[3]} m", "--set", $"suspension_height={Row("suspension_height")[3]} m",
+            "--set", $"thrust_line_angle={Row("thrust_line_angle")[3]} rad");
+        using var json = JsonDocument.Parse(terminal.Output);
+        Check.Close(
+            json.RootElement.GetProperty("mission").GetProperty("residual_rms").GetProperty("value").GetDouble(),
+            double.Parse(Row("residual_rms")[4], System.Globalization.CultureInfo.InvariantCulture), relative: 1e-9,
+            because: "the dimensions go through the rounding of their printed digits");
+        Assert.Contains("--same-design", File.ReadAllText(Path.Combine(folder["compared"], "comparison.html")));
+        Assert.Contains("is a folder; after the run --same-design takes study files",
+            Refused("compare", "--same-design", folder["full"], folder["full"]));
+        Assert.Contains("Did you mean `empty tank`?", Refused("compare", "--same-design", folder["full"], study + ":emty tank"));
+        Assert.Contains("takes the results folder of a run", Refused("compare", "--same-design", folder["full"]));
+    }
+
+    [Fact]
     public void What_cannot_be_compared_is_refused_with_its_reasons()
     {
         Assert.Contains("two to 6 designs", Refused("compare"));

@@ -53,7 +53,7 @@ public class ProductLineCommandTests
     {
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("line", Repository.Study("custom-match")));
-        Assert.Contains("has no product line. Add for example `line: { variants: 3, customers: customers.csv }`", terminal.Error);
+        Assert.Contains("has no product line. Add a group `line:` with variants and customers", terminal.Error);
     }
 
     [Fact]

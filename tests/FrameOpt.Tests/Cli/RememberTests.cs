@@ -1,3 +1,5 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
 using FrameOpt.Cli;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Reports;
@@ -44,6 +46,36 @@ public class RememberTests
             folder["evaluations.csv"]));
         Assert.Contains("of another study, variant, version or build", terminal.Error);
         Assert.False(Directory.Exists(folder["b"]));
+    }
+
+    [Fact]
+    public void Evaluations_of_another_build_of_the_model_are_refused_and_the_file_names_version_commit_and_build()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder["study.yaml"], WorkedStudyText.With(
+            "search: { method: exhaustive }", "search: { method: NSGA-II, population: 30, seed: 1, stop: { evaluations: 300 } }"));
+        string[] run = ["run", folder["study.yaml"], "--replace", "--out", folder["a"], "--remember", folder["evaluations.csv"]];
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run(run));
+        var lines = File.ReadAllText(folder["evaluations.csv"]);
+        var build = Regex.Match(lines, $"FrameOpt {Regex.Escape(BuildInfo.Version)}, build ([0-9a-f]{{32}})\n");
+        Assert.True(build.Success);
+        // Another model has another build: the same file with one digit of it changed.
+        var digit = build.Groups[1].Value[0] == '0' ? '1' : '0';
+        File.WriteAllText(folder["evaluations.csv"], lines.Replace(build.Groups[1].Value, digit + build.Groups[1].Value[1..]));
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.InvalidInput, terminal.Run(run));
+        Assert.Contains("of another study, variant, version or build", terminal.Error);
+    }
+
+    [Fact]
+    public void Reports_carry_the_version_with_its_commit()
+    {
+        using var folder = new TemporaryFolder();
+        new TestTerminal().Run("run", Repository.Study("drilled-holes"), "--out", folder["a"]);
+        Assert.Matches(@"^[0-9.]+(\+[0-9a-f]{12})?$", BuildInfo.Version);
+        Assert.Contains($"FrameOpt {BuildInfo.Version}", File.ReadAllText(folder["a/report.html"]));
+        using var json = JsonDocument.Parse(File.ReadAllText(folder["a/run.json"]));
+        Assert.Equal(BuildInfo.Version, json.RootElement.GetProperty("version").GetString());
     }
 
     [Fact]

@@ -1,9 +1,9 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Running;
 using FrameOpt.Search.Fronts;
 using FrameOpt.Search.Stopping;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 

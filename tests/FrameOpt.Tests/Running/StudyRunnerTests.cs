@@ -66,7 +66,7 @@ public class StudyRunnerTests
         Check.Close(best, result.NearestMiss!.Evaluation[MissionQuantity.TwistMarginWorst], relative: 1e-12,
             because: "the same design by another route");
         Assert.StartsWith("smallest twist margin in any phase at least 1000; this design has ",
-            RunText.BrokenLimit(Assert.Single(result.NearestMiss.BrokenLimits), result.NearestMiss));
+            RunText.BrokenLimit(Assert.Single(result.NearestMiss.BrokenLimits), result.NearestMiss.Evaluation));
     }
 
     // A canopy this soft lets less than a fifth of a weight shift through the higher suspensions: effort is without bound there.

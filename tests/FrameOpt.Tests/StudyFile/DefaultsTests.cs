@@ -66,7 +66,9 @@ public class DefaultsTests
     public void Hub_in_front_of_the_body_is_a_warning_with_its_line()
     {
         var study = WorkedStudyText.Right(WorkedStudyText.With("hub: { forward: -420 mm", "hub: { forward: 420 mm"));
-        Assert.StartsWith("study.yaml line 13: ", Assert.Single(study.Warnings));
+        Assert.Contains(study.Warnings, warning => warning.StartsWith(
+            "study.yaml line 16: the distance of the propeller hub behind the pilot's body is -400 mm; 200 to 1000 mm is usual",
+            StringComparison.Ordinal));
     }
 
     // Worked balance: at this mass and height trim is 10.73 m/s and the top 14.04 m/s (References/README.md); the polar does not check full
@@ -77,7 +79,7 @@ public class DefaultsTests
     public void An_airspeed_no_wing_flies_is_a_warning_with_its_line(string airspeed, string warning)
     {
         var study = WorkedStudyText.Right(WorkedStudyText.With("airspeed: 8.5 m/s", $"airspeed: {airspeed}"));
-        Assert.Equal($"study.yaml line 47: {warning}", Assert.Single(study.Warnings));
+        Assert.Contains($"study.yaml line 47: {warning}", study.Warnings);
     }
 
     private static Assumption Listed(Study study, string what) => Assert.Single(study.Assumptions, assumption => assumption.What == what);

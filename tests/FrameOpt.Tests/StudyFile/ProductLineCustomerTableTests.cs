@@ -17,6 +17,7 @@ public class ProductLineCustomerTableTests
     [InlineData("pilot_mass [kg],engine,wing\n80 kg,light,small\n", "Line 2 of customers.csv: `80 kg` is not a pilot's mass.")]
     [InlineData("pilot_mass [kg],engine,wing\n800,light,small\n", "the pilot's mass 800 is not between 20 kg and 250 kg")]
     [InlineData("pilot_mass [kg],engine,wing,count\n80,light,small,0\n", "`0` is not a count")]
+    [InlineData("pilot_mass [kg],engine,wing,count\n80,light,small,2.5\n", "`2.5` is not a count")]
     [InlineData("pilot_mass [kg],engine,wing\n80,ligt,small\n", "Line 2 of customers.csv: engine has no choice `ligt`.")]
     [InlineData("pilot_mass [kg],engine,wing\n", "has no rows")]
     public void A_table_of_customers_is_read_or_its_slip_is_one_mistake(string csv, string? what)
@@ -35,6 +36,21 @@ public class ProductLineCustomerTableTests
         {
             Assert.Contains(what, Assert.Single(reading.Diagnostics).Message);
         }
+    }
+
+    /// <summary>A name as an older program writes it (Latin-1), one from which a letter was lost, and one with a control
+    /// character.</summary>
+    [Theory]
+    [InlineData(new byte[] { (byte)'J', 0xF6, (byte)'r', (byte)'g' }, "Line 3 of customers.csv has a character that is not in UTF-8")]
+    [InlineData(new byte[] { (byte)'J', 0xEF, 0xBF, 0xBD, (byte)'r', (byte)'g' }, "Line 3 of customers.csv has a replacement character")]
+    [InlineData(new byte[] { (byte)'J', 0x07, (byte)'r', (byte)'g' }, "Line 3 of customers.csv has an invisible control character")]
+    public void A_table_that_is_no_whole_text_is_refused_with_its_line(byte[] name, string what)
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllBytes(folder["customers.csv"],
+            [.. "name,pilot_mass [kg],engine,wing\nAnna,80,light,small\n"u8, .. name, .. ",80,light,small\n"u8]);
+        File.WriteAllText(folder["study.yaml"], ProductLineStudy.Text(customers: "  customers: customers.csv\n"));
+        Assert.Contains(what, Assert.Single(StudyReader.Read(folder["study.yaml"]).Diagnostics).Message);
     }
 
     [Fact]

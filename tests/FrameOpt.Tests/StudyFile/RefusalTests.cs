@@ -40,6 +40,7 @@ public class RefusalTests
     [InlineData("lean: 80 mm", "lean: 80 cm", 31, "Check the sign and the unit.")]
     // Wing
     [InlineData("line_spread: 3.8 m", "line_spread: 13.8 m", 38, "About a third of the span")]
+    [InlineData("line_spread: 3.8 m", "line_spread: 10.8 m", 38, "About a third of the span")]
     [InlineData("[[0, 10.4 m/s", "[[0.1, 10.4 m/s", 41, "Let the first row begin with 0")]
     [InlineData("[1, 13.6 m/s", "[1, 9.6 m/s", 41, "Put the rows in order")]
     [InlineData("rows: [[0, 10.4 m/s, 6.2], [1, 13.6 m/s, 5.0]]", "rows: [[0, 10.4 m/s, 6.2]]", 41, "Add a row.")]
@@ -48,8 +49,10 @@ public class RefusalTests
     [InlineData("twist_share: 0.5 }", "twist_share: 1.5 }", 44, "Check the sign and the unit.")]
     [InlineData("twist_share: 0.5 }", "twist_shar: 0.5 }", 44, "Did you mean `twist_share`?")]
     [InlineData("yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "yaw_leverage: -0.6", 44, "Check the sign and the unit.")]
-    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "yaw_leverage:", 44, "Write speed_factor and twist_share under it")]
-    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "sideslip: { roll: -0.67 }", 44, "Add `yaw:` under wing.sideslip, with a plain number.")]
+    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "yaw_leverage:", 44,
+        "Write speed_factor and twist_share under it")]
+    [InlineData("yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }", "sideslip: { roll: -0.67 }", 44,
+        "Add `yaw:` under wing.sideslip, with a plain number.")]
     // Mission
     [InlineData("power: engine off", "power: off", 51, "Write `engine off`.")]
     [InlineData("power: engine off", "power: false", 51, "Write `engine off`.")]
@@ -88,7 +91,8 @@ public class RefusalTests
     [InlineData("at_most: 0.6 }", "at_most: 0.6, at_least: 0.7 }", 66, "Exchange the two.")]
     [InlineData(", at_most: 0.6 }", " }", 66, "Add at_least or at_most")]
     [InlineData("response: effort_worst, at_most: 0.6", "response: \"residual[cruise]\", at_most: -1 N·m", 66, "Check the sign")]
-    [InlineData("response: effort_worst, at_most: 0.6", "response: hang_point_load, at_most: 3 kN", 66, "Add strength with limit_load_factor and overhang under it")]
+    [InlineData("response: effort_worst, at_most: 0.6", "response: hang_point_load, at_most: 3 kN", 66,
+        "Add strength with limit_load_factor and overhang under it")]
     [InlineData("method: exhaustive", "method: genetic", 68, "Write one of exhaustive, NSGA-II, NSGA-III.")]
     [InlineData("method: distance to ideal", "method: topsi", 69, "Did you mean `topsis`?")]
     [InlineData("residual_rms: 3,", "", 69, "Add `residual_rms: 1`.")]

@@ -43,9 +43,8 @@ public class StudyFileDocumentTests
     [Fact]
     public void Variants_of_the_document_are_right_after_a_template() =>
         Assert.Equal(
-            ["full tank", "empty tank"],
-            WorkedStudyText.Right(File.ReadAllText(Path.Combine(Repository.Root, "src", "FrameOpt", "StudyFile", "Templates", "custom-match.yaml"))
-                + Block(1)).Variants);
+            ["full tank", "empty tank", "on wheels"],
+            WorkedStudyText.Right(File.ReadAllText(Repository.Template("custom-match")) + Block(1)).Variants);
 
     /// <summary>The n-th piece of YAML in the document.</summary>
     private static string Block(int index) =>

@@ -100,7 +100,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "format" => new JsonObject { ["const"] = 1 },
         "title" or "question" or "machine.masses[].name" or "balanced_band.phase" => AnyText(),
         "machine.masses" when isChange =>
-            AnyOf(List(Section("machine.masses[]", false), 1), PathOf(Section("machine.masses[]", true))),
+            AnyOf(List(Section("machine.masses[]", false), 1), PathOf(AnyOf(Section("machine.masses[]", true), OneOf("none")))),
         "machine.masses" => List(Section("machine.masses[]", false), 1),
         "machine.masses[].body" => new JsonObject { ["type"] = "boolean" },
         "template" => OneOf([.. FrameOpt.StudyFile.StudyTemplate.All.Select(template => template.Name)]),

@@ -89,7 +89,8 @@ internal sealed partial class Spreadsheet
         page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.7).SetBottom(0.7).SetHeader(0.3).SetFooter(0.3);
         page.Header.Left.AddText(InHeader(study.FullTitle));
         page.Header.Right.AddText(XLHFPredefinedText.SheetName);
-        page.Footer.Center.AddText(InHeader(DatumText.Sentence(study.Machine)));
+        page.Header.Center.AddText(InHeader(DatumText.HangPoint(study.Machine)));
+        page.Footer.Center.AddText(InHeader(DatumText.Datum(study.Machine)));
         page.Footer.Left.AddText(InHeader($"FrameOpt {info.ToolVersion}, {info.StudyFileName}, {study.Hash[..8]}"));
         page.Footer.Right.AddText("page ");
         page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);

@@ -24,9 +24,10 @@ internal static class ChartSheets
     public static void Add(Spreadsheet book, RunReport report)
     {
         var (result, compared) = (report.Result, ComparedDesign.Of(report));
+        var isOneFrame = result.Study.IsOneFrame;
         Table[] tables =
         [
-            FrontCharts.Table(report),
+            .. isOneFrame ? Array.Empty<Table>() : [FrontCharts.Table(report)],
             Phases(result.Study, compared),
             RpmChart.Curve(result),
             RpmChart.Band(result),
@@ -39,13 +40,13 @@ internal static class ChartSheets
         SheetStyle.Title(sheet.Cell(1, 1), "Charts");
         SheetStyle.Text(
             sheet.Cell(2, 1),
-            $"Drawn from the sheet {DataSheetName}, with the results of the run; they do not change with the weights entered on the sheet "
-                + $"{RankingLayout.Sheet}.");
+            $"Drawn from the sheet {DataSheetName}, with the results of the run"
+                + (isOneFrame ? "." : $"; they do not change with the weights entered on the sheet {RankingLayout.Sheet}."));
         (string Name, XElement Xml)[] charts =
         [
-            .. FrontCharts.Of(report, placed[0]),
-            ("Residual torque in each phase", Phases(placed[1], compared)),
-            ("Residual torque against propeller speed", RpmChart.Of(result, placed[2], placed[3], placed[4])),
+            .. isOneFrame ? Array.Empty<(string, XElement)>() : FrontCharts.Of(report, placed[0]),
+            ("Residual torque in each phase", Phases(placed[^4], compared)),
+            ("Residual torque against propeller speed", RpmChart.Of(result, placed[^3], placed[^2], placed[^1])),
         ];
         foreach (var (i, (name, xml)) in charts.Index())
             book.AddChart(new PlacedChart(SheetName, 4 + i / 2 * RowsPerChart, i % 2 == 0 ? 1 : SecondColumn, name, xml));

@@ -65,7 +65,7 @@ internal static class RpmChart
         return ChartXml.Scatter(
             $"Best compromise at the airspeed of {TextTruncation.Truncate(phase.Phase.Name, 30)} "
                 + $"({NumberFormat.Text(phase[PhaseQuantity.Airspeed], "m/s")}); each phase marked at its own airspeed",
-            ChartAxis.Spanning("propeller speed [rpm]", "0", curve.Column(0).Numbers.Concat(marks.Column(1).Numbers)),
+            ChartAxis.Spanning(RpmText.Axis(result.Study.Machine), "0", curve.Column(0).Numbers.Concat(marks.Column(1).Numbers)),
             new ChartAxis("torque [N·m]; residual turns right +", "General"),
             [.. Series(result, curve, band, marks)]);
     }

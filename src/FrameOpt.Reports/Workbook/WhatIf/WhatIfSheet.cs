@@ -42,7 +42,7 @@ internal static class WhatIfSheet
         SheetStyle.Paragraph(
             sheet.Range(1, 1, 1, WhatIfLayout.VerdictColumn),
             "What if it is drilled differently? Enter a design in the framed blue cells; every phase is recalculated. The initial design "
-                + "is the best compromise of the run." + held,
+                + $"is {(report.Result.Study.IsOneFrame ? "this frame" : "the best compromise of the run")}." + held,
             characters);
         SheetStyle.Paragraph(
             sheet.Range(2, 1, 2, WhatIfLayout.VerdictColumn),

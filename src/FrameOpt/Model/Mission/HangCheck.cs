@@ -4,7 +4,9 @@ namespace FrameOpt.Model.Mission;
 /// <param name="RightNewtons">The scale on the pilot's right.</param>
 /// <param name="LeftNewtons">The scale on the pilot's left.</param>
 /// <param name="PerFiveMillimetresNewtons">How far the difference moves for 5 mm of unequal strap length, about.</param>
-public sealed record HangCheck(double RightNewtons, double LeftNewtons, double PerFiveMillimetresNewtons)
+/// <param name="PerSeatMillimetreNewtons">How far the difference moves for 1 mm that the pilot's body sits to the side.</param>
+public sealed record HangCheck(
+    double RightNewtons, double LeftNewtons, double PerFiveMillimetresNewtons, double PerSeatMillimetreNewtons)
 {
     /// <summary>Right less left.</summary>
     public double DifferenceNewtons => RightNewtons - LeftNewtons;
@@ -13,7 +15,8 @@ public sealed record HangCheck(double RightNewtons, double LeftNewtons, double P
     public double TotalNewtons => RightNewtons + LeftNewtons;
 
     /// <summary>The readings to expect: half the weight each, more or less the moment of the offset over the spacing.</summary>
-    /// <remarks>Source: statics of a beam on two supports; the strap warning is W h d / s² each way for a length difference d.</remarks>
+    /// <remarks>Source: statics of a beam on two supports; the strap warning is W h d / s² each way for a length difference d, the
+    /// body's m g d / s each way for a shift d.</remarks>
     public static HangCheck Of(Machine machine, FrameGeometry geometry)
     {
         var weight = machine.MassKilograms * Constants.StandardGravity;
@@ -21,6 +24,7 @@ public sealed record HangCheck(double RightNewtons, double LeftNewtons, double P
         var half = weight * arm / geometry.SpacingMetres;
         var height = geometry.HeightMetres - machine.CentreOfGravity.UpMetres;
         var strap = 2 * weight * height * 0.005 / (geometry.SpacingMetres * geometry.SpacingMetres);
-        return new HangCheck(weight / 2 + half, weight / 2 - half, strap);
+        var seat = 2 * machine.BodyMassKilograms * Constants.StandardGravity * 0.001 / geometry.SpacingMetres;
+        return new HangCheck(weight / 2 + half, weight / 2 - half, strap, seat);
     }
 }

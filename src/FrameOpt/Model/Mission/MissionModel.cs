@@ -38,6 +38,10 @@ public sealed class MissionModel
     /// <summary>The same model under another wing.</summary>
     public MissionModel With(Wing wing) => new(Machine, wing, Phases, References);
 
+    /// <summary>One design in each phase as if the mission had no other, so that a phase it cannot fly hides no other.</summary>
+    public IReadOnlyList<DesignEvaluation> EvaluateEachPhase(FrameGeometry geometry) =>
+        [.. Phases.Select(phase => new MissionModel(Machine, Wing, [phase], References).Evaluate(geometry))];
+
     /// <summary>Everything the model says of one design.</summary>
     public DesignEvaluation Evaluate(FrameGeometry geometry)
     {

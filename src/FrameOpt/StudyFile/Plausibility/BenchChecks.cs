@@ -54,7 +54,8 @@ internal static class BenchChecks
         var conditions = PhaseConditions.Of(phase, machine, wing);
         if (conditions.Failure != FailureKind.None)
             return;
-        var point = new Powertrain(machine.Propeller, machine.Engine, conditions.AirspeedMetresPerSecond, conditions.Density).FullThrottle();
+        var powertrain = new Powertrain(machine.Propeller, machine.Engine, conditions.AirspeedMetresPerSecond, conditions.Density);
+        var point = powertrain.FullThrottle();
         if (point.Failure == FailureKind.None)
             UsualRanges.FlightOverBenchSpeed.Check(point.Rpm / rpm, placeOf($"mission.{phase.Name}.power"), diagnostics,
                 Invariant($" in {phase.Name} ({point.Rpm:0} rpm over {rpm:0} rpm)"));

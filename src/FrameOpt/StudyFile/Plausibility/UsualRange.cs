@@ -30,7 +30,7 @@ internal sealed record UsualRange(string Name, string Key, double Low, double Hi
     {
         const double rounding = 1e-9;
         if (value < Low - rounding || value > High + rounding)
-            diagnostics.AddWarning(at, Invariant($"{Name}{where} is {Math.Round(value, 3)} {Unit}").TrimEnd()
+            diagnostics.AddWarning(at, Invariant($"{Name}{where} is {Math.Round(value, Math.Abs(value) < 10 ? 3 : 1)} {Unit}").TrimEnd()
                 + $"; {Text} is usual ({Source}). {Cause}.");
     }
 }

@@ -6,8 +6,8 @@ internal static class UsualRanges
     private const string Units = "Check the number and its unit";
     private const string Signs = "Check the number, its unit and its sign";
     private const string Crank = "Often a speed or torque of the crank was given as that of the propeller: check the bench run";
-    private const string Disagree =
-        "The bench run and the engine's torque do not fit each other: often a speed or torque of the crank was given as that of the propeller";
+    private const string Disagree = "The bench run and the engine's torque do not fit each other: "
+        + "often a speed or torque of the crank was given as that of the propeller";
 
     public static readonly UsualRange Spacing =
         new("the hang-point spacing", "factors.hang_point_spacing", 350, 600, "mm", Units);

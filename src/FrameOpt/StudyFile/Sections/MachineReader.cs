@@ -116,7 +116,9 @@ internal static class MassReader
             masses.Add(mass);
         }
 
-        if (machine.Value("masses") is Node.List && !masses.Any(mass => mass.IsBody))
+        if (machine.Value("masses") is Node.List && nodes.Count == 0)
+            machine.DiagnosticBag.Add(machine.KeyAt("masses"), "The machine has no masses.", "List every part that hangs from the risers.");
+        else if (machine.Value("masses") is Node.List && !masses.Any(mass => mass.IsBody))
             machine.DiagnosticBag.Add(machine.KeyAt("masses"), "No mass is marked as the pilot's body.",
                 "Add `body: true` to the pilot: what leans when weight is shifted.");
         return masses;

@@ -139,7 +139,8 @@ internal static class MissionReader
 /// <summary>Reads what the engine does in a phase: level, climb 1.8 m/s, full throttle, 1840 rpm or engine off.</summary>
 internal static class PowerReader
 {
-    private const string Choices = "Write `level`, `climb` and its rate in m/s, `full throttle`, a propeller speed in rpm, or `engine off`.";
+    private const string Choices =
+        "Write `level`, `climb` and its rate in m/s, `full throttle`, a propeller speed in rpm, or `engine off`.";
 
     public static PhasePower Read(Section phase)
     {

@@ -85,7 +85,8 @@ internal static class LimitReader
     private static StudyLimit? ReadOne(Section section, ResponseReader responses, Prerequisites needs)
     {
         if (!section.Has("at_least") && !section.Has("at_most"))
-            section.DiagnosticBag.Add(section.Owner, "This limit has no bound.", "Add at_least or at_most or both, each with an amount of the response.");
+            section.DiagnosticBag.Add(section.Owner, "This limit has no bound.",
+                "Add at_least or at_most or both, each with an amount of the response.");
         if (section.Text("response") is not { } name || responses.Read(name, section.At("response")) is not { } response)
             return null;
         needs.Check(response, section.At("response"));

@@ -108,7 +108,8 @@ internal static class PlanReader
     {
         if (!plan.Has("runs"))
         {
-            plan.DiagnosticBag.Add(plan.Owner, $"{plan.PathOf("runs")} is missing.", "Add `runs:` under plan, with a plain number: how many runs you can make.");
+            plan.DiagnosticBag.Add(plan.Owner, $"{plan.PathOf("runs")} is missing.",
+                "Add `runs:` under plan, with a plain number: how many runs you can make.");
             return null;
         }
 

@@ -53,7 +53,8 @@ internal static class PropellerReader
         if (propeller.Has("coefficients") == propeller.Has("bench"))
         {
             propeller.DiagnosticBag.Add(propeller.KeyAt("bench"), "machine.propeller needs either coefficients or a bench run.",
-                propeller.Has("bench") ? "Remove one of the two." : StudyKeys.Propeller.Find("bench")!.FixWhenMissing("under machine.propeller"));
+                propeller.Has("bench") ? "Remove one of the two."
+                    : StudyKeys.Propeller.Find("bench")!.FixWhenMissing("under machine.propeller"));
             return null;
         }
 
@@ -111,9 +112,15 @@ internal static class BenchReader
             return null;
         var curve = BenchPropeller.FromStaticBench(rpm, thrust, torque, density ?? Atmosphere.SeaLevelDensityKgPerM3, diameter, zeroThrust);
         if (ActuatorDisc.SmallestPowerOverIdeal(curve) < 1)
+        {
+            var ideal = ActuatorDisc.IdealPowerWatts(thrust, 0, density ?? Atmosphere.SeaLevelDensityKgPerM3, diameter) / 1000;
             bench.DiagnosticBag.Add(
-                bench.Owner, "This bench run gives more thrust than any propeller of that diameter can for that power.",
+                bench.Owner, "This bench run gives more thrust than any propeller of that diameter can for that power: "
+                    + FormattableString.Invariant($"it took {torque * 2 * Math.PI * rpm / 60_000:0.0} kW, ")
+                    + FormattableString.Invariant($"and an ideal propeller takes {ideal:0.0} kW at standstill (momentum theory)."),
                 "Check the units, and that torque and rpm are those of the propeller, not of the crank.");
+        }
+
         return curve;
     }
 
@@ -122,7 +129,8 @@ internal static class BenchReader
         if (bench.Has("torque") == bench.Has("power"))
         {
             bench.DiagnosticBag.Add(bench.KeyAt("power"), "machine.propeller.bench needs either a torque or a power.",
-                bench.Has("power") ? "Remove one of the two." : "Add the torque or the power that the run took, at the propeller, not at the crank.");
+                bench.Has("power") ? "Remove one of the two."
+                    : "Add the torque or the power that the run took, at the propeller, not at the crank.");
             return double.NaN;
         }
 

@@ -20,7 +20,8 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
         var name = Name().Match(text.Trim());
         if (!name.Success)
         {
-            diagnostics.Add(at, "This is not the name of a response.", "Write a name from docs/study-file.md; for a quantity of a phase, with the phase in brackets after it.");
+            diagnostics.Add(at, "This is not the name of a response.",
+                "Write a name from docs/study-file.md; for a quantity of a phase, with the phase in brackets after it.");
             return null;
         }
 

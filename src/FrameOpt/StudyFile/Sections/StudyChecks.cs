@@ -6,7 +6,7 @@ using static System.FormattableString;
 
 namespace FrameOpt.StudyFile.Sections;
 
-/// <summary>Checks the grid of all factors: more than one design, and not more than can be computed.</summary>
+/// <summary>Checks the grid of all factors: not more designs than can be computed.</summary>
 internal static class GridChecks
 {
     public static void Check(Section study, IReadOnlyList<StudyFactor> factors, SearchSetting? search, Wing? wing, int phases)
@@ -15,9 +15,10 @@ internal static class GridChecks
             return;
         var at = study.KeyAt("factors");
         var count = factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
-        if (count < 2 && !study.DiagnosticBag.HasErrors)
-            study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to choose.",
-                $"Sweep one or more, for example `{StudyKeys.Factors.Find(GeometryInput.LateralOffset.Name)!.Example}`.");
+        if (count < 2 && search is SearchSetting.Evolutionary && !study.DiagnosticBag.HasErrors)
+            study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to search.",
+                $"Sweep one or more, for example `{StudyKeys.Factors.Find(GeometryInput.LateralOffset.Name)!.Example}`, or leave `search` "
+                    + "out.");
         if (search is SearchSetting.Exhaustive && count > RunLimits.MaxGrid)
             study.DiagnosticBag.Add(at, TooMany(count, phases), Coarser(count, factors));
         foreach (var factor in factors.Where(factor => factor.IsContinuous && search is SearchSetting.Exhaustive))

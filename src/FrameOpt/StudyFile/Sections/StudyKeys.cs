@@ -25,7 +25,7 @@ internal static class StudyKeys
         Required("objectives", "[{ minimise: residual_rms }, { minimise: power_off_residual }]",
             "a list of two to five responses, each to minimise or to maximise"),
         Optional("limits", "[{ response: effort_worst, at_most: 0.6 }]", "a list of responses, each with at_least or at_most"),
-        Ready("search", "{ method: exhaustive }") with { IsRequired = false },
+        Optional("search", "{ method: exhaustive }"),
         Ready("ranking", "{ method: distance to ideal }") with { IsRequired = false },
         Optional("baseline", "{ hang_point_spacing: ..., lateral_offset: ..., suspension_height: ..., thrust_line_angle: ... }"),
         Optional("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
@@ -39,7 +39,8 @@ internal static class StudyKeys
     public static readonly SectionKeys Machine = new("machine",
         Required("masses", "[{ name: pilot, mass: 78 kg, forward: 20 mm, right: 0 mm, up: 0 mm, body: true }]",
             "a list of masses, each with its name, mass, forward, right and up"),
-        Required("hang_line", "{ forward: -60 mm }"), Optional("datum", "rear edge of the seat board", "the name of the point that positions are measured from"),
+        Required("hang_line", "{ forward: -60 mm }"),
+        Optional("datum", "rear edge of the seat board", "the name of the point that positions are measured from"),
         Optional("hang_point", "centre of the carabiner hole", "the name of the point of hook or hole that the riser pulls at"),
         Optional("arms", "rigid", "rigid or moving"),
         Required("propeller", "{ diameter: ..., turns: ..., hub: ..., bench: ... }"),
@@ -130,7 +131,7 @@ internal static class StudyKeys
         "limits[]", Required("response", "effort_worst", OneResponse), Optional("at_least", "3", Bound), Optional("at_most", "0.6", Bound));
 
     public static readonly SectionKeys Search = new("search",
-        Ready("method", "exhaustive"), Optional("population", "100"), Optional("seed", "1"),
+        Required("method", "exhaustive", "exhaustive, NSGA-II or NSGA-III"), Optional("population", "100"), Optional("seed", "1"),
         Optional("start", "plan", "plan, or the name of a CSV file of designs"), Optional("polish", "true", TrueOrFalse),
         Optional("stop", "{ evaluations: 20000 }"));
 

@@ -47,6 +47,20 @@ public class TwoSupportsTests
         }
     }
 
+    // Source: 78 kg moved 1 mm along a bar 440 mm long: 2 x 78 x 9.80665 x 0.001 / 0.44 = 3.4769 N, by hand.
+    [Fact]
+    public void A_pilot_who_sits_a_millimetre_to_the_side_moves_the_difference_by_twice_his_share_of_the_bar()
+    {
+        var (machine, geometry) = (WorkedMachine.Machine, WorkedMachine.Geometry(440, 25, 150, 0));
+        var check = HangCheck.Of(machine, geometry);
+        Check.Close(3.4769, check.PerSeatMillimetreNewtons, absolute: 5e-5, because: "half of the last printed digit");
+        var moved = new Machine([.. machine.Masses.Select(item => item.IsBody
+            ? item with { At = item.At with { RightMetres = item.At.RightMetres + 0.001 } } : item)],
+            machine.HangLineForwardMetres, machine.Propeller, machine.Engine, machine.Pilot);
+        Check.Close(check.PerSeatMillimetreNewtons, HangCheck.Of(moved, geometry).DifferenceNewtons - check.DifferenceNewtons,
+            relative: 1e-9, because: "the readings are linear in the place of a mass");
+    }
+
     // Source: the same bar, hung with no couple: moments about each strap by hand.
     [Fact]
     public void Hang_check_reads_what_two_scales_under_a_bar_read()

@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Page;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 
@@ -27,7 +28,29 @@ public class DrillingAnswerTests
         var study = ReportFixture.Study();
         Assert.DoesNotContain(pivots, Description(ReportFixture.Report(3, study).Result, "Where to drill"));
         study = study with { Machine = study.Machine with { Arms = RiserArms.Moving } };
-        Assert.Contains(pivots, Description(ReportFixture.Report(3, study).Result, "Where to drill"));
+        var moving = ReportFixture.Report(3, study).Result;
+        Assert.Contains(pivots, Description(moving, "Where to drill"));
+        Assert.StartsWith("THE ARMS MOVE: every hang point here is the PIVOT of an arm", RunAnswer.Of(moving).Headline);
+        Assert.True(RunAnswer.Of(moving).IsWarning);
+        Assert.DoesNotContain("THE ARMS MOVE", RunAnswer.Of(ReportFixture.Report().Result).Headline);
+    }
+
+    [Fact]
+    public void Datum_and_hang_point_are_named_in_the_answer_on_every_drawing_and_on_the_test_card()
+    {
+        var study = ReportFixture.Study();
+        study = study with
+        {
+            Machine = study.Machine with { Datum = "rear edge of the seat board", HangPoint = "centre of the carabiner hole" },
+        };
+        var report = ReportFixture.Report(3, study);
+        const string both = "Datum: rear edge of the seat board. Hang point: centre of the carabiner hole.";
+        Assert.Contains(both, Description(report.Result, "Where to drill"));
+        var page = ReportPage.Of(report);
+        Assert.Equal(3, page.Split(">Datum: rear edge of the seat board<").Length - 1);
+        Assert.Equal(3, page.Split(">Hang point: centre of the carabiner hole<").Length - 1);
+        Assert.Contains(both, page[page.IndexOf("Test card for the first flights", StringComparison.Ordinal)..]);
+        Assert.Contains("Datum: not named in the study", ReportPage.Of(ReportFixture.Report()));
     }
 
     [Fact]

@@ -17,20 +17,22 @@ public class FailureTextTests
     // Q = 0.05 x 1.225 x 30.6667² x 1.3⁵ / 2 pi = 34.04 N·m; the engine gives 10 x 2.5 x 0.96.
     [Fact]
     public void Engine_too_weak_says_needed_and_given_torque() => Assert.Equal(
-        "cruise: more torque is needed than the engine gives (needs 34.0 N·m at the propeller at 1840 rpm, the engine gives 24.0 N·m)",
+        "cruise: more torque is needed than the engine gives (needs 34.0 N·m at the propeller at 1,840 rpm (engine 4,600 rpm), "
+            + "the engine gives 24.0 N·m)",
         Failure(new HandMachine { Power = new PhasePower.AtRpm(1840), Engine = Engine(4000, 8500, 10) }));
 
     [Fact]
     public void Rpm_outside_the_engine_says_what_its_table_covers() => Assert.Equal(
         "cruise: the engine's table does not cover this rpm "
-            + "(needs 1840 rpm at the propeller; the engine's table covers 2000 to 3400 rpm there)",
+            + "(needs 1,840 rpm (engine 4,600 rpm) at the propeller; "
+            + "the engine's table covers 2,000 to 3,400 rpm (engine 5,000 to 8,500 rpm) there)",
         Failure(new HandMachine { Power = new PhasePower.AtRpm(1840), Engine = Engine(5000, 8500, 20) }));
 
     // J = 10 / (30.6667 x 1.3) = 0.251.
     [Fact]
     public void Rpm_outside_the_propeller_says_what_its_curve_covers() => Assert.Equal(
         "cruise: the propeller's table does not cover this speed and rpm "
-            + "(1840 rpm at 10.0 m/s; the propeller's curve covers advance ratio 0.3 to 0.6)",
+            + "(1,840 rpm at 10.0 m/s; the propeller's curve covers advance ratio 0.3 to 0.6)",
         Failure(new HandMachine { Power = new PhasePower.AtRpm(1840), Rows = [new(0.3, 0.07, 0.05), new(0.6, 0.04, 0.05)] }));
 
     // At J = 0.5 the propeller gives 0.05 x 1.225 x 100 x 1.69 / 0.25 = 41 N, and less beyond.
@@ -51,22 +53,23 @@ public class FailureTextTests
     [Fact]
     public void Full_throttle_with_too_light_a_propeller_says_both_torques_at_the_last_speed() => Assert.Equal(
         "cruise: at full throttle the propeller takes less than the engine gives up to the end of the tables: "
-            + "it is too light, or a table too short (at 3400 rpm it takes 116.2 N·m, the engine gives 240.0 N·m; "
-            + "the engine's table covers 1600 to 3400 rpm there; the propeller's curve covers advance ratio 0 to 0.6)",
+            + "it is too light, or a table too short (at 3,400 rpm (engine 8,500 rpm) it takes 116.2 N·m, the engine gives 240.0 N·m; "
+            + "the engine's table covers 1,600 to 3,400 rpm (engine 4,000 to 8,500 rpm) there; "
+            + "the propeller's curve covers advance ratio 0 to 0.6)",
         Failure(new HandMachine { Power = new PhasePower.FullThrottle(), Engine = Engine(4000, 8500, 100) }));
 
     // At 1600 rpm the propeller takes 34.04 x (1600/1840)² = 25.7 N·m; the engine gives 10 x 2.5 x 0.96 = 24 N·m.
     [Fact]
     public void Full_throttle_with_too_weak_an_engine_says_both_torques_at_the_first_speed() => Assert.StartsWith(
         "cruise: at full throttle the propeller takes more than the engine gives from the beginning of the tables: the engine is too weak "
-        + "(at 1600 rpm it takes 25.7 N·m, the engine gives 24.0 N·m; ",
+        + "(at 1,600 rpm (engine 4,000 rpm) it takes 25.7 N·m, the engine gives 24.0 N·m; ",
         Failure(new HandMachine { Power = new PhasePower.FullThrottle(), Engine = Engine(4000, 8500, 10) }));
 
     // J from 0.5 to 0.6 at 10 m/s is 923 to 769 rpm; the engine begins at 4000 / 2.5 = 1600 rpm.
     [Fact]
     public void Full_throttle_with_tables_apart_says_both_ranges() => Assert.Equal(
         "cruise: at full throttle the tables of propeller and engine have no speed in common "
-            + "(10.0 m/s; the engine's table covers 1600 to 3400 rpm there; "
+            + "(10.0 m/s; the engine's table covers 1,600 to 3,400 rpm (engine 4,000 to 8,500 rpm) there; "
         + "the propeller's curve covers advance ratio 0.5 to 0.6)",
         Failure(new HandMachine
         {

@@ -47,8 +47,8 @@ public class BenchTests
 
     [Theory]
     [InlineData("torque: 60 N·m", "torque: 60 N·m, power: 15 kW", "Remove one of the two.")]
-    [InlineData("torque: 60 N·m, ", "", "`torque: 60 N·m`, at the propeller")]
-    [InlineData("pitch: 0.85 m, ", "", "`pitch: 0.85 m`")]
+    [InlineData("torque: 60 N·m, ", "", "at the propeller, not at the crank")]
+    [InlineData("pitch: 0.85 m, ", "", "Add the pitch that is stamped on the propeller")]
     [InlineData("thrust: 62 kgf", "thrust: 162 kgf", "not of the crank")]
     [InlineData("torque: 60 N·m", "torque: 22 N·m", "not of the crank")]
     [InlineData("thrust: 62 kgf", "thrust: 62 kg", "62 kg", true)]
@@ -65,7 +65,8 @@ public class BenchTests
     {
         Assert.Contains("Remove one", WorkedStudyText.OneDiagnostic(
             WorkedStudyText.With("    coefficients:", $"    bench: {{ {Run} }}\n    coefficients:")).Fix);
-        Assert.Contains("`bench: {", WorkedStudyText.OneDiagnostic(Bench(Run).Replace("    bench:", "    #")).Fix);
+        Assert.Contains("Add `bench:` under machine.propeller, with rpm, thrust, torque and pitch",
+            WorkedStudyText.OneDiagnostic(Bench(Run).Replace("    bench:", "    #")).Fix);
     }
 
     private static string Bench(string figures) =>

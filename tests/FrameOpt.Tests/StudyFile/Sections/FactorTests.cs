@@ -76,16 +76,18 @@ public class FactorTests
     public void Baseline_must_say_where_a_further_factor_stands()
     {
         var diagnostic = WorkedStudyText.OneDiagnostic(WorkedStudyText.With(Offset, Offset + "\n  hub_up: { values: [100 mm, 120 mm] }"));
-        Assert.Equal("Add `hub_up: 120 mm`.", diagnostic.Fix);
+        Assert.Equal("Add `hub_up:` under baseline, with a length and its unit (mm, m, cm, in, ft).", diagnostic.Fix);
     }
 
     [Fact]
-    public void Nothing_to_choose_is_a_mistake()
+    public void One_frame_is_a_study_too_but_nothing_for_an_evolutionary_search()
     {
         var text = WorkedStudyText.With(Offset, "25 mm")
             .Replace("{ from: 380 mm, to: 480 mm, step: 5 mm }", "440 mm").Replace("{ from: 100 mm, to: 400 mm, step: 10 mm }", "150 mm")
             .Replace("{ values: [-3 deg, -1.5 deg, 0 deg, 1.5 deg, 3 deg] }", "0 deg");
-        Assert.Contains("nothing to choose", WorkedStudyText.OneDiagnostic(text).Message);
+        Assert.True(WorkedStudyText.Right(text).IsOneFrame);
+        Assert.Contains("nothing to search", WorkedStudyText.OneDiagnostic(
+            text.Replace("search: { method: exhaustive }", "search: { method: NSGA-II }")).Message);
     }
 
     [Fact]

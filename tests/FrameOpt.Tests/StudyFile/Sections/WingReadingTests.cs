@@ -61,7 +61,7 @@ public class WingReadingTests
         var mistake = WorkedStudyText.OneDiagnostic(WorkedStudyText.With(Given, line));
         Assert.Equal(44, mistake.Line);
         Assert.Contains("wing.sideslip.yaw must be above 0: a wing that does not turn its nose into a sideslip", mistake.Text);
-        Assert.Contains("`yaw: 0.32`", mistake.Fix);
+        Assert.Contains("or leave sideslip out", mistake.Fix);
     }
 
     [Fact]
@@ -81,8 +81,7 @@ public class WingReadingTests
         var mistake = WorkedStudyText.OneDiagnostic(old);
         Assert.Equal(44, mistake.Line);
         Assert.Contains("The key `yaw_damping` under wing is gone.", mistake.Text);
-        Assert.Contains("`yaw_leverage: { speed_factor: 0.17 s/m, twist_share: 0.5 }`", mistake.Fix);
-        Assert.Contains("`sideslip: { roll: -0.67, yaw: 0.32 }`", mistake.Fix);
+        Assert.Contains("remove the key", mistake.Fix);
 
         var both = WorkedStudyText.Read(old.Replace("method: exhaustive", "method: genetic"));
         Assert.Equal([44, 68], both.Diagnostics.Select(diagnostic => diagnostic.Line));
@@ -108,18 +107,19 @@ public class WingReadingTests
     }
 
     [Fact]
-    public void Hang_points_are_those_of_the_frame_unless_a_study_names_the_pivots_of_arms()
+    public void Arms_are_rigid_unless_a_study_says_that_they_move()
     {
         const string hangLine = "  hang_line: {";
         Assert.Equal(RiserArms.Rigid, Machine("").Arms);
         Assert.Equal(RiserArms.Rigid, Machine("  arms: rigid\n").Arms);
         Assert.Equal(RiserArms.Moving, Machine("  arms: moving\n").Arms);
-        var assumed = Assert.Single(WorkedStudyText.Right(WorkedStudyText.Text).Assumptions, listed => listed.What == "hang points");
-        Assert.Equal("fixed to the frame", assumed.Value);
+        var assumed = Assert.Single(WorkedStudyText.Right(WorkedStudyText.Text).Assumptions,
+            listed => listed.What == "arms that the risers hang from");
+        Assert.Equal("rigid, or none", assumed.Value);
         Assert.Contains("write `arms: moving`", assumed.Source);
         Assert.DoesNotContain(
             WorkedStudyText.Right(WorkedStudyText.With(hangLine, $"  arms: rigid\n{hangLine}")).Assumptions,
-            listed => listed.What == "hang points");
+            listed => listed.What == "arms that the risers hang from");
 
         static Machine Machine(string line) =>
             WorkedStudyText.Right(WorkedStudyText.With(hangLine, line + hangLine)).Machine;

@@ -2,7 +2,7 @@ using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 using static System.FormattableString;
 
-namespace FrameOpt.StudyFile.Plausibility;
+namespace FrameOpt.StudyFile;
 
 /// <summary>Compares the figures of a study with those of the template it was begun from: an invented figure is easily left in.</summary>
 internal static class TemplateFigures
@@ -26,15 +26,17 @@ internal static class TemplateFigures
     /// <summary>Warns of the figures that are still those of the template that the file names.</summary>
     public static void Check(Node.Map root, DiagnosticBag diagnostics)
     {
-        if (root.Entries.FirstOrDefault(entry => entry.Key.Text == Key) is not { Value: Node.Scalar named } || Find(named.Text) is not { } template)
+        var key = root.Entries.FirstOrDefault(entry => entry.Key.Text == Key);
+        if (key is not { Value: Node.Scalar named } || Find(named.Text) is not { } template)
             return;
         var invented = FiguresOf(template);
         var own = Figures(root);
         var same = own.Where(figure => IsInvented(figure, invented)).ToList();
         var groups = measured.Where(key => root.Entries.Any(entry => entry.Key.Text == key)).ToList();
         if (same.Count > 0)
-            diagnostics.AddWarning(named, Invariant($"{same.Count} of {own.Count} figures of {Values.Key.List(groups)} are the template's: ")
-                + $"{List(same)}. They are invented: put your own in their place; one that is right as it stands may stay.");
+            diagnostics.AddWarning(named,
+                Invariant($"{same.Count} of {own.Count} figures of {Values.Key.List(groups)} are the template's: {List(same)}. ")
+                    + "They are invented: put your own in their place; one that is right as it stands may stay.");
     }
 
     private static StudyTemplate? Find(string name) => StudyTemplate.All.FirstOrDefault(known => known.Name == name.Trim());
@@ -63,7 +65,7 @@ internal static class TemplateFigures
         return figures;
     }
 
-    /// <summary>Adds every number under a node. A mass is found by its name, and, when that was changed, by its place in the list.</summary>
+    /// <summary>Adds every number under a node. A mass is found by its name, and under a new name by its place in the list.</summary>
     private static void Add(Node node, string path, string place, string shown, List<Figure> figures)
     {
         switch (node)
@@ -75,9 +77,10 @@ internal static class TemplateFigures
             case Node.List list:
                 foreach (var (index, item) in list.Items.Index())
                 {
-                    var name = item is Node.Map keys ? keys.Entries.FirstOrDefault(entry => entry.Key.Text == "name")?.Value : null;
+                    var name = (item as Node.Map)?.Entries.FirstOrDefault(entry => entry.Key.Text == "name")?.Value;
                     var step = name is Node.Scalar scalar ? $".{scalar.Text}" : Invariant($".{index}");
-                    Add(item, $"{path}{step}", Invariant($"{place}.{index}"), name is null ? shown : $"{shown}{step}", figures);
+                    var itemShown = name is null ? shown : $"{shown}{step}";
+                    Add(item, $"{path}{step}", Invariant($"{place}.{index}"), itemShown, figures);
                 }
 
                 break;
@@ -91,8 +94,10 @@ internal static class TemplateFigures
     /// <summary>The keys, those of one group together: "wing.mass, area and span".</summary>
     private static string List(IEnumerable<Figure> figures) => string.Join("; ", figures
         .GroupBy(figure => figure.Shown[..figure.Shown.LastIndexOf('.')])
-        .Select(group => $"{group.Key} {Values.Key.List([.. group.GroupBy(figure => figure.Shown[(group.Key.Length + 1)..])
-            .Select(key => key.Count() > 1 ? Invariant($"{key.Key} ({key.Count()})") : key.Key)])}"));
+        .Select(group => $"{group.Key} {Values.Key.List(Names(group, group.Key.Length + 1))}"));
+
+    private static List<string> Names(IEnumerable<Figure> group, int start) => [.. group.GroupBy(figure => figure.Shown[start..])
+        .Select(key => key.Count() > 1 ? Invariant($"{key.Key} ({key.Count()})") : key.Key)];
 
     private sealed record Figure(string Path, string Place, string Shown, Dimension Dimension, double Base);
 }
