@@ -64,14 +64,15 @@ with_threads() {
     without_commit
 }
 
-# Takes the commit that the program was built from out of everything in the folder, so that a commit changes no checksum; workbooks are unpacked for it.
+# Takes the commit that the program was built from out of everything in the folder, so that a commit changes no checksum; JSON writes its plus sign
+# as \u002B, and workbooks are unpacked for it.
 without_commit() {
     local book
     find "$here" -name '*.xlsx' | while read -r book; do
         unzip -q -d "$book.files" "$book" 2>/dev/null || python3 -m zipfile -e "$book" "$book.files"
         rm "$book"
     done
-    find "$here" -type f -exec sed -i "s/+$commit[0-9a-f]*//g" {} +
+    find "$here" -type f -exec sed -i -E "s/(\\+|\\\\u002B)$commit[0-9a-f]*//g" {} +
 }
 
 # The commands that take no number of threads.

@@ -51,7 +51,7 @@ internal static class AnswerHeadline
     /// <summary>Only a frame that was not chosen, but given, can break a limit.</summary>
     private static string LimitWarning(Study study, DesignEvaluation design)
     {
-        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(design)))
+        var broken = study.Limits.Where(limit => !limit.IsMetBy(design))
             .Select(limit => RunText.BrokenLimit(limit, design)).ToList();
         return broken.Count == 0 ? "" : $"IT VIOLATES {string.Join("; and ", broken)}. ";
     }

@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Model.Propulsion;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
@@ -22,7 +23,20 @@ internal static class BandSection
             result.Bands.Count == 0
                 ? $"{where}, no propeller speed gives a residual torque {within}."
                 : $"{where}, the residual torque stays {within} at propeller speeds {ranges}.",
+            .. BeyondEngine(result),
         ]);
+    }
+
+    /// <summary>A band is a property of the geometry; what of it the engine cannot reach is said.</summary>
+    private static IEnumerable<string> BeyondEngine(StudyResult result)
+    {
+        var (machine, at) = (result.Study.Machine, result.Mission.Conditions[result.Study.Band.PhaseIndex]);
+        if (machine.Engine is not { } engine)
+            yield break;
+        var full = new Powertrain(machine.Propeller, engine, at.AirspeedMetresPerSecond, at.Density).FullThrottle();
+        if (full.Failure == FailureKind.None && result.Bands.Any(band => band.ToRpm > full.Rpm))
+            yield return $"Full throttle at that airspeed is {RpmText.Of(machine, full.Rpm)}: the engine cannot turn the propeller faster, "
+                + "so what lies above is out of reach.";
     }
 
     /// <summary>What the picture of torque against propeller speed shows, and the phases it marks.</summary>

@@ -25,7 +25,7 @@ internal static class BuildErrorsSection
             ],
             new AnswerTable(
                 ["limit", .. result.Study.Factors.Select(factor => factor.Input.ShortName)],
-                [.. result.Study.Limits.Where(limit => BuildMargins.IsMet(limit, chosen)).Select(limit =>
+                [.. result.Study.Limits.Where(limit => limit.IsMetBy(chosen)).Select(limit =>
                     (IReadOnlyList<string>)[StudyText.LimitTitle(limit), .. result.Study.Factors.Select(factor => Cell(limit, factor))])]));
     }
 

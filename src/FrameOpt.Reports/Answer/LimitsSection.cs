@@ -1,7 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
@@ -37,9 +36,8 @@ internal static class LimitsSection
 
     /// <summary>The limits that the design meets with the wing as given and violates in another case, in words.</summary>
     public static IEnumerable<string> BrokenInOtherCases(StudyResult result) => result.Study.Limits
-        .Where(limit => result.Chosen is { } chosen && BuildMargins.IsMet(limit, chosen))
-        .Select(limit => (limit, Cases: result.Scenarios.Where(scenario => !BuildMargins.IsMet(limit, scenario.Chosen))
-            .Select(scenario => StudyText.Name(scenario.Case)).ToList()))
+        .Where(limit => result.Chosen is { } chosen && limit.IsMetBy(chosen))
+        .Select(limit => (limit, Cases: CasesViolating(result, limit)))
         .Where(item => item.Cases.Count > 0)
         .Select(item => $"{StudyText.LimitTitle(item.limit)} ({string.Join(", ", item.Cases)})");
 
@@ -47,16 +45,21 @@ internal static class LimitsSection
     {
         var design = (result.Chosen ?? result.NearestMiss?.Evaluation)!;
         var value = NumberFormat.Text(limit.ValueOf(design), limit.Response.Entry);
-        if (!BuildMargins.IsMet(limit, design))
+        if (!limit.IsMetBy(design))
             return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, VIOLATED.";
-        var broken = result.Scenarios.Where(scenario => !BuildMargins.IsMet(limit, scenario.Chosen))
-            .Select(scenario => StudyText.Name(scenario.Case)).ToList();
+        var broken = CasesViolating(result, limit);
         var wing = broken.Count == 0 ? "met in every case of the wing"
             : $"met with the wing as given, VIOLATED with {string.Join(", ", broken)}";
-        var nearest = result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);
+        var nearest = Nearest(result, limit);
         return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, {wing}."
             + (nearest?.InTolerances < 1 ? $" NOT BUILDABLE TO TOLERANCE: {Words(nearest)} violates it." : "");
     }
+
+    /// <summary>A sentence for each end of a range at which geometries of a line lie, with their letters.</summary>
+    public static IEnumerable<string> RangeEndWarnings(ProductLineResult result) => result.Geometries
+        .SelectMany(geometry => RangeEndWarnings(result.Study, geometry.Design), (geometry, warning) => (geometry.Letter, Warning: warning))
+        .GroupBy(item => item.Warning)
+        .Select(group => $"{string.Join(", ", group.Select(item => item.Letter))}: {group.Key}");
 
     private static IEnumerable<string> RangeEndWarnings(Study study, FrameGeometry geometry)
     {
@@ -78,7 +81,7 @@ internal static class LimitsSection
         StudyResult result, StudyLimit limit, DesignEvaluation? design, IReadOnlyList<WingScenario> others, long excluded)
     {
         var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
-        var margin = result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);
+        var margin = Nearest(result, limit);
         return
         [
             StudyText.LimitTitle(limit),
@@ -90,10 +93,16 @@ internal static class LimitsSection
         ];
     }
 
+    private static List<string> CasesViolating(StudyResult result, StudyLimit limit) =>
+        [.. result.Scenarios.Where(scenario => !limit.IsMetBy(scenario.Chosen)).Select(scenario => StudyText.Name(scenario.Case))];
+
+    private static LimitMargin? Nearest(StudyResult result, StudyLimit limit) =>
+        result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);
+
     private static string Words(LimitMargin margin) => $"{margin.Factor.Input.ShortName} {BuildErrorsSection.Change(margin)}";
 
     private static string InCase(StudyLimit limit, DesignEvaluation design) => design.Failure is not null ? "cannot fly"
-        : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (BuildMargins.IsMet(limit, design) ? "" : " VIOLATED");
+        : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (limit.IsMetBy(design) ? "" : " VIOLATED");
 
     private static string State(StudyLimit limit, double value)
     {

@@ -64,7 +64,7 @@ internal static class PhasesSection
     /// <summary>The roll and yaw part of a phase that has not settled, and what they add up to.</summary>
     private static string FirstSeconds(PhaseResult phase) =>
         $"roll part {SideText.Moment(phase[PhaseQuantity.WingRollMoment])}, yaw part {SideText.Moment(phase[PhaseQuantity.YawPart])}, "
-            + $"together {SideText.Residual(phase)}";
+            + $"together {SideText.Moment(phase[PhaseQuantity.Residual])}";
 
     private static string LoadDifference(PhaseResult phase) => SideText.LoadDifference(phase[PhaseQuantity.LoadDifference]);
 

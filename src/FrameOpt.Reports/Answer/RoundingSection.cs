@@ -48,7 +48,7 @@ internal static class RoundingSection
 
     private static string Limits(Study study, DesignEvaluation rounded)
     {
-        var broken = study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(rounded)))
+        var broken = study.Limits.Where(limit => !limit.IsMetBy(rounded))
             .Select(StudyText.LimitTitle).ToList();
         return broken.Count == 0 ? "It meets every limit." : $"IT VIOLATES {string.Join(" and ", broken)}.";
     }

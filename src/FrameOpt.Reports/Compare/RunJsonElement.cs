@@ -11,6 +11,9 @@ internal sealed record RunJsonElement(JsonElement Element, string Path)
 {
     private const int MaxTextLength = 400;
 
+    /// <summary>No figure of a run is as large; in another unit it is still a number.</summary>
+    private const double Largest = 1e30;
+
     public RunJsonElement this[string name] => Element.ValueKind == JsonValueKind.Object && Element.TryGetProperty(name, out var part)
         ? new RunJsonElement(part, Path.Length > 0 ? $"{Path} > {name}" : name)
         : throw new InvalidRunFileException(Path, $"{name} is missing");
@@ -27,7 +30,7 @@ internal sealed record RunJsonElement(JsonElement Element, string Path)
 
     /// <summary>A number, or NaN where the file says null.</summary>
     public double NumberOrNaN => Element.ValueKind == JsonValueKind.Null ? double.NaN
-        : Element.ValueKind == JsonValueKind.Number && Element.TryGetDouble(out var number) && double.IsFinite(number) ? number
+        : Element.ValueKind == JsonValueKind.Number && Element.TryGetDouble(out var number) && Math.Abs(number) <= Largest ? number
         : throw new InvalidRunFileException(Path, "a number is expected");
 
     public bool Boolean => Element.ValueKind is JsonValueKind.True or JsonValueKind.False ? Element.GetBoolean()

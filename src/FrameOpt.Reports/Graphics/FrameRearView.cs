@@ -71,8 +71,8 @@ internal static class FrameRearView
     private static IEnumerable<XElement> Centre(Machine machine, FrameScale scale, Func<double, double> y)
     {
         var centre = machine.CentreOfGravity;
-        yield return Svg.Circle("mass", scale.X(centre.RightMetres), y(centre.UpMetres), 5);
-        yield return PlotMarker.At("mass", "M-8 0H8M0-8V8", scale.X(centre.RightMetres), y(centre.UpMetres));
+        foreach (var mark in FrameNotes.Centre(scale.X(centre.RightMetres), y(centre.UpMetres)))
+            yield return mark;
         yield return Svg.Text("small", scale.X(centre.RightMetres) - 11, y(centre.UpMetres) + 14, "end", "centre of gravity");
     }
 

@@ -10,6 +10,7 @@ internal static class FrameSideView
 {
     private const double Head = 34;
     private const double Foot = 40 + FrameNotes.Height;
+    private const double ThrustLength = 70;
 
     public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale)
     {
@@ -38,16 +39,9 @@ internal static class FrameSideView
         var (x, middle) = (across(geometry.HubForwardMetres), y(geometry.HubUpMetres));
         // Tilted up, the thrust pushes forward and up: the disc leans back at the top.
         var (up, forward) = Math.SinCos(geometry.TiltRadians);
-        const double length = 70;
-        var (tipX, tipY) = (x + length * forward, middle - length * up);
         yield return Svg.Line("blade", x - radius * up, middle - radius * forward, x + radius * up, middle + radius * forward);
-        yield return Svg.Line("thrust", x, middle, tipX, tipY);
-        yield return new XElement(
-            "path",
-            new XAttribute("class", "thrust-head"),
-            new XAttribute("d", "M0-9L-4.5 2H4.5Z"),
-            new XAttribute("transform",
-                $"translate({Svg.Number(tipX)} {Svg.Number(tipY)}) rotate({Svg.Number(90 - geometry.TiltRadians * 180 / Math.PI)})"));
+        foreach (var mark in FrameNotes.Thrust(x, middle, ThrustLength, Math.PI / 2 - geometry.TiltRadians))
+            yield return mark;
         yield return PlotMarker.At("hub", PlotMarker.Cross, x, middle);
         yield return Svg.Text("small", x + 8, middle + 14, "start", "hub");
         yield return Svg.Text("small", x - radius * up - 8, middle - radius * forward + 12, "end", "propeller");
@@ -57,8 +51,8 @@ internal static class FrameSideView
     {
         var centre = machine.CentreOfGravity;
         var (x, middle) = (across(centre.ForwardMetres), y(centre.UpMetres));
-        yield return Svg.Circle("mass", x, middle, 5);
-        yield return PlotMarker.At("mass", "M-8 0H8M0-8V8", x, middle);
+        foreach (var mark in FrameNotes.Centre(x, middle))
+            yield return mark;
         yield return Svg.Text("small", x + 11, middle + 14, "start", "centre of gravity");
     }
 

@@ -40,15 +40,8 @@ internal static class FrameTopView
         var length = hub - 34;
         var factor = study.Factor(GeometryInput.ThrustLineAngle);
         yield return Svg.Line("blade", x - radius * forward, hub - radius * right, x + radius * forward, hub + radius * right);
-        yield return Svg.Line("thrust", x, hub, x + length * right, hub - length * forward);
-        yield return new XElement(
-            "path",
-            new XAttribute("class", "thrust-head"),
-            new XAttribute("d", "M0-9L-4.5 2H4.5Z"),
-            new XAttribute(
-                "transform",
-                    $"translate({Svg.Number(x + length * right)} {Svg.Number(hub - length * forward)}) "
-                        + $"rotate({Svg.Number(geometry.AngleRadians * 180 / Math.PI)})"));
+        foreach (var mark in FrameNotes.Thrust(x, hub, length, geometry.AngleRadians))
+            yield return mark;
         yield return PlotMarker.At("hub", PlotMarker.Cross, x, hub);
         yield return Svg.Text("small", x - radius + 6, hub + 17, "start", "propeller");
         yield return Svg.Text("figure", FrameScale.Width - 6, 30, "end",
@@ -59,8 +52,8 @@ internal static class FrameTopView
     private static IEnumerable<XElement> Masses(Machine machine, FrameScale scale, Func<double, double> y)
     {
         var centre = machine.CentreOfGravity;
-        yield return Svg.Circle("mass", scale.X(centre.RightMetres), y(centre.ForwardMetres), 5);
-        yield return PlotMarker.At("mass", "M-8 0H8M0-8V8", scale.X(centre.RightMetres), y(centre.ForwardMetres));
+        foreach (var mark in FrameNotes.Centre(scale.X(centre.RightMetres), y(centre.ForwardMetres)))
+            yield return mark;
         yield return Svg.Text("small", scale.X(centre.RightMetres) - 11, y(centre.ForwardMetres) + 15, "end", "centre of gravity");
         yield return Svg.Line("extension", scale.X(-0.06), y(0), scale.X(0.06), y(0));
         yield return Svg.Text("small", scale.X(0.06) + 4, y(0) + 3, "start", "datum");

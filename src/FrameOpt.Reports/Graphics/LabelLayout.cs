@@ -8,8 +8,11 @@ internal static class LabelLayout
 {
     private const double Step = 1;
 
-    /// <summary>Width of a letter over the size of the text, on average; a little more than in common fonts.</summary>
-    private const double LetterWidth = 0.56;
+    /// <summary>Width of a letter over the size of the text: of figures in common fonts, which are wider than most words.</summary>
+    private const double LetterWidth = 0.62;
+
+    /// <summary>The same of bold letters.</summary>
+    private const double BoldLetterWidth = 0.7;
 
     /// <summary>Classes of labels that stay where they are, then those that give way to them.</summary>
     private static readonly string[] order = ["note", "name", "figure", "small"];
@@ -38,8 +41,8 @@ internal static class LabelLayout
         /// <summary>About, from its text, its class and its anchor.</summary>
         public static LabelBox Of(XElement label)
         {
-            var size = label.Attribute("class")?.Value is "small" or "note" ? 9.5 : 10.5;
-            var width = LetterWidth * size * label.Value.Length;
+            var (size, letter) = label.Attribute("class")?.Value is "small" or "note" ? (9.5, LetterWidth) : (10.5, BoldLetterWidth);
+            var width = letter * size * label.Value.Length;
             var (x, y) = (Number(label, "x"), Number(label, "y"));
             var left = label.Attribute("text-anchor")?.Value switch { "end" => x - width, "middle" => x - width / 2, _ => x };
             return new LabelBox(left, y - 0.8 * size, left + width, y + 0.2 * size);

@@ -63,9 +63,7 @@ internal static class AnswerPart
     private static XElement Holes(PageContent content, DesignView view) => Html.Block(
         "holes",
         [.. content.IsFeasible ? DrillingSection.Of(content.Study, view.Evaluation.Geometry).Lines.Select(Html.Paragraph)
-            : [Html.Paragraph(GeometryText.Of(content.Study, view.Evaluation.Geometry) + ".")],
-            Html.Paragraph($"Propeller speed: {string.Join(", ", view.Evaluation.Phases.Where(phase => phase[PhaseQuantity.Rpm] > 0)
-                .Select(phase => $"{phase.Phase.Name} {RpmText.Of(content.Study.Machine, phase[PhaseQuantity.Rpm])}"))}.")]);
+            : [Html.Paragraph(GeometryText.Of(content.Study, view.Evaluation.Geometry) + ".")]]);
 
     private static XElement Feel(PageContent content, DesignView view)
     {
@@ -76,5 +74,7 @@ internal static class AnswerPart
     private static XElement Scales(PageContent content, DesignView view) => Html.Block(
         "hang",
         Html.Heading("What the scales read"),
-        Html.Table(GroundChecksSection.Scales(content.Study, view.Evaluation.Geometry)));
+        Html.Table(GroundChecksSection.Scales(content.Study, view.Evaluation.Geometry)),
+        Html.Paragraph($"Propeller speed: {string.Join(", ", view.Evaluation.Phases.Where(phase => phase[PhaseQuantity.Rpm] > 0)
+            .Select(phase => $"{phase.Phase.Name} {RpmText.Of(content.Study.Machine, phase[PhaseQuantity.Rpm])}"))}."));
 }

@@ -48,6 +48,7 @@ public static class ProductLineAnswer
                 .. result.Geometries.Count < result.Setting.Count && result.Solution is { Feasible: true, Proven: true }
                     ? [$"More than {ProductLineText.Geometries(result.Geometries.Count)} would bring no improvement."]
                         : Array.Empty<string>(),
+                .. LimitsSection.RangeEndWarnings(result),
             ],
             new AnswerTable(
                 ["geometry", "propeller turns", "LEFT hang point", "RIGHT hang point", "hole offset",

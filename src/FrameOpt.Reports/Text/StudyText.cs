@@ -13,7 +13,7 @@ public static class StudyText
     /// <summary>"minimise" or "maximise".</summary>
     public static string Goal(StudyObjective objective) => objective.Maximise ? "maximise" : "minimise";
 
-    /// <summary>A response as people say it: "largest effort in any phase", "residual torque in climb, either way".</summary>
+    /// <summary>A response as people say it: "largest effort in any settled phase", "residual torque in climb, either way".</summary>
     public static string Title(Response response, bool magnitude) =>
         response.Entry.Title + (response is Response.OfPhase phase ? $" in {phase.PhaseName}" : "") + (magnitude ? ", either way" : "");
 

@@ -14,7 +14,7 @@ public static class UnservedExplanation
         ProductLineProblem problem, ProductLineSolution solution, IReadOnlyList<string> customers)
     {
         if (solution.Unservable.Count > 0)
-            yield return $"No candidate is allowed for {Names(solution.Unservable, customers)}: they are left out of the value. "
+            yield return $"No candidate is allowed for {Names(solution.Unservable, customers)}, left out of the value. "
                 + "Widen the ranges or their limits.";
         if (solution.Unserved.Count == 0)
             yield break;

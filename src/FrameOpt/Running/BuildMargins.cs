@@ -26,7 +26,7 @@ public static class BuildMargins
     {
         if (study.Limits.Count == 0)
             return [];
-        var kept = study.Limits.Where(limit => IsMet(limit, design)).ToList();
+        var kept = study.Limits.Where(limit => limit.IsMetBy(design)).ToList();
         return [.. study.Factors.SelectMany(factor => (double[])[1, -1], (factor, side) => (factor, side)).SelectMany(item =>
         {
             var step = item.side * BuildTolerance.Si(item.factor.Input);
@@ -38,14 +38,10 @@ public static class BuildMargins
         })];
     }
 
-    /// <summary>True for a design that flies and meets the limit.</summary>
-    public static bool IsMet(StudyLimit limit, DesignEvaluation design) =>
-        design.Failure is null && limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(design));
-
     /// <summary>The error, in tolerances, at which the limit is violated, or null.</summary>
     private static double? Broken(StudyLimit limit, DesignEvaluation[] off, Func<double, DesignEvaluation> design)
     {
-        var first = Array.FindIndex(off, one => !IsMet(limit, one));
+        var first = Array.FindIndex(off, one => !limit.IsMetBy(one));
         if (first < 0)
             return null;
         double kept = first == 0 ? 0 : tried[first - 1], broken = tried[first];

@@ -95,6 +95,6 @@ internal static class InfeasibilityReason
     private static IEnumerable<(FlightFailure?, StudyLimit?)> Reasons(Study study, DesignEvaluation evaluation) =>
         evaluation.Failure is { } failure
         ? [(failure.Cause, null)]
-        : study.Limits.Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation)))
+        : study.Limits.Where(limit => !limit.IsMetBy(evaluation))
             .Select(limit => ((FlightFailure?)null, (StudyLimit?)limit));
 }

@@ -90,7 +90,7 @@ internal sealed class ProductLineResultBuilder
     /// <summary>The response that is the cost; not a number where the design cannot fly or breaks a limit.</summary>
     private double Response(Study customer, DesignEvaluation design)
     {
-        if (design.Failure is not null || customer.Limits.Any(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(design))))
+        if (design.Failure is not null || customer.Limits.Any(limit => !limit.IsMetBy(design)))
             return double.NaN;
         var value = design[setting.CostResponse.Response];
         return setting.CostResponse.Magnitude ? Math.Abs(value) : value;

@@ -174,7 +174,7 @@ public sealed class StudyRunner
     {
         var evaluation = main.Mission.Evaluate(main.Geometry(main.Counts.NearestMiss));
         var broken = study.Limits
-            .Where(limit => !limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(evaluation)))
+            .Where(limit => !limit.IsMetBy(evaluation))
             .OrderByDescending(limit => limit.AsConstraint.Violation(limit.ValueOf(evaluation)));
         return new NearestMiss(main.Counts.NearestMiss, evaluation, [.. broken]);
     }

@@ -33,6 +33,9 @@ public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLea
     /// <summary>Value of a design that flies, in the response's unit; the magnitude where the magnitude is bounded.</summary>
     public double ValueOf(DesignEvaluation evaluation) =>
         Magnitude ? Math.Abs(evaluation[Response]) : evaluation[Response];
+
+    /// <summary>True for a design that flies and meets the limit.</summary>
+    public bool IsMetBy(DesignEvaluation design) => design.Failure is null && AsConstraint.IsSatisfiedBy(ValueOf(design));
 }
 
 /// <summary>How the front is ranked.</summary>

@@ -56,7 +56,7 @@ public sealed class OneFrameTests : IDisposable
         File.WriteAllText(folder["study.yaml"], fixedStudy.Replace("lateral_offset:     25 mm", "lateral_offset:     60 mm"));
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.NothingFeasible, terminal.Run("run", folder["study.yaml"], "--out", folder["a"]));
-        Assert.Contains("IT VIOLATES largest effort in any phase at most 0.6; this design has ", terminal.Output);
+        Assert.Contains("IT VIOLATES largest effort in any settled phase at most 0.6; this design has ", terminal.Output);
         Assert.Contains("id=\"card\"", File.ReadAllText(Path.Combine(folder["a"], "report.html")));
     }
 

@@ -147,7 +147,7 @@ public class ProductLineRunTests
     {
         Assert.Contains("No candidate is allowed for dealer north, big", shipped.Value.UnservedMessages[0]);
         Assert.Contains(ProductLineText.Unserved(shipped.Value), words => words.StartsWith(
-            "dealer north, big: the limit largest effort in any phase at most 0.6 rules out 1395 of 1395 candidates",
+            "dealer north, big: the limit largest effort in any settled phase at most 0.6 rules out 1395 of 1395 candidates",
             StringComparison.Ordinal));
         Assert.All(shipped.Value.Assignments.Where(served => served.BestDesign is null), served =>
             Assert.Equal((-1, 0.0), (served.Geometry, served.Regret)));

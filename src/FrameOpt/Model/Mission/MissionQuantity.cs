@@ -17,7 +17,7 @@ public sealed class MissionQuantity : ResponseEntry
         "largest residual torque of the weighted phases, either way", Largest(Weighted, PhaseResponses.Residual));
 
     public static readonly MissionQuantity EffortWorst = new(
-        "effort_worst", "largest effort in any phase", "",
+        "effort_worst", "largest effort in any settled phase", "",
         "largest effort of all settled phases, engine off included", Largest(Settled, PhaseResponses.Effort))
     { LargestRanked = 10 };
 

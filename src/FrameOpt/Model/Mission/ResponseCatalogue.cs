@@ -18,10 +18,8 @@ public static class ResponseCatalogue
 /// <summary>One row of the catalogue of responses.</summary>
 public abstract class ResponseEntry
 {
-    private readonly string? title;
-
     private protected ResponseEntry(string name, string unit, string meaning, string? title, int index) =>
-        (Name, Unit, Meaning, this.title, Index, UnitsPerSi) = (name, unit, meaning, title, index, unit switch
+        (Name, Unit, Meaning, Title, Index, UnitsPerSi) = (name, unit, meaning, title ?? name.Replace('_', ' '), index, unit switch
         {
             "deg" or "deg/s" => 180 / Math.PI,
             "mm" => 1000,
@@ -31,8 +29,8 @@ public abstract class ResponseEntry
     /// <summary>As a study file writes it.</summary>
     public string Name { get; }
 
-    /// <summary>As people say it: "largest effort in any phase".</summary>
-    public string Title => title ?? Name.Replace('_', ' ');
+    /// <summary>As people say it: "largest effort in any settled phase".</summary>
+    public string Title { get; }
 
     /// <summary>The unit its value is held and shown in; empty for a plain number.</summary>
     public string Unit { get; }

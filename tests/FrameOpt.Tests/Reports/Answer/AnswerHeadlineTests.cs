@@ -83,8 +83,8 @@ public class AnswerHeadlineTests
         Assert.True(answer.IsWarning);
         Assert.StartsWith("NO DESIGN MEETS EVERY LIMIT. Nearest miss: hang points 440 mm apart", answer.Headline);
         Assert.Contains(
-            "It violates: largest effort in any phase at most 0.4; this design has 0.453; and smallest twist margin in any phase at "
-                + "least 5; this design has 4.746.",
+            "It violates: largest effort in any settled phase at most 0.4; this design has 0.453; and smallest twist margin in any phase "
+                + "at least 5; this design has 4.746.",
             answer.Headline);
     }
 
