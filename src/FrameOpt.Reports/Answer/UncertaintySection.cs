@@ -1,7 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.Studies.Noise;
 
@@ -28,7 +27,7 @@ internal static class UncertaintySection
     }
 
     /// <summary>The verdict in a few sentences.</summary>
-    public static IEnumerable<string> Sentences(Study study, Uncertainty uncertainty)
+    public static IEnumerable<string> Sentences(Study study, UncertaintyResult uncertainty)
     {
         var sample = uncertainty.Sample;
         var limits = study.Limits.Count == 0 ? "" : $"This design meets every limit in {NoiseText.InCases(sample.LimitsMet)}. ";
@@ -49,7 +48,7 @@ internal static class UncertaintySection
     public static int Heaviest(Study study) =>
         study.Mission.Index().Where(item => item.Item.IsSettled).MaxBy(item => item.Item.Weight).Index;
 
-    private static AnswerTable Bars(StudyResult result, Uncertainty uncertainty)
+    private static AnswerTable Bars(StudyResult result, UncertaintyResult uncertainty)
     {
         var phase = Heaviest(result.Study);
         return new AnswerTable(
@@ -74,7 +73,7 @@ internal static class UncertaintySection
 
     private static string Violated(Study study, NoiseBar bar)
     {
-        var violated = study.Limits.Where(limit => !BuildMargins.IsMet(limit, bar.Low) || !BuildMargins.IsMet(limit, bar.High))
+        var violated = study.Limits.Where(limit => !limit.IsMetBy(bar.Low) || !limit.IsMetBy(bar.High))
             .Select(limit => limit.Response.Entry.Title).Distinct().ToList();
         return violated.Count == 0 ? "none" : string.Join(", ", violated);
     }

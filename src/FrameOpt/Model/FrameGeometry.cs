@@ -43,6 +43,20 @@ public readonly record struct FrameGeometry(
             AngleRadians = angleRadians,
         };
 
+    /// <summary>Built off a drawing: the inputs of both added.</summary>
+    /// <param name="design">As drawn.</param>
+    /// <param name="deviation">How far each input is off.</param>
+    public static FrameGeometry operator +(in FrameGeometry design, in FrameGeometry deviation) => new(
+        design.SpacingMetres + deviation.SpacingMetres,
+        design.OffsetMetres + deviation.OffsetMetres,
+        design.HeightMetres + deviation.HeightMetres,
+        design.AngleRadians + deviation.AngleRadians,
+        design.TiltRadians + deviation.TiltRadians,
+        design.HubForwardMetres + deviation.HubForwardMetres,
+        design.HubRightMetres + deviation.HubRightMetres,
+        design.HubUpMetres + deviation.HubUpMetres,
+        design.HangLineForwardMetres + deviation.HangLineForwardMetres);
+
     /// <summary>The same geometry with one input changed.</summary>
     public FrameGeometry With(GeometryInput input, double si) => input.In(this, si);
 }

@@ -5,6 +5,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Search;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
+using FrameOpt.Uncertainty;
 
 namespace FrameOpt.Running;
 
@@ -63,7 +64,7 @@ public sealed class StudyRunner
             yield break;
         foreach (var step in CertificateSteps())
             yield return step;
-        if (main.Planned > RunLimits.MaxDesignsForScenarioSearch)
+        if (main.Planned > RunLimits.MaxDesignsForScenarioSearch || study.ResponsesOverCases.Count > 0)
             yield break;
         foreach (var (number, (_, run)) in scenarios.Index())
         {
@@ -103,7 +104,7 @@ public sealed class StudyRunner
                 chosen.Geometry, study.Band.WithinNewtonMetres),
             front.Count > 0 || main.Counts.NearestMiss < 0 ? null : Nearest())
         {
-            Uncertainty = chosen is null ? null : UncertaintyRun.Of(study, main.Mission, front, chosen.Geometry, study.Noise),
+            Uncertainty = chosen is null ? null : UncertaintyRun.Of(study, main.Mission, front, chosen.Geometry),
             Margins = chosen is null ? [] : BuildMargins.Of(main.Mission, study, chosen),
             Plan = study.Plan is null ? null : PlanRunner.Run(study, main.Mission, threads),
             Certificate = certificate?.Of(main.Front()),

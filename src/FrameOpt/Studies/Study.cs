@@ -1,4 +1,5 @@
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Studies;
@@ -92,6 +93,10 @@ public sealed record Study(
                 : Factors.Aggregate(1L, (product, factor) => product * factor.LevelsSi.Count);
         }
     }
+
+    /// <summary>The objectives and limits that need many cases.</summary>
+    public IReadOnlyList<Response> ResponsesOverCases => [.. Objectives.Select(objective => objective.Response)
+        .Concat(Limits.Select(limit => limit.Response)).Where(response => response.IsOverCases).Distinct()];
 
     /// <summary>The factor that is a geometry input.</summary>
     /// <exception cref="InvalidOperationException">The study has no such factor.</exception>

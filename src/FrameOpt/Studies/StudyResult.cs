@@ -41,7 +41,7 @@ public sealed record StudyResult(
     public IReadOnlyList<LimitMargin> Margins { get; init; } = [];
 
     /// <summary>How sure the answer is; null when there is no design to be sure of.</summary>
-    public Uncertainty? Uncertainty { get; init; }
+    public UncertaintyResult? Uncertainty { get; init; }
 
     /// <summary>How good the front of an evolutionary search is; null for an exhaustive one, whose front is exact, and for one that found
     /// nothing.</summary>

@@ -2,19 +2,16 @@ using FrameOpt.Model;
 
 namespace FrameOpt.Studies.Noise;
 
-/// <summary>A machine, a wing, a mission and a frame as they may really be.</summary>
+/// <summary>A machine, a wing and a mission as they may really be, and how far any frame is built off its drawing.</summary>
 /// <param name="Machine">Masses, propeller, drag.</param>
 /// <param name="Wing">Leverage, coupling, polar.</param>
 /// <param name="Mission">In the study's order.</param>
-/// <param name="Geometry">The design as built.</param>
-public sealed record NoiseCase(Machine Machine, Wing Wing, IReadOnlyList<Phase> Mission, FrameGeometry Geometry)
+/// <param name="BuiltOff">How far each dimension is off, m or rad.</param>
+public sealed record NoiseCase(Machine Machine, Wing Wing, IReadOnlyList<Phase> Mission, FrameGeometry BuiltOff)
 {
-    /// <summary>A design exactly as the study says.</summary>
-    public static NoiseCase AsStudied(Study study, FrameGeometry design) => new(study.Machine, study.Wing, study.Mission, design);
-
-    /// <summary>With one dimension built off by a deviation, m or rad.</summary>
+    /// <summary>With one more dimension built off, m or rad.</summary>
     public NoiseCase Built(GeometryInput input, double deviation) =>
-        this with { Geometry = Geometry.With(input, Geometry[input] + deviation) };
+        this with { BuiltOff = BuiltOff.With(input, BuiltOff[input] + deviation) };
 
     /// <summary>With some of the masses changed.</summary>
     public NoiseCase Masses(Func<MassItem, bool> which, Func<MassItem, MassItem> change) =>

@@ -6,6 +6,12 @@ namespace FrameOpt.Studies.Noise;
 public sealed record NoiseSetting(
     IReadOnlyList<(NoiseSource Source, Spread Spread)> Sources, IReadOnlyList<RankCorrelation> Correlations)
 {
+    /// <summary>Cases of a response over cases.</summary>
+    public int Cases { get; init; } = 256;
+
+    /// <summary>Of their sample.</summary>
+    public uint Seed { get; init; } = 1;
+
     /// <summary>Every source with its usual spread: what a study without a word about it gets.</summary>
     public static NoiseSetting Usual { get; } = new([.. NoiseSource.All.Select(source => (source, source.Usual))], []);
 

@@ -1,5 +1,4 @@
 using FrameOpt.Model;
-using FrameOpt.Model.Balance;
 
 namespace FrameOpt.Studies.Noise;
 
@@ -50,6 +49,11 @@ public sealed class NoiseSource
 
     public static readonly NoiseSource HubUpBuilt = Build("hub_up_built", GeometryInput.HubUp,
         "propeller hub up +", 3 * BuildTolerance.LengthMetres);
+
+    public static readonly NoiseSource BladePull = new(
+        "blade_pull", NoiseUnit.Length, "centre of thrust beside the hub, from the pull of the down-going blade, to the right +",
+        new Spread.Normal(0.005), "a few N·m in oblique flow (docs/model.md, limits), own estimate",
+        (state, d) => state.Built(GeometryInput.HubRight, d));
 
     public static readonly NoiseSource PropellerThrust = new(
         "propeller_thrust", NoiseUnit.Share, "thrust coefficient", new Spread.Normal(0.03),
@@ -139,10 +143,9 @@ public sealed class NoiseSource
 
     private static NoiseCase Coupling(NoiseCase state, double towards)
     {
-        var given = RiserStiffness.RollMetres(state.Wing, state.Geometry.SpacingMetres);
-        var end = towards < 0 ? RiserCoupling.Soft.LengthMetres : RiserCoupling.Stiff.LengthMetres;
-        var length = given * Math.Pow(end / given, Math.Abs(towards));
-        return state with { Wing = state.Wing with { RiserCoupling = new RiserCoupling.Constant(length) } };
+        var end = towards < 0 ? RiserCoupling.Soft : RiserCoupling.Stiff;
+        var between = new RiserCoupling.Between(state.Wing.RiserCoupling, end.LengthMetres, Math.Abs(towards));
+        return state with { Wing = state.Wing with { RiserCoupling = between } };
     }
 }
 #pragma warning restore CS1591

@@ -16,6 +16,7 @@ internal static class NoiseReader
     [
         .. NoiseSource.All.Select(source => Key.Optional(source.Name, $"{{ normal: {Example(source)} }}",
             "none, or one of normal, uniform, triangle and table")),
+        Key.Optional("cases", "256", "cases of a response over cases, a power of two"), Key.Optional("seed", "1"),
         Key.Optional(Correlations, "[[seat_right, frame_right, 0.5]]", "a list of pairs, each with its rank correlation"),
     ]);
 
@@ -37,7 +38,16 @@ internal static class NoiseReader
         var sources = NoiseSource.All.Select(source => (source, Spread: SpreadOf(noise, source)))
             .Where(pair => pair.Spread is not null).Select(pair => (pair.source, pair.Spread!)).ToList();
         return new NoiseSetting(sources, [.. noise.List(Correlations).Select(item => Correlation(noise, item, sources))
-            .OfType<RankCorrelation>()]);
+            .OfType<RankCorrelation>()]) { Cases = Cases(noise), Seed = (uint)noise.Integer("seed", 1, 0, int.MaxValue) };
+    }
+
+    /// <summary>A power of two keeps the sample even.</summary>
+    private static int Cases(Section noise)
+    {
+        var cases = noise.Integer("cases", 256, 16, 65_536);
+        if (cases >= 16 && (cases & (cases - 1)) != 0)
+            noise.DiagnosticBag.Add(noise.At("cases"), $"{noise.PathOf("cases")} must be a power of two.", "Write 256 or 1024.");
+        return cases;
     }
 
     /// <summary>The dimension of a source's deviations.</summary>

@@ -3,7 +3,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
 using FrameOpt.Studies.Noise;
 
-namespace FrameOpt.Running;
+namespace FrameOpt.Uncertainty;
 
 /// <summary>Finds how sure the answer of a run is.</summary>
 public static class UncertaintyRun
@@ -25,16 +25,18 @@ public static class UncertaintyRun
     /// <param name="mission">Its model.</param>
     /// <param name="front">In rank order, for the design that would be best there; may be empty.</param>
     /// <param name="design">Chosen; it flies.</param>
-    /// <param name="setting">What is uncertain.</param>
-    public static Uncertainty Of(
-        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, NoiseSetting setting)
+    public static UncertaintyResult Of(Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design)
     {
-        var samples = Enumerable.Range(0, Samples).Select(s =>
-            new NoiseSample(setting, CasesOfSample, (uint)s + 1).Evaluate(study, mission.References, design)).ToList();
+        var setting = study.Noise;
+        var samples = Enumerable.Range(0, Samples).Select(s => Evaluate(
+            new NoiseSample(setting, CasesOfSample, (uint)s + 1).Cases(mission), design)).ToList();
         var bars = setting.Sources.AsParallel().AsOrdered().Select(pair => Bar(study, mission, front, design, pair)).ToList();
         var heaviest = study.Mission.Index().Where(item => item.Item.IsSettled).MaxBy(item => item.Item.Weight).Index;
-        return new Uncertainty(setting, Summary(study, samples), [.. bars.OrderByDescending(bar => bar.Moves(heaviest))]);
+        return new UncertaintyResult(setting, Summary(study, samples), [.. bars.OrderByDescending(bar => bar.Moves(heaviest))]);
     }
+
+    private static IReadOnlyList<DesignEvaluation> Evaluate(IReadOnlyList<SampledCase> cases, FrameGeometry design) =>
+        [.. cases.AsParallel().AsOrdered().Select(one => one.Model.Evaluate(design + one.BuiltOff))];
 
     private static SampleSummary Summary(Study study, IReadOnlyList<IReadOnlyList<DesignEvaluation>> samples)
     {
@@ -42,8 +44,8 @@ public static class UncertaintyRun
         var flying = samples.SelectMany(sample => sample).Where(one => one.Failure is null).ToList();
         return new SampleSummary(
             samples.Sum(sample => sample.Count),
-            Share(one => study.Limits.All(limit => BuildMargins.IsMet(limit, one))),
-            [.. study.Limits.Select(limit => Share(one => BuildMargins.IsMet(limit, one)))],
+            Share(one => study.Limits.All(limit => limit.IsMetBy(one))),
+            [.. study.Limits.Select(limit => Share(one => limit.IsMetBy(one)))],
             Share(one => one.Failure is null && !one.Phases.Any(phase => phase.CannotBeHeld)),
             [.. study.Mission.Select((_, p) => new PhaseSpread(
                 Of(flying, one => one.Phases[p][PhaseQuantity.Residual]), Of(flying, one => one.Phases[p][PhaseQuantity.Effort])))]);
@@ -68,18 +70,18 @@ public static class UncertaintyRun
         Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, (NoiseSource Source, Spread Spread) pair)
     {
         double low = pair.Spread.Quantile(LowShare), high = pair.Spread.Quantile(HighShare);
-        DesignEvaluation At(FrameGeometry geometry, double deviation) =>
-            NoiseSample.Evaluate(pair.Source.Apply(NoiseCase.AsStudied(study, geometry), deviation), mission.References);
-        FrontDesign? Best(double deviation) => BestOf(study, front, geometry => At(geometry, deviation)) is { } best
+        var (below, above) = (NoiseSample.Case(mission, [(pair.Source, low)]), NoiseSample.Case(mission, [(pair.Source, high)]));
+        FrontDesign? Best(SampledCase there) => BestOf(study, front, geometry => there.Model.Evaluate(geometry + there.BuiltOff)) is { } best
             && best.Geometry != design ? best : null;
-        return new NoiseBar(pair.Source, low, high, At(design, low), At(design, high), Best(low), Best(high));
+        return new NoiseBar(pair.Source, low, high, below.Model.Evaluate(design + below.BuiltOff),
+            above.Model.Evaluate(design + above.BuiltOff), Best(below), Best(above));
     }
 
     /// <summary>The best of the front in another case, ranked as the study ranks; null when none meets the limits there.</summary>
     private static FrontDesign? BestOf(Study study, IReadOnlyList<FrontDesign> front, Func<FrameGeometry, DesignEvaluation> evaluate)
     {
         var there = front.Take(MostCompared).Select(place => (place, Design: evaluate(place.Geometry)))
-            .Where(item => item.Design.Failure is null && study.Limits.All(limit => BuildMargins.IsMet(limit, item.Design))).ToList();
+            .Where(item => item.Design.Failure is null && study.Limits.All(limit => limit.IsMetBy(item.Design))).ToList();
         if (there.Count == 0)
             return null;
         var ranked = study.Ranking.Rank(

@@ -6,7 +6,7 @@ namespace FrameOpt.Studies.Noise;
 /// <param name="Setting">What is uncertain.</param>
 /// <param name="Sample">The design over a common sample.</param>
 /// <param name="Bars">For each source, the one that moves the residual most first.</param>
-public sealed record Uncertainty(NoiseSetting Setting, SampleSummary Sample, IReadOnlyList<NoiseBar> Bars);
+public sealed record UncertaintyResult(NoiseSetting Setting, SampleSummary Sample, IReadOnlyList<NoiseBar> Bars);
 
 /// <summary>One design over a sample of cases.</summary>
 /// <param name="Cases">How many.</param>

@@ -1,10 +1,8 @@
-using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
-using FrameOpt.Studies;
 using FrameOpt.Studies.Noise;
 
-namespace FrameOpt.Running;
+namespace FrameOpt.Uncertainty;
 
 /// <summary>Cases of what may really be, the same for every design, so that designs compare fairly.</summary>
 /// <remarks>Source of the correlations: normal copula, Pearson's r = 2 sin(pi/6 x Spearman's rho), K. Pearson 1907.</remarks>
@@ -29,22 +27,23 @@ public sealed class NoiseSample
     /// <summary>How many cases.</summary>
     public int Count => deviations.Count;
 
-    /// <summary>One case: machine, wing and mission changed, the design built off its drawing.</summary>
-    public NoiseCase Case(Study study, FrameGeometry design, int index)
+    /// <summary>The deviations of a case, one a source, in its unit.</summary>
+    public IReadOnlyList<double> Deviations(int index) => deviations[index];
+
+    /// <summary>The cases of a model, in order.</summary>
+    public IReadOnlyList<SampledCase> Cases(MissionModel model) => [.. deviations.Select(ofCase =>
+        Case(model, setting.Sources.Select((pair, s) => (pair.Source, ofCase[s]))))];
+
+    /// <summary>A model with some numbers off.</summary>
+    /// <param name="model">As studied.</param>
+    /// <param name="off">Each source with its deviation.</param>
+    public static SampledCase Case(MissionModel model, IEnumerable<(NoiseSource Source, double Deviation)> off)
     {
-        var state = NoiseCase.AsStudied(study, design);
-        for (var s = 0; s < setting.Sources.Count; s++)
-            state = setting.Sources[s].Source.Apply(state, deviations[index][s]);
-        return state;
+        var state = new NoiseCase(model.Machine, model.Wing, model.Phases, default);
+        foreach (var (source, deviation) in off)
+            state = source.Apply(state, deviation);
+        return new SampledCase(new MissionModel(state.Machine, state.Wing, state.Mission, model.References), state.BuiltOff);
     }
-
-    /// <summary>A design in every case, in order.</summary>
-    public IReadOnlyList<DesignEvaluation> Evaluate(Study study, ResponseReferences references, FrameGeometry design) =>
-        [.. Enumerable.Range(0, Count).AsParallel().AsOrdered().Select(i => Evaluate(Case(study, design, i), references))];
-
-    /// <summary>The design of a case.</summary>
-    public static DesignEvaluation Evaluate(NoiseCase state, ResponseReferences references) =>
-        new MissionModel(state.Machine, state.Wing, state.Mission, references).Evaluate(state.Geometry);
 
     /// <summary>Rank correlations as correlated normal numbers.</summary>
     private static class Correlation
