@@ -4,11 +4,11 @@ namespace FrameOpt.Model.Balance;
 public static class RiserStiffness
 {
     /// <summary>How much narrower than the line spread a spacing must be, as a share of it. Nearer, the two-line geometry makes the
-    /// risers stiffer than any cloth (beyond 10,000 line lengths) and the solution of the balance loses its digits.</summary>
-    private const double LeastSpread = 0.01;
+    /// risers stiffer than any cloth (beyond 400 line lengths) and the solution of the balance loses its digits.</summary>
+    private const double LeastSpread = 0.05;
 
     /// <summary>c_phi in metres at a spacing: roll stiffness over riser load.</summary>
-    /// <returns>NaN when the spacing comes within a hundredth of the line spread: the lines no longer spread outwards.</returns>
+    /// <returns>NaN when the spacing comes within a twentieth of the line spread: the lines no longer spread outwards.</returns>
     /// <remarks>Source: measured length scaled with s²; else a rigid wing on two line centroids,
     /// c = L s² / (b_top - s)² + s b_top / 4 L (own two-line geometry: an assumption, range 0.05 to 1 m).</remarks>
     public static double RollMetres(Wing wing, double spacingMetres)
