@@ -73,7 +73,7 @@ internal sealed record LegalCase(MissionModel Model, FrameGeometry Geometry)
             var spread = Math.Min(Of(3, 4.5, 0.01, 50), 0.99 * span);
             double trim = Of(9, 12, 0.5, 25), fast = trim * Of(1.1, 1.5, 1.01, 2);
             RiserCoupling coupling = Chance(0.5) ? new RiserCoupling.FromLines()
-                : new RiserCoupling.Measured(Of(0.1, 0.6, 0.001, 3), Of(0.4, 0.5, 0.001, 3));
+                : new RiserCoupling.Measured(Of(0.1, 0.6, 0.001, 3), Of(0.4, 0.5, 0.1, 3));
             YawLeverage leverage = Chance(0.4) ? new YawLeverage.FromSpeed(Of(0.1, 0.27, 1e-3, 2), Of(0, 1, 0, 1))
                 : Chance(0.5) ? new YawLeverage.Constant(Of(0, 3, 0, 10))
                 : new YawLeverage.FromSideslip(Of(-0.8, -0.3, -10, 10), Of(0.1, 0.6, 1e-3, 10), Of(0, 1, 0, 1));

@@ -3,8 +3,12 @@ namespace FrameOpt.Model.Balance;
 /// <summary>How the two risers hold the body against the wing, for each newton they carry.</summary>
 public static class RiserStiffness
 {
+    /// <summary>How much narrower than the line spread a spacing must be, as a share of it. Nearer, the two-line geometry makes the
+    /// risers stiffer than any cloth (beyond 400 line lengths) and the solution of the balance loses its digits.</summary>
+    private const double LeastSpread = 0.05;
+
     /// <summary>c_phi in metres at a spacing: roll stiffness over riser load.</summary>
-    /// <returns>NaN when the spacing reaches the line spread and the lines no longer spread outwards.</returns>
+    /// <returns>NaN when the spacing comes within a twentieth of the line spread: the lines no longer spread outwards.</returns>
     /// <remarks>Source: measured length scaled with s²; else a rigid wing on two line centroids,
     /// c = L s² / (b_top - s)² + s b_top / 4 L (own two-line geometry: an assumption, range 0.05 to 1 m).</remarks>
     public static double RollMetres(Wing wing, double spacingMetres) => RollMetres(wing, wing.RiserCoupling, spacingMetres);
@@ -20,7 +24,7 @@ public static class RiserStiffness
                 return constant.LengthMetres;
             case RiserCoupling.FromLines:
                 var spread = wing.LineSpreadMetres - spacingMetres;
-                return spread > 0
+                return spread > LeastSpread * wing.LineSpreadMetres
                     ? wing.LineLengthMetres * spacingMetres * spacingMetres / (spread * spread)
                         + spacingMetres * wing.LineSpreadMetres / (4 * wing.LineLengthMetres)
                     : double.NaN;

@@ -75,7 +75,7 @@ internal static class WingReader
             return new RiserCoupling.FromLines();
         return new RiserCoupling.Measured(
             coupling.Number("length", Dimension.Length, AllowedRange.PositiveUpTo(3, "3 m")),
-            coupling.Number("at_spacing", Dimension.Length, AllowedRange.PositiveUpTo(3, "3 m")));
+            coupling.Number("at_spacing", Dimension.Length, AllowedRange.Between(0.1, 3, "100 mm", "3 m")));
     }
 }
 

@@ -66,6 +66,18 @@ public class SuspensionTests
         absolute: 5e-4,
         because: "three printed digits");
 
+    // Found by a random study: hang points 1e-11 m nearer together than the lines gave a wing roll moment of 1e26 N·m.
+    [Theory]
+    [InlineData(0.94, true)]
+    [InlineData(0.96, false)]
+    [InlineData(1, false)]
+    [InlineData(1.2, false)]
+    public void Hang_points_as_far_apart_as_the_lines_have_no_riser_coupling(double share, bool hasCoupling)
+    {
+        var wing = WorkedMachine.Wing with { RiserCoupling = new RiserCoupling.FromLines() };
+        Assert.Equal(hasCoupling, double.IsFinite(RiserStiffness.RollMetres(wing, share * wing.LineSpreadMetres)));
+    }
+
     // Law: a measured length goes with the square of the spacing.
     [Fact]
     public void Measured_riser_coupling_is_kept_at_its_own_spacing_and_doubles_at_1_41_times_it()
