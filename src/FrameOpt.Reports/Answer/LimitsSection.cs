@@ -48,7 +48,8 @@ internal static class LimitsSection
         if (!limit.IsMetBy(design))
             return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, VIOLATED.";
         var broken = CasesViolating(result, limit);
-        var wing = broken.Count == 0 ? "met in every case of the wing"
+        var wing = limit.Response.IsOverCases ? "met over the cases of the noise, those of the wing among them"
+            : broken.Count == 0 ? "met in every case of the wing"
             : $"met with the wing as given, VIOLATED with {string.Join(", ", broken)}";
         var nearest = Nearest(result, limit);
         return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, {wing}."
@@ -87,21 +88,22 @@ internal static class LimitsSection
             StudyText.LimitTitle(limit),
             NumberFormat.Text(value, limit.Response.Entry),
             margin?.InTolerances < 1 ? "NOT BUILDABLE TO TOLERANCE" : State(limit, value),
-            .. result.Chosen is null ? Array.Empty<string>() : [margin is null ? "no error of building" : Words(margin)],
+            .. result.Chosen is null ? Array.Empty<string>() : [limit.Response.IsOverCases ? "in the cases" : margin is null ? "no error of building" : Words(margin)],
             .. others.Select(scenario => InCase(limit, scenario.Chosen)),
             .. result.Study.IsOneFrame ? Array.Empty<string>() : [NumberFormat.Count(excluded)],
         ];
     }
 
     private static List<string> CasesViolating(StudyResult result, StudyLimit limit) =>
-        [.. result.Scenarios.Where(scenario => !limit.IsMetBy(scenario.Chosen)).Select(scenario => StudyText.Name(scenario.Case))];
+        [.. result.Scenarios.Where(scenario => !limit.Response.IsOverCases && !limit.IsMetBy(scenario.Chosen)).Select(scenario => StudyText.Name(scenario.Case))];
 
     private static LimitMargin? Nearest(StudyResult result, StudyLimit limit) =>
         result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);
 
     private static string Words(LimitMargin margin) => $"{margin.Factor.Input.ShortName} {BuildErrorsSection.Change(margin)}";
 
-    private static string InCase(StudyLimit limit, DesignEvaluation design) => design.Failure is not null ? "cannot fly"
+    private static string InCase(StudyLimit limit, DesignEvaluation design) => limit.Response.IsOverCases ? "in the cases"
+        : design.Failure is not null ? "cannot fly"
         : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (limit.IsMetBy(design) ? "" : " VIOLATED");
 
     private static string State(StudyLimit limit, double value)

@@ -53,6 +53,7 @@ public sealed record RunAnswer(
         .. WingSection.Of(result),
         BandSection.Of(result, chosen),
         .. UncertaintySection.Of(result),
+        .. ChoiceSection.Of(result),
         LimitsSection.Of(result),
         .. BuildErrorsSection.Of(result),
         GroundChecksSection.BeforeFlight(result.Study, chosen),

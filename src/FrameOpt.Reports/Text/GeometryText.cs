@@ -17,6 +17,17 @@ public static class GeometryText
     /// <param name="factor">The factor, with its unit.</param>
     /// <param name="si">The level in m or rad.</param>
     public static string Of(StudyFactor factor, double si) => factor.Input.Words.Text(si, factor.Unit.Text(Math.Abs(si)));
+
+    /// <summary>One factor at one level in a few words: "spacing 440 mm", "lateral offset 18 mm left".</summary>
+    /// <param name="factor">The factor, with its unit.</param>
+    /// <param name="si">The level in m or rad.</param>
+    public static string Short(StudyFactor factor, double si) => $"{factor.Input.ShortName} {Value(factor, si)}";
+
+    /// <summary>The same without its name: "440 mm", "18 mm left".</summary>
+    /// <param name="factor">The factor, with its unit.</param>
+    /// <param name="si">The level in m or rad.</param>
+    public static string Value(StudyFactor factor, double si) => !factor.Input.IsSided || si == 0 ? factor.Unit.Text(si)
+        : $"{factor.Unit.Text(Math.Abs(si))} {SideText.Side(si)}";
 }
 
 /// <summary>How far each hang point lies from the frame's plane of symmetry, seen from behind.</summary>

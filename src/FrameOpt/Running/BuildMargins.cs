@@ -26,7 +26,7 @@ public static class BuildMargins
     {
         if (study.Limits.Count == 0)
             return [];
-        var kept = study.Limits.Where(limit => limit.IsMetBy(design)).ToList();
+        var kept = study.Limits.Where(limit => !limit.Response.IsOverCases && limit.IsMetBy(design)).ToList();
         return [.. study.Factors.SelectMany(factor => (double[])[1, -1], (factor, side) => (factor, side)).SelectMany(item =>
         {
             var step = item.side * BuildTolerance.Si(item.factor.Input);

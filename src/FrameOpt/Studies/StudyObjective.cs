@@ -12,6 +12,14 @@ namespace FrameOpt.Studies;
 /// <param name="Resolution">Smaller differences are not shown as separate rows, in the response's unit; 0 for none.</param>
 public sealed record StudyObjective(Response Response, bool Maximise, bool Magnitude, double Resolution)
 {
+    /// <summary>The objective in one case of the noise; null where that says nothing: a standard deviation, or a share of the cases.</summary>
+    public StudyObjective? OfOneCase => Response switch
+    {
+        Response.OverCases { Statistic: CaseStatistic.StandardDeviation or CaseStatistic.Share } or Response.LimitsMet => null,
+        Response.OverCases cases => this with { Response = cases.Single, Magnitude = cases.Magnitude },
+        _ => this,
+    };
+
     /// <summary>Value of a design that flies, turned so that less is better; its magnitude where that counts.</summary>
     public double LessIsBetter(DesignEvaluation evaluation)
     {

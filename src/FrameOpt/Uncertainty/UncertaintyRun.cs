@@ -8,14 +8,8 @@ namespace FrameOpt.Uncertainty;
 /// <summary>Finds how sure the answer of a run is.</summary>
 public static class UncertaintyRun
 {
-    /// <summary>Cases of one sample.</summary>
-    public const int CasesOfSample = 256;
-
     /// <summary>Independent samples, from whose differences the error of the shares is told.</summary>
     public const int Samples = 8;
-
-    /// <summary>So many of the best ranked are compared in another case.</summary>
-    private const int MostCompared = 200;
 
     /// <summary>The points of a spread at which a number is tried alone.</summary>
     private const double LowShare = 0.1, HighShare = 0.9;
@@ -25,14 +19,21 @@ public static class UncertaintyRun
     /// <param name="mission">Its model.</param>
     /// <param name="front">In rank order, for the design that would be best there; may be empty.</param>
     /// <param name="design">Chosen; it flies.</param>
-    public static UncertaintyResult Of(Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design)
+    /// <param name="seeds">Best of the same search from other seeds.</param>
+    public static UncertaintyResult Of(
+        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, IReadOnlyList<SeedBest> seeds)
     {
         var setting = study.Noise;
         var samples = Enumerable.Range(0, Samples).Select(s => Evaluate(
-            new NoiseSample(setting, CasesOfSample, (uint)s + 1).Cases(mission), design)).ToList();
-        var bars = setting.Sources.AsParallel().AsOrdered().Select(pair => Bar(study, mission, front, design, pair)).ToList();
+            new NoiseSample(setting, setting.Cases, setting.Seed + (uint)s).Cases(mission), design)).ToList();
+        var compared = front.Count == 0 ? [] : ChoiceRun.Compared(front, ChoiceRun.MostCompared);
+        var bars = setting.Sources.AsParallel().AsOrdered().Select(pair => Bar(study, mission, compared, design, pair)).ToList();
         var heaviest = study.Mission.Index().Where(item => item.Item.IsSettled).MaxBy(item => item.Item.Weight).Index;
-        return new UncertaintyResult(setting, Summary(study, samples), [.. bars.OrderByDescending(bar => bar.Moves(heaviest))]);
+        return new UncertaintyResult(setting, Summary(study, samples), [.. bars.OrderByDescending(bar => bar.Moves(heaviest))])
+        {
+            Choice = setting.Sources.Count == 0 || study.IsOneFrame ? null : ChoiceRun.Of(study, mission, front, seeds),
+            Shares = SpreadSharesRun.Of(setting, mission, design),
+        };
     }
 
     private static IReadOnlyList<DesignEvaluation> Evaluate(IReadOnlyList<SampledCase> cases, FrameGeometry design) =>
@@ -44,7 +45,7 @@ public static class UncertaintyRun
         var flying = samples.SelectMany(sample => sample).Where(one => one.Failure is null).ToList();
         return new SampleSummary(
             samples.Sum(sample => sample.Count),
-            Share(one => study.Limits.All(limit => limit.IsMetBy(one))),
+            Share(one => study.Limits.All(limit => limit.Response.IsOverCases || limit.IsMetBy(one))),
             [.. study.Limits.Select(limit => Share(one => limit.IsMetBy(one)))],
             Share(one => one.Failure is null && !one.Phases.Any(phase => phase.CannotBeHeld)),
             [.. study.Mission.Select((_, p) => new PhaseSpread(
@@ -67,20 +68,20 @@ public static class UncertaintyRun
     }
 
     private static NoiseBar Bar(
-        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, (NoiseSource Source, Spread Spread) pair)
+        Study study, MissionModel mission, IReadOnlyList<FrontDesign> compared, FrameGeometry design, (NoiseSource Source, Spread Spread) pair)
     {
         double low = pair.Spread.Quantile(LowShare), high = pair.Spread.Quantile(HighShare);
         var (below, above) = (NoiseSample.Case(mission, [(pair.Source, low)]), NoiseSample.Case(mission, [(pair.Source, high)]));
-        FrontDesign? Best(SampledCase there) => BestOf(study, front, geometry => there.Model.Evaluate(geometry + there.BuiltOff)) is { } best
+        FrontDesign? Best(SampledCase there) => BestOf(study, compared, geometry => there.Model.Evaluate(geometry + there.BuiltOff)) is { } best
             && best.Geometry != design ? best : null;
         return new NoiseBar(pair.Source, low, high, below.Model.Evaluate(design + below.BuiltOff),
             above.Model.Evaluate(design + above.BuiltOff), Best(below), Best(above));
     }
 
     /// <summary>The best of the front in another case, ranked as the study ranks; null when none meets the limits there.</summary>
-    private static FrontDesign? BestOf(Study study, IReadOnlyList<FrontDesign> front, Func<FrameGeometry, DesignEvaluation> evaluate)
+    private static FrontDesign? BestOf(Study study, IReadOnlyList<FrontDesign> compared, Func<FrameGeometry, DesignEvaluation> evaluate)
     {
-        var there = front.Take(MostCompared).Select(place => (place, Design: evaluate(place.Geometry)))
+        var there = compared.Select(place => (place, Design: evaluate(place.Geometry)))
             .Where(item => item.Design.Failure is null && study.Limits.All(limit => limit.IsMetBy(item.Design))).ToList();
         if (there.Count == 0)
             return null;

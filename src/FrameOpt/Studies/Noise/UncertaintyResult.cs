@@ -6,7 +6,15 @@ namespace FrameOpt.Studies.Noise;
 /// <param name="Setting">What is uncertain.</param>
 /// <param name="Sample">The design over a common sample.</param>
 /// <param name="Bars">For each source, the one that moves the residual most first.</param>
-public sealed record UncertaintyResult(NoiseSetting Setting, SampleSummary Sample, IReadOnlyList<NoiseBar> Bars);
+public sealed record UncertaintyResult(NoiseSetting Setting, SampleSummary Sample, IReadOnlyList<NoiseBar> Bars)
+{
+    /// <summary>Whether the chosen design is the best; null when there is nothing to compare.</summary>
+    public ChoiceResult? Choice { get; init; }
+
+    /// <summary>What the spread of each settled phase's residual comes from; empty with correlated sources, for which the shares are not
+    /// defined this way.</summary>
+    public IReadOnlyList<SpreadShares> Shares { get; init; } = [];
+}
 
 /// <summary>One design over a sample of cases.</summary>
 /// <param name="Cases">How many.</param>
