@@ -23,18 +23,19 @@ internal static class ChartXml
         ValueAxis(x, XAxisId, YAxisId, "b"),
         ValueAxis(y, YAxisId, XAxisId, "l"));
 
-    /// <summary>Bars side by side for each category.</summary>
-    public static XElement Bars(string title, string categories, ChartAxis y, IReadOnlyList<ChartSeries> series) => ChartSpace(title,
+    /// <summary>Bars for each category: side by side and up, or over each other and across with the first category on top.</summary>
+    public static XElement Bars(
+        string title, string categories, ChartAxis y, IReadOnlyList<ChartSeries> series, bool isHorizontal = false) => ChartSpace(title,
         new XElement(
-            c + "barChart", Value("barDir", "col"), Value("grouping", "clustered"), Value("varyColors", "0"), series.Select(BarSeries),
-                Value("gapWidth", "80"),
+            c + "barChart", Value("barDir", isHorizontal ? "bar" : "col"), Value("grouping", "clustered"), Value("varyColors", "0"),
+                series.Select(BarSeries), Value("gapWidth", "80"), isHorizontal ? Value("overlap", "100") : null,
             Value("axId", XAxisId), Value("axId", YAxisId)),
         new XElement(
-            c + "catAx", Value("axId", XAxisId), new XElement(c + "scaling", Value("orientation", "minMax")), Value("delete", "0"),
-                Value("axPos", "b"), Title(categories, 1000),
+            c + "catAx", Value("axId", XAxisId), new XElement(c + "scaling", Value("orientation", isHorizontal ? "maxMin" : "minMax")),
+                Value("delete", "0"), Value("axPos", isHorizontal ? "l" : "b"), categories.Length > 0 ? Title(categories, 1000) : null,
             Value("majorTickMark", "none"), Value("minorTickMark", "none"), Value("tickLblPos", "low"), Value("crossAx", YAxisId),
                 Value("crosses", "autoZero")),
-        ValueAxis(y, YAxisId, XAxisId, "l"));
+        ValueAxis(y, YAxisId, XAxisId, isHorizontal ? "b" : "l"));
 
     private static XElement ChartSpace(string title, params XElement[] plot) => new(
         c + "chartSpace",
