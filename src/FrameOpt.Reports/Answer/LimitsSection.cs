@@ -31,7 +31,7 @@ internal static class LimitsSection
     }
 
     /// <summary>True when the study has noise and a design whose cases can be counted.</summary>
-    private static bool IsSampled(StudyResult result) => result is { Chosen: not null, Study.Noise.Sources.Count: > 0 };
+    public static bool IsSampled(StudyResult result) => result is { Chosen: not null, Study.Noise.Sources.Count: > 0 };
 
     /// <summary>For each limit a sentence: what the design has, with which wing it is met, and whether it can be built.</summary>
     public static IReadOnlyList<string> Verdicts(StudyResult result) => result.Study.Limits.Count == 0

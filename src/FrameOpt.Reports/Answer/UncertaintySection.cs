@@ -48,7 +48,8 @@ public static class UncertaintySection
         [$"In a tenth of {NumberFormat.Count(uncertainty.Sample.Cases)} cases the value is at or below the 10 % point, in half at or below "
             + "the 50 % point, in a tenth above the 90 % point."],
         new AnswerTable(
-            ["phase", "residual torque, 10 % point", "50 % point", "90 % point", "effort, 10 % point", "50 % point ", "90 % point "],
+            ["phase", .. new[] { "residual torque", "effort" }.SelectMany(what => new[] { 10, 50, 90 }.Select(percent =>
+                Invariant($"{what}, {percent} % point")))],
             [.. study.Mission.Zip(uncertainty.Sample.Phases, (phase, spread) => (IReadOnlyList<string>)
             [
                 phase.Name,
@@ -120,7 +121,8 @@ public static class UncertaintySection
             .Select(bar => $"{bar.Source.Title} ({NumberFormat.Text(bar.Moves(phase), "N·m")})").ToList();
         return $"MEASURE THIS FIRST: {first.Source.Title}. Between {NoiseText.Deviation(first.Source, first.LowDeviation)} and "
             + $"{NoiseText.Deviation(first.Source, first.HighDeviation)} (8 of 10 cases) the residual torque in "
-            + $"{study.Mission[phase].Name} goes from {Residual(first.Low)} to {Residual(first.High)}." + (next.Count > 0 ? $" Then: {string.Join(", ", next)}." : "");
+            + $"{study.Mission[phase].Name} goes from {Residual(first.Low)} to {Residual(first.High)}."
+            + (next.Count > 0 ? $" Then: {string.Join(", ", next)}." : "");
     }
 
     private static double[] Points(Percentiles points) => [points.Tenth, points.Median, points.NineTenths];

@@ -67,8 +67,14 @@ internal static class ChartXml
         c + "ser", SeriesHeader(series, index),
         new XElement(c + "spPr", BarFill(series.Style), new XElement(a + "ln", new XAttribute("w", 9525), Fill(series.Style.Colour))),
         Value("invertIfNegative", "0"),
+        Band(series),
         new XElement(c + "cat", Data(series.X)),
         new XElement(c + "val", Data(series.Y)));
+
+    private static XElement? Band(ChartSeries series) => series.Band is not { } band ? null : new XElement(
+        c + "errBars", Value("errBarType", "both"), Value("errValType", "cust"), Value("noEndCap", "0"),
+        new XElement(c + "plus", Data(band.Beyond)), new XElement(c + "minus", Data(band.Back)),
+        new XElement(c + "spPr", Line(new SeriesStyle(Palette.Black, LinePoints: 1))));
 
     private static XElement[] SeriesHeader(ChartSeries series, int index) =>
         [Value("idx", Text(index)), Value("order", Text(index)), new XElement(c + "tx", new XElement(c + "v", series.Name))];

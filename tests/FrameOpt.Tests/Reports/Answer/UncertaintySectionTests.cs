@@ -84,6 +84,22 @@ public class UncertaintySectionTests
     }
 
     [Fact]
+    public void Limit_met_least_often_names_what_moves_it_most_where_that_is_another_number()
+    {
+        var uncertainty = MadeUp();
+        DesignEvaluation With(double effort)
+        {
+            var mission = run.Chosen!.Mission.ToArray();
+            mission[MissionQuantity.EffortWorst.Index] = effort;
+            return run.Chosen with { Mission = mission };
+        }
+
+        var torque = uncertainty.Bars[1] with { Low = With(0.3), High = With(double.PositiveInfinity) };
+        Assert.EndsWith(" The largest effort in any settled phase depends most on torque of the propeller: 0.30 to unbounded.",
+            UncertaintySection.Of(run.Study, uncertainty with { Bars = [uncertainty.Bars[0], torque] }).Lines[1]);
+    }
+
+    [Fact]
     public void No_noise_is_said_once()
     {
         var exact = run with { Study = run.Study with { Noise = NoiseSetting.None }, Uncertainty = MadeUp() with { Bars = [] } };
