@@ -12,6 +12,7 @@ internal static class BuildErrorsSection
     {
         if (result.Chosen is not { } chosen || result.Study.Limits.Count == 0)
             yield break;
+        var isSampled = LimitsSection.IsSampled(result);
         string Cell(StudyLimit limit, StudyFactor factor) =>
             string.Join(" or ", result.Margins.Where(margin => margin.Limit == limit && margin.Factor == factor).Select(Change))
                 is { Length: > 0 } text ? text
@@ -24,9 +25,13 @@ internal static class BuildErrorsSection
                     + $"{NumberFormat.Text(180 / Math.PI * BuildTolerance.AngleRadians, "deg")} (common practice, no source).",
             ],
             new AnswerTable(
-                ["limit", .. result.Study.Factors.Select(factor => factor.Input.ShortName)],
-                [.. result.Study.Limits.Where(limit => limit.IsMetBy(chosen)).Select(limit =>
-                    (IReadOnlyList<string>)[StudyText.LimitTitle(limit), .. result.Study.Factors.Select(factor => Cell(limit, factor))])]));
+                ["limit", .. isSampled ? ["met in, of the cases"] : Array.Empty<string>(),
+                    .. result.Study.Factors.Select(factor => factor.Input.ShortName)],
+                [.. result.Study.Limits.Index().Where(item => item.Item.IsMetBy(chosen)).Select(item => (IReadOnlyList<string>)
+                [
+                    StudyText.LimitTitle(item.Item), .. isSampled ? [UncertaintySection.MetIn(result, item.Index)] : Array.Empty<string>(),
+                    .. result.Study.Factors.Select(factor => Cell(item.Item, factor)),
+                ])]));
     }
 
     /// <summary>"3 mm to the left", "0.4 deg more".</summary>

@@ -32,6 +32,7 @@ public static class RunJson
         json.WriteOptional("chosen", result.Chosen, chosen => EvaluationJson.Write(json, chosen, result.Study));
         json.WriteOptional("baseline", result.Baseline, baseline => EvaluationJson.Write(json, baseline, result.Study));
         json.WriteOptional("nearest_miss", result.NearestMiss, miss => NearestMiss(json, miss, result.Study));
+        json.WriteOptional("uncertainty", result.Uncertainty, uncertainty => UncertaintyJson.Write(json, uncertainty, result.Study));
         json.WriteObjects("wing_scenarios", result.Scenarios, scenario => Scenario(json, scenario, result.Study));
         json.WriteObjects("balanced_bands", result.Bands, band => Band(json, band));
         json.WriteStrings("dropped_objectives", result.DroppedObjectives);

@@ -53,6 +53,7 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
                 Chosen = evaluation,
                 Scenarios = [.. result.Scenarios.Select((scenario, s) => scenario with { Chosen = models[s].Evaluate(
                     evaluation.Geometry) })],
+                Uncertainty = null,
                 Margins = BuildMargins.Of(result.Mission, result.Study, evaluation),
                 Bands = bands.Find(evaluation.Geometry, curve, result.Study.Band.WithinNewtonMetres),
             },

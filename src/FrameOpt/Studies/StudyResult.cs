@@ -2,7 +2,6 @@ using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Search.Fronts;
 using FrameOpt.Search.Stopping;
-using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Studies;
 

@@ -31,10 +31,20 @@ internal static class SchemaPieces
         ["wing"] = """{ "not": { "required": ["yaw_leverage", "sideslip"] } }""",
         ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
         ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
+        ["noise.<source>"] =
+            """
+            {
+                "oneOf": [{ "required": ["normal"] }, { "required": ["uniform"] }, { "required": ["triangle"] }, { "required": ["table"] }],
+                "dependentRequired": { "from": ["normal"], "to": ["normal"] }
+            }
+            """,
         ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",
         ["line.customers[]"] = """{ "not": { "required": ["share", "count"] } }""",
         ["limits[]"] = """{ "anyOf": [{ "required": ["at_least"] }, { "required": ["at_most"] }] }""",
     };
+
+    public static JsonObject Deviation() => AnyOf(Reference("length"), Reference("angle"), Reference("share"),
+        Reference(Name(Dimension.TemperatureDifference)), Reference("number"));
 
     public static JsonObject LengthOrAngle() => AnyOf(Reference("length"), Reference("angle"));
 

@@ -6,6 +6,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;
+using FrameOpt.Studies.Noise;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Values;
 using static FrameOpt.Tests.StudyFile.SchemaPieces;
@@ -152,6 +153,14 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "line.options" => PathOf(PathOf(ProductLineChoice())),
         "line.customers" => AnyOf(AnyText(), List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")),
         "variants" => PathOf(Section("", isChange: true)),
+        "noise" => AnyOf(OneOf("none"), Section(path, isChange)),
+        "noise.correlations" => List(new JsonObject { ["type"] = "array", ["minItems"] = 3, ["maxItems"] = 3 }, 0),
+        "noise.<source>.normal" or "noise.<source>.from" or "noise.<source>.to" => Deviation(),
+        "noise.<source>.uniform" => List(Deviation(), 2, 2),
+        "noise.<source>.triangle" => List(Deviation(), 3, 3),
+        "noise.<source>.table" => List(Deviation(), 1, 1000),
+        _ when NoiseSource.All.Any(source => path == $"noise.{source.Name}") =>
+            AnyOf(OneOf("none"), Section("noise.<source>", isChange)),
         _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
         _ => Reference(Name(DimensionOf(path))),

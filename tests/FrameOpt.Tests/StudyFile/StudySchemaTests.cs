@@ -128,7 +128,8 @@ public class StudySchemaTests
         var node = JsonNode.Parse(File.ReadAllText(path))!;
         var at = node;
         foreach (var step in section.Replace("[]", ".[]").Split('.'))
-            at = Group(step is "[]" ? at["items"]! : step is "<phase>" ? at["additionalProperties"]! : at["properties"]![step]!);
+            at = Group(step is "[]" ? at["items"]! : step is "<phase>" ? at["additionalProperties"]!
+                : at["properties"]![step is "<source>" ? "seat_right" : step]!);
         var alone = new JsonObject
         {
             ["$defs"] = node["$defs"]!.DeepClone(),

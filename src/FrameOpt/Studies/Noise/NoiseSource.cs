@@ -7,77 +7,99 @@ namespace FrameOpt.Studies.Noise;
 public sealed class NoiseSource
 {
     private const string Practice = "common practice, no source";
+    private static readonly (string More, string Less) Sides = ("to the right", "to the left");
+    private static readonly (string More, string Less) Amount = ("more", "less");
+    private static readonly (string More, string Less) Mass = ("heavier", "lighter");
     private static readonly List<NoiseSource> rows = [];
 
     public static readonly NoiseSource SeatRight = new(
-        "seat_right", NoiseUnit.Length, "the pilot sits to one side, to the right +", new Spread.Normal(0.010), Practice,
+        "seat_right", "the pilot's seat, sideways", NoiseUnit.Length, Sides,
+        "the pilot sits to one side, to the right +", new Spread.Normal(0.010), Practice,
         (state, d) => state.Masses(item => item.IsBody, item => Moved(item, 0, d)));
 
     public static readonly NoiseSource SeatForward = new(
-        "seat_forward", NoiseUnit.Length, "the pilot sits further forward +", new Spread.Normal(0.015), Practice,
+        "seat_forward", "the pilot's seat, forward and back", NoiseUnit.Length, ("forward", "back"),
+        "the pilot sits further forward +", new Spread.Normal(0.015), Practice,
         (state, d) => state.Masses(item => item.IsBody, item => Moved(item, d, 0)));
 
     public static readonly NoiseSource FrameRight = new(
-        "frame_right", NoiseUnit.Length, "centre of gravity of frame, engine and fuel, to the right +", new Spread.Normal(0.005), Practice,
+        "frame_right", "the frame's centre of gravity", NoiseUnit.Length, Sides,
+        "centre of gravity of frame, engine and fuel, to the right +", new Spread.Normal(0.005), Practice,
         (state, d) => state.Masses(item => !item.IsBody, item => Moved(item, 0, d)));
 
     public static readonly NoiseSource PilotMass = new(
-        "pilot_mass", NoiseUnit.Share, "mass of the pilot's body", new Spread.Normal(0.03), Practice,
+        "pilot_mass", "the pilot's mass", NoiseUnit.Share, Mass,
+        "mass of the pilot's body", new Spread.Normal(0.03), Practice,
         (state, d) => state.Masses(item => item.IsBody, item => Heavier(item, d)));
 
     public static readonly NoiseSource LoadMass = new(
-        "load_mass", NoiseUnit.Share, "mass of frame, fuel and clothing", new Spread.Normal(0.05), Practice,
+        "load_mass", "mass of frame, fuel and clothing", NoiseUnit.Share, Mass,
+        "mass of frame, fuel and clothing", new Spread.Normal(0.05), Practice,
         (state, d) => state.Masses(item => !item.IsBody, item => Heavier(item, d)));
 
-    public static readonly NoiseSource SpacingBuilt = Build("spacing_built", GeometryInput.HangPointSpacing,
+    public static readonly NoiseSource SpacingBuilt = Build(
+        "spacing_built", "hang-point spacing, as drilled", GeometryInput.HangPointSpacing, ("wider", "narrower"),
         "hang-point spacing as drilled", BuildTolerance.LengthMetres);
 
-    public static readonly NoiseSource OffsetBuilt = Build("offset_built", GeometryInput.LateralOffset,
+    public static readonly NoiseSource OffsetBuilt = Build(
+        "offset_built", "lateral offset, as drilled", GeometryInput.LateralOffset, Sides,
         "lateral offset as drilled, to the right +", BuildTolerance.LengthMetres);
 
-    public static readonly NoiseSource HeightBuilt = Build("height_built", GeometryInput.SuspensionHeight,
+    public static readonly NoiseSource HeightBuilt = Build(
+        "height_built", "suspension height, as welded", GeometryInput.SuspensionHeight, ("higher", "lower"),
         "suspension height as welded", 2 * BuildTolerance.LengthMetres);
 
-    public static readonly NoiseSource AngleBuilt = Build("angle_built", GeometryInput.ThrustLineAngle,
+    public static readonly NoiseSource AngleBuilt = Build(
+        "angle_built", "thrust-line angle, as mounted", GeometryInput.ThrustLineAngle, Sides,
         "thrust-line angle as mounted, to the right +", BuildTolerance.AngleRadians);
 
-    public static readonly NoiseSource TiltBuilt = Build("tilt_built", GeometryInput.ThrustLineTilt,
+    public static readonly NoiseSource TiltBuilt = Build(
+        "tilt_built", "thrust-line tilt, as mounted", GeometryInput.ThrustLineTilt, ("upward", "downward"),
         "thrust-line tilt as mounted, upward +", BuildTolerance.AngleRadians);
 
-    public static readonly NoiseSource HubRightBuilt = Build("hub_right_built", GeometryInput.HubRight,
+    public static readonly NoiseSource HubRightBuilt = Build(
+        "hub_right_built", "propeller hub, sideways", GeometryInput.HubRight, Sides,
         "propeller hub to the right +", 2 * BuildTolerance.LengthMetres);
 
-    public static readonly NoiseSource HubUpBuilt = Build("hub_up_built", GeometryInput.HubUp,
+    public static readonly NoiseSource HubUpBuilt = Build(
+        "hub_up_built", "propeller hub, up and down", GeometryInput.HubUp, ("up", "down"),
         "propeller hub up +", 3 * BuildTolerance.LengthMetres);
 
     public static readonly NoiseSource BladePull = new(
-        "blade_pull", NoiseUnit.Length, "centre of thrust beside the hub, from the pull of the down-going blade, to the right +",
+        "blade_pull", "pull of the down-going blade", NoiseUnit.Length, Sides,
+        "centre of thrust beside the hub, from the pull of the down-going blade, to the right +",
         new Spread.Normal(0.005), "a few N·m in oblique flow (docs/model.md, limits), own estimate",
         (state, d) => state.Built(GeometryInput.HubRight, d));
 
     public static readonly NoiseSource PropellerThrust = new(
-        "propeller_thrust", NoiseUnit.Share, "thrust coefficient", new Spread.Normal(0.03),
+        "propeller_thrust", "thrust of the propeller", NoiseUnit.Share, Amount,
+        "thrust coefficient", new Spread.Normal(0.03),
         "repeatability of bench runs, common practice, no source", (state, d) => state.Propeller(1 + d, 1));
 
     public static readonly NoiseSource PropellerTorque = new(
-        "propeller_torque", NoiseUnit.Share, "power coefficient, and with it the torque", new Spread.Normal(0.05),
+        "propeller_torque", "torque of the propeller", NoiseUnit.Share, Amount,
+        "power coefficient, and with it the torque", new Spread.Normal(0.05),
         "repeatability of bench runs, common practice, no source", (state, d) => state.Propeller(1, 1 + d));
 
     public static readonly NoiseSource YawLeverageOfWing = new(
-        "yaw_leverage", NoiseUnit.Range, "from low (-1) over the study's (0) to high (+1)", new Spread.Triangle(-1, 0, 1),
+        "yaw_leverage", "yaw leverage of the wing", NoiseUnit.Range, ("towards high", "towards low"),
+        "from low (-1) over the study's (0) to high (+1)", new Spread.Triangle(-1, 0, 1),
         "range of the model (docs/model.md), assumption",
         (state, d) => state with { Wing = state.Wing with { YawLeverage = state.Wing.YawLeverage.Towards(d) } });
 
     public static readonly NoiseSource RiserCouplingOfWing = new(
-        "riser_coupling", NoiseUnit.Range, "from soft (-1) over the study's (0) to stiff (+1), in equal ratios",
+        "riser_coupling", "riser coupling", NoiseUnit.Range, ("towards stiff", "towards soft"),
+        "from soft (-1) over the study's (0) to stiff (+1), in equal ratios",
         new Spread.Triangle(-1, 0, 1), "range of the model (docs/model.md), assumption", Coupling);
 
     public static readonly NoiseSource GlideRatio = new(
-        "glide_ratio", NoiseUnit.Share, "glide ratio at every speed", new Spread.Normal(0.05), Practice,
+        "glide_ratio", "glide ratio of the wing", NoiseUnit.Share, ("better", "worse"),
+        "glide ratio at every speed", new Spread.Normal(0.05), Practice,
         (state, d) => state with { Wing = state.Wing with { Polar = state.Wing.Polar.WithGlide(1 + d) } });
 
     public static readonly NoiseSource DragArea = new(
-        "drag_area", NoiseUnit.Share, "drag area of pilot and frame", new Spread.Normal(0.15), Practice,
+        "drag_area", "drag area of pilot and frame", NoiseUnit.Share, Amount,
+        "drag area of pilot and frame", new Spread.Normal(0.15), Practice,
         (state, d) => state with
         {
             Machine = state.Machine with
@@ -87,7 +109,8 @@ public sealed class NoiseSource
         });
 
     public static readonly NoiseSource AirTemperature = new(
-        "air_temperature", NoiseUnit.Temperature, "temperature, and with it the density, at every altitude", new Spread.Normal(8),
+        "air_temperature", "air temperature", NoiseUnit.Temperature, ("warmer", "colder"),
+        "temperature, and with it the density, at every altitude", new Spread.Normal(8),
         "a temperate climate over the flying season, common practice, no source",
         (state, d) => state with
         {
@@ -97,9 +120,11 @@ public sealed class NoiseSource
     private readonly Func<NoiseCase, double, NoiseCase> change;
 
     private NoiseSource(
-        string name, NoiseUnit unit, string meaning, Spread usual, string source, Func<NoiseCase, double, NoiseCase> change)
+        string name, string title, NoiseUnit unit, (string More, string Less) ways, string meaning, Spread usual, string source,
+        Func<NoiseCase, double, NoiseCase> change)
     {
-        (Name, Unit, Meaning, Usual, Source, this.change) = (name, unit, meaning, usual, source, change);
+        (Name, Title, Unit, Meaning, Usual, Source, this.change) = (name, title, unit, meaning, usual, source, change);
+        (More, Less) = ways;
         rows.Add(this);
     }
 
@@ -109,8 +134,14 @@ public sealed class NoiseSource
     /// <summary>As a study file writes it.</summary>
     public string Name { get; }
 
-    /// <summary>As people say it.</summary>
-    public string Title => Name.Replace('_', ' ');
+    /// <summary>As people say it: what to measure.</summary>
+    public string Title { get; }
+
+    /// <summary>Which way a deviation above 0 goes, in words.</summary>
+    public string More { get; }
+
+    /// <summary>Which way a deviation below 0 goes, in words.</summary>
+    public string Less { get; }
 
     /// <summary>What its deviation is measured in.</summary>
     public NoiseUnit Unit { get; }
@@ -130,9 +161,10 @@ public sealed class NoiseSource
     /// <inheritdoc/>
     public override string ToString() => Name;
 
-    private static NoiseSource Build(string name, GeometryInput input, string meaning, double standardDeviation) => new(
-        name, input.Kind == InputKind.Angle ? NoiseUnit.Angle : NoiseUnit.Length, meaning, new Spread.Normal(standardDeviation), Practice,
-        (state, d) => state.Built(input, d));
+    private static NoiseSource Build(
+        string name, string title, GeometryInput input, (string More, string Less) ways, string meaning, double standardDeviation) => new(
+            name, title, input.Kind == InputKind.Angle ? NoiseUnit.Angle : NoiseUnit.Length, ways, meaning,
+            new Spread.Normal(standardDeviation), Practice, (state, d) => state.Built(input, d));
 
     private static MassItem Moved(MassItem item, double forward, double right) => item with
     {
@@ -149,22 +181,3 @@ public sealed class NoiseSource
     }
 }
 #pragma warning restore CS1591
-
-/// <summary>What a deviation is measured in.</summary>
-public enum NoiseUnit
-{
-    /// <summary>m.</summary>
-    Length,
-
-    /// <summary>rad.</summary>
-    Angle,
-
-    /// <summary>A share of the study's value.</summary>
-    Share,
-
-    /// <summary>K.</summary>
-    Temperature,
-
-    /// <summary>From the low end of the model's range (-1) to the high end (+1).</summary>
-    Range,
-}

@@ -20,7 +20,8 @@ internal static class NoiseReader
         Key.Optional(Correlations, "[[seat_right, frame_right, 0.5]]", "a list of pairs, each with its rank correlation"),
     ]);
 
-    private static readonly SectionKeys spreadKeys = new("noise.<source>",
+    /// <summary>The keys of one source.</summary>
+    public static SectionKeys SpreadKeys { get; } = new("noise.<source>",
         Key.Optional("normal", "10 mm"), Key.Optional("from", "-20 mm"), Key.Optional("to", "20 mm"),
         Key.Optional("uniform", "[-3 mm, 3 mm]", "the smallest and the largest deviation"),
         Key.Optional("triangle", "[-1, 0, 1]", "the smallest, the most frequent and the largest deviation"),
@@ -30,15 +31,33 @@ internal static class NoiseReader
     public static NoiseSetting Read(Section study)
     {
         if (!study.Has("noise"))
+        {
+            study.DiagnosticBag.AddAssumption("noise", "the usual spreads (docs/noise.md)",
+                "assumption; `noise: none` takes every number as exact");
             return NoiseSetting.Usual;
+        }
+
         if (study.Value("noise") is Node.Scalar { Text: None })
             return NoiseSetting.None;
         if (study.Child("noise", Keys) is not { } noise)
             return NoiseSetting.None;
         var sources = NoiseSource.All.Select(source => (source, Spread: SpreadOf(noise, source)))
             .Where(pair => pair.Spread is not null).Select(pair => (pair.source, pair.Spread!)).ToList();
-        return new NoiseSetting(sources, [.. noise.List(Correlations).Select(item => Correlation(noise, item, sources))
+        var setting = new NoiseSetting(sources, [.. noise.List(Correlations).Select(item => Correlation(noise, item, sources))
             .OfType<RankCorrelation>()]) { Cases = Cases(noise), Seed = (uint)noise.Integer("seed", 1, 0, int.MaxValue) };
+        CheckTogether(noise, setting);
+        return setting;
+    }
+
+    /// <summary>Each pair stands once, and there are numbers that have all the correlations.</summary>
+    private static void CheckTogether(Section noise, NoiseSetting setting)
+    {
+        var pairs = setting.Correlations.Select(pair => string.Join(" and ", new[] { pair.First.Name, pair.Second.Name }.Order())).ToList();
+        if (pairs.GroupBy(pair => pair).FirstOrDefault(group => group.Count() > 1) is { } twice)
+            noise.DiagnosticBag.Add(noise.At(Correlations), $"{noise.PathOf(Correlations)} has {twice.Key} twice.", "Keep one of them.");
+        else if (!setting.IsPossible)
+            noise.DiagnosticBag.Add(noise.At(Correlations), $"No numbers can have all of {noise.PathOf(Correlations)} at once.",
+                "Bring one of them nearer to 0, or leave it out.");
     }
 
     /// <summary>A power of two keeps the sample even.</summary>
@@ -84,15 +103,18 @@ internal static class NoiseReader
     {
         if (!noise.Has(source.Name))
             return source.Usual;
-        if (noise.Value(source.Name) is Node.Scalar { Text: None } || noise.Child(source.Name, spreadKeys) is not { } spread)
+        if (noise.Value(source.Name) is Node.Scalar { Text: None } || noise.Child(source.Name, SpreadKeys) is not { } spread)
             return null;
         string[] kinds = [.. new[] { "normal", "uniform", "triangle", "table" }.Where(spread.Has)];
         if (kinds.Length != 1)
         {
-            spread.DiagnosticBag.Add(spread.Owner, $"{spread.Path} wants one kind of spread.", "Keep one of normal, uniform, triangle and table.");
+            spread.DiagnosticBag.Add(spread.Owner, $"{spread.Path} wants one kind of spread.",
+                "Keep one of normal, uniform, triangle and table.");
             return null;
         }
 
+        foreach (var end in new[] { "from", "to" }.Where(end => kinds[0] != "normal" && spread.Has(end)))
+            spread.DiagnosticBag.Add(spread.At(end), $"{spread.PathOf(end)} is for a normal spread only.", $"Remove `{end}`.");
         return kinds[0] == "normal" ? Normal(spread, source) : Listed(spread, source, kinds[0]);
     }
 
@@ -145,10 +167,11 @@ internal static class NoiseReader
             return new RankCorrelation(first, second, rank);
         }
 
-        noise.DiagnosticBag.Add(item, $"An item of {noise.PathOf(Correlations)} is two different sources that are not none and a number between "
-            + "-1 and 1.", "Write for example [seat_right, frame_right, 0.5].");
+        noise.DiagnosticBag.Add(item, $"An item of {noise.PathOf(Correlations)} is two different sources that are not none and a number "
+            + "between -1 and 1.", "Write for example [seat_right, frame_right, 0.5].");
         return null;
 
-        NoiseSource? Find(Node.Scalar cell) => sources.Select(pair => pair.Source).FirstOrDefault(source => source.Name == cell.Text.Trim());
+        NoiseSource? Find(Node.Scalar cell) =>
+            sources.Select(pair => pair.Source).FirstOrDefault(source => source.Name == cell.Text.Trim());
     }
 }

@@ -185,7 +185,8 @@ internal static class StudyKeys
     [
         File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, YawLeverage,
         Sideslip, Phase,
-        Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, Plan,
+        Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, NoiseReader.Keys,
+        NoiseReader.SpreadKeys, Plan,
         Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];
 

@@ -1,6 +1,7 @@
 using FrameOpt.Model.Mission;
+using FrameOpt.Studies.Noise;
 
-namespace FrameOpt.Studies.Noise;
+namespace FrameOpt.Studies;
 
 /// <summary>How sure the answer is: the chosen design over a sample of what may really be, and what moves it most.</summary>
 /// <param name="Setting">What is uncertain.</param>
