@@ -10,6 +10,8 @@ namespace FrameOpt.Model;
 /// <param name="HubRightMetres">Hub, right of the datum.</param>
 /// <param name="HubUpMetres">Hub, above the datum.</param>
 /// <param name="HangLineForwardMetres">Hang points, forward of the datum.</param>
+/// <param name="HangHeightDifferenceMetres">Right hang point above the left, +; the suspension height is the middle of the two.</param>
+/// <param name="StrapDifferenceMetres">Right strap or carabiner longer than the left, +.</param>
 public readonly record struct FrameGeometry(
     double SpacingMetres,
     double OffsetMetres,
@@ -19,7 +21,9 @@ public readonly record struct FrameGeometry(
     double HubForwardMetres,
     double HubRightMetres,
     double HubUpMetres,
-    double HangLineForwardMetres)
+    double HangLineForwardMetres,
+    double HangHeightDifferenceMetres,
+    double StrapDifferenceMetres)
 {
     /// <summary>Reads one input, m or rad.</summary>
     public double this[GeometryInput input] => input.Of(this);
