@@ -54,6 +54,7 @@ public sealed record RunAnswer(
         BandSection.Of(result, chosen),
         LimitsSection.Of(result),
         .. BuildErrorsSection.Of(result),
+        .. SpinUpSection.Of(result, chosen),
         GroundChecksSection.BeforeFlight(result.Study, chosen),
     ];
 }

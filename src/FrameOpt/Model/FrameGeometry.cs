@@ -28,6 +28,12 @@ public readonly record struct FrameGeometry(
     /// <summary>Reads one input, m or rad.</summary>
     public double this[GeometryInput input] => input.Of(this);
 
+    /// <summary>Height of the right hang point above the datum.</summary>
+    public double RightHeightMetres => HeightMetres + HangHeightDifferenceMetres / 2;
+
+    /// <summary>Height of the left hang point above the datum.</summary>
+    public double LeftHeightMetres => HeightMetres - HangHeightDifferenceMetres / 2;
+
     /// <summary>A machine as built, with 0 for the four inputs that only a design says.</summary>
     public static FrameGeometry AsBuilt(Machine machine)
     {

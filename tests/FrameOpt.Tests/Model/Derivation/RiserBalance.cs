@@ -101,8 +101,9 @@ public sealed class RiserBalance
         return Vector<double>.Build.Dense([held.X, held.Z, side]);
     }
 
-    /// <summary>The turn against a level wing that a body neither rolled nor yawed already has between the upper ends of its straps: a longer
-    /// one ends further up the lines. Right end down the lines is roll to the right, right end back across them is nose right.</summary>
+    /// <summary>The turn against a level wing that a body neither rolled nor yawed already has between the upper ends of its straps: a
+    /// longer one ends further up the lines. Right end down the lines is roll to the right, right end back across them is nose
+    /// right.</summary>
     private Vec Unequal
     {
         get
