@@ -62,6 +62,7 @@ public sealed record RunAnswer(
         .. ChoiceSection.Of(result).Where(_ => withCases),
         LimitsSection.Of(result),
         .. BuildErrorsSection.Of(result),
+        .. SpinUpSection.Of(result, chosen),
         GroundChecksSection.BeforeFlight(result.Study, chosen),
     ];
 }

@@ -131,6 +131,9 @@ internal static class DesignParts
             binder.Bind(view => Html.SectionBody(LimitsSection.Of(view.Result))),
             .. BuildErrorsSection.Of(content.Result).SelectMany(section => (XElement[])[Html.Heading(section.Title),
                 binder.Bind(view => Html.SectionBody(BuildErrorsSection.Of(view.Result).First()))]),
+            .. content.IsFeasible ? SpinUpSection.Of(content.Result, content.Result.Chosen!).SelectMany(section => (XElement[])
+                [Html.Heading(section.Title),
+                    binder.Bind(view => Html.SectionBody(SpinUpSection.Of(view.Result, view.Evaluation).First()))]) : [],
         ]);
     }
 }

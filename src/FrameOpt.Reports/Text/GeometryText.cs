@@ -43,8 +43,14 @@ public static class DrillingDimensions
     /// <param name="geometry">The design.</param>
     /// <param name="unit">The user's unit of the spacing.</param>
     public static string Sentence(FrameGeometry geometry, DisplayUnit unit) =>
-        $"LEFT hang point {Place(-LeftMetres(geometry), unit)}; "
-        + $"RIGHT hang point {Place(RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.";
+        $"LEFT hang point {Place(-LeftMetres(geometry), unit)}{Height(geometry, geometry.LeftHeightMetres, unit)}; "
+        + $"RIGHT hang point {Place(RightMetres(geometry), unit)}{Height(geometry, geometry.RightHeightMetres, unit)}. "
+        + "Measure both from the plane of symmetry, not from hole to hole.";
+
+    /// <summary>", 205 mm above the datum" where the two hang points differ in height; else the height of the hang line says
+    /// it.</summary>
+    private static string Height(FrameGeometry geometry, double metres, DisplayUnit unit) => geometry.HangHeightDifferenceMetres == 0 ? ""
+        : $", {unit.Text(Math.Abs(metres))} {(metres < 0 ? "below" : "above")} the datum";
 
     /// <summary>"207 mm to the left", in millimetres too where the unit is another.</summary>
     /// <param name="rightMetres">Metres to the right of the plane of symmetry.</param>

@@ -61,6 +61,15 @@ public sealed record Study(
     /// <summary>The unit in which lengths without one of their own are shown: that of the hang-point spacing.</summary>
     public DisplayUnit LengthUnit => Factor(GeometryInput.HangPointSpacing).Unit;
 
+    /// <summary>What a builder may get wrong: every factor, and what compares the two sides, which every frame has: a hang point and a
+    /// strap on each.</summary>
+    public IReadOnlyList<StudyFactor> BuildDimensions =>
+    [
+        .. Factors,
+        .. FactorCatalogue.All.Where(input => input.ChangeWords is not null && Factors.All(factor => factor.Input != input))
+            .Select(input => new StudyFactor(input, [input.AsBuilt(Machine)], LengthUnit)),
+    ];
+
     /// <summary>The title, with the variant's name after it.</summary>
     public string FullTitle => Variant.Length > 0 ? $"{Title} - {Variant}" : Title;
 

@@ -16,7 +16,7 @@ public class UncertaintyRunTests
     private static readonly NoiseSource[] sided =
     [
         NoiseSource.SeatRight, NoiseSource.FrameRight, NoiseSource.OffsetBuilt, NoiseSource.AngleBuilt, NoiseSource.HubRightBuilt,
-        NoiseSource.BladePull,
+        NoiseSource.HangHeightsBuilt, NoiseSource.Straps, NoiseSource.BladePull,
     ];
 
     private static readonly Machine mirroredMachine = Mirrored(WorkedMachine.Machine);
@@ -84,7 +84,7 @@ public class UncertaintyRunTests
         var study = ReportFixture.Study();
         var sample = Of(study, WorkedMachine.Mission, ReportFixture.WorkedGeometry).Sample;
         var all = Enumerable.Range(1, UncertaintyRun.Samples)
-            .SelectMany(seed => new NoiseSample(study.Noise, UncertaintyRun.CasesOfSample, (uint)seed).Cases(WorkedMachine.Mission))
+            .SelectMany(seed => new NoiseSample(study.Noise, NoiseSetting.Usual.Cases, (uint)seed).Cases(WorkedMachine.Mission))
             .Select(one => Evaluate(one, ReportFixture.WorkedGeometry)).ToList();
         Assert.Equal(all.Count, sample.Cases);
         double Share(Func<DesignEvaluation, bool> holds) => all.Count(holds) / (double)all.Count;
@@ -119,7 +119,7 @@ public class UncertaintyRunTests
     }
 
     private static UncertaintyResult Of(Study study, MissionModel mission, FrameGeometry design) =>
-        UncertaintyRun.Of(study, mission, [], design);
+        UncertaintyRun.Of(study, mission, [], design, []);
 
     private static DesignEvaluation Evaluate(SampledCase one, FrameGeometry design) => one.Model.Evaluate(design + one.BuiltOff);
 

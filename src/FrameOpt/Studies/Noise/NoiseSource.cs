@@ -65,6 +65,19 @@ public sealed class NoiseSource
         "hub_up_built", "propeller hub, up and down", GeometryInput.HubUp, ("up", "down"),
         "propeller hub up +", 3 * BuildTolerance.LengthMetres);
 
+    public static readonly NoiseSource HubForwardBuilt = Build(
+        "hub_forward_built", "propeller hub, forward and back", GeometryInput.HubForward, ("forward", "back"),
+        "propeller hub forward +", 3 * BuildTolerance.LengthMetres);
+
+    public static readonly NoiseSource HangHeightsBuilt = Build(
+        "hang_heights_built", "unequal heights of the hang points", GeometryInput.HangHeightDifference,
+        ("higher on the right", "higher on the left"),
+        "right hang point higher than the left +", BuildTolerance.LengthMetres);
+
+    public static readonly NoiseSource Straps = Build(
+        "straps", "unequal lengths of the straps", GeometryInput.StrapDifference, ("longer on the right", "longer on the left"),
+        "right strap or carabiner longer than the left +", 2 * BuildTolerance.LengthMetres);
+
     public static readonly NoiseSource BladePull = new(
         "blade_pull", "pull of the down-going blade", NoiseUnit.Length, Sides,
         "centre of thrust beside the hub, from the pull of the down-going blade, to the right +",
