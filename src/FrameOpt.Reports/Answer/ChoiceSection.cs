@@ -118,8 +118,8 @@ internal static class ChoiceSection
             .OrderByDescending(source => shares.Max(share => share.Shares.FirstOrDefault(one => one.Source == source)?.Shapley ?? 0))
             .Take(MostSources).ToList();
         return new AnswerSection("What the spread comes from",
-            ["All numbers uncertain at once: what each adds to the variance of the residual torque (Shapley share), and what of it is lost when "
-                + "only that number is uncertain in company with the others (total Sobol index), no straight line assumed."],
+            ["All numbers uncertain at once: the share of each in the variance of the residual torque (Shapley effect), and in brackets the share that "
+                + "would remain if every other number were known (total Sobol index). No straight line is assumed; good to about 3 in 100."],
             new AnswerTable(
                 ["uncertain number", .. shares.Select(share => Invariant($"{study.Mission[share.Phase].Name}, spread ±{share.StandardDeviation:0.0} N·m"))],
                 [.. first.Select(source => (IReadOnlyList<string>)

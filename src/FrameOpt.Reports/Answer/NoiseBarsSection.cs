@@ -7,6 +7,8 @@ namespace FrameOpt.Reports.Answer;
 /// <summary>What each uncertain number does alone, at both ends of where 8 of 10 cases lie.</summary>
 internal static class NoiseBarsSection
 {
+    private const int MostNamed = 5;
+
     /// <summary>Above the bars wherever they stand.</summary>
     public const string Title = "What moves it most: each uncertain number alone";
 
@@ -84,7 +86,7 @@ internal static class NoiseBarsSection
     {
         var changing = bars.Where(bar => bar.LowBest is not null || bar.HighBest is not null).Select(bar => bar.Source.Title).ToList();
         return changing.Count == 0 ? "None of them, alone, would make another design of the front the best."
-            : changing.Count == bars.Count ? "Every one of them, alone, would make another design of the front the best."
+            : changing.Count > MostNamed ? $"{changing.Count} of the {bars.Count} numbers, alone, would make another design of the front the best."
             : $"Another design of the front would be the best with one of these off by so much: {string.Join("; ", changing)}.";
     }
 }

@@ -8,6 +8,6 @@ public sealed record SpreadShares(int Phase, double StandardDeviation, IReadOnly
 
 /// <summary>What a source has in the spread of a number.</summary>
 /// <param name="Source">Which.</param>
-/// <param name="Total">Share of the variance that is gone when nothing but the source is known (total Sobol index).</param>
+/// <param name="Total">Share of the variance that remains when every other source is known (total Sobol index).</param>
 /// <param name="Shapley">Its part when all of the variance is divided among the sources; all of them add up to 1.</param>
 public sealed record SourceShare(NoiseSource Source, double Total, double Shapley);
