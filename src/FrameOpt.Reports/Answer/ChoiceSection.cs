@@ -1,6 +1,5 @@
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
-using FrameOpt.Studies.Noise;
 using static System.FormattableString;
 
 namespace FrameOpt.Reports.Answer;
@@ -27,8 +26,8 @@ internal static class ChoiceSection
         var study = result.Study;
         var chosen = choice.Standings[0];
         yield return choice.Standings.Count == 1 ? "It is the only design on the front."
-            : $"Of {NumberFormat.Count(choice.Standings.Count, "design")} of the front, ranked anew in each of {NumberFormat.Count(choice.Cases)} cases, it is the best in "
-                + $"{InCases(chosen.Best)}{Others(study, chosen.Design, choice)}. {None(choice)}".TrimEnd();
+            : $"Of {NumberFormat.Count(choice.Standings.Count, "design")} of the front, ranked in each of "
+                + $"{NumberFormat.Count(choice.Cases)} cases, it is the best in {InCases(chosen.Best)}{Others(study, chosen.Design, choice)}. {None(choice)}".TrimEnd();
         if (choice.Weights.Count > 0)
             yield return Weights(study, chosen.Design, choice);
         yield return $"By {StudyText.Method(Other(study.Ranking.Method))}, the other ranking method, the best is "
@@ -36,8 +35,8 @@ internal static class ChoiceSection
         if (choice.Seeds.Count > 0)
             yield return Seeds(study, chosen.Design, choice);
         if (choice.Better.Count > 0)
-            yield return $"NOT THE BEST OVER THE CASES: {NumberFormat.Count(choice.Better.Count, "other design")} of the front ranks before it in 80 of "
-                + "100 cases or more, of those in which one of the two meets every limit.";
+            yield return $"NOT THE BEST OVER THE CASES: {NumberFormat.Count(choice.Better.Count, "other design")} of the front ranks before "
+                + "it in 80 of 100 cases or more, of those in which one of the two meets every limit.";
         yield return Group(study, chosen.Design, choice);
     }
 
@@ -73,7 +72,7 @@ internal static class ChoiceSection
         var others = choice.Group.Count - 1;
         if (others == 0)
             return "No other design of the front ranks before it in 20 of 100 cases or more.";
-        var round = study.Factors.Count(factor => Uncertainty.RoundFigure.IsRound(factor.Input, choice.Easiest.Geometry[factor.Input]));
+        var round = study.Factors.Count(factor => RoundFigure.IsRound(factor.Input, choice.Easiest.Geometry[factor.Input]));
         var easiest = choice.Easiest == chosen ? "This one is the easiest of them to build"
             : $"THE EASIEST OF THEM TO BUILD: {Named(study, chosen, choice.Easiest)}";
         return $"{NumberFormat.Count(others, "other design")} of the front cannot be told apart from it: each ranks before it in 20 of 100 "
@@ -83,10 +82,13 @@ internal static class ChoiceSection
     /// <summary>What a design has that the chosen one has not.</summary>
     private static string Named(Study study, FrontDesign chosen, FrontDesign design)
     {
-        var other = study.Factors.Where(factor => factor.Unit.Text(design.Geometry[factor.Input]) != factor.Unit.Text(chosen.Geometry[factor.Input]))
-            .Select(factor => GeometryText.Short(factor, design.Geometry[factor.Input])).ToList();
+        var other = study.Factors.Select(factor => (Own: Short(factor, design), Of: Short(factor, chosen)))
+            .Where(pair => pair.Own != pair.Of).Select(pair => pair.Own).ToList();
         return other.Count == 0 ? "the same design" : $"that with {string.Join(", ", other)}";
     }
+
+    private static string Short(StudyFactor factor, FrontDesign design) =>
+        GeometryText.Short(factor, design.Geometry[factor.Input]);
 
     private static AnswerTable? Price(Study study, ChoiceResult choice)
     {
@@ -118,10 +120,12 @@ internal static class ChoiceSection
             .OrderByDescending(source => shares.Max(share => share.Shares.FirstOrDefault(one => one.Source == source)?.Shapley ?? 0))
             .Take(MostSources).ToList();
         return new AnswerSection("What the spread comes from",
-            ["All numbers uncertain at once: the share of each in the variance of the residual torque (Shapley effect), and in brackets the share that "
-                + "would remain if every other number were known (total Sobol index). No straight line is assumed; good to about 3 in 100."],
+            ["All numbers uncertain at once: the share of each in the variance of the residual torque (Shapley effect), and in "
+                + "brackets the share that would remain if every other number were known (total Sobol index). No straight line is assumed; good "
+                + "to about 3 in 100."],
             new AnswerTable(
-                ["uncertain number", .. shares.Select(share => Invariant($"{study.Mission[share.Phase].Name}, spread ±{share.StandardDeviation:0.0} N·m"))],
+                ["uncertain number", .. shares.Select(share =>
+                    Invariant($"{study.Mission[share.Phase].Name}, spread ±{share.StandardDeviation:0.0} N·m"))],
                 [.. first.Select(source => (IReadOnlyList<string>)
                 [
                     source.Title,

@@ -101,7 +101,8 @@ internal static class LimitsSection
     }
 
     private static List<string> CasesViolating(StudyResult result, StudyLimit limit) =>
-        [.. result.Scenarios.Where(scenario => !limit.Response.IsOverCases && !limit.IsMetBy(scenario.Chosen)).Select(scenario => StudyText.Name(scenario.Case))];
+        [.. result.Scenarios.Where(scenario => !limit.Response.IsOverCases && !limit.IsMetBy(scenario.Chosen))
+            .Select(scenario => StudyText.Name(scenario.Case))];
 
     private static LimitMargin? Nearest(StudyResult result, StudyLimit limit) =>
         result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);

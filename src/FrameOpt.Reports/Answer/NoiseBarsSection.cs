@@ -86,7 +86,7 @@ internal static class NoiseBarsSection
     {
         var changing = bars.Where(bar => bar.LowBest is not null || bar.HighBest is not null).Select(bar => bar.Source.Title).ToList();
         return changing.Count == 0 ? "None of them, alone, would make another design of the front the best."
-            : changing.Count > MostNamed ? $"{changing.Count} of the {bars.Count} numbers, alone, would make another design of the front the best."
+            : changing.Count > MostNamed ? $"{changing.Count} of the {bars.Count}, alone, would make another design of the front the best."
             : $"Another design of the front would be the best with one of these off by so much: {string.Join("; ", changing)}.";
     }
 }

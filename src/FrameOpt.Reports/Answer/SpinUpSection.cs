@@ -17,8 +17,8 @@ internal static class SpinUpSection
     {
         if (Find(result, design) is { } spin)
             yield return new AnswerSection(Title, [Verdict(result.Study, spin),
-                "This takes the propeller from standstill to its speed at an even rate, which is on the safe side for an engine that idles. "
-                    + "It leaves out the engine's own inertia and the overshoot: a torque that comes on quickly twists the risers further "
+                "This takes the propeller from standstill to its speed at an even rate, which is on the safe side for an engine that "
+                    + "idles. It leaves out the engine's own inertia and the overshoot: a torque that comes on quickly twists the risers further "
                     + "than the same torque held steady, by up to twice."]);
     }
 
@@ -38,14 +38,14 @@ internal static class SpinUpSection
             return $"Open the throttle over {Up(spin.ShortestSeconds)} or longer: faster, the torque of spinning up the propeller takes "
                 + $"the twist margin in {name} below {least}. Held steady it is {Margin(spin.SteadyMargin)}.";
         if (double.IsNaN(spin.ShortestSeconds))
-            return $"How quickly the throttle may be opened in {name} before the twist margin falls below {least} cannot be told: the study "
-                + "does not give the propeller's moment of inertia (`machine.propeller.polar_inertia`)"
+            return $"How quickly the throttle may be opened in {name} before the twist margin falls below {least} cannot be told: the "
+                + "study does not give the propeller's moment of inertia (`machine.propeller.polar_inertia`)"
                 + (double.IsNaN(spin.EngineMargin) ? " or the engine's torque." : $", and at the most the engine gives, "
                     + $"{NumberFormat.Text(spin.EngineTorqueNewtonMetres, "N·m")} at the propeller, it is {Margin(spin.EngineMargin)}.");
-        return $"However quickly the throttle is opened, the torque of spinning up the propeller keeps the twist margin in {name} at {least} "
-            + "or above: " + (spin.EngineMargin >= spin.LeastMargin
-                ? $"the engine gives {NumberFormat.Text(spin.EngineTorqueNewtonMetres, "N·m")} at the propeller at most, and the margin is then "
-                    + $"{Margin(spin.EngineMargin)}, {Margin(spin.SteadyMargin)} held steady."
+        return $"However quickly the throttle is opened, the torque of spinning up the propeller keeps the twist margin in {name} at "
+            + $"{least} or above: " + (spin.EngineMargin >= spin.LeastMargin
+                ? $"the engine gives {NumberFormat.Text(spin.EngineTorqueNewtonMetres, "N·m")} at the propeller at most, and the "
+                    + $"margin is then {Margin(spin.EngineMargin)}, {Margin(spin.SteadyMargin)} held steady."
                 : $"even in a tenth of a second. Held steady it is {Margin(spin.SteadyMargin)}.");
     }
 

@@ -20,7 +20,8 @@ public sealed class CertificateRun
     {
         var cost = study.ResponsesOverCases.Count == 0 ? 1 : study.Noise.Cases;
         isEstimate = !(study.GridSize <= RunLimits.MaxFullGrid / cost);
-        this.study = isEstimate ? SubGrid.Of(study, RunLimits.MaxPartialGrid / cost) : study with { Search = new SearchSetting.Exhaustive() };
+        this.study = isEstimate ? SubGrid.Of(study, RunLimits.MaxPartialGrid / cost)
+            : study with { Search = new SearchSetting.Exhaustive() };
         exact = new SearchRun(this.study, mission, threads);
     }
 

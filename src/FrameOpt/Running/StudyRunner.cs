@@ -5,7 +5,6 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Search;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
-using FrameOpt.Studies.Noise;
 using FrameOpt.Uncertainty;
 
 namespace FrameOpt.Running;
@@ -18,7 +17,7 @@ public sealed class StudyRunner
     private readonly SearchRun main;
     private readonly (WingCase Case, SearchRun Run)[] scenarios;
     private readonly CertificateRun? certificate;
-    private readonly (ulong Seed, SearchRun Run)[] otherSeeds = [];
+    private readonly SeedRuns seeds;
     private readonly Stopwatch searchClock = new();
     private readonly Stopwatch scenarioClock = new();
     private readonly Stopwatch certificateClock = new();
@@ -36,10 +35,7 @@ public sealed class StudyRunner
         scenarios = [.. WingCases.All.Where(wingCase => wingCase != WingCase.AsGiven).Select(wingCase => (
             wingCase, new SearchRun(study, mission.With(wingCase.Of(study.Wing)), threads, cache, wingCase.ToString())))];
         certificate = study.Search is SearchSetting.Evolutionary ? new CertificateRun(study, mission, threads) : null;
-        if (study.Search is SearchSetting.Evolutionary { Stop.Evaluations: <= RunLimits.MaxEvaluationsForSeeds } evolutionary
-            && study.Noise.Sources.Count > 0)
-            otherSeeds = [.. Enumerable.Range(1, RunLimits.OtherSeeds).Select(i => evolutionary with { Seed = evolutionary.Seed + (ulong)i })
-                .Select(setting => (setting.Seed, new SearchRun(study with { Search = setting }, mission, threads, cache, $"seed {setting.Seed}")))];
+        seeds = new SeedRuns(study, mission, threads, cache);
     }
 
     /// <summary>Seconds spent on model, limits and front.</summary>
@@ -70,16 +66,8 @@ public sealed class StudyRunner
             yield break;
         foreach (var step in CertificateSteps())
             yield return step;
-        foreach (var (number, (_, run)) in otherSeeds.Index())
-        {
-            foreach (var _ in run.Batches())
-            {
-                yield return new RunProgress(
-                    string.Create(CultureInfo.InvariantCulture, $"the same from another seed, {number + 1} of {otherSeeds.Length}"),
-                    run.Counts.Evaluated, run.Planned, null);
-            }
-        }
-
+        foreach (var step in seeds.Steps())
+            yield return step;
         if (main.Planned > RunLimits.MaxDesignsForScenarioSearch || study.ResponsesOverCases.Count > 0)
             yield break;
         foreach (var (number, (_, run)) in scenarios.Index())
@@ -120,7 +108,7 @@ public sealed class StudyRunner
                 chosen.Geometry, study.Band.WithinNewtonMetres),
             front.Count > 0 || main.Counts.NearestMiss < 0 ? null : Nearest())
         {
-            Uncertainty = chosen is null ? null : UncertaintyRun.Of(study, main.Mission, front, chosen.Geometry, Seeds()),
+            Uncertainty = chosen is null ? null : UncertaintyRun.Of(study, main.Mission, front, chosen.Geometry, seeds.Best()),
             Margins = chosen is null ? [] : BuildMargins.Of(main.Mission, study, chosen),
             Plan = study.Plan is null ? null : PlanRunner.Run(study, main.Mission, threads),
             Certificate = certificate?.Of(main.Front()),
@@ -141,9 +129,6 @@ public sealed class StudyRunner
 
         certificateClock.Stop();
     }
-
-    private IReadOnlyList<SeedBest> Seeds() => [.. otherSeeds.Where(other => other.Run.IsComplete)
-        .Select(other => new SeedBest(other.Seed, other.Run.RankedFront().FirstOrDefault()))];
 
     private IReadOnlyList<string> Dropped(IReadOnlyList<FrontDesign> front) => front.Count == 0 || study.IsOneFrame ? [] :
         [.. study.Objectives.Select(o => o.Response.Name).Where((_, o) => front.All(d => d.Objectives[o] == front[0].Objectives[o]))];

@@ -12,7 +12,8 @@ namespace FrameOpt.Studies;
 /// <param name="Resolution">Smaller differences are not shown as separate rows, in the response's unit; 0 for none.</param>
 public sealed record StudyObjective(Response Response, bool Maximise, bool Magnitude, double Resolution)
 {
-    /// <summary>The objective in one case of the noise; null where that says nothing: a standard deviation, or a share of the cases.</summary>
+    /// <summary>The objective in one case of the noise; null where that says nothing: a standard deviation, or a share of the
+    /// cases.</summary>
     public StudyObjective? OfOneCase => Response switch
     {
         Response.OverCases { Statistic: CaseStatistic.StandardDeviation or CaseStatistic.Share } or Response.LimitsMet => null,

@@ -3,7 +3,6 @@ using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
 using FrameOpt.Studies;
-using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Uncertainty;
 
@@ -48,7 +47,8 @@ public sealed class ChoiceRun
         {
             var there = one.Model.Evaluate(design.Geometry + one.BuiltOff);
             var values = Objectives(there);
-            return (Values: values, IsMet: Array.TrueForAll(limits, limit => limit.IsMetBy(there)) && Array.TrueForAll(values, double.IsFinite));
+            var isMet = Array.TrueForAll(limits, limit => limit.IsMetBy(there)) && Array.TrueForAll(values, double.IsFinite);
+            return (Values: values, IsMet: isMet);
         }).ToArray()).ToArray();
         met = [.. evaluated.Select(ofCase => ofCase.Select(one => one.IsMet ? one.Values : null).ToArray())];
         values = [.. designs.Select((_, d) => evaluated.Select(ofCase => ofCase[d].Values).ToArray())];
@@ -182,23 +182,8 @@ public sealed class ChoiceRun
         if (study.ResponsesOverCases.Count > 0)
             return (Best(standings, value => value.AsDrawn), chosen);
         var most = standings.Max(one => one.LimitsMet);
-        var often = standings.Where(one => one.LimitsMet >= most - LimitsWithin && one.Values.All(value => double.IsFinite(value.NineOfTen)))
-            .ToList();
+        var often = standings.Where(one => one.LimitsMet >= most - LimitsWithin
+            && one.Values.All(value => double.IsFinite(value.NineOfTen))).ToList();
         return (chosen, often.Count == 0 ? chosen : Best(often, value => value.NineOfTen));
-    }
-}
-
-/// <summary>Figures that are easy to mark out.</summary>
-public static class RoundFigure
-{
-    private const double StepMetres = 0.005;
-    private const double StepRadians = Math.PI / 180;
-    private const double Accuracy = 1e-6;
-
-    /// <summary>True for a multiple of 5 mm or of 1 deg.</summary>
-    public static bool IsRound(GeometryInput input, double si)
-    {
-        var steps = si / (input.Kind == InputKind.Angle ? StepRadians : StepMetres);
-        return Math.Abs(steps - Math.Round(steps)) < Accuracy;
     }
 }

@@ -41,7 +41,8 @@ public static class UncertaintyRun
 
     private static SampleSummary Summary(Study study, IReadOnlyList<IReadOnlyList<DesignEvaluation>> samples)
     {
-        Estimate Share(Func<DesignEvaluation, bool> holds) => Mean([.. samples.Select(sample => sample.Average(one => holds(one) ? 1.0 : 0))]);
+        Estimate Share(Func<DesignEvaluation, bool> holds) =>
+            Mean([.. samples.Select(sample => sample.Average(one => holds(one) ? 1.0 : 0))]);
         var flying = samples.SelectMany(sample => sample).Where(one => one.Failure is null).ToList();
         return new SampleSummary(
             samples.Sum(sample => sample.Count),
@@ -68,12 +69,14 @@ public static class UncertaintyRun
     }
 
     private static NoiseBar Bar(
-        Study study, MissionModel mission, IReadOnlyList<FrontDesign> compared, FrameGeometry design, (NoiseSource Source, Spread Spread) pair)
+        Study study, MissionModel mission, IReadOnlyList<FrontDesign> compared, FrameGeometry design,
+        (NoiseSource Source, Spread Spread) pair)
     {
         double low = pair.Spread.Quantile(LowShare), high = pair.Spread.Quantile(HighShare);
         var (below, above) = (NoiseSample.Case(mission, [(pair.Source, low)]), NoiseSample.Case(mission, [(pair.Source, high)]));
-        FrontDesign? Best(SampledCase there) => BestOf(study, compared, geometry => there.Model.Evaluate(geometry + there.BuiltOff)) is { } best
-            && best.Geometry != design ? best : null;
+        FrontDesign? Best(SampledCase there) =>
+            BestOf(study, compared, geometry => there.Model.Evaluate(geometry + there.BuiltOff)) is { } best && best.Geometry != design
+                ? best : null;
         return new NoiseBar(pair.Source, low, high, below.Model.Evaluate(design + below.BuiltOff),
             above.Model.Evaluate(design + above.BuiltOff), Best(below), Best(above));
     }

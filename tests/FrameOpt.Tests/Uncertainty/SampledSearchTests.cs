@@ -39,7 +39,8 @@ public class SampledSearchTests
         foreach (var design in result.Front)
         {
             var each = cases.Select(one => one.Model.Evaluate(design.Geometry + one.BuiltOff)).ToList();
-            var sorted = each.Select(one => one.Failure is null ? one[MissionQuantity.ResidualRms] : double.PositiveInfinity).Order().ToList();
+            var sorted = each.Select(one => one.Failure is null ? one[MissionQuantity.ResidualRms] : double.PositiveInfinity)
+                .Order().ToList();
             Assert.Equal(sorted[28], design.Objectives[0]); // 29 of 32 are 90.6 %, 28 are 87.5 %
             var met = each.Count(one => one.Failure is null && one[MissionQuantity.TwistMarginWorst] >= 5) / 32.0;
             Assert.Equal(met, result.Mission.Evaluate(design.Geometry)[new Response.LimitsMet()]);

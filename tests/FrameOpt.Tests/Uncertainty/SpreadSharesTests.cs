@@ -14,11 +14,13 @@ public class SpreadSharesTests
     [Fact]
     public void Two_numbers_that_only_add_share_by_their_variances()
     {
-        var setting = new NoiseSetting([(NoiseSource.OffsetBuilt, new Spread.Normal(0.003)), (NoiseSource.SeatRight, new Spread.Normal(0.004))], []);
+        var setting = new NoiseSetting(
+            [(NoiseSource.OffsetBuilt, new Spread.Normal(0.003)), (NoiseSource.SeatRight, new Spread.Normal(0.004))], []);
         foreach (var phase in SpreadSharesRun.Of(setting, WorkedMachine.Mission, ReportFixture.WorkedGeometry))
         {
             var moves = setting.Sources.ToDictionary(pair => pair.Source, pair =>
-                (At(pair.Source, 1e-3, phase.Phase) - At(pair.Source, -1e-3, phase.Phase)) / 2e-3 * ((Spread.Normal)pair.Spread).StandardDeviation);
+                (At(pair.Source, 1e-3, phase.Phase) - At(pair.Source, -1e-3, phase.Phase)) / 2e-3
+                    * ((Spread.Normal)pair.Spread).StandardDeviation);
             var variance = moves.Values.Sum(move => move * move);
             const string sampled = "512 pairs of points of an even sample, measured error below 2 in 100";
             Check.Close(Math.Sqrt(variance), phase.StandardDeviation, relative: 0.03, because: sampled);

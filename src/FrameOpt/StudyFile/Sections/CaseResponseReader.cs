@@ -8,8 +8,8 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Reads responses over cases: "mean of residual_rms", "share of cases with twist_margin_worst at least 3".</summary>
 internal static partial class CaseResponseReader
 {
-    private const string Forms = "Write mean of, standard deviation of, worst of, percentile 90 of or mean of worst 10 % of and a response; "
-        + "or share of cases with a response at least or at most an amount; or share of cases with every limit met.";
+    private const string Forms = "Write mean of, standard deviation of, worst of, percentile 90 of or mean of worst 10 % of and a "
+        + "response; or share of cases with a response at least or at most an amount; or share of cases with every limit met.";
 
     /// <summary>True for text that begins like a response over cases.</summary>
     public static bool IsOverCases(string text) => Beginning().IsMatch(text);
@@ -62,7 +62,8 @@ internal static partial class CaseResponseReader
         var percent = 0.0;
         if (number.Success)
         {
-            percent = NumberText.Parse(number.Value) is { Message: null, Unit: "", Value: > 0 and < 100 and var value } ? value : double.NaN;
+            percent = NumberText.Parse(number.Value) is { Message: null, Unit: "", Value: > 0 and < 100 and var value } ? value
+                : double.NaN;
             if (double.IsNaN(percent))
             {
                 diagnostics.Add(at, $"{number.Value} is not a share of the cases: above 0 and below 100 %.", Forms);
@@ -96,7 +97,8 @@ internal static partial class CaseResponseReader
     [GeneratedRegex("^(mean|standard deviation|worst|percentile|share)\\b")]
     private static partial Regex Beginning();
 
-    [GeneratedRegex("^(?<kind>mean of worst (?<percent>\\S+) ?%|percentile (?<percent>\\S+)|mean|standard deviation|worst) of (?<response>\\S+)$")]
+    [GeneratedRegex("^(?<kind>mean of worst (?<percent>\\S+) ?%|percentile (?<percent>\\S+)|mean|standard deviation|worst) "
+        + "of (?<response>\\S+)$")]
     private static partial Regex Statistic();
 
     [GeneratedRegex("^share of cases with (?<response>\\S+) (?<side>at least|at most) (?<amount>\\S.*)$")]

@@ -1,4 +1,4 @@
-namespace FrameOpt.Studies.Noise;
+namespace FrameOpt.Studies;
 
 /// <summary>Whether the chosen design is the best one when the numbers are not exact, and which others are as good.</summary>
 /// <param name="Cases">Cases in which the designs were ranked against each other.</param>
@@ -15,7 +15,8 @@ public sealed record ChoiceResult(
     public const double ToldApart = 0.8;
 
     /// <summary>The designs that nobody could tell apart from the chosen one, which is the first of them.</summary>
-    public IReadOnlyList<Standing> Group => [.. Standings.Where((one, i) => i == 0 || one.BeforeChosen is >= 1 - ToldApart and < ToldApart)];
+    public IReadOnlyList<Standing> Group =>
+        [.. Standings.Where((one, i) => i == 0 || one.BeforeChosen is >= 1 - ToldApart and < ToldApart)];
 
     /// <summary>The designs that are better than the chosen one, told apart from it by the cases.</summary>
     public IReadOnlyList<Standing> Better => [.. Standings.Where(one => one.BeforeChosen >= ToldApart)];
