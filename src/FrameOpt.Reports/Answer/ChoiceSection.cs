@@ -11,19 +11,20 @@ internal static class ChoiceSection
     private const int MostSources = 6;
 
     /// <summary>The sections; none when nothing is uncertain or there is nothing to choose.</summary>
-    public static IEnumerable<AnswerSection> Of(StudyResult result)
+    /// <param name="study">As understood.</param>
+    /// <param name="uncertainty">Of the chosen design, or null.</param>
+    public static IEnumerable<AnswerSection> Of(Study study, UncertaintyResult? uncertainty)
     {
-        if (result.Uncertainty is not { } uncertainty)
+        if (uncertainty is null)
             yield break;
         if (uncertainty.Choice is { } choice)
-            yield return new AnswerSection("Is it the best design?", [.. Sentences(result, choice)], Price(result.Study, choice));
+            yield return new AnswerSection("Is it the best design?", [.. Sentences(study, choice)], Price(study, choice));
         if (uncertainty.Shares.Count > 0)
-            yield return Shares(result.Study, uncertainty);
+            yield return Shares(study, uncertainty);
     }
 
-    private static IEnumerable<string> Sentences(StudyResult result, ChoiceResult choice)
+    private static IEnumerable<string> Sentences(Study study, ChoiceResult choice)
     {
-        var study = result.Study;
         var chosen = choice.Standings[0];
         yield return choice.Standings.Count == 1 ? "It is the only design on the front."
             : $"Of {NumberFormat.Count(choice.Standings.Count, "design")} of the front, ranked in each of "

@@ -59,7 +59,7 @@ public sealed record RunAnswer(
         .. WingSection.Of(result),
         BandSection.Of(result, chosen),
         .. UncertaintySection.Figures(result.Study, chosen, result.Uncertainty, MostBars).Where(_ => withCases),
-        .. ChoiceSection.Of(result).Where(_ => withCases),
+        .. ChoiceSection.Of(result.Study, result.Uncertainty).Where(_ => withCases),
         LimitsSection.Of(result),
         .. BuildErrorsSection.Of(result),
         .. SpinUpSection.Of(result, chosen),

@@ -52,6 +52,52 @@ internal static class UncertaintyJson
             json.WriteEnd("low", study, bar.LowDeviation, bar.Low, bar.LowBest);
             json.WriteEnd("high", study, bar.HighDeviation, bar.High, bar.HighBest);
         });
+        json.WriteOptional("choice", uncertainty.Choice, choice => Choice(json, study, choice));
+        json.WriteObjects("shares", uncertainty.Shares, phase =>
+        {
+            json.WriteString("phase", study.Mission[phase.Phase].Name);
+            json.WriteQuantity("standard_deviation", phase.StandardDeviation, "N·m");
+            json.WriteObjects("sources", phase.Shares, share =>
+            {
+                json.WriteString("source", share.Source.Name);
+                json.WriteDecimal("shapley", share.Shapley);
+                json.WriteDecimal("total", share.Total);
+            });
+        });
+        json.WriteEndObject();
+    }
+
+    private static void Choice(Utf8JsonWriter json, Study study, ChoiceResult choice)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("cases", choice.Cases);
+        json.WriteDecimal("none_meets_every_limit", choice.NoneMeetsLimits);
+        json.WriteObjects("designs", choice.Standings, one =>
+        {
+            json.WriteNumber("rank", one.Design.Rank);
+            json.WriteDecimal("best", one.Best);
+            json.WriteDecimal("before_chosen", one.BeforeChosen);
+            json.WriteDecimal("limits_met", one.LimitsMet);
+        });
+        json.WriteObjects("other_weights", choice.Weights, share =>
+        {
+            json.WriteNumber("rank", share.Design.Rank);
+            json.WriteDecimal("best", share.Share);
+        });
+        json.WriteObjects("other_seeds", choice.Seeds, seed =>
+        {
+            json.WriteNumber("seed", seed.Seed);
+            json.WriteOptional("best_design", seed.Best, best => EvaluationJson.Design(json, best.Geometry, study));
+        });
+        foreach (var (name, design) in new[]
+        {
+            ("best_by_other_method", choice.OtherMethod), ("easiest_to_build", choice.Easiest),
+            ("best_every_number_exact", choice.AsDrawn.Design), ("best_over_the_cases", choice.Robust.Design),
+        })
+        {
+            json.WriteOptional(name, design, best => EvaluationJson.Design(json, best.Geometry, study));
+        }
+
         json.WriteEndObject();
     }
 

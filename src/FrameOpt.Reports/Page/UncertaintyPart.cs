@@ -31,8 +31,8 @@ internal static class UncertaintyPart
             Html.Block("pictures", Panels(study, chosen, uncertainty.Bars).Select((panel, i) =>
                 Html.Figure(NoiseBars.Of(FormattableString.Invariant($"how-sure-{i + 1}"), panel)))),
             Html.Table(bars),
-            Html.Heading(phases.Title),
-            Html.SectionBody(phases));
+            Html.Block("words", ChoiceSection.Of(study, uncertainty).Prepend(phases)
+                .SelectMany(section => new[] { Html.Heading(section.Title), Html.SectionBody(section) })));
     }
 
     /// <summary>The residual of each settled phase, all at one scale, then the effort and what else has a limit.</summary>

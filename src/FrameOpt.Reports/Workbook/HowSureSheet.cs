@@ -49,7 +49,17 @@ internal static class HowSureSheet
         page.Heading(phases.Title);
         page.Paragraphs(phases.Lines);
         page.Table(Percentiles(study, uncertainty.Sample));
+        foreach (var section in ChoiceSection.Of(study, uncertainty))
+        {
+            page.Heading(section.Title);
+            page.Paragraphs(section.Lines);
+            if (section.Table is { } table)
+                page.Table(Texts(table));
+        }
     }
+
+    private static Table Texts(AnswerTable table) =>
+        new([.. table.Headers.Select((header, c) => Column.OfTexts(header, row => table.Rows[row][c]))], table.Rows.Count);
 
     /// <summary>A row for each number: its two ends, what they change in the heaviest phase, and what they give in the other settled
     /// phases.</summary>

@@ -66,6 +66,16 @@ internal static class SchemaPieces
             }),
     };
 
+    /// <summary>A response, or one over the cases of the noise.</summary>
+    public static JsonObject AnyResponse()
+    {
+        const string single = @"[a-z_]+(\[[^\[\]]+\])?";
+        return AnyOf(
+            new JsonObject { ["$ref"] = "#/$defs/response" },
+            Pattern($@"^(mean|standard deviation|worst|percentile +{Number}|mean of worst +{Number} *%) of {single}$"),
+            Pattern($"^share of cases with ({single} (at least|at most) +{Number}.*|every limit met)$"));
+    }
+
     public static JsonObject OfDimension(Dimension dimension)
     {
         var text = Pattern($"^{Number} *({Spellings(dimension)})$");

@@ -45,6 +45,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         foreach (var dimension in Dimension.All)
             definitions[Name(dimension)] = OfDimension(dimension);
         definitions["response"] = OfResponse();
+        definitions["any_response"] = AnyResponse();
         definitions["amount"] = new JsonObject
         {
             ["description"] = "In the response's own kind of unit; a plain number for one without.",
@@ -116,7 +117,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "mission.<phase>.power" => Power(),
         "mission.<phase>.settled" => new JsonObject { ["type"] = "boolean" },
         "objectives" => List(Section("objectives[]", false), 2, 5),
-        "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("response"),
+        "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("any_response"),
         "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
         "limits" => List(Section("limits[]", false), 0),
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
@@ -125,7 +126,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "search.stop.target" => new JsonObject
         {
             ["type"] = "object",
-            ["propertyNames"] = Reference("response"),
+            ["propertyNames"] = Reference("any_response"),
             ["additionalProperties"] = Reference("amount"),
             ["minProperties"] = 1
         },
@@ -133,7 +134,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "ranking.weights" => new JsonObject
         {
             ["type"] = "object",
-            ["propertyNames"] = Reference("response"),
+            ["propertyNames"] = Reference("any_response"),
             ["additionalProperties"] = new JsonObject { ["type"] = "number", ["minimum"] = 0 }
         },
         "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),

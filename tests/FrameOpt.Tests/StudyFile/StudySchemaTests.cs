@@ -47,6 +47,7 @@ public class StudySchemaTests
         { "power: engine off", "power: off" },
         { "minimise: residual_rms", "minimise: residual_rsm" },
         { "minimise: residual_rms", "minimise: residual" },
+        { "minimise: residual_rms", "minimise: median of residual_rms" },
         { "maximise: weight_shift_authority[cruise]", "maximise: weight_shift_authority" },
         { "at_most: 0.6 }", "}" },
         { "limits:", "bounds:" },

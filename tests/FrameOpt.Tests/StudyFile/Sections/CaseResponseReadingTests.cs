@@ -16,7 +16,8 @@ public class CaseResponseReadingTests
     [MemberData(nameof(Names))]
     public void Every_form_is_read_and_named_as_it_was_written(string name)
     {
-        var study = WorkedStudyText.Right(WorkedStudyText.Text.Replace("minimise: pitch_swing", $"minimise: {name}"));
+        var study = WorkedStudyText.Right(WorkedStudyText.Text.Replace("minimise: pitch_swing", $"minimise: {name}")
+            .Replace("pitch_swing:", $"\"{name}\":"));
         Assert.Equal(name, study.Objectives[^1].Response.Name);
         Assert.True(study.Objectives[^1].Response.IsOverCases);
     }
