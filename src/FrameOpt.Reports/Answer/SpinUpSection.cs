@@ -18,8 +18,8 @@ internal static class SpinUpSection
         if (Find(result, design) is { } spin)
             yield return new AnswerSection(Title, [Verdict(result.Study, spin),
                 "This takes the propeller from standstill to its speed at an even rate, which is on the safe side for an engine that "
-                    + "idles. It leaves out the engine's own inertia and the overshoot: a torque that comes on quickly twists the risers further "
-                    + "than the same torque held steady, by up to twice."]);
+                    + "idles. It leaves out the engine's own inertia and the overshoot: a torque that comes on quickly twists the "
+                    + "risers further than the same torque held steady, by up to twice."]);
     }
 
     /// <summary>The check of a design, or null without a phase under power.</summary>

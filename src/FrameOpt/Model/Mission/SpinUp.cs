@@ -5,8 +5,8 @@ namespace FrameOpt.Model.Mission;
 /// <summary>How quickly the throttle may be opened before the torque of spinning up the propeller takes the twist margin below a
 /// bound.</summary>
 /// <remarks>While the propeller spins up over a time t, from standstill at an even rate, the frame feels its steady torque and
-/// I_p 2 pi n / t on top, but never more than the engine can give at the propeller. Source: torque is moment of inertia times angular acceleration
-/// (Newton). From standstill is the worst: an engine that idles has less to gain.</remarks>
+/// I_p 2 pi n / t on top, but never more than the engine can give at the propeller. Source: torque is moment of inertia times angular
+/// acceleration (Newton). From standstill is the worst: an engine that idles has less to gain.</remarks>
 /// <param name="PhaseIndex">The phase it is judged in.</param>
 /// <param name="LeastMargin">The bound on the twist margin.</param>
 /// <param name="SteadyMargin">Twist margin of the phase as it is.</param>
