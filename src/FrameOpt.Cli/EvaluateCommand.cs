@@ -80,7 +80,7 @@ internal static class EvaluateCommand
         {
             Print(evaluation, eachPhase, study, design.Values, terminal.Out);
             if (uncertainty is not null)
-                ConsoleWriter.WriteSections(terminal.Out, 
+                ConsoleWriter.WriteSections(terminal.Out,
                     [UncertaintySection.Of(frame, uncertainty), .. UncertaintySection.Figures(frame, evaluation, uncertainty, MostBars)]);
         }
 

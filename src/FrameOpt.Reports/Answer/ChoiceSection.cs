@@ -28,7 +28,8 @@ internal static class ChoiceSection
         var chosen = choice.Standings[0];
         yield return choice.Standings.Count == 1 ? "It is the only design on the front."
             : $"Of {NumberFormat.Count(choice.Standings.Count, "design")} of the front, ranked in each of "
-                + $"{NumberFormat.Count(choice.Cases)} cases, it is the best in {InCases(chosen.Best)}{Others(study, chosen.Design, choice)}. {None(choice)}".TrimEnd();
+                + $"{NumberFormat.Count(choice.Cases)} cases, it is the best in {InCases(chosen.Best)}"
+                + $"{Others(study, chosen.Design, choice)}. {None(choice)}".TrimEnd();
         if (choice.Weights.Count > 0)
             yield return Weights(study, chosen.Design, choice);
         yield return $"By {StudyText.Method(Other(study.Ranking.Method))}, the other ranking method, the best is "
@@ -36,8 +37,9 @@ internal static class ChoiceSection
         if (choice.Seeds.Count > 0)
             yield return Seeds(study, chosen.Design, choice);
         if (choice.Better.Count > 0)
-            yield return $"NOT THE BEST OVER THE CASES: {NumberFormat.Count(choice.Better.Count, "other design")} of the front ranks before "
-                + "it in 80 of 100 cases or more, of those in which one of the two meets every limit.";
+            yield return "NOT THE BEST OVER THE CASES: "
+                + $"{NumberFormat.Count(choice.Better.Count, "other design")} of the front ranked before it in 80 of 100 "
+                + "cases or more, of those in which one of the two meets every limit.";
         yield return Group(study, chosen.Design, choice);
     }
 
@@ -122,8 +124,8 @@ internal static class ChoiceSection
             .Take(MostSources).ToList();
         return new AnswerSection("What the spread comes from",
             ["All numbers uncertain at once: the share of each in the variance of the residual torque (Shapley effect), and in "
-                + "brackets the share that would remain if every other number were known (total Sobol index). No straight line is assumed; good "
-                + "to about 3 in 100."],
+                + "brackets the share that would remain if every other number were known (total Sobol index). No straight line is assumed; "
+                + "good to about 6 in 100 of each."],
             new AnswerTable(
                 ["uncertain number", .. shares.Select(share =>
                     Invariant($"{study.Mission[share.Phase].Name}, spread ±{share.StandardDeviation:0.0} N·m"))],

@@ -26,7 +26,9 @@ public static class SpreadSharesRun
         var phases = mission.Phases.Index().Where(item => item.Item.IsSettled).Select(item => item.Index).ToArray();
         double[][] Sample(uint seed) => [.. SobolSequence.ScrambledPoints(count, Points, seed)
             .Select(point => point.Select((share, s) => setting.Sources[s].Spread.Quantile(share)).ToArray())];
+        // Points of the same number in two scramblings share the structure of the sequence: out of order they do not.
         var (here, there) = (Sample(setting.Seed), Sample(setting.Seed + 1));
+        Shuffle(there, new Pcg32(setting.Seed));
         double[]? Residuals(double[] off)
         {
             var one = NoiseSample.Case(mission, setting.Sources.Select((pair, s) => (pair.Source, off[s])));
@@ -44,12 +46,7 @@ public static class SpreadSharesRun
     private static PointWalk? Walk(double[] here, double[] there, Pcg32 random, Func<double[], double[]?> residuals)
     {
         var order = Enumerable.Range(0, here.Length).ToArray();
-        for (var i = order.Length - 1; i > 0; i--)
-        {
-            var j = (int)(random.NextUInt32() % (uint)(i + 1));
-            (order[i], order[j]) = (order[j], order[i]);
-        }
-
+        Shuffle(order, random);
         var (mixed, steps) = ((double[])here.Clone(), new double[here.Length][]);
         foreach (var s in order)
         {
@@ -72,6 +69,15 @@ public static class SpreadSharesRun
         return residuals(here) is { } start ? new PointWalk(start, order, steps, alone) : null;
     }
 
+    private static void Shuffle<T>(T[] items, Pcg32 random)
+    {
+        for (var i = items.Length - 1; i > 0; i--)
+        {
+            var j = (int)(random.NextUInt32() % (uint)(i + 1));
+            (items[i], items[j]) = (items[j], items[i]);
+        }
+    }
+
     private static SpreadShares Shares(NoiseSetting setting, int phase, int p, IReadOnlyList<PointWalk> walks)
     {
         var (total, shapley, variance) = (new double[setting.Sources.Count], new double[setting.Sources.Count], 0.0);
@@ -90,7 +96,9 @@ public static class SpreadSharesRun
             variance += (start - before) * (start - before) / 2 / walks.Count;
         }
 
-        return new SpreadShares(phase, Math.Sqrt(variance), variance == 0 ? [] :
+        var mean = walks.Average(walk => walk.Start[p]);
+        var deviation = Math.Sqrt(walks.Average(walk => (walk.Start[p] - mean) * (walk.Start[p] - mean)));
+        return new SpreadShares(phase, deviation, variance == 0 ? [] :
             [.. setting.Sources.Select((pair, s) => new SourceShare(pair.Source, total[s] / variance, shapley[s] / variance))
                 .OrderByDescending(share => share.Shapley)]);
     }

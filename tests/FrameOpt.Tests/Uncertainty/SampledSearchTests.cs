@@ -55,7 +55,8 @@ public class SampledSearchTests
     {
         // Nothing uncertain at all; and every case alike, because every spread is of no width.
         var noise = kind == 0 ? NoiseSetting.None : new NoiseSetting([.. NoiseSource.All.Select(source =>
-            (source, (Spread)new Spread.Table([0])))], []) { Cases = 16 };
+            (source, (Spread)new Spread.Table([0])))], [])
+        { Cases = 16 };
         var usual = Run(Study(plain, marginAtLeast) with { Noise = noise }, 1);
         CaseStatistic[] all = [new CaseStatistic.Mean(), new CaseStatistic.Worst(), new CaseStatistic.MeanOfWorst(10),
             new CaseStatistic.Percentile(50)];

@@ -22,13 +22,14 @@ public class SpreadSharesTests
                 (At(pair.Source, 1e-3, phase.Phase) - At(pair.Source, -1e-3, phase.Phase)) / 2e-3
                     * ((Spread.Normal)pair.Spread).StandardDeviation);
             var variance = moves.Values.Sum(move => move * move);
-            const string sampled = "512 pairs of points of an even sample, measured error below 2 in 100";
-            Check.Close(Math.Sqrt(variance), phase.StandardDeviation, relative: 0.03, because: sampled);
+            const string even = "512 points of an even sample";
+            const string sampled = "512 pairs: the square of a normal difference has a relative error of sqrt(2/512), 6 in 100";
+            Check.Close(Math.Sqrt(variance), phase.StandardDeviation, relative: 0.02, because: even);
             Assert.All(phase.Shares, share =>
             {
                 var expected = moves[share.Source] * moves[share.Source] / variance;
-                Check.Close(expected, share.Shapley, absolute: 0.04, because: sampled);
-                Check.Close(expected, share.Total, absolute: 0.04, because: sampled);
+                Check.Close(expected, share.Shapley, absolute: 0.06, because: sampled);
+                Check.Close(expected, share.Total, absolute: 0.08, because: sampled);
             });
         }
     }

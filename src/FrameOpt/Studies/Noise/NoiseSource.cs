@@ -7,13 +7,13 @@ namespace FrameOpt.Studies.Noise;
 public sealed class NoiseSource
 {
     private const string Practice = "common practice, no source";
-    private static readonly (string More, string Less) Sides = ("to the right", "to the left");
-    private static readonly (string More, string Less) Amount = ("more", "less");
-    private static readonly (string More, string Less) Mass = ("heavier", "lighter");
+    private static readonly (string More, string Less) sides = ("to the right", "to the left");
+    private static readonly (string More, string Less) amount = ("more", "less");
+    private static readonly (string More, string Less) mass = ("heavier", "lighter");
     private static readonly List<NoiseSource> rows = [];
 
     public static readonly NoiseSource SeatRight = new(
-        "seat_right", "the pilot's seat, sideways", NoiseUnit.Length, Sides,
+        "seat_right", "the pilot's seat, sideways", NoiseUnit.Length, sides,
         "the pilot sits to one side, to the right +", new Spread.Normal(0.010), Practice,
         (state, d) => state.Masses(item => item.IsBody, item => Moved(item, 0, d)));
 
@@ -23,17 +23,17 @@ public sealed class NoiseSource
         (state, d) => state.Masses(item => item.IsBody, item => Moved(item, d, 0)));
 
     public static readonly NoiseSource FrameRight = new(
-        "frame_right", "the frame's centre of gravity", NoiseUnit.Length, Sides,
+        "frame_right", "the frame's centre of gravity", NoiseUnit.Length, sides,
         "centre of gravity of frame, engine and fuel, to the right +", new Spread.Normal(0.005), Practice,
         (state, d) => state.Masses(item => !item.IsBody, item => Moved(item, 0, d)));
 
     public static readonly NoiseSource PilotMass = new(
-        "pilot_mass", "the pilot's mass", NoiseUnit.Share, Mass,
+        "pilot_mass", "the pilot's mass", NoiseUnit.Share, mass,
         "mass of the pilot's body", new Spread.Normal(0.03), Practice,
         (state, d) => state.Masses(item => item.IsBody, item => Heavier(item, d)));
 
     public static readonly NoiseSource LoadMass = new(
-        "load_mass", "mass of frame, fuel and clothing", NoiseUnit.Share, Mass,
+        "load_mass", "mass of frame, fuel and clothing", NoiseUnit.Share, mass,
         "mass of frame, fuel and clothing", new Spread.Normal(0.05), Practice,
         (state, d) => state.Masses(item => !item.IsBody, item => Heavier(item, d)));
 
@@ -42,7 +42,7 @@ public sealed class NoiseSource
         "hang-point spacing as drilled", BuildTolerance.LengthMetres);
 
     public static readonly NoiseSource OffsetBuilt = Build(
-        "offset_built", "lateral offset, as drilled", GeometryInput.LateralOffset, Sides,
+        "offset_built", "lateral offset, as drilled", GeometryInput.LateralOffset, sides,
         "lateral offset as drilled, to the right +", BuildTolerance.LengthMetres);
 
     public static readonly NoiseSource HeightBuilt = Build(
@@ -50,7 +50,7 @@ public sealed class NoiseSource
         "suspension height as welded", 2 * BuildTolerance.LengthMetres);
 
     public static readonly NoiseSource AngleBuilt = Build(
-        "angle_built", "thrust-line angle, as mounted", GeometryInput.ThrustLineAngle, Sides,
+        "angle_built", "thrust-line angle, as mounted", GeometryInput.ThrustLineAngle, sides,
         "thrust-line angle as mounted, to the right +", BuildTolerance.AngleRadians);
 
     public static readonly NoiseSource TiltBuilt = Build(
@@ -58,7 +58,7 @@ public sealed class NoiseSource
         "thrust-line tilt as mounted, upward +", BuildTolerance.AngleRadians);
 
     public static readonly NoiseSource HubRightBuilt = Build(
-        "hub_right_built", "propeller hub, sideways", GeometryInput.HubRight, Sides,
+        "hub_right_built", "propeller hub, sideways", GeometryInput.HubRight, sides,
         "propeller hub to the right +", 2 * BuildTolerance.LengthMetres);
 
     public static readonly NoiseSource HubUpBuilt = Build(
@@ -79,18 +79,18 @@ public sealed class NoiseSource
         "right strap or carabiner longer than the left +", 2 * BuildTolerance.LengthMetres);
 
     public static readonly NoiseSource BladePull = new(
-        "blade_pull", "pull of the down-going blade", NoiseUnit.Length, Sides,
+        "blade_pull", "pull of the down-going blade", NoiseUnit.Length, sides,
         "centre of thrust beside the hub, from the pull of the down-going blade, to the right +",
         new Spread.Normal(0.005), "a few N·m in oblique flow (docs/model.md, limits), own estimate",
         (state, d) => state.Built(GeometryInput.HubRight, d));
 
     public static readonly NoiseSource PropellerThrust = new(
-        "propeller_thrust", "thrust of the propeller", NoiseUnit.Share, Amount,
+        "propeller_thrust", "thrust of the propeller", NoiseUnit.Share, amount,
         "thrust coefficient", new Spread.Normal(0.03),
         "repeatability of bench runs, common practice, no source", (state, d) => state.Propeller(1 + d, 1));
 
     public static readonly NoiseSource PropellerTorque = new(
-        "propeller_torque", "torque of the propeller", NoiseUnit.Share, Amount,
+        "propeller_torque", "torque of the propeller", NoiseUnit.Share, amount,
         "power coefficient, and with it the torque", new Spread.Normal(0.05),
         "repeatability of bench runs, common practice, no source", (state, d) => state.Propeller(1, 1 + d));
 
@@ -111,7 +111,7 @@ public sealed class NoiseSource
         (state, d) => state with { Wing = state.Wing with { Polar = state.Wing.Polar.WithGlide(1 + d) } });
 
     public static readonly NoiseSource DragArea = new(
-        "drag_area", "drag area of pilot and frame", NoiseUnit.Share, Amount,
+        "drag_area", "drag area of pilot and frame", NoiseUnit.Share, amount,
         "drag area of pilot and frame", new Spread.Normal(0.15), Practice,
         (state, d) => state with
         {

@@ -44,7 +44,8 @@ internal static class NoiseReader
         var sources = NoiseSource.All.Select(source => (source, Spread: SpreadOf(noise, source)))
             .Where(pair => pair.Spread is not null).Select(pair => (pair.source, pair.Spread!)).ToList();
         var setting = new NoiseSetting(sources, [.. noise.List(Correlations).Select(item => Correlation(noise, item, sources))
-            .OfType<RankCorrelation>()]) { Cases = Cases(noise), Seed = (uint)noise.Integer("seed", 1, 0, int.MaxValue) };
+            .OfType<RankCorrelation>()])
+        { Cases = Cases(noise), Seed = (uint)noise.Integer("seed", 1, 0, int.MaxValue) };
         CheckTogether(noise, setting);
         return setting;
     }
