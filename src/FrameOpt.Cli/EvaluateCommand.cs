@@ -7,6 +7,7 @@ using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
+using FrameOpt.Uncertainty;
 using Spectre.Console;
 
 namespace FrameOpt.Cli;
@@ -14,6 +15,9 @@ namespace FrameOpt.Cli;
 /// <summary>evaluate: everything the model says of one design.</summary>
 internal static class EvaluateCommand
 {
+    /// <summary>Uncertain numbers in the table of what each does alone.</summary>
+    private const int MostBars = 6;
+
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
@@ -64,15 +68,20 @@ internal static class EvaluateCommand
         var model = StudyProblem.Model(study);
         var evaluation = model.Evaluate(geometry);
         var eachPhase = evaluation.Failure is null ? [] : model.EvaluateEachPhase(geometry);
+        var uncertainty = evaluation.Failure is null ? UncertaintyRun.Of(study, model, [], geometry, []) : null;
+        var frame = study.ForOneFrame(design.Values.Select(value => value.Factor));
         if (request.AsJson)
         {
-            EvaluationJson.Write(evaluation, eachPhase, study, design.Values, terminal.OutStream);
+            EvaluationJson.Write(evaluation, eachPhase, study, design.Values, uncertainty, terminal.OutStream);
             terminal.OutStream.Write("\n"u8);
             terminal.OutStream.Flush();
         }
         else
         {
             Print(evaluation, eachPhase, study, design.Values, terminal.Out);
+            if (uncertainty is not null)
+                ConsoleWriter.WriteSections(terminal.Out,
+                    [UncertaintySection.Of(frame, uncertainty), .. UncertaintySection.Figures(frame, evaluation, uncertainty, MostBars)]);
         }
 
         if (folder is not null && !WriteFolder(study, design, request, folder, terminal))

@@ -12,8 +12,9 @@ internal static class BuildErrorsSection
     {
         if (result.Chosen is not { } chosen || result.Study.Limits.Count == 0)
             yield break;
+        var isSampled = LimitsSection.IsSampled(result);
         string Cell(StudyLimit limit, StudyFactor factor) =>
-            string.Join(" or ", result.Margins.Where(margin => margin.Limit == limit && margin.Factor == factor).Select(Change))
+            string.Join(" or ", result.Margins.Where(margin => margin.Limit == limit && margin.Factor.Input == factor.Input).Select(Change))
                 is { Length: > 0 } text ? text
                 : $"more than {factor.Unit.Text(BuildMargins.MostTolerances * BuildTolerance.Si(factor.Input))}";
         yield return new AnswerSection(
@@ -24,9 +25,13 @@ internal static class BuildErrorsSection
                     + $"{NumberFormat.Text(180 / Math.PI * BuildTolerance.AngleRadians, "deg")} (common practice, no source).",
             ],
             new AnswerTable(
-                ["limit", .. result.Study.Factors.Select(factor => factor.Input.ShortName)],
-                [.. result.Study.Limits.Where(limit => limit.IsMetBy(chosen)).Select(limit =>
-                    (IReadOnlyList<string>)[StudyText.LimitTitle(limit), .. result.Study.Factors.Select(factor => Cell(limit, factor))])]));
+                ["limit", .. isSampled ? ["met in, of the cases"] : Array.Empty<string>(),
+                    .. result.Study.BuildDimensions.Select(factor => factor.Input.ShortName)],
+                [.. result.Study.Limits.Index().Where(item => item.Item.IsMetBy(chosen)).Select(item => (IReadOnlyList<string>)
+                [
+                    StudyText.LimitTitle(item.Item), .. isSampled ? [UncertaintySection.MetIn(result, item.Index)] : Array.Empty<string>(),
+                    .. result.Study.BuildDimensions.Select(factor => Cell(item.Item, factor)),
+                ])]));
     }
 
     /// <summary>"3 mm to the left", "0.4 deg more".</summary>
@@ -34,6 +39,8 @@ internal static class BuildErrorsSection
     {
         var unit = margin.Factor.Unit;
         var amount = unit.Text(Math.Round(Math.Abs(margin.ChangeSi) / unit.SiPerUnit, 1) * unit.SiPerUnit);
+        if (margin.Factor.Input.ChangeWords is { } words)
+            return words.Text(margin.ChangeSi, amount);
         var way = margin.Factor.Input.IsSided ? $"to the {SideText.Side(margin.ChangeSi)}" : margin.ChangeSi > 0 ? "more" : "less";
         return $"{amount} {way}";
     }

@@ -22,11 +22,18 @@ internal static class GroundChecksSection
             "Frame and pilot hang from a rigid beam by two straps with a scale in each. The straps must be parallel, "
                 + $"{spacing} apart at the beam, and of equal length: "
                 + $"5 mm of unequal length changes the difference by about {NumberFormat.Load(Math.Abs(check.PerFiveMillimetresNewtons))}.",
+            .. OwnStraps(geometry),
             Rating(check),
             $"If the difference is off, the seat is the first cause: {Seat(check)}. Sit centred and read again before measuring holes and "
                 + "straps.",
         ]);
     }
+
+    /// <summary>That the frame hangs as it flies, where one side is not like the other: the figures are for that.</summary>
+    public static IEnumerable<string> OwnStraps(FrameGeometry geometry) =>
+        geometry.HangHeightDifferenceMetres == 0 && geometry.StrapDifferenceMetres == 0 ? []
+        : ["The frame's own straps and carabiners stay on it: the figures are for its two sides as designed, which are not alike, "
+            + "and it hangs a little to one side."];
 
     /// <summary>What scales and beam must carry. That a load dropped into the straps pulls up to twice its weight is elementary
     /// mechanics; the rest is common practice, no source.</summary>

@@ -22,12 +22,16 @@ internal static class LimitsSection
             return new AnswerSection("Limits", ["The study has no limits.", .. ends]);
         var others = result.Scenarios.Where(scenario => scenario.Case != WingCase.AsGiven).ToList();
         string[] headers = ["limit", result.Chosen is null ? "nearest miss" : "this design", "state",
+            .. IsSampled(result) ? ["met in, of the cases"] : Array.Empty<string>(),
             .. result.Chosen is null ? Array.Empty<string>() : ["violated by"],
             .. others.Select(scenario => StudyText.Name(scenario.Case)),
             .. result.Study.IsOneFrame ? Array.Empty<string>() : ["designs excluded"]];
         return new AnswerSection("Limits", ends, new AnswerTable(headers, [.. result.Study.Limits.Select((limit, i) =>
-            Row(result, limit, design, others, result.Counts.ViolatedBy[i]))]));
+            Row(result, i, design, others))]));
     }
+
+    /// <summary>True when the study has noise and a design whose cases can be counted.</summary>
+    public static bool IsSampled(StudyResult result) => result is { Chosen: not null, Study.Noise.Sources.Count: > 0 };
 
     /// <summary>For each limit a sentence: what the design has, with which wing it is met, and whether it can be built.</summary>
     public static IReadOnlyList<string> Verdicts(StudyResult result) => result.Study.Limits.Count == 0
@@ -48,7 +52,8 @@ internal static class LimitsSection
         if (!limit.IsMetBy(design))
             return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, VIOLATED.";
         var broken = CasesViolating(result, limit);
-        var wing = broken.Count == 0 ? "met in every case of the wing"
+        var wing = limit.Response.IsOverCases ? "met over the cases of the noise, those of the wing among them"
+            : broken.Count == 0 ? "met in every case of the wing"
             : $"met with the wing as given, VIOLATED with {string.Join(", ", broken)}";
         var nearest = Nearest(result, limit);
         return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, {wing}."
@@ -78,8 +83,9 @@ internal static class LimitsSection
     }
 
     private static string[] Row(
-        StudyResult result, StudyLimit limit, DesignEvaluation? design, IReadOnlyList<WingScenario> others, long excluded)
+        StudyResult result, int index, DesignEvaluation? design, IReadOnlyList<WingScenario> others)
     {
+        var limit = result.Study.Limits[index];
         var value = design is { Failure: null } ? limit.ValueOf(design) : double.NaN;
         var margin = Nearest(result, limit);
         return
@@ -87,21 +93,27 @@ internal static class LimitsSection
             StudyText.LimitTitle(limit),
             NumberFormat.Text(value, limit.Response.Entry),
             margin?.InTolerances < 1 ? "NOT BUILDABLE TO TOLERANCE" : State(limit, value),
-            .. result.Chosen is null ? Array.Empty<string>() : [margin is null ? "no error of building" : Words(margin)],
+            .. IsSampled(result) ? [UncertaintySection.MetIn(result, index)] : Array.Empty<string>(),
+            .. result.Chosen is null ? Array.Empty<string>() : [ViolatedBy(limit, margin)],
             .. others.Select(scenario => InCase(limit, scenario.Chosen)),
-            .. result.Study.IsOneFrame ? Array.Empty<string>() : [NumberFormat.Count(excluded)],
+            .. result.Study.IsOneFrame ? Array.Empty<string>() : [NumberFormat.Count(result.Counts.ViolatedBy[index])],
         ];
     }
 
     private static List<string> CasesViolating(StudyResult result, StudyLimit limit) =>
-        [.. result.Scenarios.Where(scenario => !limit.IsMetBy(scenario.Chosen)).Select(scenario => StudyText.Name(scenario.Case))];
+        [.. result.Scenarios.Where(scenario => !limit.Response.IsOverCases && !limit.IsMetBy(scenario.Chosen))
+            .Select(scenario => StudyText.Name(scenario.Case))];
 
     private static LimitMargin? Nearest(StudyResult result, StudyLimit limit) =>
         result.Margins.Where(margin => margin.Limit == limit).MinBy(margin => margin.InTolerances);
 
     private static string Words(LimitMargin margin) => $"{margin.Factor.Input.ShortName} {BuildErrorsSection.Change(margin)}";
 
-    private static string InCase(StudyLimit limit, DesignEvaluation design) => design.Failure is not null ? "cannot fly"
+    private static string ViolatedBy(StudyLimit limit, LimitMargin? margin) => limit.Response.IsOverCases ? "in the cases"
+        : margin is null ? "no error of building" : Words(margin);
+
+    private static string InCase(StudyLimit limit, DesignEvaluation design) => limit.Response.IsOverCases ? "in the cases"
+        : design.Failure is not null ? "cannot fly"
         : NumberFormat.Text(limit.ValueOf(design), limit.Response.Unit) + (limit.IsMetBy(design) ? "" : " VIOLATED");
 
     private static string State(StudyLimit limit, double value)

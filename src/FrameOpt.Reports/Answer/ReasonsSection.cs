@@ -32,7 +32,8 @@ internal static class ReasonsSection
             if (Math.Abs(scales - flight) >= SameNewtons)
             {
                 yield return $"The scales show {Loaded(scales)}, the risers in {phase.Phase.Name} {Loaded(flight)}. Both are right. "
-                    + "Two equal straps on a beam keep the frame level, so the scales show the whole effect of the offset. Under the wing "
+                    + $"Two equal straps on a beam keep the {Level(design.Geometry)} level, so the scales show the whole effect of the "
+                    + "offset. Under the wing "
                     + "the frame "
                     + $"rolls ({NumberFormat.Text(Math.Abs(phase[PhaseQuantity.BodyRoll]), "deg")} to the "
                     + $"{SideText.Side(phase[PhaseQuantity.BodyRoll])}) until its weight, hanging back towards the middle, takes part of "
@@ -40,6 +41,9 @@ internal static class ReasonsSection
             }
         }
     }
+
+    private static string Level(FrameGeometry geometry) =>
+        geometry.HangHeightDifferenceMetres == 0 && geometry.StrapDifferenceMetres == 0 ? "frame" : "ends of the straps";
 
     /// <summary>The thrust acts at the hub, behind the hang line, and so turns the frame about it.</summary>
     private static IEnumerable<string> ThrustLine(Study study, DesignEvaluation design)

@@ -24,13 +24,18 @@ public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<D
 public sealed record RunAnswer(
     string Title, string Question, string Headline, bool IsWarning, IReadOnlyList<AnswerSection> Sections)
 {
+    /// <summary>Uncertain numbers in the table of what each does alone.</summary>
+    private const int MostBars = 6;
+
     /// <summary>The answer of a run.</summary>
-    public static RunAnswer Of(StudyResult result)
+    /// <param name="result">The run.</param>
+    /// <param name="withCases">False to leave out the figures behind how sure it is, which a workbook has on a sheet of their own.</param>
+    public static RunAnswer Of(StudyResult result, bool withCases = true)
     {
         var (headline, isWarning) = AnswerHeadline.Of(result);
         return new RunAnswer(result.Study.FullTitle, result.Study.Question, headline, isWarning,
         [
-            .. result.Chosen is { } chosen ? OfChosen(result, chosen)
+            .. result.Chosen is { } chosen ? OfChosen(result, chosen, withCases)
                 : result.NearestMiss is { } miss
                 ? [FeelSection.Of(result, miss.Evaluation), PhasesSection.Of(result, miss.Evaluation), LimitsSection.Of(result)]
                 : AnswerHeadline.Example(result),
@@ -41,8 +46,9 @@ public sealed record RunAnswer(
         ]);
     }
 
-    private static IEnumerable<AnswerSection> OfChosen(StudyResult result, DesignEvaluation chosen) =>
+    private static IEnumerable<AnswerSection> OfChosen(StudyResult result, DesignEvaluation chosen, bool withCases) =>
     [
+        UncertaintySection.Of(result.Study, result.Uncertainty),
         FeelSection.Of(result, chosen),
         PhasesSection.Of(result, chosen),
         CostSection.Of(result, chosen),
@@ -52,8 +58,11 @@ public sealed record RunAnswer(
         GroundChecksSection.HangCheck(result.Study, chosen.Geometry),
         .. WingSection.Of(result),
         BandSection.Of(result, chosen),
+        .. UncertaintySection.Figures(result.Study, chosen, result.Uncertainty, MostBars).Where(_ => withCases),
+        .. ChoiceSection.Of(result.Study, result.Uncertainty).Where(_ => withCases),
         LimitsSection.Of(result),
         .. BuildErrorsSection.Of(result),
+        .. SpinUpSection.Of(result, chosen),
         GroundChecksSection.BeforeFlight(result.Study, chosen),
     ];
 }

@@ -16,7 +16,7 @@ internal static class WingSection
         string[] headers = ["phase", "roll part", "yaw part", "wing weight",
             .. result.Scenarios.Select(scenario => StudyText.Name(scenario.Case))];
         yield return new AnswerSection(
-            "Influence of the wing: yaw leverage and riser coupling, the least certain numbers",
+            "Influence of the wing: yaw leverage and riser coupling, the least certain numbers of the wing",
             [
                 "Residual torque of this design: roll part, yaw part and wing weight as in the study, then their sum, with the yaw "
                     + "leverage low and high and the riser coupling soft and stiff in its place.",

@@ -17,6 +17,8 @@ internal static class StudyValueText
         ["hub_forward"] = ("forward of the datum", "behind the datum"),
         ["right"] = ("right of the datum", "left of the datum"),
         ["hub_right"] = ("right of the datum", "left of the datum"),
+        ["hang_height_difference"] = ("higher on the right", "higher on the left"),
+        ["strap_difference"] = ("longer on the right", "longer on the left"),
         ["lateral_offset"] = ("to the pilot's right", "to the pilot's left"),
         ["thrust_line_angle"] = ("to the pilot's right", "to the pilot's left"),
         ["up"] = ("above the datum", "below the datum"),

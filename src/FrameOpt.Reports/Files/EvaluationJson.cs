@@ -17,10 +17,11 @@ public static class EvaluationJson
     /// <param name="eachPhase">The design in each phase alone, where it cannot fly the mission; empty otherwise.</param>
     /// <param name="study">Its limits are told kept or broken.</param>
     /// <param name="values">The inputs of the design.</param>
+    /// <param name="uncertainty">How sure that is; null for a design that cannot fly.</param>
     /// <param name="stream">UTF-8; left open.</param>
     public static void Write(
         DesignEvaluation evaluation, IReadOnlyList<DesignEvaluation> eachPhase, Study study, IReadOnlyList<DesignValue> values,
-        Stream stream)
+        UncertaintyResult? uncertainty, Stream stream)
     {
         using var json = JsonWriterExtensions.Writer(stream);
         json.WriteStartObject();
@@ -44,6 +45,7 @@ public static class EvaluationJson
             json.WriteQuantity("value", value, limit.Response.Unit);
             json.WriteBoolean("kept", limit.AsConstraint.IsSatisfiedBy(value));
         });
+        json.WriteOptional("uncertainty", uncertainty, sure => UncertaintyJson.Write(json, sure, study));
         json.WriteEndObject();
     }
 

@@ -32,8 +32,11 @@ public static class RunJson
         json.WriteOptional("chosen", result.Chosen, chosen => EvaluationJson.Write(json, chosen, result.Study));
         json.WriteOptional("baseline", result.Baseline, baseline => EvaluationJson.Write(json, baseline, result.Study));
         json.WriteOptional("nearest_miss", result.NearestMiss, miss => NearestMiss(json, miss, result.Study));
+        json.WriteOptional("uncertainty", result.Uncertainty, uncertainty => UncertaintyJson.Write(json, uncertainty, result.Study));
         json.WriteObjects("wing_scenarios", result.Scenarios, scenario => Scenario(json, scenario, result.Study));
         json.WriteObjects("balanced_bands", result.Bands, band => Band(json, band));
+        json.WriteOptional("throttle_opening", result.Chosen is { } chosen ? SpinUpSection.Find(result, chosen) : null,
+            spin => SpinUp(json, spin, result.Study));
         json.WriteStrings("dropped_objectives", result.DroppedObjectives);
         if (result.Plan is { } plan)
         {
@@ -105,6 +108,22 @@ public static class RunJson
     {
         json.WriteQuantity("from", band.FromRpm, "rpm");
         json.WriteQuantity("to", band.ToRpm, "rpm");
+    }
+
+    /// <summary>A time that is not known, or that no opening keeps, is null: the verdict says which.</summary>
+    private static void SpinUp(Utf8JsonWriter json, SpinUp spin, Study study)
+    {
+        json.WriteStartObject();
+        json.WriteString("phase", study.Mission[spin.PhaseIndex].Name);
+        json.WriteQuantity("twist_margin_at_least", spin.LeastMargin, "");
+        json.WriteQuantity("twist_margin_steady", spin.SteadyMargin, "");
+        json.WriteQuantity("twist_margin_at_engine_torque", spin.EngineMargin, "");
+        json.WriteQuantity("engine_torque_at_propeller", spin.EngineTorqueNewtonMetres, "N·m");
+        json.WriteQuantity("propeller_speed", spin.ToRpm, "rpm");
+        json.WriteQuantity("extra_torque_at_limit", spin.ExtraNewtonMetres, "N·m");
+        json.WriteQuantity("shortest_time", spin.ShortestSeconds, "s");
+        json.WriteString("verdict", SpinUpSection.Verdict(study, spin));
+        json.WriteEndObject();
     }
 
     private static void Assumption(Utf8JsonWriter json, Assumption assumption)

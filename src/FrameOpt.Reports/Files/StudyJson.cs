@@ -28,6 +28,7 @@ internal static class StudyJson
             json.WriteString("name", file.Name);
             json.WriteString("sha256", file.Hash);
         });
+        json.WriteString("noise", NoiseText.Setting(study.Noise));
         json.WriteString("ranking_method", StudyText.Method(study.Ranking.Method));
         json.WritePropertyName("baseline");
         if (study.Baseline is { } baseline)

@@ -34,6 +34,7 @@ internal static class FrameRearView
             Svg.Text("name", 6, foot - 6, "start", "◀ pilot's LEFT"),
             Svg.Text("name", FrameScale.Width - 6, foot - 6, "end", "pilot's RIGHT ▶"),
             .. FrameNotes.Of(machine, foot),
+            .. UnequalSides(factors, geometry, scale, Y),
         ]));
     }
 
@@ -84,12 +85,13 @@ internal static class FrameRearView
         var offset = factors.First(factor => factor.Input == GeometryInput.LateralOffset);
         var (right, left) = (DrillingDimensions.RightMetres(geometry), DrillingDimensions.LeftMetres(geometry));
         var (xLeft, xRight, line) = (scale.X(-left), scale.X(right), y(geometry.HeightMetres));
+        var (yLeft, yRight) = (y(geometry.LeftHeightMetres), y(geometry.RightHeightMetres));
         var dimensionX = Math.Max(xRight + 30, scale.X(0) + 98);
         return
         [
-            Svg.Line("riser", xLeft, line, xLeft, line - 56),
-            Svg.Line("riser", xRight, line, xRight, line - 56),
-            Svg.Line("hang", xLeft, line, xRight, line),
+            Svg.Line("riser", xLeft, yLeft, xLeft, line - 56),
+            Svg.Line("riser", xRight, yRight, xRight, line - 56),
+            Svg.Line("hang", xLeft, yLeft, xRight, yRight),
             .. DimensionLine.Across(Math.Min(xLeft, scale.X(0)), Math.Max(xLeft, scale.X(0)), line - 24, spacing.Text(Math.Abs(left)),
                 true),
             .. DimensionLine.Across(Math.Min(xRight, scale.X(0)), Math.Max(xRight, scale.X(0)), line - 24, spacing.Text(Math.Abs(right)),
@@ -99,10 +101,30 @@ internal static class FrameRearView
             Svg.Line("extension", scale.X(0) - 14, y(0), dimensionX + 6, y(0)),
             Svg.Text("small", dimensionX, y(0) + 13, "middle", "datum"),
             .. DimensionLine.Down(dimensionX, line, y(0), height.Text(Math.Abs(geometry.HeightMetres))),
-            Svg.Circle("hole", xLeft, line, 4.5),
-            Svg.Circle("hole", xRight, line, 4.5),
+            Svg.Circle("hole", xLeft, yLeft, 4.5),
+            Svg.Circle("hole", xRight, yRight, 4.5),
             Svg.Text("small", scale.X(0), line + 15, "middle", GeometryText.Of(offset, geometry.OffsetMetres)),
         ];
+    }
+
+    /// <summary>The height of each hang point where they differ, and which strap is longer: nothing where both sides are alike.</summary>
+    private static IEnumerable<XElement> UnequalSides(
+        IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale, Func<double, double> y)
+    {
+        var unit = factors.First(factor => factor.Input == GeometryInput.SuspensionHeight).Unit;
+        var (xLeft, xRight) = (scale.X(-DrillingDimensions.LeftMetres(geometry)), scale.X(DrillingDimensions.RightMetres(geometry)));
+        if (geometry.HangHeightDifferenceMetres != 0)
+        {
+            yield return Svg.Text("small", xLeft - 8, y(geometry.LeftHeightMetres) + 3, "end", unit.Text(geometry.LeftHeightMetres));
+            yield return Svg.Text("small", xRight + 8, y(geometry.RightHeightMetres) - 4, "start", unit.Text(geometry.RightHeightMetres));
+        }
+
+        if (geometry.StrapDifferenceMetres != 0)
+        {
+            var (x, anchor) = geometry.StrapDifferenceMetres < 0 ? (xLeft - 6, "end") : (xRight + 6, "start");
+            yield return Svg.Text("small", x, y(geometry.HeightMetres) - 32, anchor,
+                $"strap {unit.Text(Math.Abs(geometry.StrapDifferenceMetres))} longer");
+        }
     }
 
     private static string AltText(Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry) =>

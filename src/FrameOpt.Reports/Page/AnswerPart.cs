@@ -26,7 +26,9 @@ internal static class AnswerPart
             binder.Bind(view => Drawing(content, view)),
             binder.Bind(view => Html.Block("columns", Feel(content, view), Scales(content, view))),
             Html.Heading("Limits of the study"),
-            binder.Bind(view => Html.List(LimitsSection.Verdicts(view.Result))));
+            binder.Bind(view => Html.List(LimitsSection.Verdicts(view.Result))),
+            content.IsFeasible ? Html.Heading(UncertaintySection.Title) : null,
+            content.IsFeasible ? binder.Bind(view => Html.List(UncertaintySection.Verdict(content.Study, view.Result.Uncertainty))) : null);
 
     /// <summary>The frame from above, and why the design works: the first of the workings.</summary>
     public static IEnumerable<XElement> Reasons(PageContent content)

@@ -3,6 +3,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Page;
 
@@ -17,20 +18,31 @@ internal static class DesignParts
         var others = content.IsFeasible ? ComparedDesign.Of(content.Report).Skip(1).ToList()
             : content.Result.Baseline is { Failure: null } baseline ? [new ComparedDesign("baseline", baseline)]
             : new List<ComparedDesign>();
+        var hasCases = content.Result.Uncertainty is { Bars.Count: > 0 };
         var largest = binder.Views.Select(view => view.Evaluation).Concat(others.Select(other => other.Evaluation))
             .SelectMany(design => design.Phases).Max(phase => Math.Abs(phase[PhaseQuantity.Residual]));
         // The lines at what a pilot can hold are in the picture unless they would make the bars less than half as long.
         largest = Math.Max(largest, Math.Min(2 * largest, binder.Views[0].Evaluation.Phases.Max(phase =>
             Math.Abs(phase[PhaseQuantity.WeightShiftAuthority]))));
+        largest = Math.Max(largest, Band(content.Result).SelectMany(ends => new[] { -ends.Low, ends.High }).Where(double.IsFinite)
+            .DefaultIfEmpty(0).Max());
         return Html.Section(
             "phases",
             PhasesSection.Of(content.Result, binder.Views[0].Evaluation).Title,
             binder.Bind(view => Html.Block("words", Html.List(PhasesSection.Of(view.Result, view.Evaluation).Lines))),
             binder.Bind(view => Html.Figure(
-                ResidualBars.Of("phases-picture", [new ComparedDesign(view.Name, view.Evaluation).Residuals,
+                ResidualBars.Of("phases-picture", [new ComparedDesign(view.Name, view.Evaluation).Residuals with
+                    {
+                        Spread = hasCases ? Band(view.Result) : [],
+                    },
                     .. others.Select(other => other.Residuals)], largest),
                 PhasesSection.PictureNote)));
     }
+
+    /// <summary>Between which 8 of 10 cases lie in each phase; NaN for a design whose cases were not computed.</summary>
+    private static IReadOnlyList<(double Low, double High)> Band(StudyResult result) => result.Uncertainty is { Bars.Count: > 0 } sure
+        ? [.. sure.Sample.Phases.Select(phase => (phase.Residual.Tenth, phase.Residual.NineTenths))]
+        : [.. result.Study.Mission.Select(_ => (double.NaN, double.NaN))];
 
     /// <summary>The same design with other yaw leverages and riser couplings.</summary>
     public static XElement? Wing(PageContent content)
@@ -119,6 +131,9 @@ internal static class DesignParts
             binder.Bind(view => Html.SectionBody(LimitsSection.Of(view.Result))),
             .. BuildErrorsSection.Of(content.Result).SelectMany(section => (XElement[])[Html.Heading(section.Title),
                 binder.Bind(view => Html.SectionBody(BuildErrorsSection.Of(view.Result).First()))]),
+            .. content.IsFeasible ? SpinUpSection.Of(content.Result, content.Result.Chosen!).SelectMany(section => (XElement[])
+                [Html.Heading(section.Title),
+                    binder.Bind(view => Html.SectionBody(SpinUpSection.Of(view.Result, view.Evaluation).First()))]) : [],
         ]);
     }
 }

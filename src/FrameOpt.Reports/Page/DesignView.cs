@@ -53,6 +53,7 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
                 Chosen = evaluation,
                 Scenarios = [.. result.Scenarios.Select((scenario, s) => scenario with { Chosen = models[s].Evaluate(
                     evaluation.Geometry) })],
+                Uncertainty = null,
                 Margins = BuildMargins.Of(result.Mission, result.Study, evaluation),
                 Bands = bands.Find(evaluation.Geometry, curve, result.Study.Band.WithinNewtonMetres),
             },
@@ -87,7 +88,8 @@ internal static class DesignRow
         view.Result.Study.Factors.Select(factor => Cell(factor, view.Evaluation.Geometry[factor.Input]));
 
     private static string Cell(StudyFactor factor, double si) =>
-        factor.Input.IsSided && si != 0
+        factor.Input.ChangeWords is { } words && si != 0 ? words.Text(si, factor.Unit.Text(Math.Abs(si)))
+        : factor.Input.IsSided && si != 0
         ? $"{factor.Unit.Text(Math.Abs(si))} {SideText.Side(si)}"
         : factor.Unit.Text(si);
 }

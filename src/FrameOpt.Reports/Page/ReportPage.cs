@@ -40,6 +40,7 @@ public static class ReportPage
         AnswerPart.Of(content),
         .. AnswerPart.Reasons(content),
         DesignParts.Phases(content),
+        UncertaintyPart.Of(content),
         DesignParts.Wing(content),
         DesignParts.Rounding(content),
         .. DesignParts.GroundChecks(content),

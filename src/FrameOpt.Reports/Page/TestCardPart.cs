@@ -30,7 +30,8 @@ internal static class TestCardSteps
         return new TestCardStep(
             "Hang check",
             "Engine off. Frame, fuel and pilot as in the study hang from a rigid beam by two equal, parallel straps, "
-                + $"{Spacing(study).Text(geometry.SpacingMetres)} apart, a scale in each.",
+                + $"{Spacing(study).Text(geometry.SpacingMetres)} apart, a scale in each."
+                + string.Concat(GroundChecksSection.OwnStraps(geometry).Select(line => $" {line}")),
             $"Left {NumberFormat.Load(check.LeftNewtons)}, right {NumberFormat.Load(check.RightNewtons)}, "
                 + $"together {NumberFormat.Load(check.TotalNewtons)}.",
             $"Go no further if the other side reads more, or if the difference is off by more than {strap}, which 5 mm of "

@@ -134,7 +134,7 @@ public static class ProductLineAnswer
         var response = result.Setting.CostResponse;
         var name = StudyText.Title(response.Response, response.Magnitude);
         yield return new AnswerSection(
-            "The same geometries if the wing is different: yaw leverage and riser coupling, the least certain numbers",
+            "The same geometries if the wing is different: yaw leverage and riser coupling, the least certain numbers of the wing",
             ["Each customer keeps the geometry assigned. Mean and worst are of the customers that it still serves within the limits."],
             new AnswerTable(
                 ["wing", $"mean {name}", $"worst {name}", "customers outside the limits"],

@@ -57,8 +57,8 @@ public static class Cautions
         NotValidated,
         WingUncertainty,
         "Quasi-static: a phase is a steady state, or the balance of its first seconds. In the first ten seconds of full throttle nothing "
-            + "is steady; the inertia of a sideways start (4 to 8 N·m for a second or two) is neglected, and so is the torque that spins "
-            + "up the engine when the throttle is opened quickly.",
+            + "is steady; the inertia of a sideways start (4 to 8 N·m for a second or two) is neglected. The torque that spins up the "
+            + "propeller when the throttle is opened is checked on its own; that of the engine's own inertia is neglected.",
         "Hang points are fixed rigidly to the frame. On arms that swing freely the load runs through the pivot: the pivot is the "
             + "hang point.",
         "The extra thrust of the down-going blade in oblique flow (a few N·m), the propeller side force and the slipstream are neglected.",

@@ -11,7 +11,7 @@ public static class FailureText
     /// <param name="phases">The mission.</param>
     /// <param name="failure">Kind and phase.</param>
     public static string Kind(IReadOnlyList<Phase> phases, FlightFailure failure) =>
-        $"{phases[failure.PhaseIndex].Name}: {Short(failure.Kind)}";
+        failure.Kind == FailureKind.SomeCase ? Short(failure.Kind) : $"{phases[failure.PhaseIndex].Name}: {Short(failure.Kind)}";
 
     /// <summary>A failure of one design with its figures.</summary>
     public static string Describe(DesignFailure failure) =>
@@ -38,6 +38,7 @@ public static class FailureText
         FailureKind.Unstable => "the body is not stable in roll and yaw under the hang points",
         FailureKind.RiserTwist => "the risers twist",
         FailureKind.SlackRiser => "a riser goes slack",
+        FailureKind.SomeCase => "the design flies, but not in some of the cases of the noise, which an objective needs",
         _ => "flies",
     };
 

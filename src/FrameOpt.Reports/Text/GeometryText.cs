@@ -17,6 +17,17 @@ public static class GeometryText
     /// <param name="factor">The factor, with its unit.</param>
     /// <param name="si">The level in m or rad.</param>
     public static string Of(StudyFactor factor, double si) => factor.Input.Words.Text(si, factor.Unit.Text(Math.Abs(si)));
+
+    /// <summary>One factor at one level in a few words: "spacing 440 mm", "lateral offset 18 mm left".</summary>
+    /// <param name="factor">The factor, with its unit.</param>
+    /// <param name="si">The level in m or rad.</param>
+    public static string Short(StudyFactor factor, double si) => $"{factor.Input.ShortName} {Value(factor, si)}";
+
+    /// <summary>The same without its name: "440 mm", "18 mm left".</summary>
+    /// <param name="factor">The factor, with its unit.</param>
+    /// <param name="si">The level in m or rad.</param>
+    public static string Value(StudyFactor factor, double si) => !factor.Input.IsSided || si == 0 ? factor.Unit.Text(si)
+        : $"{factor.Unit.Text(Math.Abs(si))} {SideText.Side(si)}";
 }
 
 /// <summary>How far each hang point lies from the frame's plane of symmetry, seen from behind.</summary>
@@ -32,8 +43,14 @@ public static class DrillingDimensions
     /// <param name="geometry">The design.</param>
     /// <param name="unit">The user's unit of the spacing.</param>
     public static string Sentence(FrameGeometry geometry, DisplayUnit unit) =>
-        $"LEFT hang point {Place(-LeftMetres(geometry), unit)}; "
-        + $"RIGHT hang point {Place(RightMetres(geometry), unit)}. Measure both from the plane of symmetry, not from hole to hole.";
+        $"LEFT hang point {Place(-LeftMetres(geometry), unit)}{Height(geometry, geometry.LeftHeightMetres, unit)}; "
+        + $"RIGHT hang point {Place(RightMetres(geometry), unit)}{Height(geometry, geometry.RightHeightMetres, unit)}. "
+        + "Measure both from the plane of symmetry, not from hole to hole.";
+
+    /// <summary>", 205 mm above the datum" where the two hang points differ in height; else the height of the hang line says
+    /// it.</summary>
+    private static string Height(FrameGeometry geometry, double metres, DisplayUnit unit) => geometry.HangHeightDifferenceMetres == 0 ? ""
+        : $", {unit.Text(Math.Abs(metres))} {(metres < 0 ? "below" : "above")} the datum";
 
     /// <summary>"207 mm to the left", in millimetres too where the unit is another.</summary>
     /// <param name="rightMetres">Metres to the right of the plane of symmetry.</param>

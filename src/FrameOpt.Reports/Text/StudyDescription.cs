@@ -61,6 +61,7 @@ public static class StudyDescription
         yield return new("Settings", "search", StudyText.Search(study.Search));
         yield return new("Settings", "ranking", StudyText.Method(study.Ranking.Method));
         yield return new("Settings", "baseline", study.Baseline is { } baseline ? GeometryText.Of(study, baseline) : "none");
+        yield return new("Settings", "noise", NoiseText.Setting(study.Noise));
         yield return new("Settings", "strength figures", study.Strength is { } strength
             ? $"limit load factor {Plain(strength.LimitLoadFactor)}, overhang {Millimetres(strength.OverhangMetres)}"
             : "not requested");

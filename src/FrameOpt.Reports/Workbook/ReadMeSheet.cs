@@ -5,6 +5,7 @@ using FrameOpt.Reports.Workbook.Charts;
 using FrameOpt.Reports.Workbook.LiveRanking;
 using FrameOpt.Reports.Workbook.Plans;
 using FrameOpt.Reports.Workbook.WhatIf;
+using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Workbook;
 
@@ -47,7 +48,7 @@ internal static class ReadMeSheet
                 "to try another design", "On the sheet What if enter spacing, lateral offset, suspension height and thrust-line angle."];
         }
 
-        foreach (var (sheet, words) in Sheets(result.Front.Count > 0, result.Study.IsOneFrame, result.Plan is not null))
+        foreach (var (sheet, words) in Sheets(result))
             yield return [$"sheet {sheet}", words];
         yield return [
             "signs and units",
@@ -56,7 +57,7 @@ internal static class ReadMeSheet
         yield return ["heights", $"Suspension heights are measured from datum to hang point. {DatumText.Sentence(result.Study.Machine)}"];
         yield return [
             "to print",
-            "The answer, the best ranked designs and what they rest on print on 8 pages of A4 at most. This sheet and those of figures and "
+            "The answer, the best ranked designs and what they rest on print on 9 pages of A4 at most. This sheet and those of figures and "
                 + "workings (Front, Phases, the runs of a plan, data) are left out: to print one, clear its print area."];
         yield return ["size limits", Limits(report)];
         yield return [
@@ -64,8 +65,9 @@ internal static class ReadMeSheet
             "Your spreadsheet program may be set to manual calculation: in most programs F9 recalculates."];
     }
 
-    private static IEnumerable<(string Sheet, string Description)> Sheets(bool hasFront, bool isOneFrame, bool hasPlan)
+    private static IEnumerable<(string Sheet, string Description)> Sheets(StudyResult result)
     {
+        var (hasFront, isOneFrame, hasPlan) = (result.Front.Count > 0, result.Study.IsOneFrame, result.Plan is not null);
         yield return (
             "Summary", "the answer: what to drill, the residual torque in each phase, what it costs elsewhere, what to check before "
                 + "flight.");
@@ -75,6 +77,8 @@ internal static class ReadMeSheet
                 yield return (
                     RankingLayout.Sheet,
                     "live: enter weights, limits, baseline and yaw leverage; the designs are ranked accordingly.");
+            if (result.Uncertainty is { Bars.Count: > 0 })
+                yield return (HowSureSheet.Name, "in how many cases the design is good, and what each uncertain number does alone.");
             yield return (WhatIfLayout.Sheet, "live: enter any design and see its residual torque in every phase.");
             yield return (
                 ChartSheets.SheetName,

@@ -20,11 +20,13 @@ public static class RunWorkbook
     {
         var study = report.Result.Study;
         ReadMeSheet.Add(book, report);
-        SummarySheet.Add(book, RunAnswer.Of(report.Result));
+        SummarySheet.Add(book, RunAnswer.Of(report.Result, withCases: false));
         if (report.Result.Front.Count > 0)
         {
             if (!study.IsOneFrame)
                 RankingSheet.Add(book, report);
+            if (report.Result is { Chosen: { } chosen, Uncertainty: { Bars.Count: > 0 } uncertainty })
+                HowSureSheet.Add(book, study, chosen, uncertainty);
             WhatIfSheet.Add(book, report);
             ChartSheets.Add(book, report);
             FrontSheets.Add(book, report);

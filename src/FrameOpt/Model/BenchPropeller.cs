@@ -112,6 +112,10 @@ public sealed record BenchPropeller : PropellerCurve
         return ZeroThrustAdvanceRatio * Quadratic.FallingRoot(-0.5164 - square, -0.4836, 1);
     }
 
+    /// <inheritdoc/>
+    public override PropellerCurve Scaled(double thrust, double torque) =>
+        new BenchPropeller(thrust * StaticThrustCoefficient, torque * StaticPowerCoefficient, ZeroThrustAdvanceRatio);
+
     private double PartOfZeroThrust(double advanceRatio) =>
         advanceRatio >= 0 && advanceRatio <= ZeroThrustAdvanceRatio
             ? advanceRatio / ZeroThrustAdvanceRatio

@@ -80,4 +80,7 @@ public enum FailureKind
 
     /// <summary>The roll moment lifts all load off one riser.</summary>
     SlackRiser,
+
+    /// <summary>It flies, but some case of the noise does not, and the study asks for the worst.</summary>
+    SomeCase,
 }

@@ -10,6 +10,8 @@ namespace FrameOpt.Model;
 /// <param name="HubRightMetres">Hub, right of the datum.</param>
 /// <param name="HubUpMetres">Hub, above the datum.</param>
 /// <param name="HangLineForwardMetres">Hang points, forward of the datum.</param>
+/// <param name="HangHeightDifferenceMetres">Right hang point above the left, +; the suspension height is the middle of the two.</param>
+/// <param name="StrapDifferenceMetres">Right strap or carabiner longer than the left, +.</param>
 public readonly record struct FrameGeometry(
     double SpacingMetres,
     double OffsetMetres,
@@ -19,10 +21,18 @@ public readonly record struct FrameGeometry(
     double HubForwardMetres,
     double HubRightMetres,
     double HubUpMetres,
-    double HangLineForwardMetres)
+    double HangLineForwardMetres,
+    double HangHeightDifferenceMetres,
+    double StrapDifferenceMetres)
 {
     /// <summary>Reads one input, m or rad.</summary>
     public double this[GeometryInput input] => input.Of(this);
+
+    /// <summary>Height of the right hang point above the datum.</summary>
+    public double RightHeightMetres => HeightMetres + HangHeightDifferenceMetres / 2;
+
+    /// <summary>Height of the left hang point above the datum.</summary>
+    public double LeftHeightMetres => HeightMetres - HangHeightDifferenceMetres / 2;
 
     /// <summary>A machine as built, with 0 for the four inputs that only a design says.</summary>
     public static FrameGeometry AsBuilt(Machine machine)
@@ -42,6 +52,22 @@ public readonly record struct FrameGeometry(
             HeightMetres = heightMetres,
             AngleRadians = angleRadians,
         };
+
+    /// <summary>Built off a drawing: the inputs of both added.</summary>
+    /// <param name="design">As drawn.</param>
+    /// <param name="deviation">How far each input is off.</param>
+    public static FrameGeometry operator +(in FrameGeometry design, in FrameGeometry deviation) => new(
+        design.SpacingMetres + deviation.SpacingMetres,
+        design.OffsetMetres + deviation.OffsetMetres,
+        design.HeightMetres + deviation.HeightMetres,
+        design.AngleRadians + deviation.AngleRadians,
+        design.TiltRadians + deviation.TiltRadians,
+        design.HubForwardMetres + deviation.HubForwardMetres,
+        design.HubRightMetres + deviation.HubRightMetres,
+        design.HubUpMetres + deviation.HubUpMetres,
+        design.HangLineForwardMetres + deviation.HangLineForwardMetres,
+        design.HangHeightDifferenceMetres + deviation.HangHeightDifferenceMetres,
+        design.StrapDifferenceMetres + deviation.StrapDifferenceMetres);
 
     /// <summary>The same geometry with one input changed.</summary>
     public FrameGeometry With(GeometryInput input, double si) => input.In(this, si);

@@ -98,6 +98,31 @@ public sealed class GeometryInput
         Words = new("hang line {} in front of the datum", "hang line {} behind the datum"),
     };
 
+    /// <summary>How much higher the right hang point is than the left, +; their middle stays at the suspension height.</summary>
+    public static readonly GeometryInput HangHeightDifference = new(
+        "hang_height_difference", InputKind.Length, EvaluationStage.Risers,
+        (in g) => g.HangHeightDifferenceMetres, (in g, si) => g with { HangHeightDifferenceMetres = si }, _ => 0)
+    {
+        IsSided = true,
+        Example = "5 mm",
+        ExampleRange = "{ from: -10 mm, to: 10 mm, step: 1 mm }",
+        Words = new("right hang point {} higher than the left", "left hang point {} higher than the right",
+            "hang points at equal height"),
+        ChangeWords = new("{} higher on the right", "{} higher on the left"),
+    };
+
+    /// <summary>How much longer the strap or carabiner between hang point and riser is on the right than on the left, +.</summary>
+    public static readonly GeometryInput StrapDifference = new(
+        "strap_difference", InputKind.Length, EvaluationStage.Risers,
+        (in g) => g.StrapDifferenceMetres, (in g, si) => g with { StrapDifferenceMetres = si }, _ => 0)
+    {
+        IsSided = true,
+        Example = "5 mm",
+        ExampleRange = "{ from: -10 mm, to: 10 mm, step: 1 mm }",
+        Words = new("right strap {} longer than the left", "left strap {} longer than the right", "straps of equal length"),
+        ChangeWords = new("{} longer on the right", "{} longer on the left"),
+    };
+
     private readonly InputReader read;
     private readonly InputWriter write;
     private readonly Func<Machine, double>? asBuilt;
@@ -143,6 +168,9 @@ public sealed class GeometryInput
 
     /// <summary>How a value reads, whatever its sign.</summary>
     public required SignWords Words { get; init; }
+
+    /// <summary>How a change of what compares the two sides reads; null for what moves to a side, or is more or less.</summary>
+    public SignWords? ChangeWords { get; private init; }
 
     /// <summary>All rows, in order.</summary>
     internal static IReadOnlyList<GeometryInput> Rows => rows;

@@ -33,6 +33,14 @@ public sealed record Machine(
     /// <summary>Centre of gravity of all that is suspended.</summary>
     public FramePoint CentreOfGravity { get; } = Centre(Masses);
 
+    /// <summary>The same machine with other masses: its mass and its centre of gravity follow, which a copy would keep.</summary>
+    public Machine With(IReadOnlyList<MassItem> masses) => new(masses, HangLineForwardMetres, Propeller, Engine, Pilot)
+    {
+        Arms = Arms,
+        Datum = Datum,
+        HangPoint = HangPoint,
+    };
+
     private static FramePoint Centre(IReadOnlyList<MassItem> masses)
     {
         double total = 0, forward = 0, right = 0, up = 0;

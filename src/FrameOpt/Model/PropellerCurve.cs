@@ -28,4 +28,9 @@ public abstract record PropellerCurve
     /// <summary>The advance ratio at which CT(J) = k J², the largest at which the excess CT - k J² ends; exact but for rounding.</summary>
     /// <param name="k">T/(rho V² D²), such that there is an excess or none at the smallest J and none at the largest.</param>
     public abstract double AdvanceRatioForThrust(double k);
+
+    /// <summary>The same propeller with every thrust and every torque times a factor.</summary>
+    /// <param name="thrust">Above 0.</param>
+    /// <param name="torque">Above 0.</param>
+    public abstract PropellerCurve Scaled(double thrust, double torque);
 }

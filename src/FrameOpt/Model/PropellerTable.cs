@@ -44,6 +44,10 @@ public sealed record PropellerTable : PropellerCurve
 
     /// <inheritdoc/>
     public override double AdvanceRatioForThrust(double k) => thrust.FallsBelowSquare(k);
+
+    /// <inheritdoc/>
+    public override PropellerCurve Scaled(double thrust, double torque) => new PropellerTable([.. Rows.Select(row =>
+        new PropellerRow(row.AdvanceRatio, thrust * row.ThrustCoefficient, torque * row.PowerCoefficient))]);
 }
 
 /// <summary>One row of a propeller table: coefficients at one advance ratio, all dimensionless.</summary>

@@ -37,6 +37,11 @@ public sealed record Polar(double ReferenceMassKilograms, double ReferenceDensit
     public LinearTable GlideAtFraction { get; } = new(
         [.. Points.Select(p => p.Fraction)], [.. Points.Select(p => p.GlideRatio)]);
 
+    /// <summary>The same polar with every glide ratio times a factor.</summary>
+    /// <param name="factor">Above 0.</param>
+    public Polar WithGlide(double factor) => new(ReferenceMassKilograms, ReferenceDensity,
+        [.. Points.Select(point => point with { GlideRatio = point.GlideRatio * factor })]);
+
     /// <summary>Fraction against airspeed in m/s at reference conditions.</summary>
     public LinearTable FractionAtAirspeed { get; } = new(
         [.. Points.Select(p => p.AirspeedMetresPerSecond)], [.. Points.Select(p => p.Fraction)]);
@@ -75,4 +80,10 @@ public abstract record RiserCoupling
     /// <summary>From the geometry of two straight lines to a rigid wing, at the design's own spacing: an assumption with the range
     /// <see cref="Soft"/> to <see cref="Stiff"/>, because it is the canopy's bending stiffness that decides.</summary>
     public sealed record FromLines : RiserCoupling;
+
+    /// <summary>Part of the way from one coupling to a length, in equal ratios.</summary>
+    /// <param name="From">Where it begins.</param>
+    /// <param name="EndMetres">Where it ends, above 0.</param>
+    /// <param name="Share">0 for the beginning, 1 for the end.</param>
+    public sealed record Between(RiserCoupling From, double EndMetres, double Share) : RiserCoupling;
 }

@@ -45,6 +45,23 @@ public abstract record YawLeverage
         _ => throw new InvalidOperationException(),
     };
 
+    /// <summary>Part of the way to <see cref="Low"/> or <see cref="High"/>, in equal steps of each of its numbers.</summary>
+    /// <param name="part">-1 low, 0 as it is, +1 high.</param>
+    public YawLeverage Towards(double part)
+    {
+        var (end, share) = (part < 0 ? Low : High, Math.Abs(part));
+        double Mix(double here, double there) => here + share * (there - here);
+        return (this, end) switch
+        {
+            (Constant here, Constant there) => new Constant(Mix(here.Value, there.Value)),
+            (FromSpeed here, FromSpeed there) =>
+                new FromSpeed(Mix(here.SpeedFactor, there.SpeedFactor), Mix(here.TwistShare, there.TwistShare)),
+            (FromSideslip here, FromSideslip there) =>
+                new FromSideslip(Mix(here.Roll, there.Roll), Mix(here.Yaw, there.Yaw), Mix(here.TwistShare, there.TwistShare)),
+            _ => throw new InvalidOperationException(),
+        };
+    }
+
     /// <summary>One value for every phase, the twist of the wing included.</summary>
     /// <param name="Value">Roll moment that counts as much as a yaw moment of one; 0 or more.</param>
     public sealed record Constant(double Value) : YawLeverage;

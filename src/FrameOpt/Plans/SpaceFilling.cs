@@ -5,6 +5,9 @@ namespace FrameOpt.Plans;
 /// <summary>Space-filling plans: runs spread over the whole cube, without assuming a model.</summary>
 public static class SpaceFilling
 {
+    /// <summary>Beyond so many factors the first points of a sequence are no longer even.</summary>
+    private const int MostFactorsOfSequence = 12;
+
     /// <summary>A Latin hypercube with levels paired at random.</summary>
     /// <param name="factors">The names, at least 1.</param>
     /// <param name="runs">Number of runs, at least 2.</param>
@@ -44,7 +47,7 @@ public static class SpaceFilling
 
     private static Plan FromUnit(string kind, IReadOnlyList<string> factors, int runs, Func<int, int, IEnumerable<double[]>> points)
     {
-        PlanArguments.Factors(factors, kind, 1, SobolSequence.MaxDimensions);
+        PlanArguments.Factors(factors, kind, 1, MostFactorsOfSequence);
         PlanArguments.AtLeast(1, runs, "number of runs");
         return FromCoded(kind, factors, points(factors.Count, runs).Select(point => point.Select(value => (2 * value) - 1).ToArray()));
     }

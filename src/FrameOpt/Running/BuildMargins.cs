@@ -18,16 +18,16 @@ public static class BuildMargins
     /// <summary>Errors that are tried, in tolerances: a limit that is violated between two of them and met again is not seen.</summary>
     private static readonly int[] tried = [1, 3, 10, MostTolerances];
 
-    /// <summary>The nearest error to either side that violates a limit, for each limit the design meets and each factor.</summary>
+    /// <summary>The nearest error to either side that violates a limit, for each limit the design meets and each dimension.</summary>
     /// <param name="mission">The model.</param>
-    /// <param name="study">Its limits and factors.</param>
+    /// <param name="study">Its limits and dimensions.</param>
     /// <param name="design">As drawn; it flies.</param>
     public static IReadOnlyList<LimitMargin> Of(MissionModel mission, Study study, DesignEvaluation design)
     {
         if (study.Limits.Count == 0)
             return [];
-        var kept = study.Limits.Where(limit => limit.IsMetBy(design)).ToList();
-        return [.. study.Factors.SelectMany(factor => (double[])[1, -1], (factor, side) => (factor, side)).SelectMany(item =>
+        var kept = study.Limits.Where(limit => !limit.Response.IsOverCases && limit.IsMetBy(design)).ToList();
+        return [.. study.BuildDimensions.SelectMany(factor => (double[])[1, -1], (factor, side) => (factor, side)).SelectMany(item =>
         {
             var step = item.side * BuildTolerance.Si(item.factor.Input);
             DesignEvaluation Off(double tolerances) => mission.Evaluate(design.Geometry.With(

@@ -18,8 +18,10 @@ public sealed class CertificateRun
     /// <param name="threads">Worker threads, at least 1.</param>
     public CertificateRun(Study study, MissionModel mission, int threads)
     {
-        isEstimate = study.GridSize is not <= RunLimits.MaxFullGrid;
-        this.study = isEstimate ? SubGrid.Of(study, RunLimits.MaxPartialGrid) : study with { Search = new SearchSetting.Exhaustive() };
+        var cost = study.ResponsesOverCases.Count == 0 ? 1 : study.Noise.Cases;
+        isEstimate = !(study.GridSize <= RunLimits.MaxFullGrid / cost);
+        this.study = isEstimate ? SubGrid.Of(study, RunLimits.MaxPartialGrid / cost)
+            : study with { Search = new SearchSetting.Exhaustive() };
         exact = new SearchRun(this.study, mission, threads);
     }
 

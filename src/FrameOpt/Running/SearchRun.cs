@@ -80,12 +80,7 @@ public sealed class SearchRun
         var objectives = new double[found.Ids.Length][];
         for (var i = 0; i < objectives.Length; i++)
             objectives[i] = [.. found.Columns.Select(column => column[i])];
-        var ranked = study.Ranking.Method switch
-        {
-            RankingMethod.DistanceToIdeal => Ranking.ByDistanceToIdeal(objectives, study.Ranking.Weights),
-            RankingMethod.Topsis => Ranking.ByTopsis(objectives, study.Ranking.Weights),
-            _ => throw new InvalidOperationException(),
-        };
+        var ranked = study.Ranking.Rank(objectives);
         var knee = Knee.Of(objectives);
         return [.. ranked.Select(place => new FrontDesign(
             place.Rank,

@@ -4,6 +4,7 @@ using FrameOpt.Numerics;
 using FrameOpt.Search;
 using FrameOpt.Search.Evolution;
 using FrameOpt.Studies;
+using FrameOpt.Uncertainty;
 
 namespace FrameOpt.Running;
 
@@ -13,6 +14,7 @@ public sealed class StudyProblem
     private readonly Study study;
     private readonly MissionModel mission;
     private readonly GeometryInput[] inputs;
+    private readonly IReadOnlyList<Response> overCases;
     private readonly FrameGeometry asBuilt;
 
     /// <summary>The problem of a study, with the model that evaluates it.</summary>
@@ -21,6 +23,7 @@ public sealed class StudyProblem
         this.study = study;
         this.mission = mission;
         inputs = [.. FactorCatalogue.SlowestFirst.Where(input => study.Factors.Any(factor => factor.Input == input))];
+        overCases = study.ResponsesOverCases;
         asBuilt = FrameGeometry.AsBuilt(study.Machine);
         Problem = new Problem(
             [.. inputs.Select(study.Factor).Select(SearchFactor)],
@@ -42,7 +45,13 @@ public sealed class StudyProblem
             study.Strength?.LimitLoadFactor,
             study.Strength?.OverhangMetres,
             study.Baseline,
-            [.. study.Factors.Where(f => f.RangeSi > 0).Select(f => KeyValuePair.Create(f.Input, f.RangeSi))]));
+            [.. study.Factors.Where(f => f.RangeSi > 0).Select(f => KeyValuePair.Create(f.Input, f.RangeSi))]))
+    {
+        Sampling = new CaseSampling(
+            new NoiseSample(study.Noise, study.Noise.Sources.Count == 0 ? 1 : study.Noise.Cases, study.Noise.Seed).Cases,
+            [.. study.Limits.Where(limit => !limit.Response.IsOverCases).Select(limit => new BoundedResponse(
+                limit.Response, limit.Magnitude, limit.AtLeast ?? double.NegativeInfinity, limit.AtMost ?? double.PositiveInfinity))]),
+    };
 
     /// <summary>The geometry of a design given as factor values in the problem's order.</summary>
     public FrameGeometry Geometry(ReadOnlySpan<double> values)
@@ -60,6 +69,7 @@ public sealed class StudyProblem
     private void Evaluate(EvaluatedBatch batch)
     {
         var row = new MissionRow(mission);
+        var sampled = overCases.Count > 0 ? new SampledRow(mission, overCases) : null;
         for (var r = 0; r < batch.Designs.RowCount; r++)
         {
             var offsets = batch.Designs.RowValues(r, Problem);
@@ -73,9 +83,13 @@ public sealed class StudyProblem
             }
 
             row.FindFailures(offsets, codes);
+            if (sampled is not null)
+                FillOverCases(sampled, row.Geometry, offsets, batch, at);
             for (var o = 0; o < study.Objectives.Count; o++)
             {
                 var objective = study.Objectives[o];
+                if (objective.Response.IsOverCases)
+                    continue;
                 var values = batch.Objectives[o].AsSpan(at, offsets.Length);
                 Fill(row, objective.Response, objective.Magnitude, offsets, values);
                 if (objective.Maximise)
@@ -85,7 +99,41 @@ public sealed class StudyProblem
             for (var l = 0; l < study.Limits.Count; l++)
             {
                 var limit = study.Limits[l];
-                Fill(row, limit.Response, limit.Magnitude, offsets, batch.ConstraintValues[l].AsSpan(at, offsets.Length));
+                if (!limit.Response.IsOverCases)
+                    Fill(row, limit.Response, limit.Magnitude, offsets, batch.ConstraintValues[l].AsSpan(at, offsets.Length));
+            }
+        }
+    }
+
+    /// <summary>Fills objectives and limits that are responses over cases. A design with an objective without bound fails: a case that does
+    /// not fly decides it, and nothing can be compared with that.</summary>
+    private void FillOverCases(SampledRow sampled, in FrameGeometry geometry, ReadOnlySpan<double> offsets, EvaluatedBatch batch, int at)
+    {
+        for (var first = 0; first < offsets.Length; first += SampledRow.LongestRow)
+        {
+            var part = offsets[first..Math.Min(first + SampledRow.LongestRow, offsets.Length)];
+            sampled.Prepare(geometry, part);
+            foreach (var (r, response) in overCases.Index())
+            {
+                var values = new double[part.Length];
+                sampled.Fill(r, values);
+                for (var o = 0; o < study.Objectives.Count; o++)
+                {
+                    if (study.Objectives[o].Response != response)
+                        continue;
+                    for (var i = 0; i < values.Length; i++)
+                    {
+                        batch.Objectives[o][at + first + i] = study.Objectives[o].Maximise ? -values[i] : values[i];
+                        if (!double.IsFinite(values[i]) && batch.Failures[at + first + i] == 0 && response.Entry.LargestRanked is null)
+                            batch.Failures[at + first + i] = new FlightFailure(FailureKind.SomeCase, 0).Code;
+                    }
+                }
+
+                for (var l = 0; l < study.Limits.Count; l++)
+                {
+                    if (study.Limits[l].Response == response)
+                        values.CopyTo(batch.ConstraintValues[l].AsSpan(at + first));
+                }
             }
         }
     }
@@ -93,13 +141,7 @@ public sealed class StudyProblem
     /// <summary>Fills one response over a row of offsets, its magnitude where that counts.</summary>
     internal static void Fill(MissionRow row, Response response, bool magnitude, ReadOnlySpan<double> offsets, Span<double> values)
     {
-        switch (response)
-        {
-            case Response.OfPhase phase: phase.Quantity.Fill(row, phase.PhaseIndex, offsets, values); break;
-            case Response.OfMission whole: whole.Quantity.Fill(row, offsets, values); break;
-            default: throw new InvalidOperationException();
-        }
-
+        response.Fill(row, offsets, values);
         if (magnitude)
             RowVectors.Magnitudes(values);
     }

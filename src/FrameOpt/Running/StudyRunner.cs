@@ -5,6 +5,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Search;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
+using FrameOpt.Uncertainty;
 
 namespace FrameOpt.Running;
 
@@ -16,6 +17,7 @@ public sealed class StudyRunner
     private readonly SearchRun main;
     private readonly (WingCase Case, SearchRun Run)[] scenarios;
     private readonly CertificateRun? certificate;
+    private readonly SeedRuns seeds;
     private readonly Stopwatch searchClock = new();
     private readonly Stopwatch scenarioClock = new();
     private readonly Stopwatch certificateClock = new();
@@ -33,6 +35,7 @@ public sealed class StudyRunner
         scenarios = [.. WingCases.All.Where(wingCase => wingCase != WingCase.AsGiven).Select(wingCase => (
             wingCase, new SearchRun(study, mission.With(wingCase.Of(study.Wing)), threads, cache, wingCase.ToString())))];
         certificate = study.Search is SearchSetting.Evolutionary ? new CertificateRun(study, mission, threads) : null;
+        seeds = new SeedRuns(study, mission, threads, cache);
     }
 
     /// <summary>Seconds spent on model, limits and front.</summary>
@@ -63,7 +66,9 @@ public sealed class StudyRunner
             yield break;
         foreach (var step in CertificateSteps())
             yield return step;
-        if (main.Planned > RunLimits.MaxDesignsForScenarioSearch)
+        foreach (var step in seeds.Steps())
+            yield return step;
+        if (main.Planned > RunLimits.MaxDesignsForScenarioSearch || study.ResponsesOverCases.Count > 0)
             yield break;
         foreach (var (number, (_, run)) in scenarios.Index())
         {
@@ -103,6 +108,7 @@ public sealed class StudyRunner
                 chosen.Geometry, study.Band.WithinNewtonMetres),
             front.Count > 0 || main.Counts.NearestMiss < 0 ? null : Nearest())
         {
+            Uncertainty = chosen is null ? null : UncertaintyRun.Of(study, main.Mission, front, chosen.Geometry, seeds.Best()),
             Margins = chosen is null ? [] : BuildMargins.Of(main.Mission, study, chosen),
             Plan = study.Plan is null ? null : PlanRunner.Run(study, main.Mission, threads),
             Certificate = certificate?.Of(main.Front()),

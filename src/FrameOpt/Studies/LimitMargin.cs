@@ -24,3 +24,18 @@ public static class BuildTolerance
     /// <summary>Of an input, m or rad.</summary>
     public static double Si(GeometryInput input) => input.Kind == InputKind.Angle ? AngleRadians : LengthMetres;
 }
+
+/// <summary>Figures that are easy to mark out.</summary>
+public static class RoundFigure
+{
+    private const double StepMetres = 0.005;
+    private const double StepRadians = Math.PI / 180;
+    private const double Accuracy = 1e-6;
+
+    /// <summary>True for a multiple of 5 mm or of 1 deg.</summary>
+    public static bool IsRound(GeometryInput input, double si)
+    {
+        var steps = si / (input.Kind == InputKind.Angle ? StepRadians : StepMetres);
+        return Math.Abs(steps - Math.Round(steps)) < Accuracy;
+    }
+}

@@ -84,18 +84,8 @@ public sealed record ProductLineConfiguration(IReadOnlyList<string> Choices, Stu
         var machine = Study.Machine;
         return Study with
         {
-            // A new machine, not a copy: its mass and centre of gravity are of these masses.
-            Machine = new Machine(
-                [.. machine.Masses.Select(item => item.Name == Pilot ? item with { MassKilograms = pilotKilograms } : item)],
-                machine.HangLineForwardMetres,
-                machine.Propeller,
-                machine.Engine,
-                machine.Pilot)
-            {
-                Arms = machine.Arms,
-                Datum = machine.Datum,
-                HangPoint = machine.HangPoint,
-            },
+            Machine = machine.With(
+                [.. machine.Masses.Select(item => item.Name == Pilot ? item with { MassKilograms = pilotKilograms } : item)]),
         };
     }
 }

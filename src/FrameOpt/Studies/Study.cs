@@ -1,4 +1,6 @@
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Studies;
 
@@ -38,6 +40,9 @@ public sealed record Study(
     /// <summary>A plan to find out which factors matter, or null.</summary>
     public PlanSetting? Plan { get; init; }
 
+    /// <summary>What is uncertain, and how much.</summary>
+    public NoiseSetting Noise { get; init; } = NoiseSetting.Usual;
+
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }
 
@@ -55,6 +60,15 @@ public sealed record Study(
 
     /// <summary>The unit in which lengths without one of their own are shown: that of the hang-point spacing.</summary>
     public DisplayUnit LengthUnit => Factor(GeometryInput.HangPointSpacing).Unit;
+
+    /// <summary>What a builder may get wrong: every factor, and what compares the two sides, which every frame has: a hang point and a
+    /// strap on each.</summary>
+    public IReadOnlyList<StudyFactor> BuildDimensions =>
+    [
+        .. Factors,
+        .. FactorCatalogue.All.Where(input => input.ChangeWords is not null && Factors.All(factor => factor.Input != input))
+            .Select(input => new StudyFactor(input, [input.AsBuilt(Machine)], LengthUnit)),
+    ];
 
     /// <summary>The title, with the variant's name after it.</summary>
     public string FullTitle => Variant.Length > 0 ? $"{Title} - {Variant}" : Title;
@@ -88,6 +102,10 @@ public sealed record Study(
                 : Factors.Aggregate(1L, (product, factor) => product * factor.LevelsSi.Count);
         }
     }
+
+    /// <summary>The objectives and limits that need many cases.</summary>
+    public IReadOnlyList<Response> ResponsesOverCases => [.. Objectives.Select(objective => objective.Response)
+        .Concat(Limits.Select(limit => limit.Response)).Where(response => response.IsOverCases).Distinct()];
 
     /// <summary>The factor that is a geometry input.</summary>
     /// <exception cref="InvalidOperationException">The study has no such factor.</exception>

@@ -1,3 +1,4 @@
+using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Search;
 
@@ -9,7 +10,24 @@ namespace FrameOpt.Studies;
 /// <param name="Magnitude">True when the magnitude (absolute value) is used, as for residuals, leans and other signed quantities of a
 /// phase.</param>
 /// <param name="Resolution">Smaller differences are not shown as separate rows, in the response's unit; 0 for none.</param>
-public sealed record StudyObjective(Response Response, bool Maximise, bool Magnitude, double Resolution);
+public sealed record StudyObjective(Response Response, bool Maximise, bool Magnitude, double Resolution)
+{
+    /// <summary>The objective in one case of the noise; null where that says nothing: a standard deviation, or a share of the
+    /// cases.</summary>
+    public StudyObjective? OfOneCase => Response switch
+    {
+        Response.OverCases { Statistic: CaseStatistic.StandardDeviation or CaseStatistic.Share } or Response.LimitsMet => null,
+        Response.OverCases cases => this with { Response = cases.Single, Magnitude = cases.Magnitude },
+        _ => this,
+    };
+
+    /// <summary>Value of a design that flies, turned so that less is better; its magnitude where that counts.</summary>
+    public double LessIsBetter(DesignEvaluation evaluation)
+    {
+        var value = Magnitude ? Math.Abs(evaluation[Response]) : evaluation[Response];
+        return Maximise ? -value : value;
+    }
+}
 
 /// <summary>A response with a bound.</summary>
 /// <param name="Response">The response.</param>
@@ -32,7 +50,17 @@ public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLea
 /// <summary>How the front is ranked.</summary>
 /// <param name="Method">Distance to the ideal, or TOPSIS.</param>
 /// <param name="Weights">One for each objective, in their order, none negative, not all zero.</param>
-public sealed record RankingSetting(RankingMethod Method, IReadOnlyList<double> Weights);
+public sealed record RankingSetting(RankingMethod Method, IReadOnlyList<double> Weights)
+{
+    /// <summary>Designs in rank order, best first.</summary>
+    /// <param name="objectives">For each design its objectives, less is better.</param>
+    public IReadOnlyList<RankedDesign> Rank(IReadOnlyList<double[]> objectives) => Method switch
+    {
+        RankingMethod.DistanceToIdeal => Ranking.ByDistanceToIdeal(objectives, Weights),
+        RankingMethod.Topsis => Ranking.ByTopsis(objectives, Weights),
+        _ => throw new InvalidOperationException(),
+    };
+}
 
 /// <summary>Ranking methods.</summary>
 public enum RankingMethod

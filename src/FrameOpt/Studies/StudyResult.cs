@@ -39,6 +39,9 @@ public sealed record StudyResult(
     /// <summary>How far each dimension of the chosen design may be off before it violates a limit.</summary>
     public IReadOnlyList<LimitMargin> Margins { get; init; } = [];
 
+    /// <summary>How sure the answer is; null when there is no design to be sure of.</summary>
+    public UncertaintyResult? Uncertainty { get; init; }
+
     /// <summary>How good the front of an evolutionary search is; null for an exhaustive one, whose front is exact, and for one that found
     /// nothing.</summary>
     public Certificate? Certificate { get; init; }

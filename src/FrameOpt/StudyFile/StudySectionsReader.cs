@@ -39,6 +39,7 @@ internal static class StudySectionsReader
         GridChecks.Check(study, factors, search, wing, phases.Count);
         var ranking = RankingReader.Read(study, objectives, responses);
         var band = SettingsReader.Band(study, phases);
+        var noise = NoiseReader.Read(study);
         var plan = PlanReader.Read(study.Child("plan", StudyKeys.Plan), responses, needs, objectives);
         var title = Title(study);
         var question = study.Text("question")?.ReplaceLineEndings(" ").Trim() ?? "";
@@ -54,6 +55,7 @@ internal static class StudySectionsReader
             diagnostics.Assumptions, diagnostics.Warnings, hash)
         {
             Plan = plan,
+            Noise = noise,
             Search = search!,
             Files = diagnostics.Files,
         };

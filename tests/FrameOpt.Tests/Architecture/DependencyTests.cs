@@ -19,8 +19,9 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.ProductLine.PMedian"] = ["FrameOpt.Numerics"],
         ["FrameOpt.ProductLine"] = ["FrameOpt.Numerics", "FrameOpt.ProductLine.PMedian"],
         ["FrameOpt.Studies"] = [.. BelowStudies],
+        ["FrameOpt.Uncertainty"] = [.. BelowStudies, "FrameOpt.Studies"],
         ["FrameOpt.StudyFile"] = [.. BelowStudies, "FrameOpt.Studies"],
-        ["FrameOpt.Running"] = [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.StudyFile"],
+        ["FrameOpt.Running"] = [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.StudyFile"],
 
         ["FrameOpt.Reports.Text"] = [.. Library],
         ["FrameOpt.Reports.Tables"] = [.. Library, "FrameOpt.Reports.Text"],
@@ -39,7 +40,8 @@ public class DependencyTests(ITestOutputHelper output)
     private static string[] BelowStudies =>
         ["FrameOpt.Numerics", "FrameOpt.Model", "FrameOpt.Plans", "FrameOpt.Search", "FrameOpt.Analysis", "FrameOpt.ProductLine*"];
 
-    private static string[] Library => [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.StudyFile", "FrameOpt.Running"];
+    private static string[] Library =>
+        [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.StudyFile", "FrameOpt.Running"];
 
     private static string[] Parts => ["FrameOpt.Reports.Text", "FrameOpt.Reports.Tables", "FrameOpt.Reports.Graphics"];
 

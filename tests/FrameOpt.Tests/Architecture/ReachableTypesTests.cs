@@ -26,7 +26,6 @@ public class ReachableTypesTests
         ["LenthMargins"] = MeasuredPlans,
         ["OneWayAnova"] = MeasuredPlans,
         ["PlanCorrelation"] = "partial aliasing of a plan; its report does not show it yet",
-        ["Quantile"] = MeasuredPlans,
         ["ResponseDesirability"] = MeasuredPlans,
         ["SpaceFilling"] = SpaceFillingPlans,
         ["StepwiseSelection"] = MeasuredPlans,

@@ -36,8 +36,8 @@ public sealed class OneFrameTests : IDisposable
         Assert.DoesNotContain("id=\"front\"", page);
         Assert.DoesNotContain("best compromise", page);
         using var book = new XLWorkbook(Path.Combine(folder["a"], "results.xlsx"));
-        Assert.Equal(["Read me", "Summary", "What if", "Charts", "Phases", "Machine and mission", "Assumptions", "Cautions", "What if data",
-            "Chart data"], book.Worksheets.Select(sheet => sheet.Name));
+        Assert.Equal(["Read me", "Summary", "How sure", "What if", "Charts", "Phases", "Machine and mission", "Assumptions", "Cautions",
+            "What if data", "Chart data"], book.Worksheets.Select(sheet => sheet.Name));
     }
 
     // Worked balance: the distance of 25 mm from the baseline of 0 mm, in units of the range of 60 mm.

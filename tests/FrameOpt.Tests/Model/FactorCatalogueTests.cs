@@ -38,8 +38,8 @@ public class FactorCatalogueTests
         var input = FactorCatalogue.Find(name)!;
         var asBuilt = FrameGeometry.AsBuilt(WorkedMachine.Machine);
         Assert.Equal(input.IsRequired ? 0 : input.AsBuilt(WorkedMachine.Machine), asBuilt[input]);
-        // The worked machine has nothing to the right: its hub lies in the plane of symmetry.
-        Assert.Equal(input.IsRequired || input == GeometryInput.HubRight, asBuilt[input] == 0);
+        // The worked machine has nothing to the right: its hub lies in the plane of symmetry, and its sides are alike.
+        Assert.Equal(input.IsRequired || input.IsSided, asBuilt[input] == 0);
     }
 
     // A stage that is too late would leave something of the last design in the next.

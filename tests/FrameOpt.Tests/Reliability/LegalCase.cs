@@ -32,6 +32,8 @@ internal sealed record LegalCase(MissionModel Model, FrameGeometry Geometry)
                 OffsetMetres = Of(-0.05, 0.05, -3, 3),
                 HeightMetres = Of(0.05, 0.5, -3, 3),
                 AngleRadians = Of(-0.06, 0.06, -Math.PI / 4, Math.PI / 4),
+                HangHeightDifferenceMetres = Of(-0.01, 0.01, -3, 3),
+                StrapDifferenceMetres = Of(-0.01, 0.01, -3, 3),
             });
         }
 

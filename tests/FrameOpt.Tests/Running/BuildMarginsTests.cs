@@ -29,6 +29,26 @@ public class BuildMarginsTests
         Check.Close(3.7, margin.InTolerances, absolute: 2e-3, because: "a drill holds a millimetre");
     }
 
+    // Law: the residual is linear in the height of one hang point over the other, and where body and lines hang straight, as in a glide
+    // but for half a degree, a strap longer by as much does the same.
+    [Fact]
+    public void Hang_points_at_unequal_height_and_unequal_straps_have_a_margin_though_neither_is_a_factor()
+    {
+        double Glide(double higher) =>
+            mission.Evaluate(design with { HangHeightDifferenceMetres = higher }).Phases[4][PhaseQuantity.Residual];
+        var perMillimetre = (Glide(0.01) - Glide(0)) / 10;
+        var limit = new StudyLimit(new Response.OfPhase(PhaseQuantity.Residual, 4, "glide"), true, null,
+            Math.Abs(Glide(0)) + Math.Abs(2.5 * perMillimetre));
+        var study = ReportFixture.Study() with { Limits = [limit] };
+        Assert.DoesNotContain(study.Factors, factor => factor.Input == GeometryInput.HangHeightDifference);
+        var margins = BuildMargins.Of(mission, study, mission.Evaluate(design));
+        var side = Math.Sign(Glide(0) * perMillimetre);
+        var higher = Assert.Single(margins, own => own.Factor.Input == GeometryInput.HangHeightDifference && own.ChangeSi * side > 0);
+        Check.Close(side * 0.0025, higher.ChangeSi, absolute: 2e-6, because: "found to a thousandth of a millimetre");
+        var longer = Assert.Single(margins, own => own.Factor.Input == GeometryInput.StrapDifference && own.ChangeSi * side > 0);
+        Check.Close(higher.ChangeSi, longer.ChangeSi, relative: 0.03, because: "the body swings and the lines lean by a few degrees");
+    }
+
     [Fact]
     public void Limit_far_away_is_broken_by_no_error_of_building() => Assert.Empty(Margins(1e6));
 

@@ -31,10 +31,20 @@ internal static class SchemaPieces
         ["wing"] = """{ "not": { "required": ["yaw_leverage", "sideslip"] } }""",
         ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
         ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
+        ["noise.<source>"] =
+            """
+            {
+                "oneOf": [{ "required": ["normal"] }, { "required": ["uniform"] }, { "required": ["triangle"] }, { "required": ["table"] }],
+                "dependentRequired": { "from": ["normal"], "to": ["normal"] }
+            }
+            """,
         ["objectives[]"] = """{ "oneOf": [{ "required": ["minimise"] }, { "required": ["maximise"] }] }""",
         ["line.customers[]"] = """{ "not": { "required": ["share", "count"] } }""",
         ["limits[]"] = """{ "anyOf": [{ "required": ["at_least"] }, { "required": ["at_most"] }] }""",
     };
+
+    public static JsonObject Deviation() => AnyOf(Reference("length"), Reference("angle"), Reference("share"),
+        Reference(Name(Dimension.TemperatureDifference)), Reference("number"));
 
     public static JsonObject LengthOrAngle() => AnyOf(Reference("length"), Reference("angle"));
 
@@ -55,6 +65,16 @@ internal static class SchemaPieces
                 ["pattern"] = $@"^({string.Join('|', ResponseCatalogue.OfPhases.Select(entry => entry.Name))})\[[^\[\]]+\]$",
             }),
     };
+
+    /// <summary>A response, or one over the cases of the noise.</summary>
+    public static JsonObject AnyResponse()
+    {
+        const string single = @"[a-z_]+(\[[^\[\]]+\])?";
+        return AnyOf(
+            new JsonObject { ["$ref"] = "#/$defs/response" },
+            Pattern($@"^(mean|standard deviation|worst|percentile +{Number}|mean of worst +{Number} *%) of {single}$"),
+            Pattern($"^share of cases with ({single} (at least|at most) +{Number}.*|every limit met)$"));
+    }
 
     public static JsonObject OfDimension(Dimension dimension)
     {

@@ -6,6 +6,7 @@ using FrameOpt.Model.Mission;
 using FrameOpt.Running;
 using FrameOpt.Search;
 using FrameOpt.Studies;
+using FrameOpt.Studies.Noise;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Values;
 using static FrameOpt.Tests.StudyFile.SchemaPieces;
@@ -44,6 +45,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         foreach (var dimension in Dimension.All)
             definitions[Name(dimension)] = OfDimension(dimension);
         definitions["response"] = OfResponse();
+        definitions["any_response"] = AnyResponse();
         definitions["amount"] = new JsonObject
         {
             ["description"] = "In the response's own kind of unit; a plain number for one without.",
@@ -115,7 +117,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "mission.<phase>.power" => Power(),
         "mission.<phase>.settled" => new JsonObject { ["type"] = "boolean" },
         "objectives" => List(Section("objectives[]", false), 2, 5),
-        "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("response"),
+        "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("any_response"),
         "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
         "limits" => List(Section("limits[]", false), 0),
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
@@ -124,7 +126,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "search.stop.target" => new JsonObject
         {
             ["type"] = "object",
-            ["propertyNames"] = Reference("response"),
+            ["propertyNames"] = Reference("any_response"),
             ["additionalProperties"] = Reference("amount"),
             ["minProperties"] = 1
         },
@@ -132,7 +134,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "ranking.weights" => new JsonObject
         {
             ["type"] = "object",
-            ["propertyNames"] = Reference("response"),
+            ["propertyNames"] = Reference("any_response"),
             ["additionalProperties"] = new JsonObject { ["type"] = "number", ["minimum"] = 0 }
         },
         "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),
@@ -152,6 +154,14 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "line.options" => PathOf(PathOf(ProductLineChoice())),
         "line.customers" => AnyOf(AnyText(), List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")),
         "variants" => PathOf(Section("", isChange: true)),
+        "noise" => AnyOf(OneOf("none"), Section(path, isChange)),
+        "noise.correlations" => List(new JsonObject { ["type"] = "array", ["minItems"] = 3, ["maxItems"] = 3 }, 0),
+        "noise.<source>.normal" or "noise.<source>.from" or "noise.<source>.to" => Deviation(),
+        "noise.<source>.uniform" => List(Deviation(), 2, 2),
+        "noise.<source>.triangle" => List(Deviation(), 3, 3),
+        "noise.<source>.table" => List(Deviation(), 1, 1000),
+        _ when NoiseSource.All.Any(source => path == $"noise.{source.Name}") =>
+            AnyOf(OneOf("none"), Section("noise.<source>", isChange)),
         _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
         _ => Reference(Name(DimensionOf(path))),

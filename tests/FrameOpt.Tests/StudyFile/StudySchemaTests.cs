@@ -47,6 +47,7 @@ public class StudySchemaTests
         { "power: engine off", "power: off" },
         { "minimise: residual_rms", "minimise: residual_rsm" },
         { "minimise: residual_rms", "minimise: residual" },
+        { "minimise: residual_rms", "minimise: median of residual_rms" },
         { "maximise: weight_shift_authority[cruise]", "maximise: weight_shift_authority" },
         { "at_most: 0.6 }", "}" },
         { "limits:", "bounds:" },
@@ -128,7 +129,8 @@ public class StudySchemaTests
         var node = JsonNode.Parse(File.ReadAllText(path))!;
         var at = node;
         foreach (var step in section.Replace("[]", ".[]").Split('.'))
-            at = Group(step is "[]" ? at["items"]! : step is "<phase>" ? at["additionalProperties"]! : at["properties"]![step]!);
+            at = Group(step is "[]" ? at["items"]! : step is "<phase>" ? at["additionalProperties"]!
+                : at["properties"]![step is "<source>" ? "seat_right" : step]!);
         var alone = new JsonObject
         {
             ["$defs"] = node["$defs"]!.DeepClone(),

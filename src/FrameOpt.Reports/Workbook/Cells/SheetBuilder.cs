@@ -14,7 +14,8 @@ internal sealed class SheetBuilder
     /// <param name="name">Of the sheet, and its title.</param>
     /// <param name="widths">Of the columns, in characters.</param>
     /// <param name="isPrinted">False for workings, which a printed workbook leaves out.</param>
-    public SheetBuilder(Spreadsheet book, string name, IReadOnlyList<double> widths, bool isPrinted = true)
+    /// <param name="isPortrait">For a sheet taller than wide.</param>
+    public SheetBuilder(Spreadsheet book, string name, IReadOnlyList<double> widths, bool isPrinted = true, bool isPortrait = false)
     {
         sheet = book.AddSheet(name);
         this.widths = widths;
@@ -23,7 +24,7 @@ internal sealed class SheetBuilder
             sheet.Column(c + 1).Width = widths[c];
         SheetStyle.Title(sheet.Cell(1, 1), name);
         if (isPrinted)
-            book.Print(sheet, pagesTall: 1);
+            book.Print(sheet, pagesTall: 1, isPortrait);
         else
             book.DoNotPrint(sheet, widths.Count);
     }

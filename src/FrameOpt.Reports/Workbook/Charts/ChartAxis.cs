@@ -28,6 +28,9 @@ internal sealed record ChartAxis(string Title, string FormatCode, (double From, 
 /// <param name="Style">How it is drawn.</param>
 internal sealed record ChartSeries(string Name, CellRange X, CellRange Y, SeriesStyle Style)
 {
+    /// <summary>How far a thin line goes beyond each bar and back from its end, or null for none.</summary>
+    public (CellRange Beyond, CellRange Back)? Band { get; init; }
+
     /// <summary>A text beside each point, in order; empty for none.</summary>
     public IReadOnlyList<string> Labels { get; init; } = [];
 }

@@ -28,7 +28,7 @@ internal static class ChartSheets
         Table[] tables =
         [
             .. isOneFrame ? Array.Empty<Table>() : [FrontCharts.Table(report)],
-            Phases(result.Study, compared),
+            Phases(result, compared),
             RpmChart.Curve(result),
             RpmChart.Band(result),
             RpmChart.Marks(result),
@@ -45,7 +45,7 @@ internal static class ChartSheets
         (string Name, XElement Xml)[] charts =
         [
             .. isOneFrame ? Array.Empty<(string, XElement)>() : FrontCharts.Of(report, placed[0]),
-            ("Residual torque in each phase", Phases(placed[^4], compared)),
+            ("Residual torque in each phase", Phases(placed[^4], compared, result.Uncertainty is { Bars.Count: > 0 })),
             ("Residual torque against propeller speed", RpmChart.Of(result, placed[^3], placed[^2], placed[^1])),
         ];
         foreach (var (i, (name, xml)) in charts.Index())
@@ -55,27 +55,44 @@ internal static class ChartSheets
         book.AddLast(() => DataSheet.Add(book, DataSheetName, Note, Table.SideBySide(tables), filter: false));
     }
 
-    /// <summary>The residual of each phase for designs to compare.</summary>
-    private static Table Phases(Study study, IReadOnlyList<ComparedDesign> designs) => new(
-        [
-            Column.OfTexts("phase", row => TextTruncation.Truncate(study.Mission[row].Name, MaxNameLength)) with { WidthCharacters = 18 },
-            .. designs.Select(design => Column.OfNumbers($"residual, {design.Name} [N·m], right +", "0.00",
-                row => design.Evaluation.Phases[row][PhaseQuantity.Residual])),
-        ],
-        study.Mission.Count);
-
-    private static XElement Phases(PlacedTable table, IReadOnlyList<ComparedDesign> compared)
+    /// <summary>The residual of each phase for designs to compare, and from the first one to the ends between which 8 of 10 cases
+    /// lie.</summary>
+    private static Table Phases(StudyResult result, IReadOnlyList<ComparedDesign> designs)
     {
+        var mission = result.Study.Mission;
+        double Residual(ComparedDesign design, int row) => design.Evaluation.Phases[row][PhaseQuantity.Residual];
+        return new Table(
+            [
+                Column.OfTexts("phase", row => TextTruncation.Truncate(mission[row].Name, MaxNameLength)) with { WidthCharacters = 18 },
+                .. designs.Select(design => Column.OfNumbers($"residual, {design.Name} [N·m], right +", "0.00",
+                    row => Residual(design, row))),
+                .. result.Uncertainty is not { Bars.Count: > 0, Sample.Phases: var spread } ? [] : new[]
+                {
+                    Column.OfNumbers("from there to the 90 % point [N·m]", "0.00",
+                        row => Math.Max(0, spread[row].Residual.NineTenths - Residual(designs[0], row))),
+                    Column.OfNumbers("from there to the 10 % point [N·m]", "0.00",
+                        row => Math.Max(0, Residual(designs[0], row) - spread[row].Residual.Tenth)),
+                },
+            ],
+            mission.Count);
+    }
+
+    private static XElement Phases(PlacedTable table, IReadOnlyList<ComparedDesign> compared, bool hasBand)
+    {
+        var (beyond, back) = (1 + compared.Count, 2 + compared.Count);
         SeriesStyle[] styles =
         [
             new(Palette.Blue), new(Palette.Orange, Pattern: "wdUpDiag"), new(Palette.Green, Pattern: "dkHorz"),
             new(Palette.Purple, Pattern: "wdDnDiag"),
         ];
         return ChartXml.Bars(
-            "Residual torque left to the pilot in each phase",
+            $"Residual torque left to the pilot in each phase{(hasBand ? "; 8 of 10 cases lie within the thin line" : "")}",
             "phase",
             new ChartAxis("residual torque [N·m], turns right +", "General"),
-            [.. compared.Select((design, d) => new ChartSeries(design.Name, table.Column(0), table.Column(1 + d), styles[d]))]);
+            [.. compared.Select((design, d) => new ChartSeries(design.Name, table.Column(0), table.Column(1 + d), styles[d])
+            {
+                Band = d == 0 && hasBand ? (table.Column(beyond), table.Column(back)) : null,
+            })]);
     }
 
     private static List<PlacedTable> SideBySide(IReadOnlyList<Table> tables)

@@ -23,18 +23,19 @@ internal static class ChartXml
         ValueAxis(x, XAxisId, YAxisId, "b"),
         ValueAxis(y, YAxisId, XAxisId, "l"));
 
-    /// <summary>Bars side by side for each category.</summary>
-    public static XElement Bars(string title, string categories, ChartAxis y, IReadOnlyList<ChartSeries> series) => ChartSpace(title,
+    /// <summary>Bars for each category: side by side and up, or over each other and across with the first category on top.</summary>
+    public static XElement Bars(
+        string title, string categories, ChartAxis y, IReadOnlyList<ChartSeries> series, bool isHorizontal = false) => ChartSpace(title,
         new XElement(
-            c + "barChart", Value("barDir", "col"), Value("grouping", "clustered"), Value("varyColors", "0"), series.Select(BarSeries),
-                Value("gapWidth", "80"),
+            c + "barChart", Value("barDir", isHorizontal ? "bar" : "col"), Value("grouping", "clustered"), Value("varyColors", "0"),
+                series.Select(BarSeries), Value("gapWidth", "80"), isHorizontal ? Value("overlap", "100") : null,
             Value("axId", XAxisId), Value("axId", YAxisId)),
         new XElement(
-            c + "catAx", Value("axId", XAxisId), new XElement(c + "scaling", Value("orientation", "minMax")), Value("delete", "0"),
-                Value("axPos", "b"), Title(categories, 1000),
+            c + "catAx", Value("axId", XAxisId), new XElement(c + "scaling", Value("orientation", isHorizontal ? "maxMin" : "minMax")),
+                Value("delete", "0"), Value("axPos", isHorizontal ? "l" : "b"), categories.Length > 0 ? Title(categories, 1000) : null,
             Value("majorTickMark", "none"), Value("minorTickMark", "none"), Value("tickLblPos", "low"), Value("crossAx", YAxisId),
                 Value("crosses", "autoZero")),
-        ValueAxis(y, YAxisId, XAxisId, "l"));
+        ValueAxis(y, YAxisId, XAxisId, isHorizontal ? "b" : "l"));
 
     private static XElement ChartSpace(string title, params XElement[] plot) => new(
         c + "chartSpace",
@@ -66,8 +67,14 @@ internal static class ChartXml
         c + "ser", SeriesHeader(series, index),
         new XElement(c + "spPr", BarFill(series.Style), new XElement(a + "ln", new XAttribute("w", 9525), Fill(series.Style.Colour))),
         Value("invertIfNegative", "0"),
+        Band(series),
         new XElement(c + "cat", Data(series.X)),
         new XElement(c + "val", Data(series.Y)));
+
+    private static XElement? Band(ChartSeries series) => series.Band is not { } band ? null : new XElement(
+        c + "errBars", Value("errBarType", "both"), Value("errValType", "cust"), Value("noEndCap", "0"),
+        new XElement(c + "plus", Data(band.Beyond)), new XElement(c + "minus", Data(band.Back)),
+        new XElement(c + "spPr", Line(new SeriesStyle(Palette.Black, LinePoints: 1))));
 
     private static XElement[] SeriesHeader(ChartSeries series, int index) =>
         [Value("idx", Text(index)), Value("order", Text(index)), new XElement(c + "tx", new XElement(c + "v", series.Name))];

@@ -11,9 +11,11 @@ public static class RiserStiffness
     /// <returns>NaN when the spacing comes within a twentieth of the line spread: the lines no longer spread outwards.</returns>
     /// <remarks>Source: measured length scaled with s²; else a rigid wing on two line centroids,
     /// c = L s² / (b_top - s)² + s b_top / 4 L (own two-line geometry: an assumption, range 0.05 to 1 m).</remarks>
-    public static double RollMetres(Wing wing, double spacingMetres)
+    public static double RollMetres(Wing wing, double spacingMetres) => RollMetres(wing, wing.RiserCoupling, spacingMetres);
+
+    private static double RollMetres(Wing wing, RiserCoupling coupling, double spacingMetres)
     {
-        switch (wing.RiserCoupling)
+        switch (coupling)
         {
             case RiserCoupling.Measured measured:
                 var ratio = spacingMetres / measured.AtSpacingMetres;
@@ -26,6 +28,9 @@ public static class RiserStiffness
                     ? wing.LineLengthMetres * spacingMetres * spacingMetres / (spread * spread)
                         + spacingMetres * wing.LineSpreadMetres / (4 * wing.LineLengthMetres)
                     : double.NaN;
+            case RiserCoupling.Between between:
+                var begin = RollMetres(wing, between.From, spacingMetres);
+                return begin * Math.Pow(between.EndMetres / begin, between.Share);
             default:
                 throw new InvalidOperationException();
         }

@@ -27,9 +27,10 @@ public readonly record struct RollYawBalance(
     /// <param name="body">Pitch, riser load, moments, and how the wing banks and answers.</param>
     /// <param name="rollMetres">Roll stiffness over riser load, c_phi at the spacing.</param>
     /// <param name="yawMetres">Yaw stiffness over riser load at the spacing.</param>
+    /// <param name="rest">Roll and twist at which the risers hold no moment.</param>
     /// <remarks>Source: statics, small angles; with no thrust, drag and lean it is the minimum of the energy
-    /// (K_phi (phi - Phi)² + W Z_c phi²) / 2, so that M_w = R0 K_phi / (K_phi + W Z_c).</remarks>
-    public static RollYawBalance Of(in SuspendedBody body, double rollMetres, double yawMetres)
+    /// (K_phi (phi - phi_0 - Phi)² + W Z_c phi²) / 2, so that M_w = (R0 - W Z_c phi_0) K_phi / (K_phi + W Z_c).</remarks>
+    public static RollYawBalance Of(in SuspendedBody body, double rollMetres, double yawMetres, in RestAttitude rest)
     {
         if (double.IsNaN(rollMetres))
             return new RollYawBalance { Failure = FailureKind.SpacingBeyondLines };
@@ -40,7 +41,7 @@ public readonly record struct RollYawBalance(
         // The third row gives the bank: Phi = alpha phi + beta psi_b + gamma.
         double alpha = body.Bank.PerRoll, beta = body.Bank.PerYaw, gamma = body.Bank.AtZeroAttitude;
 
-        // Roll and twist against the wing: a = aPhi phi + aPsi psi_b - gamma, k = sin phi + cos psi_b.
+        // Roll and twist against the wing from rest: a = aPhi phi + aPsi psi_b - gamma - rest, k = sin phi + cos psi_b - rest.
         double aPhi = cos - alpha, aPsi = -sin - beta;
         var m11 = stiffness.PendulumNewtonMetres + Kphi * cos * aPhi + Kpsi * sin * sin;
         var m12 = stiffness.DragDownNewtonMetres + Kphi * cos * aPsi + Kpsi * sin * cos;
@@ -52,7 +53,9 @@ public readonly record struct RollYawBalance(
 
         // Cramer's rule for phi and psi_b, linear in the offset because the moments are.
         var inverse = 1 / determinant;
-        LinearFunction r = body.Moments.Roll + Kphi * cos * gamma, n = body.Moments.Yaw - Kphi * sin * gamma;
+        double restRoll = Kphi * rest.Roll, restTwist = Kpsi * rest.Twist;
+        LinearFunction r = body.Moments.Roll + Kphi * cos * gamma + (cos * restRoll + sin * restTwist);
+        LinearFunction n = body.Moments.Yaw - Kphi * sin * gamma + (cos * restTwist - sin * restRoll);
         LinearFunction phi = inverse * (m22 * r - m12 * n), psi = inverse * (m11 * n - m21 * r);
 
         // kappa: the same system with a roll moment of one on the right and nothing else.
@@ -60,7 +63,7 @@ public readonly record struct RollYawBalance(
         var kappa = Kphi * (aPhi * phiOne + aPsi * psiOne) + body.Wing.Yaw * (Kpsi * (sin * phiOne + cos * psiOne))
             + body.Wing.BankNewtonMetres * (alpha * phiOne + beta * psiOne);
         var bank = alpha * phi + beta * psi + gamma;
-        LinearFunction Mw = Kphi * (aPhi * phi + aPsi * psi - gamma), Nw = Kpsi * (sin * phi + cos * psi);
+        LinearFunction Mw = Kphi * (aPhi * phi + aPsi * psi - gamma - rest.Roll), Nw = Kpsi * (sin * phi + cos * psi - rest.Twist);
         return new RollYawBalance(
             phi,
             psi,

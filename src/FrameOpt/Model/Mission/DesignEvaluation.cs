@@ -14,6 +14,9 @@ public sealed record DesignEvaluation(
     IReadOnlyList<double> Mission,
     DesignFailure? Failure)
 {
+    /// <summary>The model that said it; null for a design that cannot fly.</summary>
+    public MissionModel? Model { get; init; }
+
     /// <summary>One response of the mission, in its unit.</summary>
     public double this[MissionQuantity quantity] => Mission[quantity.Index];
 
@@ -22,6 +25,7 @@ public sealed record DesignEvaluation(
     {
         Response.OfPhase phase => Phases[phase.PhaseIndex][phase.Quantity],
         Response.OfMission mission => this[mission.Quantity],
+        { IsOverCases: true } when Model is not null => SampledRow.Of(Model, Geometry, response),
         _ => throw new InvalidOperationException(),
     };
 }

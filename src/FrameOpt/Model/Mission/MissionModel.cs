@@ -5,6 +5,8 @@ namespace FrameOpt.Model.Mission;
 /// <summary>The model over a whole mission: one machine, one wing, several phases, any frame geometry.</summary>
 public sealed class MissionModel
 {
+    private IReadOnlyList<SampledCase>? cases;
+
     /// <summary>What no design changes is computed here.</summary>
     /// <param name="machine">Everything below the risers.</param>
     /// <param name="wing">The wing.</param>
@@ -35,8 +37,14 @@ public sealed class MissionModel
     /// <summary>What each phase asks of propeller and engine.</summary>
     public IReadOnlyList<OperatingPointSolver> OperatingPoints { get; }
 
+    /// <summary>How responses over many cases are computed.</summary>
+    public CaseSampling Sampling { get; init; } = CaseSampling.None;
+
+    /// <summary>What may really be in place of this model.</summary>
+    public IReadOnlyList<SampledCase> Cases => cases ??= Sampling.Cases(this);
+
     /// <summary>The same model under another wing.</summary>
-    public MissionModel With(Wing wing) => new(Machine, wing, Phases, References);
+    public MissionModel With(Wing wing) => new(Machine, wing, Phases, References) { Sampling = Sampling };
 
     /// <summary>One design in each phase as if the mission had no other, so that a phase it cannot fly hides no other.</summary>
     public IReadOnlyList<DesignEvaluation> EvaluateEachPhase(FrameGeometry geometry) =>
@@ -79,6 +87,6 @@ public sealed class MissionModel
             mission[quantity.Index] = value[0];
         }
 
-        return new DesignEvaluation(geometry, results, mission, null);
+        return new DesignEvaluation(geometry, results, mission, null) { Model = this };
     }
 }

@@ -77,9 +77,6 @@ public sealed class MissionQuantity : ResponseEntry
 
     internal static IReadOnlyList<MissionQuantity> Rows => rows;
 
-    /// <summary>True when more of it is better; of all others less is.</summary>
-    public bool IsHigherBetter { get; private init; }
-
     /// <summary>Its values over a row of lateral offsets, in its unit; NaN when its reference is not given.</summary>
     /// <param name="row">Prepared, without failure.</param>
     /// <param name="offsets">Lateral offsets in m.</param>

@@ -123,7 +123,8 @@ public sealed class MissionRow
             bodies[p] = SuspendedBody.Of(Mission.Machine, phases[p], conditions[p], points[p], geometry, thrust);
         if (bodies[p].Failure != FailureKind.None)
             return bodies[p].Failure;
-        balances[p] = RollYawBalance.Of(bodies[p], rollMetres, yawMetres);
+        balances[p] = RollYawBalance.Of(
+            bodies[p], rollMetres, yawMetres, RestAttitude.Of(geometry, bodies[p].Pitch, bodies[p].Load));
         return balances[p].Failure;
     }
 }

@@ -73,7 +73,8 @@ public sealed class PhaseQuantity : ResponseEntry
     { Sign = ResponseSign.Either };
 
     public static readonly PhaseQuantity TwistMargin = new(
-        "twist_margin", "", "yaw stiffness of the risers over the yaw moment in them; below 1 they twist", PhaseResponses.TwistMargin);
+        "twist_margin", "", "yaw stiffness of the risers over the yaw moment in them; below 1 they twist", PhaseResponses.TwistMargin)
+    { IsHigherBetter = true };
 
     public static readonly PhaseQuantity YawLeverage = new(
         "yaw_leverage", "", "roll moment that counts as much as a yaw moment of one",
@@ -116,7 +117,7 @@ public sealed class PhaseQuantity : ResponseEntry
     public static readonly PhaseQuantity WeightShiftAuthority = new(
         "weight_shift_authority", "N·m", "residual torque the pilot's largest lean can cancel",
         Same(PhaseResponses.WeightShiftAuthority))
-    { Sign = ResponseSign.Either };
+    { Sign = ResponseSign.Either, IsHigherBetter = true };
 
     public static readonly PhaseQuantity TurnRate = new(
         "turn_rate", "deg/s", "turn rate if nothing is done (indicative), to the right +",
@@ -126,7 +127,7 @@ public sealed class PhaseQuantity : ResponseEntry
     public static readonly PhaseQuantity TorqueMargin = new(
         "torque_margin", "", "torque the engine can give over the torque needed, at the propeller",
         Same((row, p) => row.Points[p].TorqueMargin))
-    { Needs = ResponseNeed.Engine };
+    { Needs = ResponseNeed.Engine, IsHigherBetter = true };
 
     private readonly PhaseFormula formula;
 

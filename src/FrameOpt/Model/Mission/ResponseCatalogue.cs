@@ -50,6 +50,9 @@ public abstract class ResponseEntry
     /// <summary>What a study must give before it has a value.</summary>
     public ResponseNeed Needs { get; private protected init; }
 
+    /// <summary>True when more of it is better; of all others less is, as far as one of the two is.</summary>
+    public bool IsHigherBetter { get; private protected init; }
+
     /// <summary>For a response that is infinite where no lean cures the turn: the largest value that a ranking still compares, in its unit;
     /// null for all others.</summary>
     public double? LargestRanked { get; private protected init; }

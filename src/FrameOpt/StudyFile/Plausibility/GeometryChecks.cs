@@ -23,6 +23,8 @@ internal static class GeometryChecks
         [GeometryInput.HubUp] = (UsualRanges.HubAboveCentre, (machine, si) => (si - machine.CentreOfGravity.UpMetres) / Millimetre),
         [GeometryInput.HangLineForward] =
             (UsualRanges.HangLineAheadOfCentre, (machine, si) => (si - machine.CentreOfGravity.ForwardMetres) / Millimetre),
+        [GeometryInput.HangHeightDifference] = (UsualRanges.HangHeightDifference, (_, si) => si / Millimetre),
+        [GeometryInput.StrapDifference] = (UsualRanges.StrapDifference, (_, si) => si / Millimetre),
     };
 
     /// <summary>Warns of an unusual value of one input.</summary>

@@ -86,11 +86,18 @@ internal static class UsualRanges
 
     public static readonly UsualRange Trim = new("the airspeed at trim", "wing.polar.rows", 7, 17, "m/s", Units);
 
+    public static readonly UsualRange HangHeightDifference = new("the height of the right hang point above the left",
+        "factors.hang_height_difference", -30, 30, "mm", Signs);
+
+    public static readonly UsualRange StrapDifference = new("the length of the right strap beyond that of the left",
+        "factors.strap_difference", -30, 30, "mm", Signs);
+
     /// <summary>All of them, in the order of the study file.</summary>
     public static readonly IReadOnlyList<UsualRange> All =
     [
         BodyMass, EngineBehindBody, HangLineAheadOfCentre, Diameter, HubBehindBody, HubRight, HubAboveCentre, Tilt, TipSpeed, FigureOfMerit,
         Reduction, Efficiency, BenchCrankSpeed, EngineOverBenchTorque, Lean, DragArea, WingLoading, AspectRatio, Lines, LineSpread, Trim,
         Glide, FlightOverBenchSpeed, Spacing, Offset, HeightAboveCentre, Angle,
+        HangHeightDifference, StrapDifference,
     ];
 }

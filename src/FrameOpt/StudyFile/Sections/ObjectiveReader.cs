@@ -39,7 +39,7 @@ internal static class ObjectiveReader
         }
 
         var goal = section.Has("maximise") ? "maximise" : "minimise";
-        if (section.Text(goal) is not { } name || responses.Read(name, section.At(goal)) is not { } response)
+        if (section.Text(goal) is not { } name || responses.ReadAny(name, section.At(goal)) is not { } response)
             return null;
         needs.Check(response, section.At(goal));
         var resolution = ResponseAmount.Read(section, "resolution", response, AllowedRange.NonNegative) ?? 0;
@@ -87,7 +87,7 @@ internal static class LimitReader
         if (!section.Has("at_least") && !section.Has("at_most"))
             section.DiagnosticBag.Add(section.Owner, "This limit has no bound.",
                 "Add at_least or at_most or both, each with an amount of the response.");
-        if (section.Text("response") is not { } name || responses.Read(name, section.At("response")) is not { } response)
+        if (section.Text("response") is not { } name || responses.ReadAny(name, section.At("response")) is not { } response)
             return null;
         needs.Check(response, section.At("response"));
         var atLeast = ResponseAmount.Read(section, "at_least", response, AllowedRange.None);
@@ -161,7 +161,7 @@ internal static class RankingReader
     private static void TakeWeight(Section ranking, Node.Entry entry, IReadOnlyList<StudyObjective> objectives, ResponseReader responses,
         double[] weights, HashSet<int> taken)
     {
-        if (responses.Read(entry.Key.Text, entry.Key) is not { } response)
+        if (responses.ReadAny(entry.Key.Text, entry.Key) is not { } response)
             return;
         var index = objectives.ToList().FindIndex(objective => objective.Response == response);
         if (index < 0)

@@ -123,7 +123,7 @@ internal static class PlanReader
         Section plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
     {
         if (!plan.Has("responses"))
-            return [.. objectives.Select(objective => objective.Response)];
+            return [.. objectives.Select(objective => objective.Response).Where(response => !response.IsOverCases)];
         var read = new List<Response>();
         foreach (var node in plan.List("responses"))
         {

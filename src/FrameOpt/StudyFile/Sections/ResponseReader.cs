@@ -12,11 +12,24 @@ internal sealed partial class ResponseReader(IReadOnlyList<Phase> phases, Diagno
     /// <summary>True for what goes to either side, so that its magnitude is ranked.</summary>
     public static bool IsSigned(Response response) => response.Entry.Sign == ResponseSign.Side;
 
-    /// <summary>The response named, or null after an error.</summary>
+    /// <summary>The response named, or null after an error; one over cases, "percentile 90 of effort_worst", too.</summary>
+    /// <param name="text">Of the node, or a key.</param>
+    /// <param name="at">The node.</param>
+    public Response? ReadAny(string text, Node at) =>
+        CaseResponseReader.Read(this, text.Trim(), at, diagnostics, out var response) ? response : Read(text, at);
+
+    /// <summary>The response named, of one case, or null after an error.</summary>
     /// <param name="text">Of the node, or a key.</param>
     /// <param name="at">The node.</param>
     public Response? Read(string text, Node at)
     {
+        if (CaseResponseReader.IsOverCases(text.Trim()))
+        {
+            diagnostics.Add(at, $"`{text.Trim()}` is over many cases; only objectives, limits and their ranking can be.",
+                "Write the response of one case, for example residual_rms.");
+            return null;
+        }
+
         var name = Name().Match(text.Trim());
         if (!name.Success)
         {
@@ -99,7 +112,7 @@ internal static class ResponseAmount
     /// <summary>The amount in a node, or null after an error.</summary>
     public static double? Of(Node node, string name, Response response, AllowedRange bound, DiagnosticBag diagnostics)
     {
-        var dimension = Dimension.OfUnit(response.Unit);
+        var dimension = response.Entry is CaseQuantity { IsShare: true } ? Dimension.Share : Dimension.OfUnit(response.Unit);
         if (Quantity.Read(node, name, dimension, bound, diagnostics) is not { } amount)
             return null;
         return amount.Unit.Text == response.Unit ? amount.Value : amount.Base / dimension.FindUnit(response.Unit)!.ToBase(1);

@@ -99,7 +99,7 @@ internal static class SearchReader
         var taken = new HashSet<int>();
         foreach (var entry in entries)
         {
-            if (responses.Read(entry.Key.Text, entry.Key) is not { } response)
+            if (responses.ReadAny(entry.Key.Text, entry.Key) is not { } response)
                 continue;
             var index = objectives.ToList().FindIndex(objective => objective.Response == response);
             if (index < 0)

@@ -30,6 +30,7 @@ internal static class StudyKeys
         Optional("baseline", "{ hang_point_spacing: ..., lateral_offset: ..., suspension_height: ..., thrust_line_angle: ... }"),
         Optional("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
         Optional("balanced_band", "{ phase: cruise, within: 5 N·m }"),
+        Ready("noise", "none") with { IsRequired = false },
         Ready("plan", "{ kind: central composite, centre_runs: 3 }") with { IsRequired = false },
         Optional("line", "{ variants: 3, customers: customers.csv }"),
         Optional("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }",
@@ -184,7 +185,8 @@ internal static class StudyKeys
     [
         File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, YawLeverage,
         Sideslip, Phase,
-        Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, Plan,
+        Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, NoiseReader.Keys,
+        NoiseReader.SpreadKeys, Plan,
         Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];
 

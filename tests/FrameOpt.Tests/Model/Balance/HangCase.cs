@@ -11,12 +11,14 @@ public sealed record HangCase(
         double YawMetres)
 {
     /// <summary>Random cases that have an equilibrium.</summary>
-    public static Gen<HangCase> Any { get; } = Gen.Double[0, 1].Array[34].Select(Draw)
+    public static Gen<HangCase> Any { get; } = Gen.Double[0, 1].Array[36].Select(Draw)
         .Where(c => c.Body.Failure == FailureKind.None && c.Balance.Failure == FailureKind.None);
 
     public SuspendedBody Body => SuspendedBody.Of(Machine, Phase, Conditions, Point, Geometry, ThrustDirection.Of(Geometry));
 
-    public RollYawBalance Balance => RollYawBalance.Of(Body, RollMetres, YawMetres);
+    public RestAttitude Rest => RestAttitude.Of(Geometry, Body.Pitch, Body.Load);
+
+    public RollYawBalance Balance => RollYawBalance.Of(Body, RollMetres, YawMetres, Rest);
 
     public HangForces Forces => HangForces.Of(this);
 
@@ -46,6 +48,7 @@ public sealed record HangCase(
             FailureKind.None);
         var point = new OperatingPoint(Between(1000, 2800), Between(0, 600), Between(0, 70), double.PositiveInfinity, FailureKind.None);
         var geometry = FrameGeometry.On(machine, Between(0.3, 0.6), Between(-0.08, 0.08), Between(0.3, 0.6), Between(-0.15, 0.15));
+        geometry = geometry with { HangHeightDifferenceMetres = Between(-0.02, 0.02), StrapDifferenceMetres = Between(-0.02, 0.02) };
         return new HangCase(machine, phase, conditions, point, geometry, Between(0.1, 0.5), Between(0.04, 0.1));
     }
 }

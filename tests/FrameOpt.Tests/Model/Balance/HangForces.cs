@@ -59,6 +59,14 @@ public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag
         var (side, sideForce) = hang.Phase.IsSettled
             ? ((Vec.Cross(rollAxis, Thrust).Y, Vec.Cross(yawAxis, Thrust).Y, load), -Thrust.Y)
             : ((0, 0, 1), 0);
+        // From the left to the right upper end of the straps, body neither rolled nor yawed: the risers hold it until it is level and
+        // square to the wing.
+        var design = hang.Geometry;
+        var acrossBody = new Vec(0, design.SpacingMetres, -design.HangHeightDifferenceMetres).AboutY(hang.Body.Pitch.Radians)
+            + -design.StrapDifferenceMetres * lines;
+        var atRest = roll * (Vec.Dot(acrossBody, lines) / design.SpacingMetres) * normal
+            + yaw * (-Vec.Dot(acrossBody, normal) / design.SpacingMetres) * lines;
+        var moment = Moment + -atRest;
         return (
             Matrix<double>.Build.DenseOfArray(new[,]
             {
@@ -66,6 +74,6 @@ public sealed record HangForces(Vec WeightArm, Vec Weight, Vec DragArm, Vec Drag
                 { forRoll.Z, forYaw.Z, forBank.Z },
                 { side.Item1, side.Item2, side.Item3 },
             }),
-            Vector<double>.Build.Dense([Moment.X, Moment.Z, sideForce]));
+            Vector<double>.Build.Dense([moment.X, moment.Z, sideForce]));
     }
 }

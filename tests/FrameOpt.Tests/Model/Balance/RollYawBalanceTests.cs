@@ -38,8 +38,10 @@ public class RollYawBalanceTests
             double W = f.Weight.Z, D = -f.Drag.X, F = hang.Body.Load.Newtons, eps = hang.Body.Load.LeanRadians;
             double Kphi = F * hang.RollMetres, Kpsi = F * hang.YawMetres;
             double phi = b.BodyRoll.At(e), psi = b.BodyYaw.At(e), bank = b.WingBank.At(e);
-            var a = phi * Math.Cos(eps) - psi * Math.Sin(eps) - bank;
-            var k = phi * Math.Sin(eps) + psi * Math.Cos(eps);
+            var (height, strap) = Rest(hang);
+            var toLines = hang.Body.Pitch.Radians - eps;
+            var a = phi * Math.Cos(eps) - psi * Math.Sin(eps) - bank - height * Math.Cos(toLines) - strap;
+            var k = phi * Math.Sin(eps) + psi * Math.Cos(eps) + height * Math.Sin(toLines);
             var MT = f.HubArm.Z * f.Thrust.X - f.HubArm.X * f.Thrust.Z + f.Reaction.Y;
             var roll = W * f.WeightArm.Z * phi + D * f.DragArm.Z * psi + Kphi * a * Math.Cos(eps) + Kpsi * k * Math.Sin(eps);
             var yaw = -(MT - D * f.DragArm.Z) * phi - D * f.DragArm.X * psi - Kphi * a * Math.Sin(eps) + Kpsi * k * Math.Cos(eps);
@@ -59,7 +61,7 @@ public class RollYawBalanceTests
         {
             var more = RollYawBalance.Of(
                 hang.Body with { Moments = hang.Body.Moments with { Roll = hang.Body.Moments.Roll + new LinearFunction(1, 0) } },
-                hang.RollMetres, hang.YawMetres);
+                hang.RollMetres, hang.YawMetres, hang.Rest);
             double Residual(RollYawBalance b) => StraightFlightResidual(hang, b);
             Check.Close(
                 Residual(more) - Residual(hang.Balance),
@@ -98,7 +100,11 @@ public class RollYawBalanceTests
                 { W * f.WeightArm.Z + Kphi * cos * cos + Kpsi * sin * sin, D * f.DragArm.Z + (Kpsi - Kphi) * sin * cos },
                 { -(MT - D * f.DragArm.Z) + (Kpsi - Kphi) * sin * cos, -D * f.DragArm.X + Kphi * sin * sin + Kpsi * cos * cos },
             });
-            var solution = matrix.LU().Solve(Vector<double>.Build.Dense([f.Moment.X, f.Moment.Z]));
+            var (height, strap) = Rest(hang);
+            var toLines = settled.Body.Pitch.Radians - eps;
+            double restRoll = Kphi * (height * Math.Cos(toLines) + strap), restTwist = -Kpsi * height * Math.Sin(toLines);
+            var solution = matrix.LU().Solve(Vector<double>.Build.Dense(
+                [f.Moment.X + cos * restRoll + sin * restTwist, f.Moment.Z - sin * restRoll + cos * restTwist]));
             var tolerance = 1e-10 * solution.InfinityNorm() * Math.Max(1, matrix.ConditionNumber() / 1e4);
             Check.Close(solution[0], b.BodyRoll.At(e), absolute: tolerance, because: Arithmetic);
             Check.Close(solution[1], b.BodyYaw.At(e), absolute: tolerance, because: Arithmetic);
@@ -106,11 +112,11 @@ public class RollYawBalanceTests
         },
         iter: 500);
 
-    // Law: with no thrust, drag and lean the body settles where (K_phi phi² + W Z_c phi²) / 2 - R0 phi is least.
+    // Law: with no thrust, drag and lean the body settles where (K_phi (phi - phi_0)² + W Z_c phi²) / 2 - R0 phi is least.
     [Fact]
     public void Still_body_settles_at_the_least_energy() =>
-        Gen.Select(Gen.Double[0.1, 0.5], Gen.Double[0.1, 0.5], Gen.Double[-0.05, 0.05]).Sample(
-            (rollMetres, height, offset) =>
+        Gen.Select(Gen.Double[0.1, 0.5], Gen.Double[0.1, 0.5], Gen.Double[-0.05, 0.05], Gen.Double[-0.02, 0.02]).Sample(
+            (rollMetres, height, offset, longer) =>
             {
                 var machine = WorkedMachine.Machine with
                 {
@@ -123,23 +129,30 @@ public class RollYawBalanceTests
                 var phase = new Phase("still", 1, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff());
                 var design = FrameGeometry.On(machine, 0.44, offset, height, 0);
                 var body = SuspendedBody.Of(machine, phase, conditions, OperatingPoint.Off, design, ThrustDirection.Of(design));
-                var balance = RollYawBalance.Of(body, rollMetres, 0.06);
+                design = design with { StrapDifferenceMetres = longer };
+                var balance = RollYawBalance.Of(body, rollMetres, 0.06, RestAttitude.Of(design, body.Pitch, body.Load));
 
-                double stiffness = weight * rollMetres, moment = -weight * offset;
-                double Energy(double phi) => stiffness * phi * phi / 2 + weight * height * phi * phi / 2 - moment * phi;
+                double stiffness = weight * rollMetres, moment = -weight * offset, rest = longer / 0.44;
+                double Energy(double phi) =>
+                    stiffness * (phi - rest) * (phi - rest) / 2 + weight * height * phi * phi / 2 - moment * phi;
                 var settled = FindMinimum.OfScalarFunction(Energy, 0);
                 Check.Close(
-                    stiffness * settled,
+                    stiffness * (settled - rest),
                     balance.WingRollMoment.At(offset),
                     absolute: 1e-5 * weight,
                     because: "a numerical minimum is found to the root of the machine's precision");
                 Check.Close(
-                    moment * stiffness / (stiffness + weight * height),
+                    (moment - weight * height * rest) * stiffness / (stiffness + weight * height),
                     balance.WingRollMoment.At(offset),
                     absolute: 1e-12 * weight,
-                    because: "R0 K/(K + W Z_c): arithmetic only");
+                    because: "(R0 - W Z_c phi_0) K/(K + W Z_c): arithmetic only");
             },
             iter: 200);
+
+    /// <summary>The roll at which each of the two differences alone would be level, in the body's axes and in those of the lines.</summary>
+    private static (double Height, double Strap) Rest(HangCase hang) => (
+        hang.Geometry.HangHeightDifferenceMetres / hang.Geometry.SpacingMetres,
+        hang.Geometry.StrapDifferenceMetres / hang.Geometry.SpacingMetres);
 
     /// <summary>M_w + Gamma N_w + n m_w g L Phi, from the case itself.</summary>
     private static double StraightFlightResidual(HangCase hang, RollYawBalance balance)

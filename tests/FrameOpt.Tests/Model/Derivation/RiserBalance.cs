@@ -101,10 +101,23 @@ public sealed class RiserBalance
         return Vector<double>.Build.Dense([held.X, held.Z, side]);
     }
 
+    /// <summary>The turn against a level wing that a body neither rolled nor yawed already has between the upper ends of its straps: a
+    /// longer one ends further up the lines. Right end down the lines is roll to the right, right end back across them is nose
+    /// right.</summary>
+    private Vec Unequal
+    {
+        get
+        {
+            var upperEnds = body.Design.Across.AboutY(Pitch) - 0.001 * body.Design.RightStrapLongerMillimetres * alongLines;
+            return Vec.Dot(upperEnds, alongLines) / body.Design.Spacing * acrossLines
+                + -Vec.Dot(upperEnds, acrossLines) / body.Design.Spacing * alongLines;
+        }
+    }
+
     /// <summary>The moments that roll and twist of the body against the wing put on the wing.</summary>
     private (double Roll, double Yaw) HeldByRisers(double roll, double yaw, double bank)
     {
-        var againstWing = new Vec(roll, 0, yaw) - bank * acrossLines;
+        var againstWing = new Vec(roll, 0, yaw) - bank * acrossLines + Unequal;
         return (rollStiffness * Vec.Dot(againstWing, acrossLines), YawStiffness * Vec.Dot(againstWing, alongLines));
     }
 

@@ -23,12 +23,17 @@ public sealed record WorkedPhase(
     public bool Settled => Throttle != Throttle.Full;
 }
 
-/// <summary>Middle and spacing of the two hang points, and the angle by which the thrust line points to the right.</summary>
-public sealed record WorkedDesign(double SpacingMillimetres, double OffsetMillimetres, double HeightMillimetres, double AngleDegrees)
+/// <summary>Middle and spacing of the two hang points, the angle by which the thrust line points to the right, and by how much the right
+/// hang point is higher and the right strap longer than the left.</summary>
+public sealed record WorkedDesign(double SpacingMillimetres, double OffsetMillimetres, double HeightMillimetres, double AngleDegrees,
+    double RightHigherMillimetres = 0, double RightStrapLongerMillimetres = 0)
 {
     public double Spacing => SpacingMillimetres / 1000;
 
     public Vec HangPoint => WorkedNumbers.Place(-60, OffsetMillimetres, HeightMillimetres);
+
+    /// <summary>From the left hang point to the right one.</summary>
+    public Vec Across => WorkedNumbers.Place(0, SpacingMillimetres, RightHigherMillimetres);
 
     /// <summary>Unit vector of the thrust: straight ahead, tilted up by 5 degrees, then turned to the right.</summary>
     public Vec ThrustLine => new Vec(1, 0, 0).AboutY(5 * Math.PI / 180).AboutZ(AngleDegrees * Math.PI / 180);

@@ -15,8 +15,14 @@ public class MirrorTests
         [new RiserCoupling.Measured(0.33, 0.44), new RiserCoupling.FromLines(), RiserCoupling.Soft];
 
     private static readonly Gen<FrameGeometry> designs = Gen
-        .Select(Gen.Double[0.3, 0.6], Gen.Double[-0.08, 0.08], Gen.Double[0.05, 0.5], Gen.Double[-0.06, 0.06])
-        .Select((spacing, offset, height, angle) => FrameGeometry.On(WorkedMachine.Machine, spacing, offset, height, angle));
+        .Select(Gen.Double[0.3, 0.6], Gen.Double[-0.08, 0.08], Gen.Double[0.05, 0.5], Gen.Double[-0.06, 0.06], Gen.Double[-0.02, 0.02],
+            Gen.Double[-0.02, 0.02])
+        .Select((spacing, offset, height, angle, higher, longer) =>
+            FrameGeometry.On(WorkedMachine.Machine, spacing, offset, height, angle) with
+            {
+                HangHeightDifferenceMetres = higher,
+                StrapDifferenceMetres = longer,
+            });
 
     private static readonly Gen<Sides> sides = Gen.Select(
         Gen.Enum<Rotation>(), Gen.Double[-0.05, 0.05], Gen.Double[-0.1, 0.1], Gen.Double[-0.1, 0.1],

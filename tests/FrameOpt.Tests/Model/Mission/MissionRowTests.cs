@@ -22,13 +22,14 @@ public class MissionRowTests
 
     /// <summary>Geometries with few values of each input, so that rows often share some of them; a few cannot fly.</summary>
     private static readonly Gen<FrameGeometry> geometries = Gen.Select(
-            Gen.Int[0, 2], Gen.Int[0, 3], Gen.Int[0, 2], Gen.Int[0, 1], Gen.Int[0, 1], Gen.Int[0, 1])
+            Gen.Int[0, 2], Gen.Int[0, 3], Gen.Int[0, 2], Gen.Int[0, 1], Gen.Int[0, 1], Gen.Int[0, 3])
         .Select((spacing, height, angle, tilt, hub, hang) => WorkedMachine.Geometry(
             new[] { 380, 440, 480 }[spacing], 25, new[] { -50, 100, 150, 400 }[height], new[] { -3, 0, 1.5 }[angle]) with
         {
             TiltRadians = new[] { 0.0, 0.087 }[tilt],
             HubUpMetres = new[] { 0.12, 0.2 }[hub],
-            HangLineForwardMetres = new[] { -0.06, -0.03 }[hang],
+            HangLineForwardMetres = new[] { -0.06, -0.03 }[hang / 2],
+            HangHeightDifferenceMetres = new[] { 0, 0.01 }[hang % 2],
         });
 
     [Fact]

@@ -111,7 +111,7 @@ public class ResponsesTests
             var moments = row.Bodies[p].Moments;
             var shifted = row.Bodies[p] with { Moments = moments with { Roll = moments.Roll + new LinearFunction(pilotWeight * lean, 0) } };
             var wing = WorkedMachine.Wing;
-            var balance = RollYawBalance.Of(shifted, RiserStiffness.RollMetres(wing, 0.44), RiserStiffness.YawMetres(wing, 0.44));
+            var balance = RollYawBalance.Of(shifted, RiserStiffness.RollMetres(wing, 0.44), RiserStiffness.YawMetres(wing, 0.44), default);
             var yawPart = design.Phases[p][PhaseQuantity.YawLeverage] * balance.WingYawMoment.At(0.025);
             Check.Close(
                 0, balance.WingRollMoment.At(0.025) + yawPart + 6 * 9.80665 * 7 * balance.WingBank.At(0.025), absolute: 1e-9,

@@ -20,7 +20,7 @@ public partial class JsonTests
     public void An_evaluation_has_design_phases_and_mission_with_units()
     {
         var report = ReportFixture.Report(1);
-        var json = Parse(stream => EvaluationJson.Write(report.FrontEvaluations[0], [], report.Result.Study, Built, stream));
+        var json = Parse(stream => EvaluationJson.Write(report.FrontEvaluations[0], [], report.Result.Study, Built, null, stream));
         Assert.Equal(25, json.GetProperty("design").GetProperty("lateral_offset").GetProperty("value").GetDouble());
         Assert.Equal("mm", json.GetProperty("design").GetProperty("lateral_offset").GetProperty("unit").GetString());
         var cruise = json.GetProperty("phases").GetProperty("cruise");
@@ -42,7 +42,7 @@ public partial class JsonTests
         var report = ReportFixture.Report(1);
         var unbounded = report.FrontEvaluations[0].With(0, PhaseQuantity.TwistMargin, double.PositiveInfinity)
             .With(1, PhaseQuantity.Lean, double.PositiveInfinity).With(1, PhaseQuantity.Effort, double.PositiveInfinity);
-        var json = Parse(stream => EvaluationJson.Write(unbounded, [], report.Result.Study, Built, stream));
+        var json = Parse(stream => EvaluationJson.Write(unbounded, [], report.Result.Study, Built, null, stream));
         Assert.Equal(JsonValueKind.Null, json.GetProperty("phases").GetProperty("launch").GetProperty("twist_margin")
             .GetProperty("value").ValueKind);
         foreach (var name in new[] { "lean", "effort" })
@@ -55,7 +55,7 @@ public partial class JsonTests
     public void A_design_that_cannot_fly_gives_its_reason()
     {
         var failing = ReportFixture.Failing(ReportFixture.WorkedGeometry, FailureKind.SlackRiser, 2);
-        var json = Parse(stream => EvaluationJson.Write(failing, [], ReportFixture.Study(), Built, stream));
+        var json = Parse(stream => EvaluationJson.Write(failing, [], ReportFixture.Study(), Built, null, stream));
         Assert.StartsWith("cruise: a riser goes slack", json.GetProperty("failure").GetString());
         Assert.Empty(json.GetProperty("phases").EnumerateObject());
     }

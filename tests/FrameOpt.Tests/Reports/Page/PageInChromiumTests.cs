@@ -51,6 +51,17 @@ public sealed class PageInChromiumTests(ChromiumBrowser chromium) : IClassFixtur
         });
     }
 
+    // A4 less the margins of the page's print style is 182 mm by 266 mm, a CSS pixel 1/96 inch.
+    [ChromiumFact]
+    public async Task The_answer_with_how_sure_it_is_prints_on_one_sheet() => await Open(LiveRun.Report, async opened =>
+    {
+        await opened.SetViewportSizeAsync(688, 1005);
+        await opened.EmulateMediaAsync(new() { Media = Media.Print });
+        var bottom = await opened.EvaluateAsync<double>("document.getElementById('answer').getBoundingClientRect().bottom + scrollY");
+        Assert.InRange(bottom, 600, 1005);
+        Assert.Contains("MEASURE THIS FIRST", await opened.InnerTextAsync("#answer"));
+    });
+
     [ChromiumFact]
     public Task A_weight_changed_ranks_by_distance_to_the_ideal_as_the_run_would() =>
         Reranks(RankingMethod.DistanceToIdeal, Ranking.ByDistanceToIdeal);

@@ -49,12 +49,12 @@ public class WorkbookSizesTests
         var book = new WorkbookReader(report);
         var rows = book.Sheets["Chart data"];
         Assert.Equal(["The front: " + report.Result.Front.Count + " designs", "The front: " + report.Result.Front.Count + " designs"],
-            book.ChartTitles().Take(2));
+            book.ChartTitles().Skip(1).Take(2));
         Assert.Equal("baseline", rows[2][0]);
         Assert.Equal("1", rows[3][0]);
         Assert.Equal(report.Result.Front[0].Objectives[0], (double)rows[3][1]!);
         Assert.NotEmpty(book.ChartReferences());
-        Assert.All(book.ChartReferences(), reference => Assert.StartsWith("'Chart data'!$", reference));
+        Assert.All(book.ChartReferences(), reference => Assert.Matches(@"^'(Chart data|How sure)'!\$", reference));
     }
 
     [Fact]
@@ -72,9 +72,9 @@ public class WorkbookSizesTests
     public void Sheets_print_on_A4_with_their_study_and_page_number()
     {
         var setups = new WorkbookReader(LiveRun.Report).PageSetups();
-        Assert.Equal(13, setups.Count);
+        Assert.Equal(14, setups.Count);
         Assert.All(setups, setup => Assert.Equal(9u, setup.Paper));
-        Assert.Equal(3, setups.Count(setup => !setup.Landscape));
+        Assert.Equal(4, setups.Count(setup => !setup.Landscape));
         Assert.All(setups, setup => Assert.Contains("&P", setup.Footer));
     }
 

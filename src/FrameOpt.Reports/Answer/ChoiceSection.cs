@@ -1,0 +1,146 @@
+using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
+using static System.FormattableString;
+
+namespace FrameOpt.Reports.Answer;
+
+/// <summary>Whether another design would be the best one, which ones nobody could tell apart, and what a robust choice costs.</summary>
+internal static class ChoiceSection
+{
+    private const int MostOthers = 3;
+    private const int MostSources = 6;
+
+    /// <summary>The sections; none when nothing is uncertain or there is nothing to choose.</summary>
+    /// <param name="study">As understood.</param>
+    /// <param name="uncertainty">Of the chosen design, or null.</param>
+    public static IEnumerable<AnswerSection> Of(Study study, UncertaintyResult? uncertainty)
+    {
+        if (uncertainty is null)
+            yield break;
+        if (uncertainty.Choice is { } choice)
+            yield return new AnswerSection("Is it the best design?", [.. Sentences(study, choice)], Price(study, choice));
+        if (uncertainty.Shares.Count > 0)
+            yield return Shares(study, uncertainty);
+    }
+
+    private static IEnumerable<string> Sentences(Study study, ChoiceResult choice)
+    {
+        var chosen = choice.Standings[0];
+        yield return choice.Standings.Count == 1 ? "It is the only design on the front."
+            : $"Of {NumberFormat.Count(choice.Standings.Count, "design")} of the front, ranked in each of "
+                + $"{NumberFormat.Count(choice.Cases)} cases, it is the best in {InCases(chosen.Best)}"
+                + $"{Others(study, chosen.Design, choice)}. {None(choice)}".TrimEnd();
+        if (choice.Weights.Count > 0)
+            yield return Weights(study, chosen.Design, choice);
+        yield return $"By {StudyText.Method(Other(study.Ranking.Method))}, the other ranking method, the best is "
+            + $"{Named(study, chosen.Design, choice.OtherMethod)}.";
+        if (choice.Seeds.Count > 0)
+            yield return Seeds(study, chosen.Design, choice);
+        if (choice.Better.Count > 0)
+            yield return "NOT THE BEST OVER THE CASES: "
+                + $"{NumberFormat.Count(choice.Better.Count, "other design")} of the front ranked before it in 80 of 100 "
+                + "cases or more, of those in which one of the two meets every limit.";
+        yield return Group(study, chosen.Design, choice);
+    }
+
+    private static string None(ChoiceResult choice) => choice.NoneMeetsLimits > 0
+        ? $"In {InCases(choice.NoneMeetsLimits)} none of them meets every limit." : "";
+
+    private static string Others(Study study, FrontDesign chosen, ChoiceResult choice)
+    {
+        var others = choice.Standings.Skip(1).Where(one => one.Best >= 0.005).OrderByDescending(one => one.Best).Take(MostOthers)
+            .Select(one => $"{Named(study, chosen, one.Design)} in {InCases(one.Best)}").ToList();
+        return others.Count == 0 ? "" : "; next " + string.Join("; ", others);
+    }
+
+    private static string Weights(Study study, FrontDesign chosen, ChoiceResult choice)
+    {
+        var own = choice.Weights.FirstOrDefault(share => share.Design == chosen)?.Share ?? 0;
+        var next = choice.Weights.FirstOrDefault(share => share.Design != chosen);
+        return $"With each weight of the ranking up to 30 % more or less, it stays the best in {Percent(own)} of 100 draws"
+            + (next is null ? "." : $"; next {Named(study, chosen, next.Design)} in {Percent(next.Share)}.");
+    }
+
+    private static string Seeds(Study study, FrontDesign chosen, ChoiceResult choice)
+    {
+        var same = choice.Seeds.Count(seed => seed.Best?.Geometry == chosen.Geometry);
+        var others = choice.Seeds.Where(seed => seed.Best is { } best && best.Geometry != chosen.Geometry)
+            .Select(seed => Invariant($"seed {seed.Seed} ") + Named(study, chosen, seed.Best!)).ToList();
+        return $"The same search from {choice.Seeds.Count} other seeds finds this design {same} of {choice.Seeds.Count} times"
+            + (others.Count == 0 ? "." : $": {string.Join("; ", others)}.");
+    }
+
+    private static string Group(Study study, FrontDesign chosen, ChoiceResult choice)
+    {
+        var others = choice.Group.Count - 1;
+        if (others == 0)
+            return "No other design of the front ranks before it in 20 of 100 cases or more.";
+        var round = study.Factors.Count(factor => RoundFigure.IsRound(factor.Input, choice.Easiest.Geometry[factor.Input]));
+        var easiest = choice.Easiest == chosen ? "This one is the easiest of them to build"
+            : $"THE EASIEST OF THEM TO BUILD: {Named(study, chosen, choice.Easiest)}";
+        return $"{NumberFormat.Count(others, "other design")} of the front cannot be told apart from it: each ranks before it in 20 of 100 "
+            + $"cases or more. {easiest}: {round} of {study.Factors.Count} dimensions on whole 5 mm or whole degrees.";
+    }
+
+    /// <summary>What a design has that the chosen one has not.</summary>
+    private static string Named(Study study, FrontDesign chosen, FrontDesign design)
+    {
+        var other = study.Factors.Select(factor => (Own: Short(factor, design), Of: Short(factor, chosen)))
+            .Where(pair => pair.Own != pair.Of).Select(pair => pair.Own).ToList();
+        return other.Count == 0 ? "the same design" : $"that with {string.Join(", ", other)}";
+    }
+
+    private static string Short(StudyFactor factor, FrontDesign design) =>
+        GeometryText.Short(factor, design.Geometry[factor.Input]);
+
+    private static AnswerTable? Price(Study study, ChoiceResult choice)
+    {
+        if (choice.AsDrawn.Design == choice.Robust.Design)
+            return null;
+        Standing[] both = [choice.AsDrawn, choice.Robust];
+        var objectives = study.Objectives.Select(objective => objective.OfOneCase).OfType<StudyObjective>().ToList();
+        string[] Row(string name, Func<Standing, string> cell) => [name, .. both.Select(cell)];
+        return new AnswerTable(["the price of robustness", "best with every number exact", "best over the cases"],
+        [
+            .. study.Factors.Where(factor => factor.IsSwept).Select(factor => Row(
+                StudyText.Capitalised(factor.Input.ShortName), one => GeometryText.Value(factor, one.Design.Geometry[factor.Input]))),
+            .. objectives.SelectMany((objective, o) => (string[][])
+            [
+                Row($"{StudyText.Title(objective.Response, objective.Magnitude)}, every number exact",
+                    one => NumberFormat.Text(one.Values[o].AsDrawn, objective.Response.Entry)),
+                Row($"the same in 9 of 10 cases, {(objective.Maximise ? "at least" : "at most")}",
+                    one => NumberFormat.Text(one.Values[o].NineOfTen, objective.Response.Entry)),
+            ]),
+            Row("every limit met", one => InCases(one.LimitsMet)),
+            Row("the best of those compared", one => InCases(one.Best)),
+        ]);
+    }
+
+    private static AnswerSection Shares(Study study, UncertaintyResult uncertainty)
+    {
+        var shares = uncertainty.Shares;
+        var first = uncertainty.Bars.Select(bar => bar.Source)
+            .OrderByDescending(source => shares.Max(share => share.Shares.FirstOrDefault(one => one.Source == source)?.Shapley ?? 0))
+            .Take(MostSources).ToList();
+        return new AnswerSection("What the spread comes from",
+            ["All numbers uncertain at once: the share of each in the variance of the residual torque (Shapley effect), and in "
+                + "brackets the share that would remain if every other number were known (total Sobol index). No straight line is assumed; "
+                + "good to about 6 in 100 of each."],
+            new AnswerTable(
+                ["uncertain number", .. shares.Select(share =>
+                    Invariant($"{study.Mission[share.Phase].Name}, spread ±{share.StandardDeviation:0.0} N·m"))],
+                [.. first.Select(source => (IReadOnlyList<string>)
+                [
+                    source.Title,
+                    .. shares.Select(share => share.Shares.FirstOrDefault(one => one.Source == source) is { } one
+                        ? $"{Percent(one.Shapley)} % ({Percent(one.Total)} %)" : ""),
+                ])]));
+    }
+
+    private static string InCases(double share) => NoiseText.InCases(new Estimate(share, 0));
+
+    private static string Percent(double share) => Invariant($"{Math.Round(100 * share) + 0.0:0}");
+
+    private static RankingMethod Other(RankingMethod method) =>
+        method == RankingMethod.Topsis ? RankingMethod.DistanceToIdeal : RankingMethod.Topsis;
+}
