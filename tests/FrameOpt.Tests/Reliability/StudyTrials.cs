@@ -12,6 +12,8 @@ namespace FrameOpt.Tests.Reliability;
 /// <summary>What is asked of a study that was read from damaged files: messages with a place, or a study that runs.</summary>
 internal static class StudyTrials
 {
+    private const int NoiseSources = 3;
+    private const int NoiseCases = 16;
     private const int Levels = 3;
     private const int MostDesigns = 3000;
     private const int LongestMessage = 4000;
@@ -86,7 +88,9 @@ internal static class StudyTrials
             return;
         }
 
-        var runner = new StudyRunner(small, threads: 1);
+        // All cases of the noise take a second.
+        var noise = small.Noise with { Sources = [.. small.Noise.Sources.Take(NoiseSources)], Correlations = [], Cases = NoiseCases };
+        var runner = new StudyRunner(small with { Noise = noise }, threads: 1);
         foreach (var _ in runner.Steps())
         {
         }
