@@ -15,9 +15,6 @@ namespace FrameOpt.Cli;
 /// <summary>evaluate: everything the model says of one design.</summary>
 internal static class EvaluateCommand
 {
-    /// <summary>Uncertain numbers in the table of what each does alone.</summary>
-    private const int MostBars = 6;
-
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
@@ -68,7 +65,7 @@ internal static class EvaluateCommand
         var model = StudyProblem.Model(study);
         var evaluation = model.Evaluate(geometry);
         var eachPhase = evaluation.Failure is null ? [] : model.EvaluateEachPhase(geometry);
-        var uncertainty = evaluation.Failure is null ? UncertaintyRun.Of(study, model, [], geometry, []) : null;
+        var uncertainty = evaluation.Failure is null ? UncertaintyRun.Of(study, model, [], geometry, [], Environment.ProcessorCount) : null;
         var frame = study.ForOneFrame(design.Values.Select(value => value.Factor));
         if (request.AsJson)
         {
@@ -81,7 +78,7 @@ internal static class EvaluateCommand
             Print(evaluation, eachPhase, study, design.Values, terminal.Out);
             if (uncertainty is not null)
                 ConsoleWriter.WriteSections(terminal.Out,
-                    [UncertaintySection.Of(frame, uncertainty), .. UncertaintySection.Figures(frame, evaluation, uncertainty, MostBars)]);
+                    [UncertaintySection.Of(frame, uncertainty), .. UncertaintySection.Figures(frame, evaluation, uncertainty)]);
         }
 
         if (folder is not null && !WriteFolder(study, design, request, folder, terminal))

@@ -8,6 +8,9 @@ namespace FrameOpt.Reports.Answer;
 internal static class ChoiceSection
 {
     private const int MostOthers = 3;
+
+    /// <summary>Designs that are the best more rarely round to 0 of 100.</summary>
+    private const double LeastNamed = 0.005;
     private const int MostSources = 6;
 
     /// <summary>The sections; none when nothing is uncertain or there is nothing to choose.</summary>
@@ -28,11 +31,11 @@ internal static class ChoiceSection
         var chosen = choice.Standings[0];
         yield return choice.Standings.Count == 1 ? "It is the only design on the front."
             : $"Of {NumberFormat.Count(choice.Standings.Count, "design")} of the front, ranked in each of "
-                + $"{NumberFormat.Count(choice.Cases)} cases, it is the best in {InCases(chosen.Best)}"
+                + $"{NumberFormat.Count(choice.Cases)} cases, it is the best in {NoiseText.InCases(chosen.Best)}"
                 + $"{Others(study, chosen.Design, choice)}. {None(choice)}".TrimEnd();
         if (choice.Weights.Count > 0)
             yield return Weights(study, chosen.Design, choice);
-        yield return $"By {StudyText.Method(Other(study.Ranking.Method))}, the other ranking method, the best is "
+        yield return $"By {StudyText.Method(study.Ranking.OtherMethod)}, the other ranking method, the best is "
             + $"{Named(study, chosen.Design, choice.OtherMethod)}.";
         if (choice.Seeds.Count > 0)
             yield return Seeds(study, chosen.Design, choice);
@@ -44,12 +47,12 @@ internal static class ChoiceSection
     }
 
     private static string None(ChoiceResult choice) => choice.NoneMeetsLimits > 0
-        ? $"In {InCases(choice.NoneMeetsLimits)} none of them meets every limit." : "";
+        ? $"In {NoiseText.InCases(choice.NoneMeetsLimits)} none of them meets every limit." : "";
 
     private static string Others(Study study, FrontDesign chosen, ChoiceResult choice)
     {
-        var others = choice.Standings.Skip(1).Where(one => one.Best >= 0.005).OrderByDescending(one => one.Best).Take(MostOthers)
-            .Select(one => $"{Named(study, chosen, one.Design)} in {InCases(one.Best)}").ToList();
+        var others = choice.Standings.Skip(1).Where(one => one.Best >= LeastNamed).OrderByDescending(one => one.Best).Take(MostOthers)
+            .Select(one => $"{Named(study, chosen, one.Design)} in {NoiseText.InCases(one.Best)}").ToList();
         return others.Count == 0 ? "" : "; next " + string.Join("; ", others);
     }
 
@@ -75,7 +78,7 @@ internal static class ChoiceSection
         var others = choice.Group.Count - 1;
         if (others == 0)
             return "No other design of the front ranks before it in 20 of 100 cases or more.";
-        var round = study.Factors.Count(factor => RoundFigure.IsRound(factor.Input, choice.Easiest.Geometry[factor.Input]));
+        var round = RoundFigure.Count(study, choice.Easiest.Geometry);
         var easiest = choice.Easiest == chosen ? "This one is the easiest of them to build"
             : $"THE EASIEST OF THEM TO BUILD: {Named(study, chosen, choice.Easiest)}";
         return $"{NumberFormat.Count(others, "other design")} of the front cannot be told apart from it: each ranks before it in 20 of 100 "
@@ -85,13 +88,9 @@ internal static class ChoiceSection
     /// <summary>What a design has that the chosen one has not.</summary>
     private static string Named(Study study, FrontDesign chosen, FrontDesign design)
     {
-        var other = study.Factors.Select(factor => (Own: Short(factor, design), Of: Short(factor, chosen)))
-            .Where(pair => pair.Own != pair.Of).Select(pair => pair.Own).ToList();
-        return other.Count == 0 ? "the same design" : $"that with {string.Join(", ", other)}";
+        var difference = GeometryText.Difference(study, design.Geometry, chosen.Geometry);
+        return difference.Length == 0 ? "the same design" : $"the one with {difference}";
     }
-
-    private static string Short(StudyFactor factor, FrontDesign design) =>
-        GeometryText.Short(factor, design.Geometry[factor.Input]);
 
     private static AnswerTable? Price(Study study, ChoiceResult choice)
     {
@@ -111,8 +110,8 @@ internal static class ChoiceSection
                 Row($"the same in 9 of 10 cases, {(objective.Maximise ? "at least" : "at most")}",
                     one => NumberFormat.Text(one.Values[o].NineOfTen, objective.Response.Entry)),
             ]),
-            Row("every limit met", one => InCases(one.LimitsMet)),
-            Row("the best of those compared", one => InCases(one.Best)),
+            Row("every limit met", one => NoiseText.InCases(one.LimitsMet)),
+            Row("the best of those compared", one => NoiseText.InCases(one.Best)),
         ]);
     }
 
@@ -137,10 +136,5 @@ internal static class ChoiceSection
                 ])]));
     }
 
-    private static string InCases(double share) => NoiseText.InCases(new Estimate(share, 0));
-
     private static string Percent(double share) => Invariant($"{Math.Round(100 * share) + 0.0:0}");
-
-    private static RankingMethod Other(RankingMethod method) =>
-        method == RankingMethod.Topsis ? RankingMethod.DistanceToIdeal : RankingMethod.Topsis;
 }

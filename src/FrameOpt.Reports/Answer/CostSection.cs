@@ -54,8 +54,7 @@ internal static class CostSection
         var onFront = result.Front.Select(design => design.Objectives[index]);
         var best = objective.Maximise ? onFront.Max() : onFront.Min();
         string Cell(DesignEvaluation design) =>
-            NumberFormat.Text(objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response],
-                objective.Response.Entry);
+            NumberFormat.Text(objective.ValueOf(design), objective.Response.Entry);
         return
         [
             StudyText.Title(objective.Response, objective.Magnitude),

@@ -57,7 +57,7 @@ public static class DisplayedDesigns
 
         foreach (var (o, objective) in result.Study.Objectives.Index())
         {
-            yield return Enumerable.Range(0, front.Count).MinBy(i => objective.Maximise ? -front[i].Objectives[o] : front[i].Objectives[o]);
+            yield return Enumerable.Range(0, front.Count).MinBy(i => objective.Oriented(front[i].Objectives[o]));
         }
     }
 

@@ -33,7 +33,7 @@ internal static class NoiseBarsSection
             Title,
             [
                 $"Each at its 10 % point and at its 90 % point, the others as in the study; the one that moves the residual torque in "
-                    + $"{study.Mission[UncertaintySection.Heaviest(study)].Name} most comes first.",
+                    + $"{study.Mission[study.HeaviestSettledPhase].Name} most comes first.",
                 .. study.IsOneFrame ? [] : new[] { Changes(bars) },
                 .. left > 0 ? new[] { $"Left out here: {NumberFormat.Count(left, "number")} of less effect." } : [],
             ],
@@ -61,9 +61,7 @@ internal static class NoiseBarsSection
         // The chosen design is the best there, unless it violates a limit: then so does every other.
         if (best is null)
             return study.Limits.All(limit => limit.IsMetBy(there)) ? Same : "none meets every limit";
-        return string.Join("; ", study.Factors
-            .Where(factor => factor.Unit.Text(best.Geometry[factor.Input]) != factor.Unit.Text(chosen.Geometry[factor.Input]))
-            .Select(factor => GeometryText.Of(factor, best.Geometry[factor.Input]))) is { Length: > 0 } text ? text : Same;
+        return GeometryText.Difference(study, best.Geometry, chosen.Geometry) is { Length: > 0 } text ? text : Same;
     }
 
     /// <summary>The limits that a design violates, in words.</summary>

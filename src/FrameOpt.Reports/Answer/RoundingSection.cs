@@ -41,9 +41,8 @@ internal static class RoundingSection
     private static string Change(StudyObjective objective, DesignEvaluation before, DesignEvaluation after)
     {
         var unit = objective.Response.Unit;
-        double Value(DesignEvaluation design) => objective.Magnitude ? Math.Abs(design[objective.Response]) : design[objective.Response];
-        return $"{StudyText.Title(objective.Response, objective.Magnitude)} {NumberFormat.Text(Value(after), unit)} (unrounded "
-            + $"{NumberFormat.Text(Value(before), unit)})";
+        return $"{StudyText.Title(objective.Response, objective.Magnitude)} {NumberFormat.Text(objective.ValueOf(after), unit)} (unrounded "
+            + $"{NumberFormat.Text(objective.ValueOf(before), unit)})";
     }
 
     private static string Limits(Study study, DesignEvaluation rounded)

@@ -24,9 +24,6 @@ public sealed record RunReport(StudyResult Result, RunInfo Info, IReadOnlyList<D
 public sealed record RunAnswer(
     string Title, string Question, string Headline, bool IsWarning, IReadOnlyList<AnswerSection> Sections)
 {
-    /// <summary>Uncertain numbers in the table of what each does alone.</summary>
-    private const int MostBars = 6;
-
     /// <summary>The answer of a run.</summary>
     /// <param name="result">The run.</param>
     /// <param name="withCases">False to leave out the figures behind how sure it is, which a workbook has on a sheet of their own.</param>
@@ -58,7 +55,7 @@ public sealed record RunAnswer(
         GroundChecksSection.HangCheck(result.Study, chosen.Geometry),
         .. WingSection.Of(result),
         BandSection.Of(result, chosen),
-        .. UncertaintySection.Figures(result.Study, chosen, result.Uncertainty, MostBars).Where(_ => withCases),
+        .. UncertaintySection.Figures(result.Study, chosen, result.Uncertainty).Where(_ => withCases),
         .. ChoiceSection.Of(result.Study, result.Uncertainty).Where(_ => withCases),
         LimitsSection.Of(result),
         .. BuildErrorsSection.Of(result),

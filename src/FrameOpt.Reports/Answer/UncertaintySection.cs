@@ -13,6 +13,9 @@ public static class UncertaintySection
 
     private const int NextNamed = 2;
 
+    /// <summary>Numbers in the table of what each does alone.</summary>
+    private const int MostBars = 6;
+
     /// <summary>A number that moves less than this share of what the first moves is not worth naming beside it.</summary>
     private const double WorthNaming = 0.1;
 
@@ -38,9 +41,8 @@ public static class UncertaintySection
     /// <param name="study">As understood.</param>
     /// <param name="design">As drawn.</param>
     /// <param name="uncertainty">Of that design, or null.</param>
-    /// <param name="bars">Numbers shown of what each does alone.</param>
-    public static IEnumerable<AnswerSection> Figures(Study study, DesignEvaluation design, UncertaintyResult? uncertainty, int bars) =>
-        uncertainty is { Bars.Count: > 0 } ? [Phases(study, uncertainty), NoiseBarsSection.Of(study, design, uncertainty, bars)] : [];
+    public static IEnumerable<AnswerSection> Figures(Study study, DesignEvaluation design, UncertaintyResult? uncertainty) =>
+        uncertainty is { Bars.Count: > 0 } ? [Phases(study, uncertainty), NoiseBarsSection.Of(study, design, uncertainty, MostBars)] : [];
 
     /// <summary>For each phase what it leaves to the pilot over the cases.</summary>
     internal static AnswerSection Phases(Study study, UncertaintyResult uncertainty) => new(
@@ -61,24 +63,20 @@ public static class UncertaintySection
     /// <param name="result">The run.</param>
     /// <param name="limit">Index in the study's order.</param>
     internal static string MetIn(StudyResult result, int limit) => result.Study.Limits[limit].Response.IsOverCases ? "is over cases"
-        : result.Uncertainty is { } uncertainty ? NoiseText.OfHundred(uncertainty.Sample.EachLimit[limit]) : "";
-
-    /// <summary>The settled phase of most weight.</summary>
-    internal static int Heaviest(Study study) =>
-        study.Mission.Index().Where(item => item.Item.IsSettled).MaxBy(item => item.Item.Weight).Index;
+        : result.Uncertainty is { } uncertainty ? NoiseText.OfHundred(uncertainty.Sample.EachLimit[limit].Value) : "";
 
     private static string InCases(Study study, SampleSummary sample)
     {
-        var held = $"the pilot can hold every settled phase in {NoiseText.InCases(sample.Held)}.";
+        var held = $"the pilot can hold every settled phase in {NoiseText.InCases(sample.Held.Value)}.";
         return study.Limits.Count == 0 ? StudyText.Capitalised(held)
-            : $"This design meets every limit in {NoiseText.InCases(sample.LimitsMet)}{LeastMet(study, sample)}; {held}";
+            : $"This design meets every limit in {NoiseText.InCases(sample.LimitsMet.Value)}{LeastMet(study, sample)}; {held}";
     }
 
     private static string LeastMet(Study study, SampleSummary sample)
     {
         var (limit, share) = Least(study, sample);
         return study.Limits.Count == 1 || share.Value == 1 ? ""
-            : $", least often the {StudyText.LimitTitle(limit)} ({NoiseText.OfHundred(share)})";
+            : $", least often the {StudyText.LimitTitle(limit)} ({NoiseText.OfHundred(share.Value)})";
     }
 
     /// <summary>The limit that is met in the fewest cases.</summary>
@@ -114,7 +112,7 @@ public static class UncertaintySection
 
     private static string MeasureFirst(Study study, IReadOnlyList<NoiseBar> bars)
     {
-        var (phase, first) = (Heaviest(study), bars[0]);
+        var (phase, first) = (study.HeaviestSettledPhase, bars[0]);
         string Residual(DesignEvaluation design) =>
             design.Failure is null ? SideText.Moment(design.Phases[phase][PhaseQuantity.Residual]) : "one with which it cannot fly";
         var next = bars.Skip(1).Take(NextNamed).Where(bar => bar.Moves(phase) > WorthNaming * first.Moves(phase))

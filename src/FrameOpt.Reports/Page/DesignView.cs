@@ -85,11 +85,5 @@ internal static class DesignRow
             + $"{string.Join(", ", Geometry(view))}";
 
     private static IEnumerable<string> Geometry(DesignView view) =>
-        view.Result.Study.Factors.Select(factor => Cell(factor, view.Evaluation.Geometry[factor.Input]));
-
-    private static string Cell(StudyFactor factor, double si) =>
-        factor.Input.ChangeWords is { } words && si != 0 ? words.Text(si, factor.Unit.Text(Math.Abs(si)))
-        : factor.Input.IsSided && si != 0
-        ? $"{factor.Unit.Text(Math.Abs(si))} {SideText.Side(si)}"
-        : factor.Unit.Text(si);
+        view.Result.Study.Factors.Select(factor => GeometryText.Value(factor, view.Evaluation.Geometry[factor.Input]));
 }

@@ -18,16 +18,22 @@ public static class GeometryText
     /// <param name="si">The level in m or rad.</param>
     public static string Of(StudyFactor factor, double si) => factor.Input.Words.Text(si, factor.Unit.Text(Math.Abs(si)));
 
-    /// <summary>One factor at one level in a few words: "spacing 440 mm", "lateral offset 18 mm left".</summary>
+    /// <summary>One factor at one level in a cell of a table: "440 mm", "18 mm left", "5 mm higher on the right".</summary>
     /// <param name="factor">The factor, with its unit.</param>
     /// <param name="si">The level in m or rad.</param>
-    public static string Short(StudyFactor factor, double si) => $"{factor.Input.ShortName} {Value(factor, si)}";
+    public static string Value(StudyFactor factor, double si) => si == 0 ? factor.Unit.Text(si)
+        : factor.Input.ChangeWords is { } words ? words.Text(si, factor.Unit.Text(Math.Abs(si)))
+        : factor.Input.IsSided ? $"{factor.Unit.Text(Math.Abs(si))} {SideText.Side(si)}"
+        : factor.Unit.Text(si);
 
-    /// <summary>The same without its name: "440 mm", "18 mm left".</summary>
-    /// <param name="factor">The factor, with its unit.</param>
-    /// <param name="si">The level in m or rad.</param>
-    public static string Value(StudyFactor factor, double si) => !factor.Input.IsSided || si == 0 ? factor.Unit.Text(si)
-        : $"{factor.Unit.Text(Math.Abs(si))} {SideText.Side(si)}";
+    /// <summary>What a design has that another has not, in a few words: "spacing 440 mm, lateral offset 18 mm left"; empty for the
+    /// same.</summary>
+    /// <param name="study">Its factors.</param>
+    /// <param name="design">In words.</param>
+    /// <param name="other">The one it is compared with.</param>
+    public static string Difference(Study study, FrameGeometry design, FrameGeometry other) => string.Join(", ", study.Factors
+        .Select(factor => (Factor: factor, Own: Value(factor, design[factor.Input]), Other: Value(factor, other[factor.Input])))
+        .Where(pair => pair.Own != pair.Other).Select(pair => $"{pair.Factor.Input.ShortName} {pair.Own}"));
 }
 
 /// <summary>How far each hang point lies from the frame's plane of symmetry, seen from behind.</summary>

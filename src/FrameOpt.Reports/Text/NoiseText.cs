@@ -1,5 +1,4 @@
 using System.Globalization;
-using FrameOpt.Studies;
 using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Reports.Text;
@@ -50,14 +49,14 @@ public static class NoiseText
     }
 
     /// <summary>"94 of 100 cases"; all and none only where it is so.</summary>
-    public static string InCases(Estimate share) => $"{OfHundred(share)} cases";
+    public static string InCases(double share) => $"{OfHundred(share)} cases";
 
     /// <summary>"94 of 100".</summary>
-    public static string OfHundred(Estimate share) => share.Value switch
+    public static string OfHundred(double share) => share switch
     {
         > 0 and < 0.005 => "fewer than 1 of 100",
         < 1 and >= 0.995 => "more than 99 of 100",
-        _ => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(100 * share.Value):0} of 100"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(100 * share):0} of 100"),
     };
 
     private static string Ends(NoiseSource source, Spread.Normal normal)

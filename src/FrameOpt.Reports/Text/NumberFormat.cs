@@ -41,9 +41,14 @@ public static class NumberFormat
         return Math.Round(value, Math.Clamp(digits - whole, 0, digits + 3)).ToString("0.#########", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>A response's value; a load also in kilograms-force.</summary>
+    /// <summary>A response's value; a load also in kilograms-force, a share of the cases in per cent.</summary>
     public static string Text(double value, ResponseEntry entry) =>
-        entry.Unit == "N" && double.IsFinite(value) ? Load(value) : Text(value, entry.Unit);
+        entry is CaseQuantity { IsShare: true } ? Share(value)
+        : entry.Unit == "N" && double.IsFinite(value) ? Load(value) : Text(value, entry.Unit);
+
+    /// <summary>A share of the cases: "61 %".</summary>
+    public static string Share(double value) => double.IsNaN(value) ? Text(value, "")
+        : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(1000 * value) / 10 + 0.0:0.#} %");
 
     /// <summary>A load in newtons and in kilograms-force side by side.</summary>
     public static string Load(double newtons) =>

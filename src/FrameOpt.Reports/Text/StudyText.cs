@@ -122,9 +122,12 @@ public static class StudyText
     {
         var parts = new List<string>();
         if (limit.AtLeast is { } least)
-            parts.Add(Invariant($"at least {least:0.######} {limit.Response.Unit}").TrimEnd());
+            parts.Add($"at least {Bound(limit, least)}");
         if (limit.AtMost is { } most)
-            parts.Add(Invariant($"at most {most:0.######} {limit.Response.Unit}").TrimEnd());
+            parts.Add($"at most {Bound(limit, most)}");
         return string.Join(" and ", parts);
     }
+
+    private static string Bound(StudyLimit limit, double value) => limit.Response.Entry is CaseQuantity { IsShare: true }
+        ? NumberFormat.Share(value) : Invariant($"{value:0.######} {limit.Response.Unit}").TrimEnd();
 }

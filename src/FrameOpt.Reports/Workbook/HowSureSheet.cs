@@ -30,7 +30,7 @@ internal static class HowSureSheet
         var chartRow = page.Row;
         page.Row += RowsPerChart;
         var placed = page.Table(Bars(study, chosen, uncertainty.Bars, settled));
-        var heaviest = study.Mission[UncertaintySection.Heaviest(study)].Name;
+        var heaviest = study.Mission[study.HeaviestSettledPhase].Name;
         var shown = Math.Min(ChartBars, uncertainty.Bars.Count);
         book.AddChart(new PlacedChart(Name, chartRow, 1, $"What moves the residual torque in {heaviest}", ChartXml.Bars(
             $"Change of the residual torque in {heaviest} by each number alone", "",
@@ -65,7 +65,7 @@ internal static class HowSureSheet
     /// phases.</summary>
     private static Table Bars(Study study, DesignEvaluation chosen, IReadOnlyList<NoiseBar> bars, IReadOnlyList<int> settled)
     {
-        var heaviest = UncertaintySection.Heaviest(study);
+        var heaviest = study.HeaviestSettledPhase;
         double Residual(DesignEvaluation design, int phase) =>
             design.Failure is null ? design.Phases[phase][PhaseQuantity.Residual] : double.NaN;
         double Effort(DesignEvaluation design) => design.Failure is null ? design[MissionQuantity.EffortWorst] : double.NaN;

@@ -84,7 +84,14 @@ public sealed record Pilot(double LeanMetres, double DragAreaSquareMetres, Frame
 /// <param name="CrankTorque">Full-throttle torque at the crank in N·m against crank speed in rpm, at sea-level standard density.</param>
 /// <param name="Reduction">Crank speed over propeller speed, above zero.</param>
 /// <param name="Efficiency">Of the drive, above 0 to 1.</param>
-public sealed record Engine(LinearTable CrankTorque, double Reduction, double Efficiency);
+public sealed record Engine(LinearTable CrankTorque, double Reduction, double Efficiency)
+{
+    /// <summary>A crank torque at the propeller, N·m: through the drive, and in proportion to the density.</summary>
+    /// <param name="crankTorque">At sea-level standard density, N·m.</param>
+    /// <param name="density">Of the air, kg/m³.</param>
+    public double AtPropeller(double crankTorque, double density) =>
+        Reduction * Efficiency * crankTorque * density / Atmosphere.SeaLevelDensityKgPerM3;
+}
 
 /// <summary>A point on the frame, in metres from a datum the builder chooses. Only differences of position matter.</summary>
 /// <param name="ForwardMetres">Towards where the pilot looks.</param>

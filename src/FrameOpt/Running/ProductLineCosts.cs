@@ -45,7 +45,7 @@ public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCand
 
         var codes = new ushort[offsets.Length];
         row.FindFailures(offsets, codes);
-        StudyProblem.Fill(row, setting.CostResponse.Response, setting.CostResponse.Magnitude, offsets, values);
+        setting.CostResponse.Response.Fill(row, setting.CostResponse.Magnitude, offsets, values);
         for (var i = 0; i < codes.Length; i++)
         {
             if (codes[i] != 0)
@@ -55,7 +55,7 @@ public sealed class ProductLineCosts(ProductLineSetting setting, ProductLineCand
         var bounded = new double[offsets.Length];
         foreach (var limit in study.Limits)
         {
-            StudyProblem.Fill(row, limit.Response, limit.Magnitude, offsets, bounded);
+            limit.Response.Fill(row, limit.Magnitude, offsets, bounded);
             var bound = limit.AsConstraint;
             for (var i = 0; i < bounded.Length; i++)
             {

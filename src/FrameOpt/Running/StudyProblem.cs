@@ -14,7 +14,7 @@ public sealed class StudyProblem
     private readonly Study study;
     private readonly MissionModel mission;
     private readonly GeometryInput[] inputs;
-    private readonly IReadOnlyList<Response> overCases;
+    private readonly List<Response> overCases;
     private readonly FrameGeometry asBuilt;
 
     /// <summary>The problem of a study, with the model that evaluates it.</summary>
@@ -23,7 +23,7 @@ public sealed class StudyProblem
         this.study = study;
         this.mission = mission;
         inputs = [.. FactorCatalogue.SlowestFirst.Where(input => study.Factors.Any(factor => factor.Input == input))];
-        overCases = study.ResponsesOverCases;
+        overCases = [.. study.ResponsesOverCases];
         asBuilt = FrameGeometry.AsBuilt(study.Machine);
         Problem = new Problem(
             [.. inputs.Select(study.Factor).Select(SearchFactor)],
@@ -91,7 +91,7 @@ public sealed class StudyProblem
                 if (objective.Response.IsOverCases)
                     continue;
                 var values = batch.Objectives[o].AsSpan(at, offsets.Length);
-                Fill(row, objective.Response, objective.Magnitude, offsets, values);
+                objective.Response.Fill(row, objective.Magnitude, offsets, values);
                 if (objective.Maximise)
                     RowVectors.Negate(values);
             }
@@ -100,7 +100,7 @@ public sealed class StudyProblem
             {
                 var limit = study.Limits[l];
                 if (!limit.Response.IsOverCases)
-                    Fill(row, limit.Response, limit.Magnitude, offsets, batch.ConstraintValues[l].AsSpan(at, offsets.Length));
+                    limit.Response.Fill(row, limit.Magnitude, offsets, batch.ConstraintValues[l].AsSpan(at, offsets.Length));
             }
         }
     }
@@ -113,37 +113,34 @@ public sealed class StudyProblem
         {
             var part = offsets[first..Math.Min(first + SampledRow.LongestRow, offsets.Length)];
             sampled.Prepare(geometry, part);
-            foreach (var (r, response) in overCases.Index())
+            for (var o = 0; o < study.Objectives.Count; o++)
             {
-                var values = new double[part.Length];
+                var objective = study.Objectives[o];
+                if (overCases.IndexOf(objective.Response) is not (>= 0 and var r))
+                    continue;
+                var values = batch.Objectives[o].AsSpan(at + first, part.Length);
                 sampled.Fill(r, values);
-                for (var o = 0; o < study.Objectives.Count; o++)
-                {
-                    if (study.Objectives[o].Response != response)
-                        continue;
-                    for (var i = 0; i < values.Length; i++)
-                    {
-                        batch.Objectives[o][at + first + i] = study.Objectives[o].Maximise ? -values[i] : values[i];
-                        if (!double.IsFinite(values[i]) && batch.Failures[at + first + i] == 0 && response.Entry.LargestRanked is null)
-                            batch.Failures[at + first + i] = new FlightFailure(FailureKind.SomeCase, 0).Code;
-                    }
-                }
+                if (objective.Response.Entry.LargestRanked is null)
+                    FailUnbounded(values, batch.Failures.AsSpan(at + first, part.Length));
+                if (objective.Maximise)
+                    RowVectors.Negate(values);
+            }
 
-                for (var l = 0; l < study.Limits.Count; l++)
-                {
-                    if (study.Limits[l].Response == response)
-                        values.CopyTo(batch.ConstraintValues[l].AsSpan(at + first));
-                }
+            for (var l = 0; l < study.Limits.Count; l++)
+            {
+                if (overCases.IndexOf(study.Limits[l].Response) is >= 0 and var r)
+                    sampled.Fill(r, batch.ConstraintValues[l].AsSpan(at + first, part.Length));
             }
         }
     }
 
-    /// <summary>Fills one response over a row of offsets, its magnitude where that counts.</summary>
-    internal static void Fill(MissionRow row, Response response, bool magnitude, ReadOnlySpan<double> offsets, Span<double> values)
+    private static void FailUnbounded(ReadOnlySpan<double> values, Span<ushort> codes)
     {
-        response.Fill(row, offsets, values);
-        if (magnitude)
-            RowVectors.Magnitudes(values);
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (!double.IsFinite(values[i]) && codes[i] == 0)
+                codes[i] = new FlightFailure(FailureKind.SomeCase, 0).Code;
+        }
     }
 }
 

@@ -108,7 +108,7 @@ public sealed class StudyRunner
                 chosen.Geometry, study.Band.WithinNewtonMetres),
             front.Count > 0 || main.Counts.NearestMiss < 0 ? null : Nearest())
         {
-            Uncertainty = chosen is null ? null : UncertaintyRun.Of(study, main.Mission, front, chosen.Geometry, seeds.Best()),
+            Uncertainty = chosen is null ? null : UncertaintyRun.Of(study, main.Mission, front, chosen.Geometry, seeds.Best(), threads),
             Margins = chosen is null ? [] : BuildMargins.Of(main.Mission, study, chosen),
             Plan = study.Plan is null ? null : PlanRunner.Run(study, main.Mission, threads),
             Certificate = certificate?.Of(main.Front()),
@@ -162,7 +162,7 @@ public sealed class StudyRunner
         return only.Failure is not null ? [] :
         [
             new FrontDesign(1, 0, only.Geometry, [.. study.Objectives.Select(objective =>
-                objective.Magnitude ? Math.Abs(only[objective.Response]) : only[objective.Response])], 0, false),
+                objective.ValueOf(only))], 0, false),
         ];
     }
 

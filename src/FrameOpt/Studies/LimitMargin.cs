@@ -32,6 +32,10 @@ public static class RoundFigure
     private const double StepRadians = Math.PI / 180;
     private const double Accuracy = 1e-6;
 
+    /// <summary>How many factors of a study are on one in a design.</summary>
+    public static int Count(Study study, FrameGeometry design) =>
+        study.Factors.Count(factor => IsRound(factor.Input, design[factor.Input]));
+
     /// <summary>True for a multiple of 5 mm or of 1 deg.</summary>
     public static bool IsRound(GeometryInput input, double si)
     {

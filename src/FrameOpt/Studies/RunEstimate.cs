@@ -12,8 +12,8 @@ public static class RunEstimate
     private const double SingleDesignCost = 10;
 
     /// <summary>Cases of the noise that take the time of one design, on the high side.</summary>
-    /// <remarks>Source: the shipped fine grid with one objective over 256 cases took 28 to 40 times as long as without.</remarks>
-    private const double CasesPerDesign = 5;
+    /// <remarks>Source: the search of the shipped fine grid over 256 cases took 48 to 63 times as long as without.</remarks>
+    private const double CasesPerDesign = 4;
 
     /// <summary>Seconds to compute a grid, without starting the program and writing the files.</summary>
     /// <param name="designs">Number of designs of the grid.</param>

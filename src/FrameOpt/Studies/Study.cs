@@ -103,6 +103,9 @@ public sealed record Study(
         }
     }
 
+    /// <summary>Index of the settled phase of most weight.</summary>
+    public int HeaviestSettledPhase => Mission.Index().Where(phase => phase.Item.IsSettled).MaxBy(phase => phase.Item.Weight).Index;
+
     /// <summary>The objectives and limits that need many cases.</summary>
     public IReadOnlyList<Response> ResponsesOverCases => [.. Objectives.Select(objective => objective.Response)
         .Concat(Limits.Select(limit => limit.Response)).Where(response => response.IsOverCases).Distinct()];

@@ -21,12 +21,11 @@ public sealed record StudyObjective(Response Response, bool Maximise, bool Magni
         _ => this,
     };
 
-    /// <summary>Value of a design that flies, turned so that less is better; its magnitude where that counts.</summary>
-    public double LessIsBetter(DesignEvaluation evaluation)
-    {
-        var value = Magnitude ? Math.Abs(evaluation[Response]) : evaluation[Response];
-        return Maximise ? -value : value;
-    }
+    /// <summary>Value of a design that flies, in the response's unit; its magnitude where that counts.</summary>
+    public double ValueOf(DesignEvaluation evaluation) => Magnitude ? Math.Abs(evaluation[Response]) : evaluation[Response];
+
+    /// <summary>A value turned so that less is better; turned twice it is the value again.</summary>
+    public double Oriented(double value) => Maximise ? -value : value;
 }
 
 /// <summary>A response with a bound.</summary>
@@ -52,6 +51,9 @@ public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLea
 /// <param name="Weights">One for each objective, in their order, none negative, not all zero.</param>
 public sealed record RankingSetting(RankingMethod Method, IReadOnlyList<double> Weights)
 {
+    /// <summary>The method it is not ranked by.</summary>
+    public RankingMethod OtherMethod => Method == RankingMethod.Topsis ? RankingMethod.DistanceToIdeal : RankingMethod.Topsis;
+
     /// <summary>Designs in rank order, best first.</summary>
     /// <param name="objectives">For each design its objectives, less is better.</param>
     public IReadOnlyList<RankedDesign> Rank(IReadOnlyList<double[]> objectives) => Method switch

@@ -1,4 +1,3 @@
-using FrameOpt.Analysis;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
@@ -10,66 +9,49 @@ namespace FrameOpt.Uncertainty;
 public sealed class ChoiceRun
 {
     /// <summary>So many of the best ranked designs are compared.</summary>
-    public const int MostCompared = 200;
+    private const int MostCompared = 200;
 
-    private const int MostForWeights = 5000;
+    /// <summary>So many are ranked with other weights, and by the other method: their objectives are known.</summary>
+    private const int MostRanked = 5000;
 
     /// <summary>Weights are scattered by this share to either side.</summary>
-    public const double WeightScatter = 0.3;
+    private const double WeightScatter = 0.3;
 
     /// <summary>Designs that meet the limits this much less often than the best of them are no robust choice.</summary>
     private const double LimitsWithin = 0.02;
 
-    private const double NineOfTen = 0.9;
+    private const double NineOfTen = 90;
     private readonly Study study;
-    private readonly MissionModel mission;
-    private readonly IReadOnlyList<FrontDesign> designs;
-    private readonly IReadOnlyList<FrontDesign> forWeights;
-    private readonly StudyObjective[] objectives;
-    private readonly StudyLimit[] limits;
-    private readonly double[] weights;
+    private readonly IReadOnlyList<FrontDesign> ranked;
+    private readonly IReadOnlyList<Standing> standings;
+    private readonly CaseComparison comparison;
+    private readonly double noneMeetsLimits;
 
-    /// <summary>For each case and design its objectives, less is better; null where it does not fly or violates a limit.</summary>
-    private readonly double[]?[][] met;
-
-    /// <summary>For each design and case its objectives, less is better; NaN where it does not fly.</summary>
-    private readonly double[][][] values;
-
-    private ChoiceRun(Study study, MissionModel mission, IReadOnlyList<FrontDesign> front)
+    private ChoiceRun(Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, int threads)
     {
-        (this.study, this.mission) = (study, mission);
-        (designs, forWeights) = (Compared(front, MostCompared), Compared(front, MostForWeights));
-        var kept = study.Objectives.Select((objective, o) => (Single: objective.OfOneCase, Weight: study.Ranking.Weights[o]))
-            .Where(pair => pair.Single is not null).ToList();
-        (objectives, weights) = ([.. kept.Select(pair => pair.Single!)], [.. kept.Select(pair => pair.Weight)]);
-        limits = [.. study.Limits.Where(limit => !limit.Response.IsOverCases)];
-        var evaluated = mission.Cases.AsParallel().AsOrdered().Select(one => designs.Select(design =>
-        {
-            var there = one.Model.Evaluate(design.Geometry + one.BuiltOff);
-            var values = Objectives(there);
-            var isMet = Array.TrueForAll(limits, limit => limit.IsMetBy(there)) && Array.TrueForAll(values, double.IsFinite);
-            return (Values: values, IsMet: isMet);
-        }).ToArray()).ToArray();
-        met = [.. evaluated.Select(ofCase => ofCase.Select(one => one.IsMet ? one.Values : null).ToArray())];
-        values = [.. designs.Select((_, d) => evaluated.Select(ofCase => ofCase[d].Values).ToArray())];
+        (this.study, ranked) = (study, BestAndEnds(front, MostRanked));
+        var designs = Compared(front);
+        comparison = new CaseComparison(study, mission, designs, threads);
+        (standings, noneMeetsLimits) = Compare(mission, designs);
     }
+
+    /// <summary>The designs of a front that are compared in other cases.</summary>
+    /// <param name="front">In rank order; may be empty.</param>
+    public static IReadOnlyList<FrontDesign> Compared(IReadOnlyList<FrontDesign> front) => BestAndEnds(front, MostCompared);
 
     /// <summary>The result; null when there is nothing to compare, or no objective of one case.</summary>
     /// <param name="study">As understood.</param>
     /// <param name="mission">Its model, with the cases.</param>
     /// <param name="front">In rank order.</param>
     /// <param name="seeds">Best of the same search from other seeds.</param>
-    public static ChoiceResult? Of(Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, IReadOnlyList<SeedBest> seeds)
-    {
-        if (front.Count == 0 || study.Objectives.All(objective => objective.OfOneCase is null))
-            return null;
-        return new ChoiceRun(study, mission, front).Result(seeds);
-    }
+    /// <param name="threads">Worker threads, 1 or more.</param>
+    public static ChoiceResult? Of(
+        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, IReadOnlyList<SeedBest> seeds, int threads) =>
+        front.Count == 0 || study.Objectives.All(objective => objective.OfOneCase is null) ? null
+            : new ChoiceRun(study, mission, front, threads).Result(seeds);
 
     /// <summary>The best ranked designs, and the ends of every objective, between which the ranking scales it.</summary>
-    /// <param name="front">In rank order, not empty.</param>
-    /// <param name="most">So many of the best.</param>
-    public static IReadOnlyList<FrontDesign> Compared(IReadOnlyList<FrontDesign> front, int most) =>
+    private static IReadOnlyList<FrontDesign> BestAndEnds(IReadOnlyList<FrontDesign> front, int most) => front.Count == 0 ? [] :
     [
         .. front.Take(most).Concat(Enumerable.Range(0, front[0].Objectives.Count).SelectMany(o => (FrontDesign[])
             [front.MinBy(design => design.Objectives[o])!, front.MaxBy(design => design.Objectives[o])!])).Distinct(),
@@ -77,94 +59,68 @@ public sealed class ChoiceRun
 
     private ChoiceResult Result(IReadOnlyList<SeedBest> seeds)
     {
-        var (wins, before, none) = Compare();
-        var cases = (double)met.Length;
-        var standings = designs.Select((design, d) => new Standing(
-            design,
-            wins[d] / cases,
-            d == 0 ? 0 : before[d],
-            met.Count(ofCase => ofCase[d] is not null) / cases,
-            [.. objectives.Select((objective, o) => (Shown(objective, Objectives(mission.Evaluate(design.Geometry))[o]), Tail(d, o)))]))
-            .ToList();
-        var (asDrawn, robust) = Picks(standings);
-        var result = new ChoiceResult(met.Length, none / cases, standings, OverWeights(), OtherMethod(), seeds)
+        var (asDrawn, robust) = Picks();
+        var result = new ChoiceResult(comparison.Cases, noneMeetsLimits, standings, OverWeights(), OtherMethod(), seeds)
         {
-            Easiest = designs[0],
+            Easiest = standings[0].Design,
             AsDrawn = asDrawn,
             Robust = robust,
         };
-        return result with { Easiest = Easiest([.. result.Group.Select(one => one.Design)]) };
+        return result with { Easiest = Easiest(result.Group.Select(one => one.Design)) };
     }
 
-    /// <summary>How often each design is best; its share of ranking before the first, of the cases in which one of the two meets the
-    /// limits; and in how many cases none does.</summary>
-    private (double[] Wins, double[] Before, double None) Compare()
+    /// <summary>How each design does over the cases, and the share of them in which none meets every limit.</summary>
+    private (IReadOnlyList<Standing> Standings, double None) Compare(MissionModel mission, IReadOnlyList<FrontDesign> designs)
     {
-        var (wins, before, decided, none) = (new double[designs.Count], new double[designs.Count], new double[designs.Count], 0.0);
-        var ranking = study.Ranking with { Weights = weights };
-        foreach (var ofCase in met)
+        var (best, before, decided, none) = (new double[designs.Count], new double[designs.Count], new double[designs.Count], 0);
+        for (var c = 0; c < comparison.Cases; c++)
         {
-            var there = Enumerable.Range(0, designs.Count).Where(d => ofCase[d] is not null).ToArray();
-            var score = new double[designs.Count];
-            Array.Fill(score, double.PositiveInfinity);
-            if (there.Length == 0)
-                none++;
+            var places = comparison.Places(c);
+            if (places.Min() is var first && double.IsFinite(first))
+                best[Array.IndexOf(places, first)]++;
             else
-                Score(ranking.Rank([.. there.Select(d => ofCase[d]!)]), there, score);
-            for (var d = 0; d < designs.Count; d++)
+                none++;
+            for (var d = 0; d < places.Length; d++)
             {
-                before[d] += score[d] < score[0] ? 1 : score[d] == score[0] && double.IsFinite(score[d]) ? 0.5 : 0;
-                decided[d] += double.IsFinite(score[d]) || double.IsFinite(score[0]) ? 1 : 0;
+                if (double.IsInfinity(places[d]) && double.IsInfinity(places[0]))
+                    continue;
+                decided[d]++;
+                before[d] += places[d] < places[0] ? 1 : places[d] == places[0] ? 0.5 : 0;
             }
-
-            if (there.Length > 0)
-                wins[Array.IndexOf(score, score.Min())]++;
         }
 
-        return (wins, [.. before.Select((count, d) => decided[d] > 0 ? count / decided[d] : 0)], none);
+        double cases = comparison.Cases;
+        return ([.. designs.Select((design, d) =>
+        {
+            var drawn = mission.Evaluate(design.Geometry);
+            return new Standing(
+                design,
+                best[d] / cases,
+                d == 0 || decided[d] == 0 ? 0 : before[d] / decided[d],
+                comparison.LimitsMet(d),
+                [.. comparison.Objectives.Select((objective, o) => (objective.ValueOf(drawn), comparison.Tail(d, o, NineOfTen)))]);
+        })], none / cases);
     }
 
-    /// <summary>The place of each design, from 0; equal designs have the same.</summary>
-    private static void Score(IReadOnlyList<RankedDesign> ranked, int[] there, double[] score)
-    {
-        foreach (var place in ranked)
-            score[there[place.Index]] = place.Rank;
-    }
-
-    private double[] Objectives(DesignEvaluation design) => design.Failure is not null ? [.. objectives.Select(_ => double.NaN)]
-        : [.. objectives.Select(objective => objective.LessIsBetter(design))];
-
-    private static double Shown(StudyObjective objective, double lessIsBetter) => objective.Maximise ? -lessIsBetter : lessIsBetter;
-
-    private double Tail(int design, int objective) => Shown(objectives[objective], new CaseStatistic.Percentile(100 * NineOfTen)
-        .Of([.. values[design].Select(ofCase => ofCase[objective])], isHigherBetter: false));
-
-    private IReadOnlyList<DesignShare> OverWeights()
-    {
-        var found = forWeights.Select(Found).ToArray();
-        return [.. SobolSequence.ScrambledPoints(study.Objectives.Count, met.Length, study.Noise.Seed).AsParallel().AsOrdered()
-            .Select(point => study.Ranking with
+    private IReadOnlyList<DesignShare> OverWeights() =>
+    [
+        .. SobolSequence.ScrambledPoints(study.Objectives.Count, comparison.Cases, study.Noise.Seed)
+            .Select(point => BestOf(study.Ranking with
             {
                 Weights = [.. study.Ranking.Weights.Select((weight, o) => weight * (1 + WeightScatter * (2 * point[o] - 1)))],
-            })
-            .Select(ranking => ranking.Rank(found)[0].Index).AsEnumerable()
-            .CountBy(index => index).OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key)
-            .Select(pair => new DesignShare(forWeights[pair.Key], pair.Value / (double)met.Length))];
-    }
+            }))
+            .CountBy(design => design).OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key.Rank)
+            .Select(pair => new DesignShare(pair.Key, pair.Value / (double)comparison.Cases)),
+    ];
 
-    private FrontDesign OtherMethod()
-    {
-        var other = study.Ranking.Method == RankingMethod.Topsis ? RankingMethod.DistanceToIdeal : RankingMethod.Topsis;
-        var ranking = new RankingSetting(other, study.Ranking.Weights);
-        return forWeights[ranking.Rank([.. forWeights.Select(Found)])[0].Index];
-    }
+    private FrontDesign OtherMethod() => BestOf(study.Ranking with { Method = study.Ranking.OtherMethod });
 
-    /// <summary>The objectives of the study as the search found them, less is better.</summary>
-    private double[] Found(FrontDesign design) =>
-        [.. study.Objectives.Select((objective, o) => objective.Maximise ? -design.Objectives[o] : design.Objectives[o])];
+    /// <summary>The best by the objectives that the search found.</summary>
+    private FrontDesign BestOf(RankingSetting ranking) => ranked[ranking.Rank(
+        [.. ranked.Select(design => design.Objectives.Select((value, o) => study.Objectives[o].Oriented(value)).ToArray())])[0].Index];
 
-    private FrontDesign Easiest(IReadOnlyList<FrontDesign> group) => group
-        .OrderByDescending(design => study.Factors.Count(factor => RoundFigure.IsRound(factor.Input, design.Geometry[factor.Input])))
+    private FrontDesign Easiest(IEnumerable<FrontDesign> group) => group
+        .OrderByDescending(design => RoundFigure.Count(study, design.Geometry))
         .ThenBy(design => study.Baseline is { } baseline ? Distance(design.Geometry, baseline) : 0)
         .ThenBy(design => design.Rank).First();
 
@@ -173,11 +129,10 @@ public sealed class ChoiceRun
         Math.Abs(design[factor.Input] - baseline[factor.Input]) / BuildTolerance.Si(factor.Input));
 
     /// <summary>Best as drawn and best over the cases: the run's own choice is one of the two, by what its objectives are.</summary>
-    private (Standing AsDrawn, Standing Robust) Picks(List<Standing> standings)
+    private (Standing AsDrawn, Standing Robust) Picks()
     {
         Standing Best(IReadOnlyList<Standing> of, Func<(double AsDrawn, double NineOfTen), double> world) =>
-            of[(study.Ranking with { Weights = weights }).Rank([.. of.Select(one => objectives.Select((objective, o) =>
-                objective.Maximise ? -world(one.Values[o]) : world(one.Values[o])).ToArray())])[0].Index];
+            of[comparison.Ranked([.. of.Select(one => one.Values.Select(world).ToArray())])[0].Index];
         var chosen = standings[0];
         if (study.ResponsesOverCases.Count > 0)
             return (Best(standings, value => value.AsDrawn), chosen);

@@ -18,17 +18,20 @@ public static class SpreadSharesRun
     /// <param name="setting">What is uncertain.</param>
     /// <param name="mission">The model.</param>
     /// <param name="design">As drawn.</param>
-    public static IReadOnlyList<SpreadShares> Of(NoiseSetting setting, MissionModel mission, FrameGeometry design)
+    /// <param name="threads">Worker threads, 1 or more.</param>
+    public static IReadOnlyList<SpreadShares> Of(NoiseSetting setting, MissionModel mission, FrameGeometry design, int threads)
     {
-        var count = setting.Sources.Count;
-        if (count == 0 || setting.Correlations.Count > 0)
+        if (setting.Sources.Count == 0 || setting.Correlations.Count > 0)
             return [];
         var phases = mission.Phases.Index().Where(item => item.Item.IsSettled).Select(item => item.Index).ToArray();
-        double[][] Sample(uint seed) => [.. SobolSequence.ScrambledPoints(count, Points, seed)
-            .Select(point => point.Select((share, s) => setting.Sources[s].Spread.Quantile(share)).ToArray())];
+        double[][] Sample(uint seed)
+        {
+            var sample = new NoiseSample(setting, Points, seed);
+            return [.. Enumerable.Range(0, Points).Select(i => sample.Deviations(i).ToArray())];
+        }
+
         // Points of the same number in two scramblings share the structure of the sequence: out of order they do not.
-        var (here, there) = (Sample(setting.Seed), Sample(setting.Seed + 1));
-        Shuffle(there, new Pcg32(setting.Seed));
+        var (here, there) = (Sample(setting.Seed), new Pcg32(setting.Seed).Shuffled(Sample(setting.Seed + 1)));
         double[]? Residuals(double[] off)
         {
             var one = NoiseSample.Case(mission, setting.Sources.Select((pair, s) => (pair.Source, off[s])));
@@ -36,7 +39,7 @@ public static class SpreadSharesRun
             return there.Failure is not null ? null : [.. phases.Select(p => there.Phases[p][PhaseQuantity.Residual])];
         }
 
-        var walks = Enumerable.Range(0, Points).AsParallel().AsOrdered()
+        var walks = Enumerable.Range(0, Points).AsParallel().AsOrdered().WithDegreeOfParallelism(threads)
             .Select(i => Walk(here[i], there[i], new Pcg32((ulong)i + 1), Residuals)).OfType<PointWalk>().ToList();
         return [.. phases.Select((phase, p) => Shares(setting, phase, p, walks))];
     }
@@ -45,8 +48,7 @@ public static class SpreadSharesRun
     /// fly.</summary>
     private static PointWalk? Walk(double[] here, double[] there, Pcg32 random, Func<double[], double[]?> residuals)
     {
-        var order = Enumerable.Range(0, here.Length).ToArray();
-        Shuffle(order, random);
+        var order = random.Shuffled([.. Enumerable.Range(0, here.Length)]);
         var (mixed, steps) = ((double[])here.Clone(), new double[here.Length][]);
         foreach (var s in order)
         {
@@ -67,15 +69,6 @@ public static class SpreadSharesRun
         }
 
         return residuals(here) is { } start ? new PointWalk(start, order, steps, alone) : null;
-    }
-
-    private static void Shuffle<T>(T[] items, Pcg32 random)
-    {
-        for (var i = items.Length - 1; i > 0; i--)
-        {
-            var j = (int)(random.NextUInt32() % (uint)(i + 1));
-            (items[i], items[j]) = (items[j], items[i]);
-        }
     }
 
     private static SpreadShares Shares(NoiseSetting setting, int phase, int p, IReadOnlyList<PointWalk> walks)

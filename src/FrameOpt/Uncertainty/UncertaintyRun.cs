@@ -1,7 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
-using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Uncertainty;
 
@@ -20,24 +19,24 @@ public static class UncertaintyRun
     /// <param name="front">In rank order, for the design that would be best there; may be empty.</param>
     /// <param name="design">Chosen; it flies.</param>
     /// <param name="seeds">Best of the same search from other seeds.</param>
+    /// <param name="threads">Worker threads, 1 or more.</param>
     public static UncertaintyResult Of(
-        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, IReadOnlyList<SeedBest> seeds)
+        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, IReadOnlyList<SeedBest> seeds,
+        int threads)
     {
         var setting = study.Noise;
         var samples = Enumerable.Range(0, Samples).Select(s => Evaluate(
-            new NoiseSample(setting, setting.Cases, setting.Seed + (uint)s).Cases(mission), design)).ToList();
-        var compared = front.Count == 0 ? [] : ChoiceRun.Compared(front, ChoiceRun.MostCompared);
-        var bars = setting.Sources.AsParallel().AsOrdered().Select(pair => Bar(study, mission, compared, design, pair)).ToList();
-        var heaviest = study.Mission.Index().Where(item => item.Item.IsSettled).MaxBy(item => item.Item.Weight).Index;
-        return new UncertaintyResult(setting, Summary(study, samples), [.. bars.OrderByDescending(bar => bar.Moves(heaviest))])
+            new NoiseSample(setting, setting.Cases, setting.Seed + (uint)s).Cases(mission), design, threads)).ToList();
+        return new UncertaintyResult(setting, Summary(study, samples),
+            [.. Bars(study, mission, front, design, threads).OrderByDescending(bar => bar.Moves(study.HeaviestSettledPhase))])
         {
-            Choice = setting.Sources.Count == 0 || study.IsOneFrame ? null : ChoiceRun.Of(study, mission, front, seeds),
-            Shares = SpreadSharesRun.Of(setting, mission, design),
+            Choice = setting.Sources.Count == 0 || study.IsOneFrame ? null : ChoiceRun.Of(study, mission, front, seeds, threads),
+            Shares = SpreadSharesRun.Of(setting, mission, design, threads),
         };
     }
 
-    private static IReadOnlyList<DesignEvaluation> Evaluate(IReadOnlyList<SampledCase> cases, FrameGeometry design) =>
-        [.. cases.AsParallel().AsOrdered().Select(one => one.Model.Evaluate(design + one.BuiltOff))];
+    private static IReadOnlyList<DesignEvaluation> Evaluate(IReadOnlyList<SampledCase> cases, FrameGeometry design, int threads) =>
+        [.. cases.AsParallel().AsOrdered().WithDegreeOfParallelism(threads).Select(one => one.Model.Evaluate(design + one.BuiltOff))];
 
     private static SampleSummary Summary(Study study, IReadOnlyList<IReadOnlyList<DesignEvaluation>> samples)
     {
@@ -63,33 +62,23 @@ public static class UncertaintyRun
     {
         if (designs.Count == 0)
             return new Percentiles(double.NaN, double.NaN, double.NaN);
-        double[] sorted = [.. designs.Select(value).Order()];
-        double At(double share) => sorted[Math.Min((int)(share * sorted.Length), sorted.Length - 1)];
+        double At(double share) => new CaseStatistic.Percentile(100 * share).Of([.. designs.Select(value)], isHigherBetter: false);
         return new Percentiles(At(LowShare), At(0.5), At(HighShare));
     }
 
-    private static NoiseBar Bar(
-        Study study, MissionModel mission, IReadOnlyList<FrontDesign> compared, FrameGeometry design,
-        (NoiseSource Source, Spread Spread) pair)
+    /// <summary>Every source alone at both ends: two cases each, in which the design and the best of the front are looked at.</summary>
+    private static IReadOnlyList<NoiseBar> Bars(
+        Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, FrameGeometry design, int threads)
     {
-        double low = pair.Spread.Quantile(LowShare), high = pair.Spread.Quantile(HighShare);
-        var (below, above) = (NoiseSample.Case(mission, [(pair.Source, low)]), NoiseSample.Case(mission, [(pair.Source, high)]));
-        FrontDesign? Best(SampledCase there) =>
-            BestOf(study, compared, geometry => there.Model.Evaluate(geometry + there.BuiltOff)) is { } best && best.Geometry != design
-                ? best : null;
-        return new NoiseBar(pair.Source, low, high, below.Model.Evaluate(design + below.BuiltOff),
-            above.Model.Evaluate(design + above.BuiltOff), Best(below), Best(above));
-    }
-
-    /// <summary>The best of the front in another case, ranked as the study ranks; null when none meets the limits there.</summary>
-    private static FrontDesign? BestOf(Study study, IReadOnlyList<FrontDesign> compared, Func<FrameGeometry, DesignEvaluation> evaluate)
-    {
-        var there = compared.Select(place => (place, Design: evaluate(place.Geometry)))
-            .Where(item => item.Design.Failure is null && study.Limits.All(limit => limit.IsMetBy(item.Design))).ToList();
-        if (there.Count == 0)
-            return null;
-        var ranked = study.Ranking.Rank(
-            [.. there.Select(item => study.Objectives.Select(objective => objective.LessIsBetter(item.Design)).ToArray())]);
-        return there[ranked[0].Index].place;
+        var off = study.Noise.Sources.SelectMany(pair => new[] { LowShare, HighShare }, (pair, share) =>
+            (pair.Source, Deviation: pair.Spread.Quantile(share))).ToList();
+        SampledCase[] cases = [.. off.Select(one => NoiseSample.Case(mission, [one]))];
+        var there = Evaluate(cases, design, threads);
+        var compared = study.Objectives.All(objective => objective.OfOneCase is null) ? [] : ChoiceRun.Compared(front);
+        var comparison = compared.Count == 0 ? null : new CaseComparison(study, mission.Over(_ => cases), compared, threads);
+        FrontDesign? Best(int c) => comparison?.Places(c) is { } places && Array.IndexOf(places, 1) is >= 0 and var best
+            && compared[best].Geometry != design ? compared[best] : null;
+        return [.. study.Noise.Sources.Select((pair, s) => new NoiseBar(pair.Source, off[2 * s].Deviation, off[2 * s + 1].Deviation,
+            there[2 * s], there[2 * s + 1], Best(2 * s), Best(2 * s + 1)))];
     }
 }

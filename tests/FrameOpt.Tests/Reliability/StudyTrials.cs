@@ -4,6 +4,7 @@ using FrameOpt.Reports.Files;
 using FrameOpt.Running;
 using FrameOpt.Search.Stopping;
 using FrameOpt.Studies;
+using FrameOpt.Studies.Noise;
 using FrameOpt.StudyFile;
 using FrameOpt.StudyFile.Syntax;
 
@@ -88,8 +89,15 @@ internal static class StudyTrials
             return;
         }
 
-        // All cases of the noise take a second.
-        var noise = small.Noise with { Sources = [.. small.Noise.Sources.Take(NoiseSources)], Correlations = [], Cases = NoiseCases };
+        // All sources and cases take a second and some hundred megabytes, which is not the file's doing.
+        var sources = small.Noise.Sources.Take(NoiseSources).ToList();
+        bool IsKept(NoiseSource source) => sources.Exists(pair => pair.Source == source);
+        var noise = small.Noise with
+        {
+            Sources = sources,
+            Correlations = [.. small.Noise.Correlations.Where(pair => IsKept(pair.First) && IsKept(pair.Second))],
+            Cases = NoiseCases,
+        };
         var runner = new StudyRunner(small with { Noise = noise }, threads: 1);
         foreach (var _ in runner.Steps())
         {

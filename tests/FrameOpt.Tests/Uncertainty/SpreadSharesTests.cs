@@ -16,7 +16,7 @@ public class SpreadSharesTests
     {
         var setting = new NoiseSetting(
             [(NoiseSource.OffsetBuilt, new Spread.Normal(0.003)), (NoiseSource.SeatRight, new Spread.Normal(0.004))], []);
-        foreach (var phase in SpreadSharesRun.Of(setting, WorkedMachine.Mission, ReportFixture.WorkedGeometry))
+        foreach (var phase in SpreadSharesRun.Of(setting, WorkedMachine.Mission, ReportFixture.WorkedGeometry, 2))
         {
             var moves = setting.Sources.ToDictionary(pair => pair.Source, pair =>
                 (At(pair.Source, 1e-3, phase.Phase) - At(pair.Source, -1e-3, phase.Phase)) / 2e-3
@@ -37,14 +37,14 @@ public class SpreadSharesTests
     // Law: Shapley effects add up to 1 (A. B. Owen 2014).
     [Fact]
     public void Shapley_shares_of_every_phase_add_up_to_one() => Assert.All(
-        SpreadSharesRun.Of(NoiseSetting.Usual, WorkedMachine.Mission, ReportFixture.WorkedGeometry),
+        SpreadSharesRun.Of(NoiseSetting.Usual, WorkedMachine.Mission, ReportFixture.WorkedGeometry, 2),
         phase => Check.Close(1, phase.Shares.Sum(share => share.Shapley), absolute: 1e-9, because: "the steps of a walk telescope"));
 
     [Fact]
     public void Correlated_sources_have_no_shares()
     {
         var setting = NoiseSetting.Usual with { Correlations = [new RankCorrelation(NoiseSource.SeatRight, NoiseSource.FrameRight, 0.5)] };
-        Assert.Empty(SpreadSharesRun.Of(setting, WorkedMachine.Mission, ReportFixture.WorkedGeometry));
+        Assert.Empty(SpreadSharesRun.Of(setting, WorkedMachine.Mission, ReportFixture.WorkedGeometry, 2));
     }
 
     private static double At(NoiseSource source, double deviation, int phase)

@@ -119,7 +119,7 @@ public class UncertaintyRunTests
     }
 
     private static UncertaintyResult Of(Study study, MissionModel mission, FrameGeometry design) =>
-        UncertaintyRun.Of(study, mission, [], design, []);
+        UncertaintyRun.Of(study, mission, [], design, [], Environment.ProcessorCount);
 
     private static DesignEvaluation Evaluate(SampledCase one, FrameGeometry design) => one.Model.Evaluate(design + one.BuiltOff);
 

@@ -47,9 +47,7 @@ internal static class FrontCharts
     }
 
     private static double BaselineValue(StudyResult result, StudyObjective objective) =>
-        result.Baseline is not { Failure: null } baseline ? double.NaN
-        : objective.Magnitude ? Math.Abs(baseline[objective.Response])
-        : baseline[objective.Response];
+        result.Baseline is not { Failure: null } baseline ? double.NaN : objective.ValueOf(baseline);
 
     private static string Title(RunReport report) => report.Result.Front.Count > DisplayedDesigns.MaxDesigns
         ? $"The front: best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} of {NumberFormat.Count(report.Result.Front.Count, "design")}"

@@ -43,6 +43,10 @@ public sealed class MissionModel
     /// <summary>What may really be in place of this model.</summary>
     public IReadOnlyList<SampledCase> Cases => cases ??= Sampling.Cases(this);
 
+    /// <summary>The same model with other cases.</summary>
+    public MissionModel Over(Func<MissionModel, IReadOnlyList<SampledCase>> other) =>
+        new(Machine, Wing, Phases, References) { Sampling = Sampling with { Cases = other } };
+
     /// <summary>The same model under another wing.</summary>
     public MissionModel With(Wing wing) => new(Machine, wing, Phases, References) { Sampling = Sampling };
 

@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model.Mission;
 
 /// <summary>One number the model gives for a design.</summary>
@@ -48,10 +50,11 @@ public abstract record Response
 
     /// <summary>Its values over a row of designs, in its unit.</summary>
     /// <param name="row">Prepared, without failure.</param>
+    /// <param name="magnitude">True for magnitudes.</param>
     /// <param name="offsets">Lateral offsets in m.</param>
     /// <param name="values">As many as offsets.</param>
     /// <exception cref="InvalidOperationException">It is a response over cases.</exception>
-    public void Fill(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
+    public void Fill(MissionRow row, bool magnitude, ReadOnlySpan<double> offsets, Span<double> values)
     {
         switch (this)
         {
@@ -59,6 +62,9 @@ public abstract record Response
             case OfMission whole: whole.Quantity.Fill(row, offsets, values); break;
             default: throw new InvalidOperationException();
         }
+
+        if (magnitude)
+            RowVectors.Magnitudes(values);
     }
 
     /// <summary>The unit it is shown in, empty for a plain number.</summary>

@@ -1,5 +1,3 @@
-using FrameOpt.Numerics;
-
 namespace FrameOpt.Model.Mission;
 
 /// <summary>Responses over many cases for rows of designs that differ in lateral offset only. Each case keeps a row of its own, so that
@@ -61,6 +59,12 @@ public sealed class SampledRow
         }
     }
 
+    /// <summary>The values of one response in each case; 1 or 0 for whether every limit is met. Valid until <see cref="Fill"/> puts them in
+    /// another order.</summary>
+    /// <param name="response">Its place among the responses.</param>
+    /// <param name="design">Its place among the offsets.</param>
+    public ReadOnlySpan<double> Values(int response, int design) => values[response].AsSpan(design * cases.Count, cases.Count);
+
     /// <summary>One response of the designs that were prepared.</summary>
     /// <param name="response">Its place among the responses.</param>
     /// <param name="result">As many as there were offsets.</param>
@@ -86,20 +90,13 @@ public sealed class SampledRow
     private void FillCase(int c, int r, bool flies, ReadOnlySpan<double> offsets, ReadOnlySpan<ushort> codes)
     {
         var ofCase = valuesOfCase.AsSpan(0, offsets.Length);
-        var isShare = responses[r] is Response.LimitsMet;
-        if (flies && isShare)
+        var over = responses[r] as Response.OverCases;
+        if (flies && over is null)
             FillMet(c, offsets, ofCase);
         else if (flies)
-            FillSingle(rows[c], (Response.OverCases)responses[r], offsets, ofCase);
+            over!.Single.Fill(rows[c], over.Magnitude, offsets, ofCase);
         for (var i = 0; i < ofCase.Length; i++)
-            values[r][i * cases.Count + c] = flies && codes[i] == 0 ? ofCase[i] : isShare ? 0 : double.NaN;
-    }
-
-    private static void FillSingle(MissionRow row, Response.OverCases response, ReadOnlySpan<double> offsets, Span<double> result)
-    {
-        response.Single.Fill(row, offsets, result);
-        if (response.Magnitude)
-            RowVectors.Magnitudes(result);
+            values[r][i * cases.Count + c] = flies && codes[i] == 0 ? ofCase[i] : over is null ? 0 : double.NaN;
     }
 
     /// <summary>1 where every limit is met.</summary>
@@ -110,9 +107,7 @@ public sealed class SampledRow
         met.Fill(1);
         foreach (var limit in limits)
         {
-            limit.Response.Fill(rows[c], offsets, one);
-            if (limit.Magnitude)
-                RowVectors.Magnitudes(one);
+            limit.Response.Fill(rows[c], limit.Magnitude, offsets, one);
             for (var i = 0; i < met.Length; i++)
                 met[i] = limit.IsMetBy(one[i]) ? met[i] : 0;
         }

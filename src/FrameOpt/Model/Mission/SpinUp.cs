@@ -1,4 +1,5 @@
 using FrameOpt.Model.Balance;
+using MathNet.Numerics.RootFinding;
 
 namespace FrameOpt.Model.Mission;
 
@@ -26,7 +27,10 @@ public sealed record SpinUp(
     /// <summary>Torques that are tried on the way up: a margin below the bound between two of them only is not seen.</summary>
     private const int Steps = 64;
 
-    private const int Halvings = 50;
+    /// <summary>The torque is found to this, N·m.</summary>
+    private const double Accuracy = 1e-9;
+
+    private const int MaxIterations = 100;
 
     /// <summary>The phase it is judged in: one that is not settled, else at full throttle, else any; of these the one with the most
     /// torque. Null without a phase under power.</summary>
@@ -58,8 +62,7 @@ public sealed record SpinUp(
 
         var momentum = machine.Propeller.PolarInertia * 2 * Math.PI * point.Rpm / 60;
         var engine = machine.Engine is { } given
-            ? given.Reduction * given.Efficiency * given.CrankTorque.Values.Max() * mission.Conditions[phase].Density
-                / Atmosphere.SeaLevelDensityKgPerM3
+            ? given.AtPropeller(given.CrankTorque.Values.Max(), mission.Conditions[phase].Density)
             : double.PositiveInfinity;
         var spare = Math.Max(0, engine - point.TorqueNewtonMetres);
         var most = momentum > 0 ? Math.Min(spare, momentum / QuickestSeconds) : spare;
@@ -72,7 +75,9 @@ public sealed record SpinUp(
         var over = Enumerable.Range(1, Steps).FirstOrDefault(step => Margin(most * step / Steps) < leastMargin);
         if (over == 0)
             return found;
-        var extra = Edge(Margin, leastMargin, most * (over - 1) / Steps, most * over / Steps);
+        var (kept, broken) = (most * (over - 1) / Steps, most * over / Steps);
+        var extra = Bisection.TryFindRoot(torque => Margin(torque) - leastMargin, kept, broken, Accuracy, MaxIterations, out var root)
+            ? root : kept;
         return found with { ExtraNewtonMetres = extra, ShortestSeconds = momentum > 0 ? momentum / extra : double.NaN };
     }
 
@@ -82,20 +87,5 @@ public sealed record SpinUp(
             RiserStiffness.YawMetres(wing, geometry.SpacingMetres), RestAttitude.Of(geometry, body.Pitch, body.Load));
         return balance.Failure == FailureKind.None
             ? balance.YawStiffness / Math.Abs(balance.WingYawMoment.At(geometry.OffsetMetres)) : 0;
-    }
-
-    /// <summary>The last torque, between one that keeps the bound and one that does not, that keeps it.</summary>
-    private static double Edge(Func<double, double> margin, double least, double kept, double broken)
-    {
-        for (var i = 0; i < Halvings; i++)
-        {
-            var middle = (kept + broken) / 2;
-            if (margin(middle) >= least)
-                kept = middle;
-            else
-                broken = middle;
-        }
-
-        return kept;
     }
 }

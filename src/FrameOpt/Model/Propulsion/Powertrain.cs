@@ -94,12 +94,12 @@ public sealed class Powertrain(Propeller propeller, Engine? engine, double airsp
     private double Torque(double ratio, double revolutions) =>
         PropellerLoads.TorqueNewtonMetres(curve.PowerCoefficient(ratio), density, revolutions, diameter);
 
-    /// <summary>Torque at the propeller: through the drive, and in proportion to the density.</summary>
+    /// <summary>The most torque at the propeller.</summary>
     private double Available(double revolutions)
     {
         var table = engine!.CrankTorque;
         var crankRpm = Math.Clamp(60 * revolutions * engine.Reduction, table.Smallest, table.Largest);
-        return engine.Reduction * engine.Efficiency * table.ValueAt(crankRpm) * density / Atmosphere.SeaLevelDensityKgPerM3;
+        return engine.AtPropeller(table.ValueAt(crankRpm), density);
     }
 
     private OperatingPoint Checked(double revolutions, double thrust, double torque)

@@ -109,7 +109,7 @@ internal static class SearchReader
                 stop.DiagnosticBag.Add(entry.Key, $"{response.Name} has a target twice.", "Remove one of the two.");
             else if (ResponseAmount.Of(entry.Value, $"search.stop.target.{response.Name}", response, AllowedRange.None,
                 stop.DiagnosticBag) is { } amount)
-                target[index] = objectives[index].Maximise ? -amount : amount;
+                target[index] = objectives[index].Oriented(amount);
         }
 
         return target;
