@@ -35,13 +35,29 @@ public static class SpreadSharesRun
         double[]? Residuals(double[] off)
         {
             var one = NoiseSample.Case(mission, setting.Sources.Select((pair, s) => (pair.Source, off[s])));
-            var there = one.Model.Evaluate(design + one.BuiltOff);
-            return there.Failure is not null ? null : [.. phases.Select(p => there.Phases[p][PhaseQuantity.Residual])];
+            return ResidualsOf(one.Model, design + one.BuiltOff, phases);
         }
 
         var walks = Enumerable.Range(0, Points).AsParallel().AsOrdered().WithDegreeOfParallelism(threads)
             .Select(i => Walk(here[i], there[i], new Pcg32((ulong)i + 1), Residuals)).OfType<PointWalk>().ToList();
         return [.. phases.Select((phase, p) => Shares(setting, phase, p, walks))];
+    }
+
+    /// <summary>The residuals of some phases and nothing else; null for a design that cannot fly.</summary>
+    private static double[]? ResidualsOf(MissionModel model, in FrameGeometry design, int[] phases)
+    {
+        var row = new MissionRow(model);
+        ReadOnlySpan<double> offset = [design.OffsetMetres];
+        Span<ushort> code = stackalloc ushort[1];
+        if (row.Prepare(design).Kind != FailureKind.None)
+            return null;
+        row.FindFailures(offset, code);
+        if (code[0] != 0)
+            return null;
+        var residuals = new double[phases.Length];
+        for (var p = 0; p < phases.Length; p++)
+            PhaseQuantity.Residual.Fill(row, phases[p], offset, residuals.AsSpan(p, 1));
+        return residuals;
     }
 
     /// <summary>From one point to another, a source at a time in random order, and each source alone; null when some point does not
