@@ -45,12 +45,13 @@ public sealed record HypervolumeRatio(double Ratio, int SamplePoints, double Sta
     private static HypervolumeRatio Sampled(FrontPoints part, FrontPoints whole, double[] corner, int samples)
     {
         var ideal = corner.Select((_, j) => Math.Min(part.Columns[j].Min(), whole.Columns[j].Min())).ToArray();
+        var (cellsOfPart, cellsOfWhole) = (new FrontCells(part), new FrontCells(whole));
         int inPart = 0, inWhole = 0, inOne = 0;
         foreach (var point in SobolSequence.Points(corner.Length, samples))
         {
             for (var j = 0; j < point.Length; j++)
                 point[j] = ideal[j] + point[j] * (corner[j] - ideal[j]);
-            var (dominatedByPart, dominatedByWhole) = (Dominates(part, point), Dominates(whole, point));
+            var (dominatedByPart, dominatedByWhole) = (cellsOfPart.Dominates(point), cellsOfWhole.Dominates(point));
             inPart += dominatedByPart ? 1 : 0;
             inWhole += dominatedByWhole ? 1 : 0;
             inOne += dominatedByPart != dominatedByWhole ? 1 : 0;
@@ -58,62 +59,5 @@ public sealed record HypervolumeRatio(double Ratio, int SamplePoints, double Sta
 
         // That of a plain random sample, an upper bound for evenly spread points.
         return new HypervolumeRatio((double)inPart / Math.Max(1, inWhole), samples, Math.Sqrt(Math.Max(1, inOne)) / Math.Max(1, inWhole));
-    }
-
-    private static bool Dominates(FrontPoints front, double[] point)
-    {
-        for (var i = 0; i < front.Ids.Length; i++)
-        {
-            var j = 0;
-            while (j < point.Length && front.Columns[j][i] <= point[j])
-                j++;
-            if (j == point.Length)
-                return true;
-        }
-
-        return false;
-    }
-}
-
-/// <summary>Largest shortfall of one front against another in each objective.</summary>
-public static class FrontRegret
-{
-    /// <summary>For every point of the reference front the nearest substitute is the found point whose largest shortfall, each objective in
-    /// units of the reference front's range, is smallest (the point of the additive epsilon indicator). The regret of an objective is the
-    /// largest shortfall in it over all reference points.</summary>
-    /// <param name="found">One point or more, objectives to be minimised.</param>
-    /// <param name="reference">One point or more.</param>
-    /// <returns>One value for each objective, in its unit, at least 0.</returns>
-    /// <remarks>Source: Zitzler, Thiele, Laumanns, Fonseca and Grunert da Fonseca 2003, Performance assessment of multiobjective
-    /// optimizers, IEEE Transactions on Evolutionary Computation 7, the additive epsilon indicator (from memory); here by
-    /// objective.</remarks>
-    public static double[] Of(FrontPoints found, FrontPoints reference)
-    {
-        var ranges = Array.ConvertAll(reference.Columns, column => column.Max() - column.Min() is > 0 and var range ? range : 1);
-        var regrets = new double[ranges.Length];
-        for (var p = 0; p < reference.Ids.Length; p++)
-        {
-            var substitute = Substitute(found, reference, p, ranges);
-            for (var j = 0; j < ranges.Length; j++)
-                regrets[j] = Math.Max(regrets[j], found.Columns[j][substitute] - reference.Columns[j][p]);
-        }
-
-        return regrets;
-    }
-
-    private static int Substitute(FrontPoints found, FrontPoints reference, int p, double[] ranges)
-    {
-        var best = 0;
-        var least = double.PositiveInfinity;
-        for (var q = 0; q < found.Ids.Length; q++)
-        {
-            var shortfall = double.NegativeInfinity;
-            for (var j = 0; j < ranges.Length && shortfall < least; j++)
-                shortfall = Math.Max(shortfall, (found.Columns[j][q] - reference.Columns[j][p]) / ranges[j]);
-            if (shortfall < least)
-                (least, best) = (shortfall, q);
-        }
-
-        return best;
     }
 }

@@ -1,4 +1,5 @@
 using CsCheck;
+using FrameOpt.Numerics;
 using FrameOpt.Search.Fronts;
 
 namespace FrameOpt.Tests.Search.Fronts;
@@ -31,6 +32,27 @@ public class FrontRegretTests
         var regret = FrontRegret.Of(found, reference).Select((value, j) => value / ranges[j]).Max();
         Check.Close(Math.Max(0, epsilon), regret, absolute: 1e-12, because: "the same differences in another order");
     });
+
+    [Fact]
+    public void Among_thousands_of_points_the_substitute_is_the_first_of_the_nearest()
+    {
+        // The definition, point by point; whole numbers make many points equally near.
+        var random = new Pcg32(3);
+        FrontPoints Many(int count) => new([.. Enumerable.Range(0, count).Select(i => (long)i)],
+            [.. Enumerable.Range(0, 4).Select(_ => Enumerable.Range(0, count).Select(_ => Math.Floor(20 * random.NextDouble()))
+                .ToArray())]);
+        var (found, reference) = (Many(3000), Many(200));
+        double[] ranges = [.. reference.Columns.Select(column => column.Max() - column.Min())];
+        var expected = new double[4];
+        for (var p = 0; p < 200; p++)
+        {
+            double Excess(int q) => Enumerable.Range(0, 4).Max(j => (found.Columns[j][q] - reference.Columns[j][p]) / ranges[j]);
+            var nearest = Enumerable.Range(0, 3000).MinBy(Excess);
+            expected = [.. expected.Select((most, j) => Math.Max(most, found.Columns[j][nearest] - reference.Columns[j][p]))];
+        }
+
+        Assert.Equal(expected, FrontRegret.Of(found, reference));
+    }
 
     private static Gen<(double, double)[]> Points => Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1]).Array[1, 12];
 
