@@ -1,3 +1,4 @@
+using System.Numerics;
 using FrameOpt.Numerics;
 using FrameOpt.Plans;
 
@@ -51,6 +52,30 @@ public sealed class RegressionFit
         for (var j = 0; j < Coefficients.Count; j++)
             sum += Coefficients[j].Value * Terms[j].Value(design);
         return sum;
+    }
+
+    /// <summary>The fitted responses at many designs.</summary>
+    /// <param name="columns">For each factor its value in every design, in the units of the fit.</param>
+    /// <param name="result">As many values as each column has.</param>
+    public void PredictAll(double[][] columns, double[] result)
+    {
+        var i = 0;
+        for (; i + Vector<double>.Count <= result.Length; i += Vector<double>.Count)
+        {
+            var sum = Vector<double>.Zero;
+            for (var j = 0; j < Coefficients.Count; j++)
+            {
+                var value = Vector<double>.One;
+                foreach (var f in Terms[j].Multiplied)
+                    value *= new Vector<double>(columns[f], i);
+                sum += Coefficients[j].Value * value;
+            }
+
+            sum.CopyTo(result, i);
+        }
+
+        for (; i < result.Length; i++)
+            result[i] = Predict(Array.ConvertAll(columns, column => column[i]));
     }
 
     /// <summary>Where the mean response of a design lies; null where nothing can be tested.</summary>

@@ -10,7 +10,14 @@ public sealed partial class ModelTerm : IEquatable<ModelTerm>
 
     /// <summary>A term from its powers.</summary>
     /// <param name="powers">One for each factor, at least 0.</param>
-    public ModelTerm(params int[] powers) => this.powers = [.. powers];
+    public ModelTerm(params int[] powers)
+    {
+        this.powers = [.. powers];
+        Multiplied = [.. powers.SelectMany((power, f) => Enumerable.Repeat(f, power))];
+    }
+
+    /// <summary>The factors whose product it is, each as often as its power.</summary>
+    internal int[] Multiplied { get; }
 
     /// <summary>The power of each factor.</summary>
     public IReadOnlyList<int> Powers => powers;
@@ -50,12 +57,8 @@ public sealed partial class ModelTerm : IEquatable<ModelTerm>
     public double Value(IReadOnlyList<double> design)
     {
         var value = 1.0;
-        for (var f = 0; f < powers.Length; f++)
-        {
-            for (var i = 0; i < powers[f]; i++)
-                value *= design[f];
-        }
-
+        foreach (var f in Multiplied)
+            value *= design[f];
         return value;
     }
 

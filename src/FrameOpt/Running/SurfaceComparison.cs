@@ -1,0 +1,95 @@
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+using FrameOpt.Search;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Running;
+
+/// <summary>Compares fitted surfaces with the model, on a grid of a million designs or more over the plan's cube.</summary>
+public static class SurfaceComparison
+{
+    private const double MinPoints = 1_000_000;
+
+    /// <summary>One check for each response, null where there is no fit.</summary>
+    public static IReadOnlyList<SurfaceCheck?> Of(
+        Study study, MissionModel mission, StudyPlan plan, IReadOnlyList<Response> responses, IReadOnlyList<RegressionFit?> fits,
+            int threads, CancellationToken stop = default)
+    {
+        var levels = Math.Max(2, (int)Math.Ceiling(Math.Pow(MinPoints, 1.0 / plan.Factors.Count) - 1e-9));
+        var fine = study with
+        {
+            Factors = [.. study.Factors.Select(factor => Finer(factor, plan, levels))],
+            Objectives = [.. responses.Select(response => new StudyObjective(response, false, false, 0))],
+            Limits = [],
+        };
+        var sums = fits.Select(_ => new Sum()).ToArray();
+        foreach (var batch in new ExhaustiveSearch().Run(new StudyProblem(fine, mission).Problem, threads))
+        {
+            stop.ThrowIfCancellationRequested();
+            Add(batch, plan, fits, sums, threads);
+        }
+
+        return [.. fits.Select((fit, r) => fit is null || sums[r].Count == 0 ? null : sums[r].AsCheck())];
+    }
+
+    private static StudyFactor Finer(StudyFactor factor, StudyPlan plan, int levels)
+    {
+        var index = plan.Factors.ToList().IndexOf(factor);
+        return index < 0
+            ? factor
+            : factor with
+            {
+                IsContinuous = false,
+                LevelsSi = [.. Enumerable.Range(0, levels)
+                .Select(i => plan.Scales[index].Natural(-1 + 2.0 * i / (levels - 1)))]
+            };
+    }
+
+    private static void Add(EvaluatedBatch batch, StudyPlan plan, IReadOnlyList<RegressionFit?> fits, Sum[] sums, int threads)
+    {
+        var flying = Enumerable.Range(0, batch.Designs.Count).Where(i => batch.Failures[i] == 0).ToArray();
+        var coded = Array.ConvertAll([.. plan.Factors], _ => new double[flying.Length]);
+        var places = plan.Factors.Select(factor => batch.Problem.Factors.Index().First(item => item.Item.Name == factor.Name).Index).ToArray();
+        var values = new double[batch.Problem.Factors.Count];
+        for (var k = 0; k < flying.Length; k++)
+        {
+            batch.Designs.CopyDesign(flying[k], batch.Problem, values);
+            for (var f = 0; f < coded.Length; f++)
+                coded[f][k] = plan.Scales[f].Coded(values[places[f]]);
+        }
+
+        Parallel.For(0, fits.Count, new ParallelOptions { MaxDegreeOfParallelism = threads }, r =>
+        {
+            if (fits[r] is not { } fit)
+                return;
+            var surface = new double[flying.Length];
+            fit.PredictAll(coded, surface);
+            for (var k = 0; k < flying.Length; k++)
+                sums[r].Add(batch.Objectives[r][flying[k]], surface[k], coded, k);
+        });
+    }
+
+    private sealed class Sum
+    {
+        private double squares;
+        private double largest = -1;
+        private double lowest = double.PositiveInfinity;
+        private double highest = double.NegativeInfinity;
+        private double[] worst = [];
+
+        public long Count { get; private set; }
+
+        public void Add(double model, double surface, double[][] coded, int design)
+        {
+            var error = Math.Abs(surface - model);
+            Count++;
+            squares += error * error;
+            lowest = Math.Min(lowest, model);
+            highest = Math.Max(highest, model);
+            if (error > largest)
+                (largest, worst) = (error, Array.ConvertAll(coded, column => column[design]));
+        }
+
+        public SurfaceCheck AsCheck() => new(Count, largest, Math.Sqrt(squares / Count), highest - lowest, worst);
+    }
+}
