@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>Ranks the designs of a front.</summary>
@@ -16,18 +18,21 @@ public static class Ranking
             return [];
         var scale = ObjectiveScale.Of(designs);
         var total = weights.Sum();
-        var scores = designs.Select(design =>
+        double[] shares = [.. weights.Select(weight => weight / total)];
+        var scores = new double[designs.Count];
+        for (var i = 0; i < scores.Length; i++)
         {
             var sum = 0.0;
-            for (var o = 0; o < design.Length; o++)
+            for (var o = 0; o < shares.Length; o++)
             {
-                var part = weights[o] / total * scale.Scaled(o, design[o]);
+                var part = shares[o] * scale.Scaled(o, designs[i][o]);
                 sum += part * part;
             }
 
-            return Math.Sqrt(sum);
-        });
-        return InOrder([.. scores], moreIsBetter: false);
+            scores[i] = Math.Sqrt(sum);
+        }
+
+        return InOrder(scores, moreIsBetter: false);
     }
 
     /// <summary>By closeness to the best and distance from the worst (TOPSIS): more is better.</summary>
@@ -74,7 +79,7 @@ public static class Ranking
     {
         var order = Enumerable.Range(0, scores.Length).ToArray();
         var keys = moreIsBetter ? [.. scores.Select(score => -score)] : scores;
-        Array.Sort(order, (a, b) => keys[a] != keys[b] ? keys[a].CompareTo(keys[b]) : a.CompareTo(b));
+        RadixSort.Sort(Array.ConvertAll(keys, RadixSort.KeyOf), order);
         var ranked = new RankedDesign[order.Length];
         for (var i = 0; i < order.Length; i++)
         {

@@ -23,6 +23,9 @@ public sealed class ChoiceRun
     private const double NineOfTen = 90;
     private readonly Study study;
     private readonly IReadOnlyList<FrontDesign> ranked;
+
+    /// <summary>For each of those ranked its objectives, less is better.</summary>
+    private readonly IReadOnlyList<double[]> oriented;
     private readonly IReadOnlyList<Standing> standings;
     private readonly CaseComparison comparison;
     private readonly double noneMeetsLimits;
@@ -30,6 +33,7 @@ public sealed class ChoiceRun
     private ChoiceRun(Study study, MissionModel mission, IReadOnlyList<FrontDesign> front, int threads)
     {
         (this.study, ranked) = (study, BestAndEnds(front, MostRanked));
+        oriented = [.. ranked.Select(design => design.Objectives.Select((value, o) => study.Objectives[o].Oriented(value)).ToArray())];
         var designs = Compared(front);
         comparison = new CaseComparison(study, mission, designs, threads);
         (standings, noneMeetsLimits) = Compare(mission, designs);
@@ -116,8 +120,7 @@ public sealed class ChoiceRun
     private FrontDesign OtherMethod() => BestOf(study.Ranking with { Method = study.Ranking.OtherMethod });
 
     /// <summary>The best by the objectives that the search found.</summary>
-    private FrontDesign BestOf(RankingSetting ranking) => ranked[ranking.Rank(
-        [.. ranked.Select(design => design.Objectives.Select((value, o) => study.Objectives[o].Oriented(value)).ToArray())])[0].Index];
+    private FrontDesign BestOf(RankingSetting ranking) => ranked[ranking.Rank(oriented)[0].Index];
 
     private FrontDesign Easiest(IEnumerable<FrontDesign> group) => group
         .OrderByDescending(design => RoundFigure.Count(study, design.Geometry))
