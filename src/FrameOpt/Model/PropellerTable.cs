@@ -26,6 +26,8 @@ public sealed record PropellerTable : PropellerCurve
         power = new LinearTable(advanceRatios, [.. rows.Select(row => row.PowerCoefficient)]);
     }
 
+    private PropellerTable(LinearTable thrust, LinearTable power) => (this.thrust, this.power) = (thrust, power);
+
     /// <summary>The rows as given.</summary>
     public IReadOnlyList<PropellerRow> Rows =>
         [.. thrust.Arguments.Select((ratio, i) => new PropellerRow(ratio, thrust.Values[i], power.Values[i]))];
@@ -46,8 +48,8 @@ public sealed record PropellerTable : PropellerCurve
     public override double AdvanceRatioForThrust(double k) => thrust.FallsBelowSquare(k);
 
     /// <inheritdoc/>
-    public override PropellerCurve Scaled(double thrust, double torque) => new PropellerTable([.. Rows.Select(row =>
-        new PropellerRow(row.AdvanceRatio, thrust * row.ThrustCoefficient, torque * row.PowerCoefficient))]);
+    public override PropellerCurve Scaled(double thrust, double torque) =>
+        new PropellerTable(this.thrust.Scaled(thrust), power.Scaled(torque));
 }
 
 /// <summary>One row of a propeller table: coefficients at one advance ratio, all dimensionless.</summary>

@@ -34,13 +34,16 @@ public sealed record Polar(double ReferenceMassKilograms, double ReferenceDensit
         [.. Points.Select(p => p.Fraction)], [.. Points.Select(p => p.AirspeedMetresPerSecond)]);
 
     /// <summary>Glide ratio against fraction.</summary>
-    public LinearTable GlideAtFraction { get; } = new(
+    public LinearTable GlideAtFraction { get; private init; } = new(
         [.. Points.Select(p => p.Fraction)], [.. Points.Select(p => p.GlideRatio)]);
 
     /// <summary>The same polar with every glide ratio times a factor.</summary>
     /// <param name="factor">Above 0.</param>
-    public Polar WithGlide(double factor) => new(ReferenceMassKilograms, ReferenceDensity,
-        [.. Points.Select(point => point with { GlideRatio = point.GlideRatio * factor })]);
+    public Polar WithGlide(double factor) => this with
+    {
+        Points = [.. Points.Select(point => point with { GlideRatio = point.GlideRatio * factor })],
+        GlideAtFraction = GlideAtFraction.Scaled(factor),
+    };
 
     /// <summary>Fraction against airspeed in m/s at reference conditions.</summary>
     public LinearTable FractionAtAirspeed { get; } = new(

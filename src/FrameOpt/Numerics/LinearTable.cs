@@ -24,6 +24,8 @@ public sealed class LinearTable
         this.y = [.. y];
     }
 
+    private LinearTable(double[] x, double[] y) => (this.x, this.y) = (x, y);
+
     /// <summary>The first row's argument.</summary>
     public double Smallest => x[0];
 
@@ -35,6 +37,9 @@ public sealed class LinearTable
 
     /// <summary>The values of the rows.</summary>
     public IReadOnlyList<double> Values => y;
+
+    /// <summary>The same table with every value times a factor.</summary>
+    public LinearTable Scaled(double factor) => factor == 1 ? this : new(x, Array.ConvertAll(y, value => factor * value));
 
     /// <summary>True where the table has a value.</summary>
     public bool Covers(double argument) => argument >= x[0] && argument <= x[^1];

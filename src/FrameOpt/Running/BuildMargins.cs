@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
 using MathNet.Numerics.RootFinding;
@@ -27,25 +28,28 @@ public static class BuildMargins
         if (study.Limits.Count == 0)
             return [];
         var kept = study.Limits.Where(limit => !limit.Response.IsOverCases && limit.IsMetBy(design)).ToList();
+        var row = new MissionRow(mission);
         return [.. study.BuildDimensions.SelectMany(factor => (double[])[1, -1], (factor, side) => (factor, side)).SelectMany(item =>
         {
             var step = item.side * BuildTolerance.Si(item.factor.Input);
-            DesignEvaluation Off(double tolerances) => mission.Evaluate(design.Geometry.With(
-                item.factor.Input, design.Geometry[item.factor.Input] + tolerances * step));
-            var off = tried.Select(tolerances => Off(tolerances)).ToArray();
-            return kept.Select(limit => Broken(limit, off, Off) is { } tolerances
+            double? Value(StudyLimit limit, double tolerances) => row.PrepareDesign(design.Geometry.With(
+                item.factor.Input, design.Geometry[item.factor.Input] + tolerances * step)).Kind == FailureKind.None
+                ? limit.Response.Of(row, limit.Magnitude) : null;
+            return kept.Select(limit => Broken(limit, tolerances => Value(limit, tolerances)) is { } tolerances
                 ? new LimitMargin(limit, item.factor, tolerances * step) : null).OfType<LimitMargin>();
         })];
     }
 
     /// <summary>The error, in tolerances, at which the limit is violated, or null.</summary>
-    private static double? Broken(StudyLimit limit, DesignEvaluation[] off, Func<double, DesignEvaluation> design)
+    /// <param name="limit">Met as drawn.</param>
+    /// <param name="value">Of its response, that many tolerances off; null where the design does not fly.</param>
+    private static double? Broken(StudyLimit limit, Func<double, double?> value)
     {
-        var first = Array.FindIndex(off, one => !limit.IsMetBy(one));
+        var first = Array.FindIndex(tried, tolerances => value(tolerances) is not { } off || !limit.IsMetBy(off));
         if (first < 0)
             return null;
         double kept = first == 0 ? 0 : tried[first - 1], broken = tried[first];
-        double Excess(double tolerances) => design(tolerances) is { Failure: null } one ? Beyond(limit, limit.ValueOf(one)) : 1;
+        double Excess(double tolerances) => value(tolerances) is { } off ? Beyond(limit, off) : 1;
         return Excess(kept) < 0 && double.IsFinite(Excess(broken))
             && Brent.TryFindRoot(Excess, kept, broken, Accuracy, MostIterations, out var root) ? root : kept;
     }

@@ -36,14 +36,19 @@ public sealed record StudyObjective(Response Response, bool Maximise, bool Magni
 public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLeast, double? AtMost)
 {
     /// <summary>The limit as a constraint of a search.</summary>
-    public Constraint AsConstraint => new(Response.Name, AtLeast ?? double.NegativeInfinity, AtMost ?? double.PositiveInfinity);
+    public Constraint AsConstraint => Bound(Response.Name);
 
     /// <summary>Value of a design that flies, in the response's unit; the magnitude where the magnitude is bounded.</summary>
     public double ValueOf(DesignEvaluation evaluation) =>
         Magnitude ? Math.Abs(evaluation[Response]) : evaluation[Response];
 
     /// <summary>True for a design that flies and meets the limit.</summary>
-    public bool IsMetBy(DesignEvaluation design) => design.Failure is null && AsConstraint.IsSatisfiedBy(ValueOf(design));
+    public bool IsMetBy(DesignEvaluation design) => design.Failure is null && IsMetBy(ValueOf(design));
+
+    /// <summary>True for a value within the bounds, in the response's unit.</summary>
+    public bool IsMetBy(double value) => Bound("").IsSatisfiedBy(value);
+
+    private Constraint Bound(string name) => new(name, AtLeast ?? double.NegativeInfinity, AtMost ?? double.PositiveInfinity);
 }
 
 /// <summary>How the front is ranked.</summary>

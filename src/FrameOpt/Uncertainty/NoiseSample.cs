@@ -39,10 +39,10 @@ public sealed class NoiseSample
     /// <param name="off">Each source with its deviation.</param>
     public static SampledCase Case(MissionModel model, IEnumerable<(NoiseSource Source, double Deviation)> off)
     {
-        var state = new NoiseCase(model.Machine, model.Wing, model.Phases, default);
+        var state = NoiseCase.Of(model);
         foreach (var (source, deviation) in off)
             state = source.Apply(state, deviation);
-        return new SampledCase(new MissionModel(state.Machine, state.Wing, state.Mission, model.References), state.BuiltOff);
+        return new SampledCase(state.In(model), state.BuiltOff);
     }
 
     /// <summary>Rank correlations as correlated normal numbers.</summary>

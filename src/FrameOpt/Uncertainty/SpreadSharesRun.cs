@@ -32,59 +32,39 @@ public static class SpreadSharesRun
 
         // Points of the same number in two scramblings share the structure of the sequence: out of order they do not.
         var (here, there) = (Sample(setting.Seed), new Pcg32(setting.Seed).Shuffled(Sample(setting.Seed + 1)));
-        double[]? Residuals(double[] off)
-        {
-            var one = NoiseSample.Case(mission, setting.Sources.Select((pair, s) => (pair.Source, off[s])));
-            return ResidualsOf(one.Model, design + one.BuiltOff, phases);
-        }
-
+        SpreadPoint Point() => new(setting, mission, design, phases);
         var walks = Enumerable.Range(0, Points).AsParallel().AsOrdered().WithDegreeOfParallelism(threads)
-            .Select(i => Walk(here[i], there[i], new Pcg32((ulong)i + 1), Residuals)).OfType<PointWalk>().ToList();
+            .Select(i => Walk(here[i], there[i], new Pcg32((ulong)i + 1), Point)).OfType<PointWalk>().ToList();
         return [.. phases.Select((phase, p) => Shares(setting, phase, p, walks))];
-    }
-
-    /// <summary>The residuals of some phases and nothing else; null for a design that cannot fly.</summary>
-    private static double[]? ResidualsOf(MissionModel model, in FrameGeometry design, int[] phases)
-    {
-        var row = new MissionRow(model);
-        ReadOnlySpan<double> offset = [design.OffsetMetres];
-        Span<ushort> code = stackalloc ushort[1];
-        if (row.Prepare(design).Kind != FailureKind.None)
-            return null;
-        row.FindFailures(offset, code);
-        if (code[0] != 0)
-            return null;
-        var residuals = new double[phases.Length];
-        for (var p = 0; p < phases.Length; p++)
-            PhaseQuantity.Residual.Fill(row, phases[p], offset, residuals.AsSpan(p, 1));
-        return residuals;
     }
 
     /// <summary>From one point to another, a source at a time in random order, and each source alone; null when some point does not
     /// fly.</summary>
-    private static PointWalk? Walk(double[] here, double[] there, Pcg32 random, Func<double[], double[]?> residuals)
+    private static PointWalk? Walk(double[] here, double[] there, Pcg32 random, Func<SpreadPoint> point)
     {
         var order = random.Shuffled([.. Enumerable.Range(0, here.Length)]);
-        var (mixed, steps) = ((double[])here.Clone(), new double[here.Length][]);
+        var (mixed, onTheWay, steps) = ((double[])here.Clone(), point(), new double[here.Length][]);
         foreach (var s in order)
         {
             mixed[s] = there[s];
-            if (residuals(mixed) is not { } step)
+            if (onTheWay.Residuals(mixed) is not { } step)
                 return null;
             steps[s] = step;
         }
 
-        var alone = new double[here.Length][];
+        var (one, beside, alone) = ((double[])here.Clone(), point(), new double[here.Length][]);
+        if (beside.Residuals(one) is not { } start)
+            return null;
         for (var s = 0; s < here.Length; s++)
         {
-            var one = (double[])here.Clone();
             one[s] = there[s];
-            if (residuals(one) is not { } value)
+            if (beside.Residuals(one) is not { } value)
                 return null;
             alone[s] = value;
+            one[s] = here[s];
         }
 
-        return residuals(here) is { } start ? new PointWalk(start, order, steps, alone) : null;
+        return new PointWalk(start, order, steps, alone);
     }
 
     private static SpreadShares Shares(NoiseSetting setting, int phase, int p, IReadOnlyList<PointWalk> walks)

@@ -130,9 +130,9 @@ public sealed class BalancedBands
 
     private static ResidualPoint At(double rpm, MissionModel flight, FrameGeometry geometry)
     {
-        var design = flight.Evaluate(geometry);
-        return design.Failure is null
-            ? new ResidualPoint(rpm, design.Phases[0][PhaseQuantity.Residual], design.Phases[0][PhaseQuantity.Torque])
+        var row = new MissionRow(flight);
+        return row.PrepareDesign(geometry).Kind == FailureKind.None
+            ? new ResidualPoint(rpm, PhaseQuantity.Residual.Of(row, 0), PhaseQuantity.Torque.Of(row, 0))
             : new ResidualPoint(rpm, double.NaN, double.NaN);
     }
 }

@@ -5,6 +5,9 @@ namespace FrameOpt.Model.Mission;
 /// <summary>The model over a whole mission: one machine, one wing, several phases, any frame geometry.</summary>
 public sealed class MissionModel
 {
+    private readonly Phase[] phases;
+    private readonly PhaseConditions[] conditions;
+    private readonly OperatingPointSolver[] operatingPoints;
     private IReadOnlyList<SampledCase>? cases;
 
     /// <summary>What no design changes is computed here.</summary>
@@ -14,9 +17,12 @@ public sealed class MissionModel
     /// <param name="references">What some responses are measured against.</param>
     public MissionModel(Machine machine, Wing wing, IReadOnlyList<Phase> phases, ResponseReferences references)
     {
-        (Machine, Wing, Phases, References) = (machine, wing, phases, references);
-        Conditions = [.. phases.Select(phase => PhaseConditions.Of(phase, machine, wing))];
-        OperatingPoints = [.. phases.Select((phase, p) => new OperatingPointSolver(phase, Conditions[p], machine))];
+        (Machine, Wing, References) = (machine, wing, references);
+        this.phases = [.. phases];
+        conditions = Array.ConvertAll(this.phases, phase => PhaseConditions.Of(phase, machine, wing));
+        operatingPoints = new OperatingPointSolver[conditions.Length];
+        for (var p = 0; p < conditions.Length; p++)
+            operatingPoints[p] = new OperatingPointSolver(this.phases[p], conditions[p], machine);
     }
 
     /// <summary>Everything below the risers.</summary>
@@ -26,16 +32,20 @@ public sealed class MissionModel
     public Wing Wing { get; }
 
     /// <summary>The mission.</summary>
-    public IReadOnlyList<Phase> Phases { get; }
+    public IReadOnlyList<Phase> Phases => phases;
 
     /// <summary>What some responses are measured against.</summary>
     public ResponseReferences References { get; }
 
     /// <summary>What each phase fixes before any design is chosen.</summary>
-    public IReadOnlyList<PhaseConditions> Conditions { get; }
+    public IReadOnlyList<PhaseConditions> Conditions => conditions;
 
     /// <summary>What each phase asks of propeller and engine.</summary>
-    public IReadOnlyList<OperatingPointSolver> OperatingPoints { get; }
+    public IReadOnlyList<OperatingPointSolver> OperatingPoints => operatingPoints;
+
+    /// <summary>The same as arrays, which every row of designs shares.</summary>
+    internal (Phase[] Phases, PhaseConditions[] Conditions, OperatingPointSolver[] OperatingPoints) Arrays =>
+        (phases, conditions, operatingPoints);
 
     /// <summary>How responses over many cases are computed.</summary>
     public CaseSampling Sampling { get; init; } = CaseSampling.None;
@@ -58,18 +68,11 @@ public sealed class MissionModel
     public DesignEvaluation Evaluate(FrameGeometry geometry)
     {
         var row = new MissionRow(this);
-        ReadOnlySpan<double> offset = [geometry.OffsetMetres];
-        var failure = row.Prepare(geometry);
-        if (failure.Kind == FailureKind.None)
-        {
-            Span<ushort> code = stackalloc ushort[1];
-            row.FindFailures(offset, code);
-            failure = FlightFailure.FromCode(code[0]);
-        }
-
+        var failure = row.PrepareDesign(geometry);
         if (failure.Kind != FailureKind.None)
             return new DesignEvaluation(geometry, [], [], DesignFailure.Of(row, failure));
 
+        ReadOnlySpan<double> offset = [geometry.OffsetMetres];
         Span<double> value = stackalloc double[1];
         var results = new PhaseResult[Phases.Count];
         for (var p = 0; p < Phases.Count; p++)

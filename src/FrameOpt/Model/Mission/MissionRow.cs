@@ -22,9 +22,7 @@ public sealed class MissionRow
     public MissionRow(MissionModel mission)
     {
         Mission = mission;
-        phases = [.. mission.Phases];
-        conditions = [.. mission.Conditions];
-        operating = [.. mission.OperatingPoints];
+        (phases, conditions, operating) = mission.Arrays;
         points = new OperatingPoint[phases.Length];
         bodies = new SuspendedBody[phases.Length];
         balances = new RollYawBalance[phases.Length];
@@ -33,7 +31,7 @@ public sealed class MissionRow
     /// <summary>The model.</summary>
     public MissionModel Mission { get; }
 
-    /// <summary>The geometry the row was prepared for; its offset is not used.</summary>
+    /// <summary>The geometry the row was prepared for; its offset counts where one design was.</summary>
     public FrameGeometry Geometry => last ?? throw new InvalidOperationException("prepare the row first");
 
     /// <summary>The mission's phases.</summary>
@@ -63,6 +61,19 @@ public sealed class MissionRow
         if (from < EvaluationStage.Offset)
             lastFailure = Compute(geometry, from);
         return lastFailure;
+    }
+
+    /// <summary>Computes one design at its own offset.</summary>
+    /// <returns>Why it cannot fly, or none.</returns>
+    public FlightFailure PrepareDesign(in FrameGeometry design)
+    {
+        var failure = Prepare(design);
+        if (failure.Kind != FailureKind.None)
+            return failure;
+        ReadOnlySpan<double> offset = [design.OffsetMetres];
+        Span<ushort> code = stackalloc ushort[1];
+        FindFailures(offset, code);
+        return FlightFailure.FromCode(code[0]);
     }
 
     /// <summary>Finds the designs of the row that cannot fly, phase by phase.</summary>

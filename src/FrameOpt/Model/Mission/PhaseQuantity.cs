@@ -150,4 +150,12 @@ public sealed class PhaseQuantity : ResponseEntry
         formula(row, phase, offsets, values);
         ToUnit(values);
     }
+
+    /// <summary>Its value for the one design that was prepared, in its unit.</summary>
+    public double Of(MissionRow row, int phase)
+    {
+        Span<double> value = stackalloc double[1];
+        Fill(row, phase, [row.Geometry.OffsetMetres], value);
+        return value[0];
+    }
 }

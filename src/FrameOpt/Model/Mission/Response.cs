@@ -67,6 +67,16 @@ public abstract record Response
             RowVectors.Magnitudes(values);
     }
 
+    /// <summary>Its value for the one design that was prepared, in its unit.</summary>
+    /// <param name="row">That design flies.</param>
+    /// <param name="magnitude">True for its magnitude.</param>
+    public double Of(MissionRow row, bool magnitude)
+    {
+        Span<double> value = stackalloc double[1];
+        Fill(row, magnitude, [row.Geometry.OffsetMetres], value);
+        return value[0];
+    }
+
     /// <summary>The unit it is shown in, empty for a plain number.</summary>
     public string Unit => Entry.Unit;
 

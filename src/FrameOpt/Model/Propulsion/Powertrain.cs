@@ -14,6 +14,8 @@ public sealed class Powertrain(Propeller propeller, Engine? engine, double airsp
     private const int MaxIterations = 100;
     private readonly PropellerCurve curve = propeller.Curve;
     private readonly double diameter = propeller.DiameterMetres;
+    private readonly double toTheFourth = Math.Pow(propeller.DiameterMetres, 4);
+    private readonly double toTheFifth = Math.Pow(propeller.DiameterMetres, 5);
     private readonly double firstThrustCoefficient = propeller.Curve.ThrustCoefficient(propeller.Curve.SmallestAdvanceRatio);
     private readonly double lastThrustCoefficient = propeller.Curve.ThrustCoefficient(propeller.Curve.LargestAdvanceRatio);
 
@@ -89,10 +91,10 @@ public sealed class Powertrain(Propeller propeller, Engine? engine, double airsp
         PropellerLoads.AdvanceRatio(airspeedMetresPerSecond, revolutions, diameter), curve.SmallestAdvanceRatio, curve.LargestAdvanceRatio);
 
     private double Thrust(double ratio, double revolutions) =>
-        PropellerLoads.ThrustNewtons(curve.ThrustCoefficient(ratio), density, revolutions, diameter);
+        PropellerLoads.ThrustOf(curve.ThrustCoefficient(ratio), density, revolutions, toTheFourth);
 
     private double Torque(double ratio, double revolutions) =>
-        PropellerLoads.TorqueNewtonMetres(curve.PowerCoefficient(ratio), density, revolutions, diameter);
+        PropellerLoads.TorqueOf(curve.PowerCoefficient(ratio), density, revolutions, toTheFifth);
 
     /// <summary>The most torque at the propeller.</summary>
     private double Available(double revolutions)

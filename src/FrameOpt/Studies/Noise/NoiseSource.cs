@@ -15,27 +15,27 @@ public sealed class NoiseSource
     public static readonly NoiseSource SeatRight = new(
         "seat_right", "the pilot's seat, sideways", NoiseUnit.Length, sides,
         "the pilot sits to one side, to the right +", new Spread.Normal(0.010), Practice,
-        (state, d) => state.Masses(item => item.IsBody, item => Moved(item, 0, d)));
+        (state, d) => state.With(item => item.IsBody, item => Moved(item, 0, d)));
 
     public static readonly NoiseSource SeatForward = new(
         "seat_forward", "the pilot's seat, forward and back", NoiseUnit.Length, ("forward", "back"),
         "the pilot sits further forward +", new Spread.Normal(0.015), Practice,
-        (state, d) => state.Masses(item => item.IsBody, item => Moved(item, d, 0)));
+        (state, d) => state.With(item => item.IsBody, item => Moved(item, d, 0)));
 
     public static readonly NoiseSource FrameRight = new(
         "frame_right", "the frame's centre of gravity", NoiseUnit.Length, sides,
         "centre of gravity of frame, engine and fuel, to the right +", new Spread.Normal(0.005), Practice,
-        (state, d) => state.Masses(item => !item.IsBody, item => Moved(item, 0, d)));
+        (state, d) => state.With(item => !item.IsBody, item => Moved(item, 0, d)));
 
     public static readonly NoiseSource PilotMass = new(
         "pilot_mass", "the pilot's mass", NoiseUnit.Share, mass,
         "mass of the pilot's body", new Spread.Normal(0.03), Practice,
-        (state, d) => state.Masses(item => item.IsBody, item => Heavier(item, d)));
+        (state, d) => state.With(item => item.IsBody, item => Heavier(item, d)));
 
     public static readonly NoiseSource LoadMass = new(
         "load_mass", "mass of frame, fuel and clothing", NoiseUnit.Share, mass,
         "mass of frame, fuel and clothing", new Spread.Normal(0.05), Practice,
-        (state, d) => state.Masses(item => !item.IsBody, item => Heavier(item, d)));
+        (state, d) => state.With(item => !item.IsBody, item => Heavier(item, d)));
 
     public static readonly NoiseSource SpacingBuilt = Build(
         "spacing_built", "hang-point spacing, as drilled", GeometryInput.HangPointSpacing, ("wider", "narrower"),
@@ -81,8 +81,7 @@ public sealed class NoiseSource
     public static readonly NoiseSource BladePull = new(
         "blade_pull", "pull of the down-going blade", NoiseUnit.Length, sides,
         "centre of thrust beside the hub, from the pull of the down-going blade, to the right +",
-        new Spread.Normal(0.005), "a few N·m in oblique flow (docs/model.md, limits), own estimate",
-        (state, d) => state.Built(GeometryInput.HubRight, d));
+        new Spread.Normal(0.005), "a few N·m in oblique flow (docs/model.md, limits), own estimate", GeometryInput.HubRight);
 
     public static readonly NoiseSource PropellerThrust = new(
         "propeller_thrust", "thrust of the propeller", NoiseUnit.Share, amount,
@@ -134,6 +133,11 @@ public sealed class NoiseSource
 
     private NoiseSource(
         string name, string title, NoiseUnit unit, (string More, string Less) ways, string meaning, Spread usual, string source,
+        GeometryInput built)
+        : this(name, title, unit, ways, meaning, usual, source, (state, d) => state.Built(built, d)) => IsOfFrame = true;
+
+    private NoiseSource(
+        string name, string title, NoiseUnit unit, (string More, string Less) ways, string meaning, Spread usual, string source,
         Func<NoiseCase, double, NoiseCase> change)
     {
         (Name, Title, Unit, Meaning, Usual, Source, this.change) = (name, title, unit, meaning, usual, source, change);
@@ -143,6 +147,9 @@ public sealed class NoiseSource
 
     /// <summary>All of them, in the order of the table in docs/noise.md.</summary>
     public static IReadOnlyList<NoiseSource> All => rows;
+
+    /// <summary>True when it changes how the frame is built, and nothing of machine, wing or mission.</summary>
+    public bool IsOfFrame { get; }
 
     /// <summary>As a study file writes it.</summary>
     public string Name { get; }
@@ -177,7 +184,7 @@ public sealed class NoiseSource
     private static NoiseSource Build(
         string name, string title, GeometryInput input, (string More, string Less) ways, string meaning, double standardDeviation) => new(
             name, title, input.Kind == InputKind.Angle ? NoiseUnit.Angle : NoiseUnit.Length, ways, meaning,
-            new Spread.Normal(standardDeviation), Practice, (state, d) => state.Built(input, d));
+            new Spread.Normal(standardDeviation), Practice, input);
 
     private static MassItem Moved(MassItem item, double forward, double right) => item with
     {
