@@ -7,7 +7,15 @@ namespace FrameOpt.Reports.Graphics;
 internal static class Svg
 {
     /// <summary>A coordinate, to a tenth of a unit.</summary>
-    public static string Number(double value) => (Math.Round(value, 1) + 0.0).ToString("0.#", CultureInfo.InvariantCulture);
+    /// <remarks>A page has a hundred thousand of them: a whole number of tenths is written several times faster than by a format.</remarks>
+    public static string Number(double value)
+    {
+        if (!(Math.Abs(value) < 1e9))
+            return value.ToString("0.#", CultureInfo.InvariantCulture);
+        var tenths = (long)Math.Round(10 * Math.Round(value, 1));
+        var (whole, rest) = Math.DivRem(Math.Abs(tenths), 10);
+        return string.Create(CultureInfo.InvariantCulture, $"{(tenths < 0 ? "-" : "")}{whole}{(rest > 0 ? "." : "")}{(rest > 0 ? rest : null)}");
+    }
 
     /// <summary>A whole picture with a description for screen readers.</summary>
     /// <param name="id">Unlike every other on the page.</param>

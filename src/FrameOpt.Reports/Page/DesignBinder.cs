@@ -122,13 +122,11 @@ internal sealed record BoundValue(string Prefix, string Suffix, IReadOnlyList<st
         if (texts.Any(text => text is null))
             return new BoundValue("", "", texts);
         var first = texts[0]!;
-        var shortest = texts.Min(text => text!.Length);
-        var before = 0;
-        while (before < shortest && texts.All(text => text![before] == first[before]))
-            before++;
-        var after = 0;
-        while (after < shortest - before && texts.All(text => text![^(after + 1)] == first[^(after + 1)]))
-            after++;
+        var before = texts.Min(text => first.AsSpan().CommonPrefixLength(text));
+        var after = texts.Min(text => text!.Length) - before;
+        foreach (var text in texts)
+            while (!text.AsSpan().EndsWith(first.AsSpan(first.Length - after)))
+                after--;
         // Never split a surrogate pair: JSON holds whole characters only.
         if (before > 0 && char.IsHighSurrogate(first[before - 1]))
             before--;

@@ -10,6 +10,8 @@ public static partial class TextSanitizer
     /// U+FFFE and U+FFFF.</summary>
     public static string Clean(string text)
     {
+        if (!text.AsSpan().ContainsAnyExceptInRange(' ', '~'))
+            return text;
         var kept = new StringBuilder(text.Length);
         for (var i = 0; i < text.Length; i++)
         {

@@ -19,7 +19,10 @@ public sealed class BalancedBands
     private readonly MissionModel mission;
     private readonly Machine machine;
     private readonly Phase phase;
-    private readonly (double Rpm, MissionModel Flight)[] scan;
+    private readonly double[] scan;
+
+    /// <summary>For each speed of the scan the row that computes it, one a thread.</summary>
+    private readonly ThreadLocal<MissionRow[]> rows;
 
     /// <summary>Makes the speeds ready; what they need does not depend on the design.</summary>
     /// <param name="mission">The model.</param>
@@ -34,14 +37,18 @@ public sealed class BalancedBands
             Settled = mission.Phases[phaseIndex].IsSettled,
         };
         var (low, high) = Range(mission, phaseIndex);
-        scan = low < high
-            ? [.. Enumerable.Range(0, Steps + 1).Select(i => low + (high - low) * i / Steps).Select(rpm => (rpm, Flight(rpm)))]
-            : [];
+        scan = low < high ? [.. Enumerable.Range(0, Steps + 1).Select(i => low + (high - low) * i / Steps)] : [];
+        var flights = Array.ConvertAll(scan, Flight);
+        rows = new(() => Array.ConvertAll(flights, flight => new MissionRow(flight)));
     }
 
     /// <summary>Residual and torque at 241 propeller speeds evenly over the range; empty when the range is.</summary>
     /// <param name="geometry">The design.</param>
-    public IReadOnlyList<ResidualPoint> Curve(FrameGeometry geometry) => [.. scan.Select(at => At(at.Rpm, at.Flight, geometry))];
+    public IReadOnlyList<ResidualPoint> Curve(FrameGeometry geometry)
+    {
+        var ofThread = rows.Value!;
+        return [.. scan.Select((rpm, i) => At(rpm, ofThread[i], geometry))];
+    }
 
     /// <summary>The ranges of propeller speed in which the residual stays within a limit, from low to high; empty when there are
     /// none.</summary>
@@ -58,7 +65,7 @@ public sealed class BalancedBands
     /// touches the limit without crossing zero is missed; ends by halving, far below 0.1 rpm.</remarks>
     public IReadOnlyList<BalancedBand> Find(FrameGeometry geometry, IReadOnlyList<ResidualPoint> curve, double withinNewtonMetres)
     {
-        double Residual(double rpm) => At(rpm, Flight(rpm), geometry).ResidualNewtonMetres;
+        double Residual(double rpm) => At(rpm, new MissionRow(Flight(rpm)), geometry).ResidualNewtonMetres;
         bool Inside(double rpm) => Math.Abs(Residual(rpm)) <= withinNewtonMetres;
         var points = WithSignChanges(Residual, curve);
         var bands = new List<BalancedBand>();
@@ -128,13 +135,10 @@ public sealed class BalancedBands
     private MissionModel Flight(double rpm) =>
         new(machine, mission.Wing, [phase with { Power = new PhasePower.AtRpm(rpm) }], ResponseReferences.None);
 
-    private static ResidualPoint At(double rpm, MissionModel flight, FrameGeometry geometry)
-    {
-        var row = new MissionRow(flight);
-        return row.PrepareDesign(geometry).Kind == FailureKind.None
+    private static ResidualPoint At(double rpm, MissionRow row, FrameGeometry geometry) =>
+        row.PrepareDesign(geometry).Kind == FailureKind.None
             ? new ResidualPoint(rpm, PhaseQuantity.Residual.Of(row, 0), PhaseQuantity.Torque.Of(row, 0))
             : new ResidualPoint(rpm, double.NaN, double.NaN);
-    }
 }
 
 /// <summary>A range of propeller speed in which the residual torque stays within a limit.</summary>
