@@ -30,7 +30,7 @@ public sealed class CaseComparison
             new Response.LimitsMet()];
         var each = designs.Chunk(DesignsAtOnce).AsParallel().AsOrdered().WithDegreeOfParallelism(threads).SelectMany(chunk =>
         {
-            var row = new SampledRow(mission, responses);
+            var row = new SampledRow(mission, responses, mostOffsets: 1);
             return chunk.Select(design =>
             {
                 row.Prepare(design.Geometry, [design.Geometry.OffsetMetres]);

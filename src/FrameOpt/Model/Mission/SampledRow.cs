@@ -19,18 +19,19 @@ public sealed class SampledRow
     /// <summary>Nothing computed yet.</summary>
     /// <param name="model">With its cases.</param>
     /// <param name="responses">Over cases, all of them.</param>
-    public SampledRow(MissionModel model, IReadOnlyList<Response> responses)
+    /// <param name="mostOffsets">The most of one <see cref="Prepare"/>, at most <see cref="LongestRow"/>.</param>
+    public SampledRow(MissionModel model, IReadOnlyList<Response> responses, int mostOffsets = MostOffsets)
     {
         (cases, limits, this.responses) = (model.Cases, model.Sampling.Limits, responses);
         rows = [.. cases.Select(one => new MissionRow(one.Model))];
-        values = [.. responses.Select(_ => new double[MostOffsets * cases.Count])];
+        values = [.. responses.Select(_ => new double[mostOffsets * cases.Count])];
     }
 
     /// <summary>One response of one design.</summary>
     public static double Of(MissionModel model, in FrameGeometry design, Response response)
     {
         Span<double> value = stackalloc double[1];
-        var row = new SampledRow(model, [response]);
+        var row = new SampledRow(model, [response], mostOffsets: 1);
         row.Prepare(design, [design.OffsetMetres]);
         row.Fill(0, value);
         return value[0];
