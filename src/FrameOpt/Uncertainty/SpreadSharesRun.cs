@@ -33,8 +33,8 @@ public static class SpreadSharesRun
         // Points of the same number in two scramblings share the structure of the sequence: out of order they do not.
         var (here, there) = (Sample(setting.Seed), new Pcg32(setting.Seed).Shuffled(Sample(setting.Seed + 1)));
         SpreadPoint Point() => new(setting, mission, design, phases);
-        var walks = Enumerable.Range(0, Points).AsParallel().AsOrdered().WithDegreeOfParallelism(threads)
-            .Select(i => Walk(here[i], there[i], new Pcg32((ulong)i + 1), Point)).OfType<PointWalk>().ToList();
+        var walks = InParallel.Select(Points, threads, i => Walk(here[i], there[i], new Pcg32((ulong)i + 1), Point))
+            .OfType<PointWalk>().ToList();
         return [.. phases.Select((phase, p) => Shares(setting, phase, p, walks))];
     }
 
