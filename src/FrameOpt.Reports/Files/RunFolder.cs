@@ -47,7 +47,10 @@ public static class RunFolder
     public static void Write(RunReport report, RunTimings timings, ResultsFolder folder)
     {
         // The page and the workbook take longest and are independent of each other.
-        var page = Task.Run(() => folder.Write("report.html", stream => ReportPage.Write(report, stream)));
+        void Page() => folder.Write("report.html", stream => ReportPage.Write(report, stream, timings.Threads));
+        var page = timings.Threads == 1 ? Task.CompletedTask : Task.Run(Page);
+        if (timings.Threads == 1)
+            Page();
         try
         {
             folder.Write(RunJsonName, stream => RunJson.Write(report, stream));

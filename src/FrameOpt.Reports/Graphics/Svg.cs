@@ -14,7 +14,10 @@ internal static class Svg
             return value.ToString("0.#", CultureInfo.InvariantCulture);
         var tenths = (long)Math.Round(10 * Math.Round(value, 1));
         var (whole, rest) = Math.DivRem(Math.Abs(tenths), 10);
-        return string.Create(CultureInfo.InvariantCulture, $"{(tenths < 0 ? "-" : "")}{whole}{(rest > 0 ? "." : "")}{(rest > 0 ? rest : null)}");
+        var sign = tenths < 0 ? "-" : "";
+        return rest == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}")
+            : string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}.{rest}");
     }
 
     /// <summary>A whole picture with a description for screen readers.</summary>

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using FrameOpt.Numerics;
 
 namespace FrameOpt.Reports.Page;
 
@@ -8,7 +9,8 @@ namespace FrameOpt.Reports.Page;
 /// puts the content of the slot into the element.
 /// </summary>
 /// <param name="views">The designs, best first; one or more.</param>
-internal sealed class DesignBinder(IReadOnlyList<DesignView> views)
+/// <param name="threads">Worker threads, 1 or more.</param>
+internal sealed class DesignBinder(IReadOnlyList<DesignView> views, int threads)
 {
     private readonly List<BoundValue> slots = [];
 
@@ -18,12 +20,7 @@ internal sealed class DesignBinder(IReadOnlyList<DesignView> views)
 
     /// <summary>The part for the first design, marked where it differs for others.</summary>
     /// <param name="part">Makes the part for one design. Elements have the same order for all; a list may be longer for some.</param>
-    public XElement Bind(Func<DesignView, XElement> part)
-    {
-        var variants = new XElement[views.Count];
-        Parallel.For(0, variants.Length, i => variants[i] = part(views[i]));
-        return Merge(variants);
-    }
+    public XElement Bind(Func<DesignView, XElement> part) => Merge(InParallel.Select(views.Count, threads, i => part(views[i])));
 
     private XElement Merge(XElement[] variants)
     {

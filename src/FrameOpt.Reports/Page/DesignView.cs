@@ -30,7 +30,7 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
 
     /// <summary>The designs a person is shown, best first; the nearest miss alone when nothing is feasible; none when nothing
     /// flies.</summary>
-    public static IReadOnlyList<DesignView> Of(RunReport report)
+    public static IReadOnlyList<DesignView> Of(RunReport report, int threads)
     {
         var result = report.Result;
         if (result.Chosen is not { } chosen)
@@ -38,7 +38,7 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
         var models = result.Scenarios.Select(scenario => result.Mission.With(scenario.Case.Of(result.Study.Wing))).ToList();
         var bands = new BalancedBands(result.Mission, result.Study.Band.PhaseIndex);
         var shown = DisplayedDesigns.WithExtremes(result).ToArray();
-        return InParallel.Select(shown.Length, Environment.ProcessorCount, place => place == 0
+        return InParallel.Select(shown.Length, threads, place => place == 0
             ? new DesignView(result.Front[0], chosen, result, bands.Curve(chosen.Geometry)) { Best = chosen }
             : ForDesign(result, result.Front[shown[place]], report.FrontEvaluations[shown[place]], models, bands) with { Best = chosen });
     }

@@ -9,18 +9,21 @@ namespace FrameOpt.Reports.Page;
 public static class ReportPage
 {
     /// <summary>Writes the page of a run; the same bytes for the same run.</summary>
-    public static void Write(RunReport report, Stream stream)
+    /// <param name="report">The run.</param>
+    /// <param name="stream">To write to; it stays open.</param>
+    /// <param name="threads">Worker threads, 1 or more.</param>
+    public static void Write(RunReport report, Stream stream, int threads = 1)
     {
         using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
             leaveOpen: true)
         { NewLine = "\n" };
-        writer.Write(Of(report));
+        writer.Write(Of(report, threads));
     }
 
     /// <summary>The page as text.</summary>
-    public static string Of(RunReport report)
+    public static string Of(RunReport report, int threads = 1)
     {
-        var content = PageContent.Of(report);
+        var content = PageContent.Of(report, threads);
         var isLive = content is { IsFeasible: true, Binder.Views.Count: > 1 };
         var script = isLive ? PageTemplate.ReadResource("page.js") : null;
         return PageTemplate.Of($"{content.Answer.Title} - FrameOpt report", PageTemplate.ReadResource("page.css"), script,
@@ -89,9 +92,9 @@ internal sealed record PageContent(RunReport Report, RunAnswer Answer, DesignBin
     /// <summary>True when there is a design to recommend.</summary>
     public bool IsFeasible => Result.Chosen is not null;
 
-    public static PageContent Of(RunReport report)
+    public static PageContent Of(RunReport report, int threads)
     {
-        var views = DesignView.Of(report);
-        return new PageContent(report, RunAnswer.Of(report.Result), views.Count > 0 ? new DesignBinder(views) : null);
+        var views = DesignView.Of(report, threads);
+        return new PageContent(report, RunAnswer.Of(report.Result), views.Count > 0 ? new DesignBinder(views, threads) : null);
     }
 }

@@ -49,7 +49,8 @@ public static class SurfaceComparison
     {
         var flying = Enumerable.Range(0, batch.Designs.Count).Where(i => batch.Failures[i] == 0).ToArray();
         var coded = Array.ConvertAll([.. plan.Factors], _ => new double[flying.Length]);
-        var places = plan.Factors.Select(factor => batch.Problem.Factors.Index().First(item => item.Item.Name == factor.Name).Index).ToArray();
+        var names = batch.Problem.Factors.Select(factor => factor.Name).ToList();
+        var places = plan.Factors.Select(factor => names.IndexOf(factor.Name)).ToArray();
         var values = new double[batch.Problem.Factors.Count];
         for (var k = 0; k < flying.Length; k++)
         {

@@ -81,7 +81,8 @@ public sealed class NoiseSource
     public static readonly NoiseSource BladePull = new(
         "blade_pull", "pull of the down-going blade", NoiseUnit.Length, sides,
         "centre of thrust beside the hub, from the pull of the down-going blade, to the right +",
-        new Spread.Normal(0.005), "a few N·m in oblique flow (docs/model.md, limits), own estimate", GeometryInput.HubRight);
+        new Spread.Normal(0.005), "a few N·m in oblique flow (docs/model.md, limits), own estimate",
+        (state, d) => state.Built(GeometryInput.HubRight, d)) { IsOfFrame = true };
 
     public static readonly NoiseSource PropellerThrust = new(
         "propeller_thrust", "thrust of the propeller", NoiseUnit.Share, amount,
@@ -133,11 +134,6 @@ public sealed class NoiseSource
 
     private NoiseSource(
         string name, string title, NoiseUnit unit, (string More, string Less) ways, string meaning, Spread usual, string source,
-        GeometryInput built)
-        : this(name, title, unit, ways, meaning, usual, source, (state, d) => state.Built(built, d)) => IsOfFrame = true;
-
-    private NoiseSource(
-        string name, string title, NoiseUnit unit, (string More, string Less) ways, string meaning, Spread usual, string source,
         Func<NoiseCase, double, NoiseCase> change)
     {
         (Name, Title, Unit, Meaning, Usual, Source, this.change) = (name, title, unit, meaning, usual, source, change);
@@ -149,7 +145,7 @@ public sealed class NoiseSource
     public static IReadOnlyList<NoiseSource> All => rows;
 
     /// <summary>True when it changes how the frame is built, and nothing of machine, wing or mission.</summary>
-    public bool IsOfFrame { get; }
+    public bool IsOfFrame { get; private init; }
 
     /// <summary>As a study file writes it.</summary>
     public string Name { get; }
@@ -184,7 +180,7 @@ public sealed class NoiseSource
     private static NoiseSource Build(
         string name, string title, GeometryInput input, (string More, string Less) ways, string meaning, double standardDeviation) => new(
             name, title, input.Kind == InputKind.Angle ? NoiseUnit.Angle : NoiseUnit.Length, ways, meaning,
-            new Spread.Normal(standardDeviation), Practice, input);
+            new Spread.Normal(standardDeviation), Practice, (state, d) => state.Built(input, d)) { IsOfFrame = true };
 
     private static MassItem Moved(MassItem item, double forward, double right) => item with
     {

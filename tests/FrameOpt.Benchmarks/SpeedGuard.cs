@@ -1,0 +1,122 @@
+using System.Diagnostics;
+using System.Globalization;
+using FrameOpt.Model;
+using FrameOpt.Model.Mission;
+using FrameOpt.Running;
+using FrameOpt.Search;
+using FrameOpt.Search.Fronts;
+using FrameOpt.Tests.Running;
+using FrameOpt.Uncertainty;
+
+namespace FrameOpt.Benchmarks;
+
+/// <summary>Fails when something has become twice as slow. Every task is timed in turn with a plain loop, on one thread, and only the ratio
+/// of the two counts: a slower or a busier machine slows both.</summary>
+public static class SpeedGuard
+{
+    private const int Rounds = 7;
+    private const double MostLost = 2;
+
+    /// <summary>Square roots of a plain loop, a few milliseconds.</summary>
+    private const int Loop = 1_000_000;
+
+    /// <summary>Prints the ratios; 0 when none is lost, 1 otherwise.</summary>
+    public static int Run()
+    {
+        var lost = false;
+        foreach (var (name, usual, task) in Tasks())
+        {
+            var ratio = Ratio(task);
+            var isLost = ratio > MostLost * usual;
+            lost |= isLost;
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"{name,-45} {ratio,8:F2} times the plain loop, usually {usual:F2}{(isLost ? "  LOST A FACTOR OF TWO" : "")}"));
+        }
+
+        return lost ? 1 : 0;
+    }
+
+    /// <summary>Each with its usual ratio: the median of seven runs of this program when it was last measured (AMD EPYC).</summary>
+    private static IEnumerable<(string Name, double Usual, Action Task)> Tasks()
+    {
+        var study = WorkedStudy.Million();
+        var model = StudyProblem.Model(study);
+        var problem = new StudyProblem(study, model).Problem;
+        var design = study.Baseline ?? FrameGeometry.On(study.Machine, 0.42, 0.01, 0.2, 0);
+        var grid = FrontSamples.Grid(3, spread: 0.6);
+        var all = new byte[grid[0].Length];
+        Array.Fill(all, (byte)1);
+        var points = FrontSamples.Uniform(3, 20_000);
+        var (sort, ranks) = (new NonDominatedSort(), new int[20_000]);
+        var sphere = Front(FrontSamples.Shell(4, 20_000));
+        var bands = new BalancedBands(model, 0);
+        yield return ("model over a grid of a million designs", 2.1, () =>
+        {
+            foreach (var _ in new ExhaustiveSearch().Run(problem, threads: 1))
+            {
+            }
+        });
+        yield return ("front of a million designs, 3 objectives", 4.5, () =>
+        {
+            var builder = new FrontBuilder(3, threads: 1);
+            builder.Add(grid, all, all.Length, 0);
+            builder.Result();
+        });
+        yield return ("ranks of 20,000 points, 3 objectives", 0.9, () => sort.Rank(points, 3, ranks));
+        yield return ("share and regret of a front, 4 objectives", 10.8, () =>
+        {
+            HypervolumeRatio.Of(sphere, sphere, 4096);
+            FrontRegret.Of(sphere, sphere);
+        });
+        yield return ("5,000 designs with every response", 5.7, () =>
+        {
+            for (var i = 0; i < 5000; i++)
+                model.Evaluate(design);
+        });
+        yield return ("shares of the spread of a design", 9.4, () => SpreadSharesRun.Of(study.Noise, model, design, threads: 1));
+        yield return ("balanced bands of 100 designs", 1.4, () =>
+        {
+            for (var i = 0; i < 100; i++)
+                bands.Find(design, 3);
+        });
+    }
+
+    private static FrontPoints Front(double[][] columns)
+    {
+        var builder = new FrontBuilder(columns.Length, threads: 1);
+        var all = new byte[columns[0].Length];
+        Array.Fill(all, (byte)1);
+        builder.Add(columns, all, all.Length, 0);
+        return builder.Result();
+    }
+
+    private static double Ratio(Action task)
+    {
+        var ratios = new List<double>();
+        for (var round = -2; round < Rounds; round++)
+        {
+            var (loop, own) = (Seconds(PlainLoop), Seconds(task));
+            if (round >= 0)
+                ratios.Add(own / loop);
+        }
+
+        ratios.Sort();
+        return ratios[Rounds / 2];
+    }
+
+    private static void PlainLoop()
+    {
+        var sum = 0.0;
+        for (var i = 0; i < Loop; i++)
+            sum += Math.Sqrt(sum + i);
+        if (double.IsNaN(sum))
+            throw new InvalidOperationException();
+    }
+
+    private static double Seconds(Action run)
+    {
+        var clock = Stopwatch.StartNew();
+        run();
+        return clock.Elapsed.TotalSeconds;
+    }
+}
