@@ -58,30 +58,35 @@ public static class SpeedGuard
             foreach (var _ in new ExhaustiveSearch().Run(problem, threads: 1))
             {
             }
-        });
+        }
+        );
         yield return ("front of a million designs, 3 objectives", 3.5, () =>
         {
             var builder = new FrontBuilder(3, threads: 1);
             builder.Add(grid, all, all.Length, 0);
             builder.Result();
-        });
+        }
+        );
         yield return ("ranks of 20,000 points, 3 objectives", 0.65, () => sort.Rank(points, 3, ranks));
         yield return ("share and regret of a front, 4 objectives", 13.3, () =>
         {
             HypervolumeRatio.Of(sphere, sphere, 4096);
             FrontRegret.Of(sphere, sphere);
-        });
+        }
+        );
         yield return ("5,000 designs with every response", 5.4, () =>
         {
             for (var i = 0; i < 5000; i++)
                 model.Evaluate(design);
-        });
+        }
+        );
         yield return ("shares of the spread of a design", 16.5, () => SpreadSharesRun.Of(study.Noise, model, design, threads: 1));
         yield return ("balanced bands of 100 designs", 0.37, () =>
         {
             for (var i = 0; i < 100; i++)
                 bands.Find(design, 3);
-        });
+        }
+        );
     }
 
     private static FrontPoints Front(double[][] columns)

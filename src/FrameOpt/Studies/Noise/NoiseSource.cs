@@ -82,7 +82,8 @@ public sealed class NoiseSource
         "blade_pull", "pull of the down-going blade", NoiseUnit.Length, sides,
         "centre of thrust beside the hub, from the pull of the down-going blade, to the right +",
         new Spread.Normal(0.005), "a few N·m in oblique flow (docs/model.md, limits), own estimate",
-        (state, d) => state.Built(GeometryInput.HubRight, d)) { IsOfFrame = true };
+        (state, d) => state.Built(GeometryInput.HubRight, d))
+    { IsOfFrame = true };
 
     public static readonly NoiseSource PropellerThrust = new(
         "propeller_thrust", "thrust of the propeller", NoiseUnit.Share, amount,
@@ -180,7 +181,8 @@ public sealed class NoiseSource
     private static NoiseSource Build(
         string name, string title, GeometryInput input, (string More, string Less) ways, string meaning, double standardDeviation) => new(
             name, title, input.Kind == InputKind.Angle ? NoiseUnit.Angle : NoiseUnit.Length, ways, meaning,
-            new Spread.Normal(standardDeviation), Practice, (state, d) => state.Built(input, d)) { IsOfFrame = true };
+            new Spread.Normal(standardDeviation), Practice, (state, d) => state.Built(input, d))
+        { IsOfFrame = true };
 
     private static MassItem Moved(MassItem item, double forward, double right) => item with
     {
