@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.Globalization;
+using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
@@ -28,6 +29,11 @@ public static class App
         {
             // The second is what a closed output gives.
             WriteError(terminal, $"The output could not be written: {problem.Message}");
+            return ExitCode.InvalidInput;
+        }
+        catch (ImpossiblePlanException problem)
+        {
+            WriteError(terminal, problem.Message);
             return ExitCode.InvalidInput;
         }
         catch (Exception fault)

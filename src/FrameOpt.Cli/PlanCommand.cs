@@ -1,5 +1,4 @@
 using System.CommandLine;
-using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
@@ -56,16 +55,7 @@ internal static class PlanCommand
             return ExitCode.InvalidInput;
         }
 
-        try
-        {
-            return Show(study, csv, terminal);
-        }
-        catch (ArgumentException problem) when (problem.TargetSite?.DeclaringType?.Namespace == typeof(Plan).Namespace)
-        {
-            // What only the search for the best runs can find.
-            terminal.Error.WriteLine($"{VisibleText.Path(path)}: this plan cannot be made: {problem.Message}.");
-            return ExitCode.InvalidInput;
-        }
+        return Show(study, csv, terminal);
     }
 
     private static int Show(Study study, string? csv, Terminal terminal)

@@ -1,9 +1,10 @@
 #!/usr/bin/env bash
-# The results of a small study are the same bytes with any number of threads, in any language and in any time zone.
+# The results of a small study are the same bytes with any number of threads, in any language and in any time zone, native or not.
 #
-#   tests/reliability/same-bytes.sh PROGRAM     PROGRAM is a built FrameOpt.Cli
+#   tests/reliability/same-bytes.sh PROGRAM MANAGED     a native FrameOpt.Cli, and the FrameOpt.Cli.dll of the same commit
 set -euo pipefail
 program=$(realpath "$1")
+managed=$(realpath "$2")
 root=$(cd "$(dirname "$0")/../.." && pwd -P)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
@@ -12,11 +13,11 @@ study=$root/studies/full-and-empty/study.yaml
 
 # The shipped program knows no languages; here it gets the ones of libicu, where that is installed.
 sed 's/"System.Globalization.Invariant": true/"System.Globalization.Invariant": false/; s/"System.Globalization.PredefinedCulturesOnly": true/"System.Globalization.PredefinedCulturesOnly": false/' \
-    "${program%/*}/FrameOpt.Cli.runtimeconfig.json" > "$work/languages.json"
+    "${managed%.dll}.runtimeconfig.json" > "$work/languages.json"
 languages() { # languages LANGUAGE COMMAND...
     local language=$1.UTF-8
     shift
-    env LC_ALL="$language" LANG="$language" dotnet exec --runtimeconfig "$work/languages.json" "${program%/*}/FrameOpt.Cli.dll" "$@"
+    env LC_ALL="$language" LANG="$language" dotnet exec --runtimeconfig "$work/languages.json" "$managed" "$@"
 }
 
 make() { # make NAME THREADS COMMAND...: the program's files and answers in a folder of that name
@@ -46,6 +47,7 @@ compare "4 threads" 4 "$program"
 for zone in Pacific/Auckland America/St_Johns; do
     TZ=$zone compare "$(basename $zone) time" 2 "$program"
 done
+compare "not native" 2 dotnet "$managed"
 if languages de_DE --help > /dev/null 2>&1; then
     for language in de_DE sv_SE tr_TR; do
         compare $language 2 languages $language

@@ -48,8 +48,8 @@ internal static class AnswerHeadline
         FrameGeometry.On(result.Study.Machine, 0, 0, 0, 0),
         (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2])));
 
-    /// <summary>Only a frame that was not chosen, but given, can break a limit.</summary>
-    private static string LimitWarning(Study study, DesignEvaluation design)
+    /// <summary>The limits a design violates, to stand before other sentences; only a frame that was given can.</summary>
+    internal static string LimitWarning(Study study, DesignEvaluation design)
     {
         var broken = study.Limits.Where(limit => !limit.IsMetBy(design))
             .Select(limit => RunText.BrokenLimit(limit, design)).ToList();

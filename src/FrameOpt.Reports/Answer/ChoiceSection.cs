@@ -1,5 +1,6 @@
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
+using FrameOpt.Studies.Noise;
 using static System.FormattableString;
 
 namespace FrameOpt.Reports.Answer;
@@ -21,12 +22,13 @@ internal static class ChoiceSection
         if (uncertainty is null)
             yield break;
         if (uncertainty.Choice is { } choice)
-            yield return new AnswerSection("Is it the best design?", [.. Sentences(study, choice)], Price(study, choice));
+            yield return new AnswerSection(
+                "Is it the best design?", [.. Sentences(study, choice, uncertainty.Bars.FirstOrDefault()?.Source)], Price(study, choice));
         if (uncertainty.Shares.Count > 0)
             yield return Shares(study, uncertainty);
     }
 
-    private static IEnumerable<string> Sentences(Study study, ChoiceResult choice)
+    private static IEnumerable<string> Sentences(Study study, ChoiceResult choice, NoiseSource? first)
     {
         var chosen = choice.Standings[0];
         yield return choice.Standings.Count == 1 ? "It is the only design on the front."
@@ -43,7 +45,9 @@ internal static class ChoiceSection
             yield return "NOT THE BEST OVER THE CASES: "
                 + $"{NumberFormat.Count(choice.Better.Count, "other design")} of the front ranked before it in 80 of 100 "
                 + "cases or more, of those in which one of the two meets every limit.";
-        yield return Group(study, chosen.Design, choice);
+        yield return Group(study, chosen.Design, choice, first);
+        if (choice.AsDrawn.Design != choice.Robust.Design)
+            yield return Regret(study, choice);
     }
 
     private static string None(ChoiceResult choice) => choice.NoneMeetsLimits > 0
@@ -73,7 +77,7 @@ internal static class ChoiceSection
             + (others.Count == 0 ? "." : $": {string.Join("; ", others)}.");
     }
 
-    private static string Group(Study study, FrontDesign chosen, ChoiceResult choice)
+    private static string Group(Study study, FrontDesign chosen, ChoiceResult choice, NoiseSource? first)
     {
         var others = choice.Group.Count - 1;
         if (others == 0)
@@ -82,7 +86,22 @@ internal static class ChoiceSection
         var easiest = choice.Easiest == chosen ? "This one is the easiest of them to build"
             : $"THE EASIEST OF THEM TO BUILD: {Named(study, chosen, choice.Easiest)}";
         return $"{NumberFormat.Count(others, "other design")} of the front cannot be told apart from it: each ranks before it in 20 of 100 "
-            + $"cases or more. {easiest}: {round} of {study.Factors.Count} dimensions on whole 5 mm or whole degrees.";
+            + $"cases or more. {easiest}: {round} of {study.Factors.Count} dimensions on whole 5 mm or whole degrees."
+            + (first is null || 2 * others < choice.Standings.Count ? "" : " MEASURE BEFORE CHOOSING: that is most of the front, so the "
+                + $"choice among them matters little while this is uncertain: {first.Title}.");
+    }
+
+    /// <summary>What each of the two choices gives up where the other one is right.</summary>
+    private static string Regret(Study study, ChoiceResult choice)
+    {
+        var first = study.Objectives.Select(objective => objective.OfOneCase).OfType<StudyObjective>().First();
+        string GivenUp(double more) => NumberFormat.Text(Math.Max(0, first.Maximise ? -more : more), first.Response.Entry);
+        var (drawn, robust) = (choice.AsDrawn, choice.Robust);
+        return "Of the two choices below, the one over the cases gives up "
+            + $"{GivenUp(robust.Values[0].AsDrawn - drawn.Values[0].AsDrawn)} of {StudyText.Title(first.Response, first.Magnitude)} "
+            + "if every number is exact; the other gives up "
+            + $"{GivenUp(drawn.Values[0].NineOfTen - robust.Values[0].NineOfTen)} of it in 9 of 10 cases, and meets every limit in "
+            + $"{NoiseText.InCases(drawn.LimitsMet)} instead of {NoiseText.InCases(robust.LimitsMet)}.";
     }
 
     /// <summary>What a design has that the chosen one has not.</summary>

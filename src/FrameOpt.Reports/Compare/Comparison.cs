@@ -52,6 +52,10 @@ public sealed record ComparedColumn(
     /// <summary>True for the design of the first column under a study of this column's own.</summary>
     public bool IsDesignOfFirst { get; init; }
 
+    /// <summary>The limits of this column's study that the design of the first violates; empty when it meets them, and for the choice of
+    /// a run, which does.</summary>
+    public string LimitWarning { get; init; } = "";
+
     /// <summary>Heading of a column: the letter, the variant or the title, the rank where it is not the best.</summary>
     public string Name =>
         $"{Letter}: {TextTruncation.Truncate(Run.Variant.Length > 0 ? Run.Variant : Run.Title, MaxNameLength)}"

@@ -54,7 +54,8 @@ public static class ComparisonSections
             .Select(phase => $"{phase.Name} (effort {NumberFormat.Text(phase[PhaseQuantity.Effort], "")})").ToList();
         var warning = excessiveEffort.Count > 0 ? $"THE PILOT CANNOT HOLD IT in {string.Join(" and ", excessiveEffort)}. " : "";
         var arms = DatumText.MovingArms(column.Run.Machine);
-        return $"{column.Letter}: {arms}{warning}{column.Source}: {GeometryText.Of(column.Run.Factors, column.Geometry)}.";
+        return $"{column.Letter}: {arms}{warning}{column.LimitWarning}{column.Source}: "
+            + $"{GeometryText.Of(column.Run.Factors, column.Geometry)}.";
     }
 
     /// <summary>Every column's differences from the first; with a heading where there are several.</summary>

@@ -78,7 +78,11 @@ public static class SameDesignReader
         using var stream = new MemoryStream();
         RunJson.Write(RunReport.Of(result, new RunInfo(Path.GetFileName(path), version, 0)), stream);
         using var read = RunJsonReader.Of(stream.ToArray(), argument);
-        return read.Column(1, letter, out _)! with { IsDesignOfFirst = true };
+        return read.Column(1, letter, out _)! with
+        {
+            IsDesignOfFirst = true,
+            LimitWarning = AnswerHeadline.LimitWarning(study, result.Chosen),
+        };
     }
 
     /// <summary>The factors of the first design at its levels, in this study's units; a factor that this study fixes and the first does

@@ -1,4 +1,5 @@
 using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Graphics;
 using FrameOpt.Reports.Text;
@@ -36,9 +37,10 @@ internal sealed record DesignView(FrontDesign? FrontDesign, DesignEvaluation Eva
             return result.NearestMiss is { } miss ? [new(null, miss.Evaluation, result, [])] : [];
         var models = result.Scenarios.Select(scenario => result.Mission.With(scenario.Case.Of(result.Study.Wing))).ToList();
         var bands = new BalancedBands(result.Mission, result.Study.Band.PhaseIndex);
-        return [.. DisplayedDesigns.WithExtremes(result).AsParallel().AsOrdered().Select((index, place) => place == 0
+        var shown = DisplayedDesigns.WithExtremes(result).ToArray();
+        return InParallel.Select(shown.Length, Environment.ProcessorCount, place => place == 0
             ? new DesignView(result.Front[0], chosen, result, bands.Curve(chosen.Geometry)) { Best = chosen }
-            : ForDesign(result, result.Front[index], report.FrontEvaluations[index], models, bands) with { Best = chosen })];
+            : ForDesign(result, result.Front[shown[place]], report.FrontEvaluations[shown[place]], models, bands) with { Best = chosen });
     }
 
     private static DesignView ForDesign(StudyResult result, FrontDesign place, DesignEvaluation evaluation,

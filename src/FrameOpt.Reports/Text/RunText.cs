@@ -34,5 +34,6 @@ public static class RunText
 
     /// <summary>A limit that a design breaks, with the value the design has.</summary>
     public static string BrokenLimit(StudyLimit limit, DesignEvaluation design) =>
-        Invariant($"{StudyText.LimitTitle(limit)}; this design has {limit.ValueOf(design):0.###} {limit.Response.Unit}").TrimEnd();
+        $"{StudyText.LimitTitle(limit)}; this design " + (double.IsFinite(limit.ValueOf(design))
+            ? Invariant($"has {limit.ValueOf(design):0.###} {limit.Response.Unit}").TrimEnd() : "is beyond any limit");
 }

@@ -30,11 +30,12 @@ public sealed record StudyPlan(
 
     /// <summary>The plan of a study.</summary>
     /// <param name="study">With a plan setting.</param>
-    /// <exception cref="ArgumentException">There is no such plan for this number of factors or runs; the message says why.</exception>
+    /// <exception cref="ImpossiblePlanException">There is no such plan for this number of factors or runs; the message says
+    /// why.</exception>
     public static StudyPlan Of(Study study)
     {
         var factors = study.Factors.Where(factor => factor.IsSwept).ToList();
-        var built = (study.Plan ?? throw new ArgumentException("the study has no plan")).Request.Build([.. factors.Select(f => f.Name)]);
+        var built = Build(study, [.. factors.Select(f => f.Name)]);
         var furthest = built.Plan.Runs.Max(run => run.Coded.Max(Math.Abs));
         IReadOnlyList<PlanScale> scales = [.. factors.Select(f => PlanScale.Within(f.LevelsSi[0], f.LevelsSi[^1], Math.Max(1, furthest)))];
         var fixedAt = FrameGeometry.AsBuilt(study.Machine);
@@ -50,7 +51,24 @@ public sealed record StudyPlan(
 
         return new StudyPlan(built.Plan, built.Fraction, built.Model, factors, scales, [.. built.Plan.Runs.Select(Design)]);
     }
+
+    private static BuiltPlan Build(Study study, IReadOnlyList<string> factors)
+    {
+        try
+        {
+            return (study.Plan ?? throw new ArgumentException("the study has no plan")).Request.Build(factors);
+        }
+        catch (ArgumentException cause)
+        {
+            throw new ImpossiblePlanException(cause);
+        }
+    }
 }
+
+/// <summary>A plan that does not exist for the factors or runs asked for. Most are found when the study is read; this one only by the
+/// search for the best runs.</summary>
+/// <param name="cause">Why, as the end of a sentence.</param>
+public sealed class ImpossiblePlanException(ArgumentException cause) : Exception($"This plan cannot be made: {cause.Message}.", cause);
 
 /// <summary>The results of a study's plan.</summary>
 /// <param name="Plan">The runs.</param>

@@ -1,4 +1,5 @@
 using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Uncertainty;
@@ -28,15 +29,16 @@ public sealed class CaseComparison
         ranking = study.Ranking with { Weights = [.. kept.Select(pair => pair.Weight)] };
         Response[] responses = [.. Objectives.Select(objective => new Response.OverCases(objective.Response, new CaseStatistic.Mean())),
             new Response.LimitsMet()];
-        var each = designs.Chunk(DesignsAtOnce).AsParallel().AsOrdered().WithDegreeOfParallelism(threads).SelectMany(chunk =>
+        var chunks = designs.Chunk(DesignsAtOnce).ToArray();
+        var each = InParallel.Select(chunks.Length, threads, c =>
         {
             var row = new SampledRow(mission, responses);
-            return chunk.Select(design =>
+            return chunks[c].Select(design =>
             {
                 row.Prepare(design.Geometry, [design.Geometry.OffsetMetres]);
                 return responses.Select((_, r) => row.Values(r, 0).ToArray()).ToArray();
             }).ToList();
-        }).ToList();
+        }).SelectMany(chunk => chunk).ToList();
         values = [.. each.Select(ofDesign => ofDesign[..^1])];
         met = [.. each.Select(ofDesign => ofDesign[^1])];
         Cases = mission.Cases.Count;

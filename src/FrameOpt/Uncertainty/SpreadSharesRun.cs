@@ -38,8 +38,8 @@ public static class SpreadSharesRun
             return ResidualsOf(one.Model, design + one.BuiltOff, phases);
         }
 
-        var walks = Enumerable.Range(0, Points).AsParallel().AsOrdered().WithDegreeOfParallelism(threads)
-            .Select(i => Walk(here[i], there[i], new Pcg32((ulong)i + 1), Residuals)).OfType<PointWalk>().ToList();
+        var walks = InParallel.Select(Points, threads, i => Walk(here[i], there[i], new Pcg32((ulong)i + 1), Residuals))
+            .OfType<PointWalk>().ToList();
         return [.. phases.Select((phase, p) => Shares(setting, phase, p, walks))];
     }
 

@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Uncertainty;
@@ -36,7 +37,7 @@ public static class UncertaintyRun
     }
 
     private static IReadOnlyList<DesignEvaluation> Evaluate(IReadOnlyList<SampledCase> cases, FrameGeometry design, int threads) =>
-        [.. cases.AsParallel().AsOrdered().WithDegreeOfParallelism(threads).Select(one => one.Model.Evaluate(design + one.BuiltOff))];
+        InParallel.Select(cases.Count, threads, i => cases[i].Model.Evaluate(design + cases[i].BuiltOff));
 
     private static SampleSummary Summary(Study study, IReadOnlyList<IReadOnlyList<DesignEvaluation>> samples)
     {

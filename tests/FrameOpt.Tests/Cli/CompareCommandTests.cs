@@ -78,6 +78,18 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_limit_that_the_design_violates_under_another_study_is_named_first()
+    {
+        var study = Repository.Study("full-and-empty");
+        Run("run", study, "--variant", "full tank", "--out", folder["of-full"]);
+        var strict = folder["strict.yaml"];
+        File.WriteAllText(strict, File.ReadAllText(study).Replace("at_most: 0.6", "at_most: 0.01", StringComparison.Ordinal));
+        var output = Run("compare", "--same-design", folder["of-full"], study + ":full tank", strict + ":full tank");
+        Assert.DoesNotContain("B: IT VIOLATES", output);
+        Assert.Contains("C: IT VIOLATES largest effort in any settled phase at most 0.01; this design has ", output);
+    }
+
+    [Fact]
     public void What_cannot_be_compared_is_refused_with_its_reasons()
     {
         Assert.Contains("two to 6 designs", Refused("compare"));
