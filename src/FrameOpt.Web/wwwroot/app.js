@@ -55,9 +55,17 @@ globalThis.frameopt = (() => {
     addEventListener("keydown", event => {
       if (event.target.closest?.(".handle") && event.key.startsWith("Arrow")) event.preventDefault();
     });
-    const opened = document.querySelector("meta[name=frameopt-open]")?.content;
-    if (opened) fetch(opened).then(answer => answer.ok ? answer.text() : null).then(text =>
-      text && shell.invokeMethodAsync("Opened", [opened.split("/").pop()], [text]));
+    const named = document.querySelector("meta[name=frameopt-open]")?.content;
+    if (named) openNamed(named);
+  }
+
+  // The study that `frameopt open` was started with: once, so that a reload keeps what was changed since.
+  async function openNamed(address) {
+    const answer = await fetch(address);
+    const text = answer.ok ? await answer.text() : null;
+    if (text === null || sessionStorage.getItem("frameopt:named") === text) return;
+    sessionStorage.setItem("frameopt:named", text);
+    await shell.invokeMethodAsync("Opened", [decodeURIComponent(address.split("/").pop())], [text]);
   }
 
   function follow(handle, pointer) {
