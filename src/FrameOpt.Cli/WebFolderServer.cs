@@ -1,5 +1,4 @@
 using System.Net;
-using System.Text;
 using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Cli;
@@ -31,7 +30,7 @@ internal sealed class WebFolderServer(string folder, string? study) : IDisposabl
     private readonly HttpListener listener = new();
     private readonly string root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar;
 
-    /// <summary>Where it is, once started.</summary>
+    /// <summary>Where to begin, once started: the page, and after it the study that it should open.</summary>
     public string Address { get; private set; } = "";
 
     /// <summary>Begins to serve.</summary>
@@ -39,9 +38,10 @@ internal sealed class WebFolderServer(string folder, string? study) : IDisposabl
     /// <exception cref="HttpListenerException">The port cannot be used.</exception>
     public void Start(int port)
     {
-        Address = $"http://127.0.0.1:{port}/";
-        listener.Prefixes.Add(Address);
+        var host = $"http://127.0.0.1:{port}/";
+        listener.Prefixes.Add(host);
         listener.Start();
+        Address = study is null ? host : $"{host}#{OpenedFolder}{Uri.EscapeDataString(Path.GetFileName(study))}";
         _ = Task.Run(Serve);
     }
 
@@ -92,22 +92,11 @@ internal sealed class WebFolderServer(string folder, string? study) : IDisposabl
 
     private (int Status, string Type, byte[] Bytes) Find(string path)
     {
-        if (path.Length == 0 || path == "index.html")
-            return (200, types[".html"], Page());
         if (study is not null && path.StartsWith(OpenedFolder, StringComparison.Ordinal))
             return path == OpenedFolder + Path.GetFileName(study) && InputFile.ReadAll(study, LargestStudy) is { } text
                 ? (200, types[".yaml"], text) : (404, "", []);
-        var file = Path.GetFullPath(Path.Combine(root, path));
+        var file = Path.GetFullPath(Path.Combine(root, path.Length == 0 ? "index.html" : path));
         return file.StartsWith(root, StringComparison.Ordinal) && File.Exists(file)
             ? (200, types.GetValueOrDefault(Path.GetExtension(file), ""), File.ReadAllBytes(file)) : (404, "", []);
-    }
-
-    /// <summary>The page; where a study was named, it says which to open.</summary>
-    private byte[] Page()
-    {
-        var page = File.ReadAllText(Path.Combine(root, "index.html"));
-        return Encoding.UTF8.GetBytes(study is null ? page : page.Replace("<base ",
-            $"<meta name=\"frameopt-open\" content=\"{OpenedFolder}{WebUtility.HtmlEncode(Uri.EscapeDataString(Path.GetFileName(study)))}\">\n  <base ",
-            StringComparison.Ordinal));
     }
 }

@@ -47,7 +47,7 @@ public static partial class Words
         public static string Throttle(string phase) => $"Throttle, at the speed of {phase}";
 
         public static string BandKey(double within) =>
-            FormattableString.Invariant($"Green: balanced, within {within:0.#} N·m. Plain: steers left. Striped: steers right. ")
+            FormattableString.Invariant($"Green: balanced, within {within:0.#} N·m. Light: steers left. Dark: steers right. ")
                 + "Empty: outside what the propeller's figures cover.";
 
         public static string SeatBy(double forward) => forward == 0 ? "as in the study"

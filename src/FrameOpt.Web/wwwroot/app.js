@@ -55,8 +55,7 @@ globalThis.frameopt = (() => {
     addEventListener("keydown", event => {
       if (event.target.closest?.(".handle") && event.key.startsWith("Arrow")) event.preventDefault();
     });
-    const named = document.querySelector("meta[name=frameopt-open]")?.content;
-    if (named) openNamed(named);
+    if (/^#opened\/[^/]+$/.test(location.hash)) openNamed(location.hash.slice(1));
   }
 
   // The study that `frameopt open` was started with: once, so that a reload keeps what was changed since.
