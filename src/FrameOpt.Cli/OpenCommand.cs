@@ -40,7 +40,7 @@ internal static class OpenCommand
         var quiet = new Option<bool>("--no-browser") { Description = "Only serve and tell the address." };
         var command = new CommandWithExamples(
             "open",
-            "Open the application in the browser: machine, holes by hand, choices, printed sheet. Served on this machine only; Ctrl-C ends it.",
+            "Open the application in the browser: machine, holes, choices, printed sheet. Served on this machine only; Ctrl-C ends it.",
             "frameopt open",
             "frameopt open study.yaml")
         {
@@ -56,7 +56,7 @@ internal static class OpenCommand
         if ((folder ?? FindFolder()) is not { } web || !File.Exists(Path.Combine(web, "index.html")))
         {
             terminal.Error.WriteLine(
-                $"{(folder is null ? "The folder of the application was not found" : $"{VisibleText.Path(folder)} is not the application")}. "
+                $"{(folder is null ? "The application was not found" : $"{VisibleText.Path(folder)} is not the application")}. "
                     + "Make it with: dotnet publish src/FrameOpt.Web -c Release -o build/web");
             return ExitCode.InvalidInput;
         }

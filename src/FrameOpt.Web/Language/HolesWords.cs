@@ -60,6 +60,7 @@ public static partial class Words
         public static string Loads(PhaseResult phase, double? low, double? high) =>
             $"{SideText.Moment(phase[PhaseQuantity.Residual])}"
                 + (low is { } less && high is { } more ? $"; low leverage {SideText.Moment(less)}, high {SideText.Moment(more)}" : "")
-                + $"; left riser {NumberFormat.Load(phase[PhaseQuantity.LoadLeft])}, right {NumberFormat.Load(phase[PhaseQuantity.LoadRight])}";
+                + $"; left riser {NumberFormat.Load(phase[PhaseQuantity.LoadLeft])}, "
+                + $"right {NumberFormat.Load(phase[PhaseQuantity.LoadRight])}";
     }
 }

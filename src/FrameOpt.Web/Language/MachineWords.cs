@@ -8,8 +8,8 @@ public static partial class Words
     {
         public const string Title = "Machine";
         public const string Lead =
-            "What hangs from the wing. Type a number with or without its unit, with a point or a comma; kg or lb, mm or inch. Each box says "
-                + "back what it understood.";
+            "What hangs from the wing. Type a number with or without its unit, with a point or a comma; kg or lb, mm or inch. Each box "
+                + "says back what it understood.";
         public const string StudyTitle = "Name of this study";
         public const string Hanging = "What hangs from the hang points";
         public const string Engine = "Engine and propeller";

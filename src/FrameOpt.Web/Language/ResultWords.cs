@@ -29,7 +29,7 @@ public static partial class Words
     {
         public const string Title = "Take away";
         public const string Lead =
-            "A sheet for the workshop shows the design you look at under Holes. The files are those of the command line, byte for byte, "
+            "A sheet for the workshop shows the design you look at under Holes. The files are those of the command line, "
                 + "with the best compromise chosen by the search.";
         public const string Print = "Print the sheet (A4)";
         public const string Ask = "Make the files";

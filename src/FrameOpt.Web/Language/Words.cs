@@ -19,8 +19,8 @@ public static partial class Words
         public const string ToLookAt = "To look at";
         public const string CorrectFirst = "Correct this first";
         public const string NothingSent =
-            "Everything is computed on this device and nothing leaves it. Ground tests first; certification and the limits of the makers of "
-                + "frame and wing come before any figure here.";
+            "Everything is computed on this device and nothing leaves it. Ground tests first; certification and the limits of the makers "
+                + "of frame and wing come before any figure here.";
         public const string NotKept =
             "This browser does not let the page keep anything, so a reload loses the study: save the study file before you close the page.";
 
@@ -31,7 +31,7 @@ public static partial class Words
     {
         public const string Heading = "Where do the hang points go?";
         public const string Lead =
-            "Describe the machine, move a hole, and see at once what every phase of the flight leaves to the pilot. No account, no network.";
+            "Describe the machine, move a hole, and see at once what every phase leaves to the pilot. No account, no network.";
         public const string Open = "Open a study file";
         public const string OpenHow = "Choose study.yaml and what lies beside it, or drop the files on this page.";
         public const string Kept = "Kept in this browser";
@@ -45,7 +45,7 @@ public static partial class Words
     {
         public const string Title = "Study file";
         public const string Lead =
-            "The whole study as text, the same that the command line takes. Everything on the other screens is written here; comments stay.";
+            "The whole study as text, as the command line takes it. Every other screen writes here; comments stay.";
 
         public static string Save(string name) => $"Save {name}";
     }
@@ -53,7 +53,8 @@ public static partial class Words
     public static class Choices
     {
         public const string Title = "Choices";
-        public const string Lead = "Every design the study allows is computed; those that no other beats are dots. Click one, or pull a weight.";
+        public const string Lead =
+            "Every design the study allows is computed; those that no other beats are dots. Click one, or pull a weight.";
         public const string Searching = "Searching";
         public const string Search = "Search";
         public const string Stop = "Stop";
@@ -64,7 +65,8 @@ public static partial class Words
         public const string Look = "Look at its holes";
         public const string BackToBest = "Back to the best";
         public const string OrRank = "or by rank";
-        public const string FrontKey = "Square: best compromise. Ring: the design shown. Cross: the baseline, at the edge when it lies outside.";
+        public const string FrontKey =
+            "Square: best compromise. Ring: the design shown. Cross: the baseline, at the edge when it lies outside.";
         public const string Weights = "What counts how much";
         public const string SideBySide = "Side by side";
         public const string Chosen = "shown";

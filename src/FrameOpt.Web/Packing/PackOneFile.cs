@@ -17,7 +17,8 @@ namespace FrameOpt.Web.Packing;
 public sealed class PackOneFile : Task
 {
     private const string Policy =
-        "default-src 'none'; script-src {0} blob: 'wasm-unsafe-eval'; style-src {1}; img-src data: blob:; connect-src 'none'; worker-src blob:; "
+        "default-src 'none'; script-src {0} blob: 'wasm-unsafe-eval'; style-src {1}; img-src data: blob:; connect-src 'none'; "
+        + "worker-src blob:; "
         + "base-uri 'none'; form-action 'none'";
 
     /// <summary>The published wwwroot.</summary>
@@ -42,7 +43,8 @@ public sealed class PackOneFile : Task
         page = Regex.Replace(page, @"\s*<base [^>]*>", "");
         page = Regex.Replace(page, @"<script src=""([^""]+)""([^>]*)></script>", match =>
             $"<script{match.Groups[2].Value}>{Noted(scripts, Script(match.Groups[1].Value))}</script>");
-        page = Regex.Replace(page, @"content=""default-src[^""]*""", $"content=\"{string.Format(Policy, Hashes(scripts), Hashes(styles))}\"");
+        var policy = string.Format(Policy, Hashes(scripts), Hashes(styles));
+        page = Regex.Replace(page, @"content=""default-src[^""]*""", $"content=\"{policy}\"");
         page = page.Replace("<!-- packed files -->", string.Join("\n", Blocks()));
         System.IO.File.WriteAllText(File, page, new UTF8Encoding(false));
         Log.LogMessage(MessageImportance.High, $"{File}: {new FileInfo(File).Length / 1e6:0.0} MB");

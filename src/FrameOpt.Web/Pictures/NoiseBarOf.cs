@@ -25,7 +25,8 @@ public sealed record NoiseBarOf(string Name, double Low, double High)
         return
         [
             .. all.GetProperty("bars").EnumerateArray()
-                .Select(bar => (Name: titles[bar.GetProperty("source").GetString()!], Low: Residual(bar, "low"), High: Residual(bar, "high")))
+                .Select(bar => (
+                    Name: titles[bar.GetProperty("source").GetString()!], Low: Residual(bar, "low"), High: Residual(bar, "high")))
                 .Where(bar => bar.Low is not null && bar.High is not null)
                 .Select(bar => new NoiseBarOf(bar.Name, bar.Low!.Value, bar.High!.Value))
                 .OrderByDescending(bar => Math.Abs(bar.High - bar.Low)).Take(Most),

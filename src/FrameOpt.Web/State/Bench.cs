@@ -16,8 +16,8 @@ public sealed class Bench(Session session)
 
     /// <summary>Moves inputs by so much since <see cref="Grab"/>, m or rad.</summary>
     public void Drag(params (GeometryInput Input, double By)[] moves) =>
-        session.Look(moves.Aggregate(session.Hand, (design, move) => design.With(move.Input, Snapped(move.Input, from[move.Input] + move.By))),
-            isDragged: true);
+        session.Look(moves.Aggregate(session.Hand, (design, move) =>
+            design.With(move.Input, Snapped(move.Input, from[move.Input] + move.By))), isDragged: true);
 
     /// <summary>Moves an input by steps.</summary>
     public void Step(GeometryInput input, int steps)

@@ -14,7 +14,7 @@ public sealed class History
     /// <summary>True when a text was undone.</summary>
     public bool CanRedo => at < texts.Count - 1;
 
-    /// <summary>Begins anew with one text.</summary>
+    /// <summary>Begins again with one text.</summary>
     public void Begin(string text)
     {
         texts.Clear();

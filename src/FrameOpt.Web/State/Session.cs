@@ -26,16 +26,13 @@ public sealed class Session(Device device)
 
     /// <summary>False where the browser keeps nothing.</summary>
     public bool IsKept { get; private set; } = true;
-
     /// <summary>The study file and what lies beside it.</summary>
     public StoredStudy Stored => stored;
-
     /// <summary>The text, to look values up in.</summary>
     public StudyEdit Edit { get; private set; } = StudyEdit.Of("");
 
     /// <summary>As understood; null while there is something to correct.</summary>
     public Study? Study { get; private set; }
-
     /// <summary>What to correct.</summary>
     public IReadOnlyList<Diagnostic> Findings { get; private set; } = [];
 
@@ -51,12 +48,8 @@ public sealed class Session(Device device)
     /// <summary>Counts the texts read, so that an answer knows which it belongs to.</summary>
     public int Edition { get; private set; }
 
-    /// <inheritdoc cref="History.CanUndo"/>
-    public bool CanUndo => history.CanUndo;
-
-    /// <inheritdoc cref="History.CanRedo"/>
-    public bool CanRedo => history.CanRedo;
-
+    /// <summary>Texts to go back to.</summary>
+    public History History => history;
     /// <summary>Every study that is kept, with its number.</summary>
     public IReadOnlyList<(string Number, StoredStudy Study)> All() =>
         [.. StoredJson.Numbers(device.Read(NumbersKey)).Select(one => (one, StoredJson.Study(device.Read($"frameopt:study:{one}"))))
@@ -126,14 +119,14 @@ public sealed class Session(Device device)
     /// <summary>Goes back to the text before the last change.</summary>
     public void Undo()
     {
-        if (CanUndo)
+        if (history.CanUndo)
             Take(stored with { Text = history.Undo() });
     }
 
     /// <summary>Takes an undo back.</summary>
     public void Redo()
     {
-        if (CanRedo)
+        if (history.CanRedo)
             Take(stored with { Text = history.Redo() });
     }
 
@@ -188,7 +181,7 @@ public sealed class Session(Device device)
         Changed?.Invoke();
     }
 
-    /// <summary>The design looked at on a machine that may have changed: what the study varies stays, the rest follows the machine.</summary>
+    /// <summary>The design looked at on a machine that may have changed: what the study varies stays.</summary>
     private static FrameGeometry Rebuilt(Study study, FrameGeometry asBuilt, FrameGeometry hand) => study.Factors.Aggregate(asBuilt,
         (geometry, factor) => geometry.With(factor.Input, hand[factor.Input]));
 

@@ -108,7 +108,8 @@ public static class SpreadSharesRun
         var mean = walks.Average(walk => walk.Start[p]);
         var deviation = Math.Sqrt(walks.Average(walk => (walk.Start[p] - mean) * (walk.Start[p] - mean)));
         return new SpreadShares(phase, deviation, variance == 0 ? [] :
-            [.. setting.Sources.Select((pair, s) => new SourceShare(pair.Source, Rounded(total[s] / variance), Rounded(shapley[s] / variance)))
+            [.. setting.Sources.Select((pair, s) => new SourceShare(
+                pair.Source, Rounded(total[s] / variance), Rounded(shapley[s] / variance)))
                 .OrderByDescending(share => share.Shapley)]);
     }
 

@@ -54,8 +54,10 @@ public class StudyEditTests
     [Fact]
     public void Whatever_the_text_and_the_edit_nothing_throws()
     {
-        string[] paths = ["title", "machine", "machine.masses.0.mass", "machine.masses.9.mass", "a.b.c", "", "wing.area", "limits.0.at_least", "."];
-        Gen.Select(Gen.Int[0, template.Length - 1], Gen.Int[0, 40], Gen.Int[0, paths.Length - 1], Gen.String).Sample((at, length, path, value) =>
+        string[] paths =
+            ["title", "machine", "machine.masses.0.mass", "machine.masses.9.mass", "a.b.c", "", "wing.area", "limits.0.at_least", "."];
+        var edits = Gen.Select(Gen.Int[0, template.Length - 1], Gen.Int[0, 40], Gen.Int[0, paths.Length - 1], Gen.String);
+        edits.Sample((at, length, path, value) =>
         {
             var damaged = template.Remove(at, Math.Min(length, template.Length - at));
             var changed = StudyEdit.Of(damaged).With(paths[path], value);

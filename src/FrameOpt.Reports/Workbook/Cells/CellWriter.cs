@@ -33,7 +33,7 @@ internal static partial class CellWriter
         cell.RemoveAllChildren();
         cell.CellFormula = new CellFormula(formula.Text);
         cell.DataType = formula.Cached is string ? CellValues.String : null;
-        cell.CellValue = formula.Cached is double number ? new CellValue(Digits(number)) : new CellValue((string)formula.Cached);
+        cell.CellValue = formula.Cached is double number ? new CellValue(number) : new CellValue((string)formula.Cached);
     }
 
     /// <summary>Adds rows to sheets that hold nothing below the header; cells take the style of their column. Cell objects for a hundred
@@ -87,24 +87,20 @@ internal static partial class CellWriter
         switch (value)
         {
             case double number when double.IsFinite(number):
-                writer.Write(string.Create(CultureInfo.InvariantCulture, $"{opening}><x:v>{Digits(number)}</x:v></x:c>"));
+                writer.Write(string.Create(CultureInfo.InvariantCulture, $"{opening}><x:v>{number:R}</x:v></x:c>"));
                 break;
             case string text:
                 writer.Write($"{opening} t=\"inlineStr\"><x:is><x:t xml:space=\"preserve\">{Escaped(text)}</x:t></x:is></x:c>");
                 break;
             case Formula { Cached: double number } formula:
                 writer.Write(string.Create(
-                    CultureInfo.InvariantCulture, $"{opening}><x:f>{Escaped(formula.Text)}</x:f><x:v>{Digits(number)}</x:v></x:c>"));
+                    CultureInfo.InvariantCulture, $"{opening}><x:f>{Escaped(formula.Text)}</x:f><x:v>{number:R}</x:v></x:c>"));
                 break;
             case Formula { Cached: string text } formula:
                 writer.Write($"{opening} t=\"str\"><x:f>{Escaped(formula.Text)}</x:f><x:v>{Escaped(text)}</x:v></x:c>");
                 break;
         }
     }
-
-    /// <summary>Twelve digits: libraries of mathematics differ in the last ones of sixteen, and a browser must give the same bytes.</summary>
-    private static string Digits(double number) =>
-        double.Parse(number.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).ToString("R", CultureInfo.InvariantCulture);
 
     /// <summary>The text as XML; an underscore that would begin an escape of the file format (_x0041_) is itself escaped.</summary>
     private static string Escaped(string text) =>

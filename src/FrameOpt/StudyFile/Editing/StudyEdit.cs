@@ -102,9 +102,19 @@ public sealed class StudyEdit
             }
 
             var isFlow = first is MappingStart { Style: MappingStyle.Flow } or SequenceStart { Style: SequenceStyle.Flow };
-            var piece = At(first, (int)events[next++].End.Index, null, first is MappingStart, isFlow);
+            var last = events[next++];
+            var piece = At(first, isFlow ? AfterBracket(last, text) : (int)last.End.Index, null, first is MappingStart, isFlow);
             piece.Children.AddRange(children);
             return piece;
+        }
+
+        /// <summary>Behind the closing bracket: the event may begin or end there.</summary>
+        private static int AfterBracket(ParsingEvent last, string text)
+        {
+            var at = Math.Min((int)last.Start.Index, text.Length - 1);
+            while (at < text.Length - 1 && text[at] is not ('}' or ']'))
+                at++;
+            return at + 1;
         }
 
         /// <summary>Where the last character of it stands.</summary>
