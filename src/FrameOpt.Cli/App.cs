@@ -68,6 +68,7 @@ public static class App
             CompareCommand.Build(terminal),
             LineCommand.Build(terminal),
             NewCommand.Build(terminal),
+            OpenCommand.Build(terminal),
             CompletionCommand.Build(terminal),
         };
         var help = new HelpOption("--help", "-h");

@@ -88,9 +88,14 @@ public static class SpreadSharesRun
         var mean = walks.Average(walk => walk.Start[p]);
         var deviation = Math.Sqrt(walks.Average(walk => (walk.Start[p] - mean) * (walk.Start[p] - mean)));
         return new SpreadShares(phase, deviation, variance == 0 ? [] :
-            [.. setting.Sources.Select((pair, s) => new SourceShare(pair.Source, total[s] / variance, shapley[s] / variance))
+            [.. setting.Sources.Select((pair, s) => new SourceShare(
+                pair.Source, Rounded(total[s] / variance), Rounded(shapley[s] / variance)))
                 .OrderByDescending(share => share.Shapley)]);
     }
+
+    /// <summary>Sums of thousands of terms differ in their last digits between libraries of mathematics: rounded, a browser gives the same
+    /// bytes.</summary>
+    private static double Rounded(double share) => Math.Round(share, 12);
 
     /// <summary>The residuals of each phase along a walk.</summary>
     /// <param name="Start">At its beginning.</param>

@@ -67,9 +67,9 @@ internal sealed class SheetBuilder
     public void Shade(PlacedTable table) =>
         sheet.Range(table.FirstRow, 2, table.FirstRow + table.Table.RowCount - 1, table.Table.Columns.Count)
             .AddConditionalFormat().ColorScale()
-            .LowestValue(XLColor.FromHtml("#" + Palette.SkyBlue))
+            .LowestValue(Palette.Colour(Palette.SkyBlue))
             .Midpoint(XLCFContentType.Percentile, 50, XLColor.White)
-            .HighestValue(XLColor.FromHtml("#" + Palette.Orange));
+            .HighestValue(Palette.Colour(Palette.Orange));
 
     private IXLRange Across(int row) => sheet.Range(row, 1, row, widths.Count);
 

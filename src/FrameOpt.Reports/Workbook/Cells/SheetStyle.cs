@@ -17,10 +17,10 @@ internal static class SheetStyle
     private const double CharactersPerDigit = 1.17;
     private const double LineHeightPoints = 15;
     private const double MaxRowHeightPoints = 400;
-    private static readonly XLColor blue = XLColor.FromHtml("#" + Palette.Blue);
-    private static readonly XLColor yellow = XLColor.FromHtml("#" + Palette.Yellow);
-    private static readonly XLColor inputBlue = XLColor.FromHtml("#" + InputBlue);
-    private static readonly XLColor hairline = XLColor.FromHtml("#BFBFBF");
+    private static readonly XLColor blue = Palette.Colour(Palette.Blue);
+    private static readonly XLColor yellow = Palette.Colour(Palette.Yellow);
+    private static readonly XLColor inputBlue = Palette.Colour(InputBlue);
+    private static readonly XLColor hairline = Palette.Colour("BFBFBF");
 
     /// <summary>Text stays text: no formula, no date, no character that XML forbids.</summary>
     public static void Text(IXLCell cell, string text)
@@ -107,4 +107,9 @@ internal static class Palette
     public const string Purple = "CC79A7";
     public const string Yellow = "F0E442";
     public const string Black = "000000";
+
+    /// <summary>An opaque colour of a sheet. Parsed here: in a browser the library's own parser makes it transparent.</summary>
+    /// <param name="hex">Red, green and blue as six hexadecimal digits.</param>
+    public static XLColor Colour(string hex) => XLColor.FromArgb(
+        0xFF, Convert.ToInt32(hex[..2], 16), Convert.ToInt32(hex[2..4], 16), Convert.ToInt32(hex[4..], 16));
 }
