@@ -13,6 +13,8 @@ public static class RunFolder
     /// <summary>The file that holds the run.</summary>
     public const string RunJsonName = "run.json";
 
+    private const string PageName = "report.html";
+
     /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain
     /// letters.</summary>
     /// <param name="studyPath">Of the study file.</param>
@@ -39,23 +41,32 @@ public static class RunFolder
         return unused;
     }
 
-    /// <summary>Writes results.xlsx, report.html, designs.csv, run.json and timings.json, and plan.csv when the study asks for a
-    /// plan.</summary>
+    /// <summary>The files of a run with their names: report.html, run.json, designs.csv, results.xlsx, and plan.csv when the study asks for
+    /// a plan. Their bytes depend on the run alone.</summary>
+    /// <param name="report">The run.</param>
+    public static IReadOnlyList<(string Name, Action<Stream> Write)> Files(RunReport report) =>
+    [
+        (PageName, stream => ReportPage.Write(report, stream)),
+        (RunJsonName, stream => RunJson.Write(report, stream)),
+        ("designs.csv", stream => CsvTable.Write(
+            FrontTable.Of(report.Result.Study, report.Result.Front, report.FrontEvaluations), stream)),
+        .. report.Result.Plan is { } plan ? [("plan.csv", stream => CsvTable.Write(PlanTable.Of(plan), stream))]
+            : Array.Empty<(string, Action<Stream>)>(),
+        ("results.xlsx", stream => RunWorkbook.Write(report, stream)),
+    ];
+
+    /// <summary>Writes <see cref="Files"/> and timings.json.</summary>
     /// <param name="report">The run.</param>
     /// <param name="timings">Of the run.</param>
     /// <param name="folder">Not yet complete.</param>
     public static void Write(RunReport report, RunTimings timings, ResultsFolder folder)
     {
         // The page and the workbook take longest and are independent of each other.
-        var page = Task.Run(() => folder.Write("report.html", stream => ReportPage.Write(report, stream)));
+        var files = Files(report).ToLookup(file => file.Name == PageName);
+        var page = Task.Run(() => WriteAll(files[true], folder));
         try
         {
-            folder.Write(RunJsonName, stream => RunJson.Write(report, stream));
-            folder.Write("designs.csv", stream => CsvTable.Write(
-                FrontTable.Of(report.Result.Study, report.Result.Front, report.FrontEvaluations), stream));
-            if (report.Result.Plan is { } plan)
-                folder.Write("plan.csv", stream => CsvTable.Write(PlanTable.Of(plan), stream));
-            folder.Write("results.xlsx", stream => RunWorkbook.Write(report, stream));
+            WriteAll(files[false], folder);
         }
         finally
         {
@@ -65,5 +76,11 @@ public static class RunFolder
 
         page.GetAwaiter().GetResult();
         folder.Write("timings.json", stream => TimingsJson.Write(timings, stream));
+    }
+
+    private static void WriteAll(IEnumerable<(string Name, Action<Stream> Write)> files, ResultsFolder folder)
+    {
+        foreach (var (name, write) in files)
+            folder.Write(name, write);
     }
 }

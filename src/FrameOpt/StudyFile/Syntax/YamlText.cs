@@ -42,7 +42,7 @@ internal static partial class YamlText
     private static partial Regex WordWithPhase();
 
     /// <summary>The node events of the one document, or null when the text is not YAML or holds what is refused.</summary>
-    private static List<ParsingEvent>? Scan(string text, DiagnosticBag diagnostics)
+    public static List<ParsingEvent>? Scan(string text, DiagnosticBag diagnostics)
     {
         var events = new List<ParsingEvent>();
         var documents = 0;

@@ -2,10 +2,10 @@ using System.Reflection;
 using System.Runtime.InteropServices;
 using FrameOpt.Studies;
 
-namespace FrameOpt.Cli;
+namespace FrameOpt.Reports.Files;
 
 /// <summary>The program's version and the machine it runs on.</summary>
-internal static class BuildInfo
+public static class BuildInfo
 {
     private const int CommitLength = 12;
 

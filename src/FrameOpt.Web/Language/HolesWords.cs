@@ -1,0 +1,65 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.Reports.Text;
+
+namespace FrameOpt.Web.Language;
+
+#pragma warning disable CS1591 // each says in its own words what it is
+/// <summary>Texts of the holes.</summary>
+public static partial class Words
+{
+    public static class Holes
+    {
+        public const string Title = "Holes";
+        public const string Lead =
+            "Drag the bar to move both holes, a hole to set how far they are apart, the arrow to turn the thrust line. Arrow keys and "
+                + "sliders do the same. Everything snaps to what the study can build.";
+        public const string Rear = "FROM BEHIND";
+        public const string Top = "FROM ABOVE";
+        public const string Side = "FROM THE RIGHT";
+        public const string Threefold = "thrust angle drawn 3 times as large";
+        public const string Centre = "centre of gravity";
+        public const string ThrustLine = "thrust line";
+        public const string Left = "◀ pilot's LEFT";
+        public const string Right = "pilot's RIGHT ▶";
+        public const string Back = "◀ rear";
+        public const string Forward = "front ▶";
+        public const string LeftHole = "Left hole: spacing";
+        public const string RightHole = "Right hole: spacing";
+        public const string Both = "Both holes: sideways and height";
+        public const string Up = "Height of the hang points";
+        public const string Thrust = "Thrust line angle";
+        public const string Keep = "Keep to compare";
+        public const string ToBaseline = "Back to the baseline";
+        public const string WriteBaseline = "Make it the baseline";
+        public const string CannotFly = "This design cannot fly.";
+        public const string Key =
+            "Bar: torque left to the pilot. Shaded: what leaning can hold. Triangles: the same with low (▲ outline) and high (▲ full) yaw "
+                + "leverage of the wing.";
+        public const string Rpm = "Propeller speed";
+        public const string Balanced = "; balanced";
+        public const string TryMachine = "Try another seat, pilot or tank";
+        public const string Seat = "Seat";
+        public const string Pilot = "Pilot";
+        public const string TryNote = "Only tried: the study keeps its own figures.";
+
+        public static string Number(string name, string unit) => $"{name} in {unit}";
+
+        public static string Throttle(string phase) => $"Throttle, at the speed of {phase}";
+
+        public static string BandKey(double within) =>
+            FormattableString.Invariant($"Green: balanced, within {within:0.#} N·m. Plain: steers left. Striped: steers right. ")
+                + "Empty: outside what the propeller's figures cover.";
+
+        public static string SeatBy(double forward) => forward == 0 ? "as in the study"
+            : FormattableString.Invariant($"{Math.Abs(1000 * forward):0} mm further {(forward > 0 ? "forward" : "back")}");
+
+        public static string Mass(double kilograms) => FormattableString.Invariant($"{kilograms:0.0} kg ({kilograms * 2.2046226:0} lb)");
+
+        public static string Bar(string residual, double hold) => $"{residual}; leaning can hold {NumberFormat.Text(hold, "N·m")}";
+
+        public static string Loads(PhaseResult phase, double? low, double? high) =>
+            $"{SideText.Moment(phase[PhaseQuantity.Residual])}"
+                + (low is { } less && high is { } more ? $"; low leverage {SideText.Moment(less)}, high {SideText.Moment(more)}" : "")
+                + $"; left riser {NumberFormat.Load(phase[PhaseQuantity.LoadLeft])}, right {NumberFormat.Load(phase[PhaseQuantity.LoadRight])}";
+    }
+}

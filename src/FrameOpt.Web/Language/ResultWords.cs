@@ -1,0 +1,77 @@
+using FrameOpt.Reports.Text;
+using FrameOpt.Web.Pictures;
+
+namespace FrameOpt.Web.Language;
+
+#pragma warning disable CS1591 // each says in its own words what it is
+/// <summary>Texts of the answer.</summary>
+public static partial class Words
+{
+    public static class Certainty
+    {
+        public const string Title = "How sure";
+        public const string Lead =
+            "No number of a study is exact. Here the best compromise is computed in many cases in which they are off, and the answer says "
+                + "how often it is still good and what to measure first.";
+        public const string Ask = "Find out how sure it is";
+        public const string Computing = "how sure the answer is";
+        public const string LeftEnd = "← steers left";
+        public const string RightEnd = "steers right →";
+
+        public static string BarsKey(string phase) =>
+            $"Residual torque in {phase} when one number alone is off: each bar goes from its 10 % point to its 90 % point.";
+
+        public static string BarsWords(IReadOnlyList<NoiseBarOf> bars, string phase) => $"{BarsKey(phase)} "
+            + string.Join("; ", bars.Select(bar => $"{bar.Name}: {SideText.Moment(bar.Low)} to {SideText.Moment(bar.High)}")) + ".";
+    }
+
+    public static class TakeAway
+    {
+        public const string Title = "Take away";
+        public const string Lead =
+            "A sheet for the workshop shows the design you look at under Holes. The files are those of the command line, byte for byte, "
+                + "with the best compromise chosen by the search.";
+        public const string Print = "Print the sheet (A4)";
+        public const string Ask = "Make the files";
+        public const string Zip = "frameopt-results.zip";
+        public const string Takes = "Takes half a minute or so; the page stays usable.";
+        public const string Changed = "The study has changed since the last run.";
+        public const string Starting = "starting";
+        public const string Sheet = "The sheet as it prints";
+        public const string Drill = "Where to drill, seen from behind";
+        public const string Check = "Before flight, in this order";
+        public const string Feels = "What the pilot gets in each phase";
+        public const string Qualified =
+            "A frame is built and altered by somebody qualified for it; certification and the limits set by the makers of frame and wing "
+                + "take precedence.";
+
+        public static IReadOnlyList<string> Checks { get; } =
+        [
+            "The propeller turns as drawn, seen from behind.",
+            "Hang check: both scales read what the report says.",
+            "Tied-down run, rising slowly to full power.",
+            "First flight calm and high, hands ready to close the throttle.",
+        ];
+
+        public static string Turns(bool isClockwise) => "Under power the reaction of the propeller pushes the "
+            + $"{(isClockwise ? "left" : "right")} side down.";
+
+        public static string Made(string version, string hash) => $"FrameOpt {version}, study {hash}.";
+
+        public static string Writing(string name) => $"writing {name}";
+
+        public static string Failed(string why) => $"The run did not come to its end: {why}";
+
+        public static bool OnTheSheet(string title) => title.StartsWith("What the pilot feels") || title.StartsWith("Where to drill");
+
+        public static IReadOnlyList<(string Name, string What)> Files(bool hasPlan) =>
+        [
+            (Zip, "everything below and the study file in one"),
+            ("report.html", "one page with pictures, test card and sources; opens in any browser, prints well"),
+            ("results.xlsx", "workbook with live ranking and what-if"),
+            ("designs.csv", "every design that no other beats"),
+            .. hasPlan ? [("plan.csv", "the runs of the plan")] : Array.Empty<(string, string)>(),
+            ("run.json", "the run for other programs"),
+        ];
+    }
+}

@@ -1,0 +1,106 @@
+using System.Diagnostics;
+using FrameOpt.Model.Mission;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+
+namespace FrameOpt.Web.State;
+
+/// <summary>The search of the study that is open, in slices short enough that the page never stops.</summary>
+/// <param name="session">The study.</param>
+public sealed class QuickSearch(Session session)
+{
+    private const int SliceMilliseconds = 12;
+
+    /// <summary>Larger searches wait until they are asked for.</summary>
+    private const long MostUnasked = 200_000;
+
+    private CancellationTokenSource? running;
+    private MissionModel? model;
+    private int edition = -1;
+
+    /// <summary>Something changed: draw again.</summary>
+    public event Action? Changed;
+
+    /// <summary>The front in rank order by the study's weights; empty when nothing is feasible.</summary>
+    public IReadOnlyList<FrontDesign> Front { get; private set; } = [];
+
+    /// <summary>The study that the front belongs to; null before the first search ended.</summary>
+    public Study? Study { get; private set; }
+
+    /// <summary>Share done, 0 to 1.</summary>
+    public double Share { get; private set; }
+
+    /// <summary>True while it searches.</summary>
+    public bool IsRunning => running is not null;
+
+    /// <summary>True when the front is that of the text as it stands.</summary>
+    public bool IsCurrent => edition == session.Edition && Study is not null && !IsRunning;
+
+    /// <summary>How long the last search took, ms.</summary>
+    public double Milliseconds { get; private set; }
+
+    /// <summary>Designs looked at.</summary>
+    public long Evaluated { get; private set; }
+
+    /// <summary>A design of the front in full.</summary>
+    public DesignEvaluation? Evaluate(FrontDesign design) => model?.Evaluate(design.Geometry);
+
+    /// <summary>Searches unless the front is already that of the text, or the search is long and was not asked for.</summary>
+    /// <param name="isAsked">True when the user asked.</param>
+    public async Task Start(bool isAsked)
+    {
+        if (session.Study is not { } study || edition == session.Edition && !isAsked)
+            return;
+        var planned = study.GridSize ?? (study.Search as SearchSetting.Evolutionary)?.Stop.Evaluations ?? long.MaxValue;
+        if (!isAsked && planned > MostUnasked)
+            return;
+        Stop();
+        var stop = running = new CancellationTokenSource();
+        edition = session.Edition;
+        await Task.Delay(1);
+        var clock = Stopwatch.StartNew();
+        var search = new SearchRun(study, StudyProblem.Model(study), 1);
+        var slice = Stopwatch.StartNew();
+        foreach (var _ in search.Batches())
+        {
+            if (slice.ElapsedMilliseconds < SliceMilliseconds)
+                continue;
+            Share = search.Counts.Evaluated / (double)Math.Max(1, search.Planned);
+            Changed?.Invoke();
+            await Task.Delay(1);
+            if (stop.IsCancellationRequested)
+                return;
+            slice.Restart();
+        }
+
+        (Front, Study, model) = (search.RankedFront(), study, search.Mission);
+        (Milliseconds, Evaluated, running) = (clock.Elapsed.TotalMilliseconds, search.Counts.Evaluated, null);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Stops it; the last front stays.</summary>
+    public void Stop()
+    {
+        if (running is null)
+            return;
+        running.Cancel();
+        running = null;
+        edition = -1;
+        Changed?.Invoke();
+    }
+
+    /// <summary>The front in another order.</summary>
+    /// <param name="weights">One for each objective.</param>
+    public IReadOnlyList<FrontDesign> RankedBy(IReadOnlyList<double> weights)
+    {
+        if (Study is not { } study || Front.Count == 0 || weights.All(weight => weight == 0))
+            return Front;
+        double[][] objectives = [.. Front.Select(design =>
+            design.Objectives.Select((value, o) => study.Objectives[o].Oriented(value)).ToArray())];
+        return [.. (study.Ranking with { Weights = weights }).Rank(objectives).Select(place => Front[place.Index] with
+        {
+            Rank = place.Rank,
+            Score = place.Score,
+        })];
+    }
+}

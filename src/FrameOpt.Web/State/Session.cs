@@ -1,0 +1,200 @@
+using System.Text.Json;
+using FrameOpt.Model;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Editing;
+using FrameOpt.StudyFile.Syntax;
+
+namespace FrameOpt.Web.State;
+
+/// <summary>The study that is open: its text is the one truth, everything else follows from it.</summary>
+/// <param name="device">Keeps it between visits.</param>
+public sealed class Session(Device device)
+{
+    private const string NumbersKey = "frameopt:studies";
+    private const string OpenKey = "frameopt:open";
+    private const int MostKept = 3;
+
+    private readonly History history = new();
+    private string number = "";
+    private StoredStudy stored = new("study.yaml", "", [], "", null, []);
+
+    /// <summary>Something changed: draw again.</summary>
+    public event Action? Changed;
+
+    /// <summary>True once a study is open.</summary>
+    public bool IsOpen => number.Length > 0;
+
+    /// <summary>False where the browser keeps nothing.</summary>
+    public bool IsKept { get; private set; } = true;
+
+    /// <summary>The study file and what lies beside it.</summary>
+    public StoredStudy Stored => stored;
+
+    /// <summary>The text, to look values up in.</summary>
+    public StudyEdit Edit { get; private set; } = StudyEdit.Of("");
+
+    /// <summary>As understood; null while there is something to correct.</summary>
+    public Study? Study { get; private set; }
+
+    /// <summary>What to correct.</summary>
+    public IReadOnlyList<Diagnostic> Findings { get; private set; } = [];
+
+    /// <summary>What looks odd, and what is still the template's.</summary>
+    public IReadOnlyList<string> Warnings => Study is null ? [] : [.. Study.Warnings, .. Study.VariantWarnings];
+
+    /// <summary>The design looked at.</summary>
+    public FrameGeometry Hand { get; private set; }
+
+    /// <summary>Designs kept to compare with, three at most.</summary>
+    public IReadOnlyList<FrameGeometry> Kept { get; private set; } = [];
+
+    /// <summary>Counts the texts read, so that an answer knows which it belongs to.</summary>
+    public int Edition { get; private set; }
+
+    /// <inheritdoc cref="History.CanUndo"/>
+    public bool CanUndo => history.CanUndo;
+
+    /// <inheritdoc cref="History.CanRedo"/>
+    public bool CanRedo => history.CanRedo;
+
+    /// <summary>Every study that is kept, with its number.</summary>
+    public IReadOnlyList<(string Number, StoredStudy Study)> All() =>
+        [.. StoredJson.Numbers(device.Read(NumbersKey)).Select(one => (one, StoredJson.Study(device.Read($"frameopt:study:{one}"))))
+            .Where(pair => pair.Item2 is not null).Select(pair => (pair.one, pair.Item2!))];
+
+    /// <summary>Opens the study of the last visit, if there is one.</summary>
+    public void Resume()
+    {
+        if (device.Read(OpenKey) is { Length: > 0 } last)
+            Reopen(last);
+    }
+
+    /// <summary>Opens a study that is kept.</summary>
+    public void Reopen(string one)
+    {
+        if (StoredJson.Study(device.Read($"frameopt:study:{one}")) is { } found)
+            Begin(one, found);
+    }
+
+    /// <summary>Opens a text as a new study.</summary>
+    public void Open(string name, string text)
+    {
+        var numbers = StoredJson.Numbers(device.Read(NumbersKey));
+        var next = $"{numbers.Select(one => int.TryParse(one, out var value) ? value : 0).DefaultIfEmpty().Max() + 1}";
+        IsKept = device.Write(NumbersKey, JsonSerializer.Serialize([.. numbers, next], StoredJson.Default.ListString));
+        Begin(next, new StoredStudy(name, text, [], "", null, []));
+    }
+
+    /// <summary>Forgets a study that is kept.</summary>
+    public void Forget(string one)
+    {
+        device.Write(NumbersKey, JsonSerializer.Serialize(
+            [.. StoredJson.Numbers(device.Read(NumbersKey)).Where(other => other != one)], StoredJson.Default.ListString));
+        device.Write($"frameopt:study:{one}", null);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Closes the study; it stays kept.</summary>
+    public void Close()
+    {
+        (number, Study) = ("", null);
+        device.Write(OpenKey, "");
+        Changed?.Invoke();
+    }
+
+    /// <summary>Replaces one value of the text.</summary>
+    public void Set(string path, string value) => Write(Edit.With(path, value));
+
+    /// <summary>Replaces the text.</summary>
+    public void Write(string text)
+    {
+        if (text == stored.Text)
+            return;
+        history.Add(text);
+        Take(stored with { Text = text });
+    }
+
+    /// <summary>Adds or replaces a file that the study reads.</summary>
+    public void WriteBeside(string name, string text) => Take(stored with { Beside = new(stored.Beside) { [name] = text } });
+
+    /// <summary>Goes back to the text before the last change.</summary>
+    public void Undo()
+    {
+        if (CanUndo)
+            Take(stored with { Text = history.Undo() });
+    }
+
+    /// <summary>Takes an undo back.</summary>
+    public void Redo()
+    {
+        if (CanRedo)
+            Take(stored with { Text = history.Redo() });
+    }
+
+    /// <summary>Looks at another variant of the study.</summary>
+    public void Choose(string variant) => Take(stored with { Variant = variant });
+
+    /// <summary>True while the design looked at is being dragged.</summary>
+    public bool IsDragged { get; private set; }
+
+    /// <summary>Looks at a design. While something is dragged it is not yet kept.</summary>
+    public void Look(FrameGeometry design, bool isDragged = false)
+    {
+        (Hand, IsDragged) = (design, isDragged);
+        if (!isDragged)
+            Keep(stored with { Hand = Numbers(design) });
+        Changed?.Invoke();
+    }
+
+    /// <summary>Keeps a design to compare with, or drops it.</summary>
+    public void Compare(FrameGeometry design)
+    {
+        Kept = Kept.Contains(design) ? [.. Kept.Where(one => one != design)] : [.. Kept.Append(design).TakeLast(MostKept)];
+        Keep(stored with { Kept = [.. Kept.Select(Numbers)] });
+        Changed?.Invoke();
+    }
+
+    private void Begin(string one, StoredStudy study)
+    {
+        number = one;
+        device.Write(OpenKey, one);
+        history.Begin(study.Text);
+        (Hand, Kept) = (default, []);
+        Take(study);
+    }
+
+    private void Take(StoredStudy next)
+    {
+        Keep(next);
+        Edition++;
+        Edit = StudyEdit.Of(next.Text);
+        var read = StudyFiles.Read(next);
+        (Study, Findings) = (read.Study, read.Diagnostics);
+        if (Study is { } study)
+        {
+            var asBuilt = study.Baseline ?? study.Factors.Aggregate(FrameGeometry.AsBuilt(study.Machine),
+                (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2]));
+            Hand = Hand != default ? Rebuilt(study, asBuilt, Hand) : Geometry(next.Hand) is { } kept ? kept : asBuilt;
+            if (Kept.Count == 0)
+                Kept = [.. next.Kept.Select(Geometry).OfType<FrameGeometry>()];
+        }
+
+        Changed?.Invoke();
+    }
+
+    /// <summary>The design looked at on a machine that may have changed: what the study varies stays, the rest follows the machine.</summary>
+    private static FrameGeometry Rebuilt(Study study, FrameGeometry asBuilt, FrameGeometry hand) => study.Factors.Aggregate(asBuilt,
+        (geometry, factor) => geometry.With(factor.Input, hand[factor.Input]));
+
+    private void Keep(StoredStudy next)
+    {
+        stored = next;
+        if (IsOpen)
+            IsKept = device.Write($"frameopt:study:{number}", JsonSerializer.Serialize(next, StoredJson.Default.StoredStudy));
+    }
+
+    private static double[] Numbers(FrameGeometry design) => [.. FactorCatalogue.All.Select(input => design[input])];
+
+    private static FrameGeometry? Geometry(double[]? numbers) => numbers?.Length != FactorCatalogue.All.Count ? null
+        : FactorCatalogue.All.Aggregate(default(FrameGeometry), (geometry, input) => geometry.With(input, numbers[input.Index]));
+}

@@ -1,0 +1,28 @@
+using FrameOpt.StudyFile;
+
+namespace FrameOpt.Web.State;
+
+/// <summary>Puts a study and the files beside it where the reader of the command line looks for them.</summary>
+public static class StudyFiles
+{
+    /// <summary>Reads a study as the command line reads it.</summary>
+    public static StudyReadResult Read(StoredStudy study) => Read(study.Name, study.Text, study.Beside, study.Variant);
+
+    /// <summary>The same from its parts.</summary>
+    /// <param name="name">Of the study file.</param>
+    /// <param name="text">Of the study file.</param>
+    /// <param name="beside">Files beside it, by name.</param>
+    /// <param name="variant">Or nothing.</param>
+    public static StudyReadResult Read(string name, string text, IReadOnlyDictionary<string, string> beside, string variant)
+    {
+        var folder = Path.Combine(Path.GetTempPath(), "study");
+        Directory.CreateDirectory(folder);
+        foreach (var (other, content) in beside)
+            File.WriteAllText(Path.Combine(folder, Path.GetFileName(other)), content);
+        var path = Path.Combine(folder, Path.GetFileName(name));
+        File.WriteAllText(path, text);
+        var read = StudyReader.Read(path, variant);
+        // A variant that the text no longer has hides nothing else.
+        return read.Study is null && variant.Length > 0 && StudyReader.Read(path) is { Study: not null } plain ? plain : read;
+    }
+}

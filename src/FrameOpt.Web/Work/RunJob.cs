@@ -1,0 +1,81 @@
+using System.IO.Compression;
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+using System.Text;
+using System.Text.Json;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Files;
+using FrameOpt.Running;
+using FrameOpt.Studies;
+using FrameOpt.Web.State;
+
+namespace FrameOpt.Web.Work;
+
+/// <summary>A whole run, in a worker beside the page: what `frameopt run` does, with the files in memory.</summary>
+[SupportedOSPlatform("browser")]
+public static partial class RunJob
+{
+    private static readonly Dictionary<string, byte[]> files = [];
+
+    /// <summary>Runs a study and keeps its files for <see cref="File"/>.</summary>
+    /// <param name="job">A study as the browser keeps it.</param>
+    /// <returns>The answer as JSON.</returns>
+    [JSExport]
+    public static string Run(string job)
+    {
+        var stored = JsonSerializer.Deserialize(job, StoredJson.Default.StoredStudy)!;
+        var study = StudyFiles.Read(stored).Study!;
+        var runner = new StudyRunner(study, 1);
+        var last = 0L;
+        foreach (var step in runner.Steps())
+        {
+            if (Environment.TickCount64 - last < 80)
+                continue;
+            last = Environment.TickCount64;
+            Progress(step.Stage, step.Done, step.Total);
+        }
+
+        Progress(Language.Words.Certainty.Computing, 0, 0);
+        var report = RunReport.Of(runner.Result(), new RunInfo(stored.Name, BuildInfo.Version,
+            (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0));
+        files.Clear();
+        foreach (var (name, write) in RunFolder.Files(report))
+        {
+            Progress(Language.Words.TakeAway.Writing(name), 0, 0);
+            using var stream = new MemoryStream();
+            write(stream);
+            files[name] = stream.ToArray();
+        }
+
+        files[Language.Words.TakeAway.Zip] = Zip(stored);
+        return AnswerJson.Write(RunAnswer.Of(report.Result));
+    }
+
+    /// <summary>Names of the files of the last run.</summary>
+    [JSExport]
+    public static string[] Names() => [.. files.Keys];
+
+    /// <summary>A file of the last run.</summary>
+    [JSExport]
+    public static byte[] File(string name) => files[name];
+
+    /// <summary>The study, what it reads and its results in one archive.</summary>
+    private static byte[] Zip(StoredStudy stored)
+    {
+        using var stream = new MemoryStream();
+        using (var zip = new ZipArchive(stream, ZipArchiveMode.Create))
+        {
+            foreach (var (name, bytes) in stored.Beside.Append(new(stored.Name, stored.Text))
+                .Select(pair => (pair.Key, Encoding.UTF8.GetBytes(pair.Value))).Concat(files.Select(pair => (pair.Key, pair.Value))))
+            {
+                using var entry = zip.CreateEntry(name).Open();
+                entry.Write(bytes);
+            }
+        }
+
+        return stream.ToArray();
+    }
+
+    [JSImport("progress", "worker")]
+    private static partial void Progress(string stage, double done, double total);
+}

@@ -1,0 +1,93 @@
+// What the application asks of the browser. Nothing here computes or sends anything.
+globalThis.frameopt = (() => {
+  let shell = null, worker = null, stopped = null, results = {};
+  const packed = { modules: {}, blocks: {}, bytes: {} };
+
+  function read(name) { try { return localStorage.getItem(name); } catch { return null; } }
+
+  function write(name, text) {
+    try {
+      if (text === null) localStorage.removeItem(name); else localStorage.setItem(name, text);
+      return true;
+    } catch { return false; }
+  }
+
+  function saveBlob(name, parts, type) {
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob(parts, { type }));
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+  }
+
+  const types = { html: "text/html", csv: "text/csv", json: "application/json", zip: "application/zip",
+    xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" };
+  const save = (name, text) => saveBlob(name, [text], "application/yaml");
+  const saveResult = name => saveBlob(name, [results[name]], types[name.split(".").pop()]);
+  const resultText = name => new TextDecoder().decode(results[name]);
+
+  async function open(files) {
+    const texts = await Promise.all([...files].map(async file => [file.name, await file.text()]));
+    await shell.invokeMethodAsync("Opened", texts.map(one => one[0]), texts.map(one => one[1]));
+  }
+
+  function pick() {
+    const box = document.createElement("input");
+    box.type = "file";
+    box.multiple = true;
+    box.accept = ".yaml,.yml,.csv,.txt";
+    box.onchange = () => open(box.files);
+    box.click();
+  }
+
+  function listen(reference) {
+    shell = reference;
+    addEventListener("dragover", event => event.preventDefault());
+    addEventListener("drop", event => { event.preventDefault(); if (event.dataTransfer.files.length) open(event.dataTransfer.files); });
+    addEventListener("keydown", event => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || /^(INPUT|TEXTAREA)$/.test(event.target.tagName)) return;
+      const key = event.key.toLowerCase();
+      if (key !== "z" && key !== "y") return;
+      event.preventDefault();
+      shell.invokeMethodAsync(key === "y" || event.shiftKey ? "Redo" : "Undo");
+    });
+    // An arrow key on a handle moves the handle, not the page.
+    addEventListener("keydown", event => {
+      if (event.target.closest?.(".handle") && event.key.startsWith("Arrow")) event.preventDefault();
+    });
+    const opened = document.querySelector("meta[name=frameopt-open]")?.content;
+    if (opened) fetch(opened).then(answer => answer.ok ? answer.text() : null).then(text =>
+      text && shell.invokeMethodAsync("Opened", [opened.split("/").pop()], [text]));
+  }
+
+  function follow(handle, pointer) {
+    try { handle.setPointerCapture(pointer); } catch { /* The pointer is gone already. */ }
+    const picture = handle.ownerSVGElement;
+    return picture.viewBox.baseVal.width / picture.getBoundingClientRect().width;
+  }
+
+  function placeIn(picture, x, y) {
+    const box = picture.getBoundingClientRect(), view = picture.viewBox.baseVal;
+    return [(x - box.left) * view.width / box.width, (y - box.top) * view.height / box.height];
+  }
+
+  function run(job, reference) {
+    return new Promise((done, fail) => {
+      const end = () => { worker?.terminate(); worker = stopped = null; };
+      stopped = () => { end(); done(null); };
+      worker = new Worker(packed.modules["worker.js"] ?? "worker.js", { type: "module" });
+      worker.onerror = event => { end(); fail(new Error(event.message || "The worker could not start.")); };
+      worker.onmessage = ({ data }) => {
+        if (data.stage) { reference.invokeMethodAsync("Progress", data.stage, data.done, data.total); return; }
+        end();
+        if (data.failure) { fail(new Error(data.failure)); return; }
+        results = data.files;
+        done(data.answer);
+      };
+      worker.postMessage({ base: document.baseURI, modules: packed.modules, bytes: packed.bytes, job });
+    });
+  }
+
+  const stop = () => stopped?.();
+  return { packed, read, write, save, saveResult, resultText, pick, listen, follow, placeIn, run, stop };
+})();

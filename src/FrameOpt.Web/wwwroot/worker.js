@@ -1,0 +1,21 @@
+// A whole run in a worker of its own: the same program, started a second time, so that the page stays usable meanwhile.
+async function unpacked(bytes, url) {
+  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Response(stream, { headers: { "Content-Type": url.endsWith(".wasm") ? "application/wasm" : "application/octet-stream" } });
+}
+
+self.onmessage = async ({ data: { base, modules, bytes, job } }) => {
+  try {
+    const file = url => url.split("/").pop();
+    const { dotnet } = await import(modules["dotnet.js"] ?? new URL("_framework/dotnet.js", base).href);
+    const runtime = await dotnet.withResourceLoader((type, name, url) =>
+      type === "dotnetjs" ? modules[file(url)] ?? url : bytes[file(url)] ? unpacked(bytes[file(url)], url) : url).create();
+    runtime.setModuleImports("worker", { progress: (stage, done, total) => self.postMessage({ stage, done, total }) });
+    const run = (await runtime.getAssemblyExports("FrameOpt.Web.dll")).FrameOpt.Web.Work.RunJob;
+    const answer = run.Run(job);
+    const files = Object.fromEntries(run.Names().map(name => [name, run.File(name)]));
+    self.postMessage({ answer, files });
+  } catch (problem) {
+    self.postMessage({ failure: String(problem?.message ?? problem) });
+  }
+};
