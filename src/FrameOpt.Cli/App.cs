@@ -69,6 +69,7 @@ public static class App
             LineCommand.Build(terminal),
             FitCommand.Build(terminal),
             NewCommand.Build(terminal),
+            OpenCommand.Build(terminal),
             CompletionCommand.Build(terminal),
         };
         var help = new HelpOption("--help", "-h");

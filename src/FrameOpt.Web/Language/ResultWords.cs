@@ -34,7 +34,7 @@ public static partial class Words
         public const string Print = "Print the sheet (A4)";
         public const string Ask = "Make the files";
         public const string Zip = "frameopt-results.zip";
-        public const string Takes = "Takes half a minute or so; the page stays usable.";
+        public const string Takes = "Takes a minute or so; the page stays usable meanwhile.";
         public const string Changed = "The study has changed since the last run.";
         public const string Starting = "starting";
         public const string Sheet = "The sheet as it prints";

@@ -32,6 +32,7 @@ public sealed class PackOneFile : Task
     public override bool Execute()
     {
         Folder = Path.GetFullPath(Folder);
+        RemoveLeftovers();
         var scripts = new List<string>();
         var styles = new List<string>();
         var page = Text("index.html");
@@ -46,6 +47,21 @@ public sealed class PackOneFile : Task
         System.IO.File.WriteAllText(File, page, new UTF8Encoding(false));
         Log.LogMessage(MessageImportance.High, $"{File}: {new FileInfo(File).Length / 1e6:0.0} MB");
         return true;
+    }
+
+    /// <summary>Names carry checksums: what an earlier publish left in the folder would be packed and served as well.</summary>
+    private void RemoveLeftovers()
+    {
+        var start = Text("_framework/dotnet.js");
+        var framework = new DirectoryInfo(Path.Combine(Folder, "_framework"));
+        foreach (var file in framework.GetFiles().Where(file => file.Name is not ("dotnet.js" or "blazor.webassembly.js")))
+        {
+            if (!start.Contains($"\"{file.Name}\""))
+                file.Delete();
+        }
+
+        foreach (var folder in framework.GetDirectories())
+            folder.Delete(recursive: true);
     }
 
     /// <summary>The modules of the runtime as they are, because the page must know their address at once; all else compressed.</summary>

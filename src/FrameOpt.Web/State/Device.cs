@@ -45,8 +45,8 @@ public sealed class Device(IJSRuntime js)
 
     /// <summary>Runs a study beside the page, so that the page stays usable.</summary>
     /// <param name="job">The study as JSON.</param>
-    /// <param name="progress">Its method Progress is called.</param>
-    /// <returns>The answer as JSON; null when it was stopped.</returns>
+    /// <param name="progress">Its methods Progress and Answered are called.</param>
+    /// <returns>Null when it was stopped.</returns>
     public ValueTask<string?> RunBeside<T>(string job, DotNetObjectReference<T> progress)
         where T : class => js.InvokeAsync<string?>("frameopt.run", CancellationToken.None, job, progress);
 

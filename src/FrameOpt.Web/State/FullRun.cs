@@ -9,6 +9,8 @@ namespace FrameOpt.Web.State;
 /// <param name="read">Reads the answer.</param>
 public sealed class FullRun(Session session, Device device, Func<string, RunAnswer> read)
 {
+    private int started;
+
     /// <summary>Something changed: draw again.</summary>
     public event Action? Changed;
 
@@ -21,7 +23,7 @@ public sealed class FullRun(Session session, Device device, Func<string, RunAnsw
     /// <summary>Share done of this stage, 0 to 1; null where that is not known.</summary>
     public double? Share { get; private set; }
 
-    /// <summary>Of the last run that came to its end.</summary>
+    /// <summary>Of the last run.</summary>
     public RunAnswer? Answer { get; private set; }
 
     /// <summary>Why the last run failed; null when it did not.</summary>
@@ -29,6 +31,9 @@ public sealed class FullRun(Session session, Device device, Func<string, RunAnsw
 
     /// <summary>The edition of the text that the answer belongs to.</summary>
     public int Edition { get; private set; }
+
+    /// <summary>True when its files are written.</summary>
+    public bool HasFiles { get; private set; }
 
     /// <summary>True when the study has not changed since.</summary>
     public bool IsCurrent => Answer is not null && Edition == session.Edition;
@@ -40,14 +45,14 @@ public sealed class FullRun(Session session, Device device, Func<string, RunAnsw
     {
         if (IsRunning)
             return;
-        var edition = session.Edition;
+        started = session.Edition;
+        HasFiles = false;
         (IsRunning, Stage, Share, Failure) = (true, stage, null, null);
         Changed?.Invoke();
         using var self = DotNetObjectReference.Create(this);
         try
         {
-            if (await device.RunBeside(job, self) is { } answer)
-                (Answer, Edition) = (read(answer), edition);
+            HasFiles = await device.RunBeside(job, self) is not null;
         }
         catch (JSException problem)
         {
@@ -60,6 +65,14 @@ public sealed class FullRun(Session session, Device device, Func<string, RunAnsw
 
     /// <summary>Stops it; nothing is kept of it.</summary>
     public void Stop() => device.StopRun();
+
+    /// <summary>Called by the worker, which then writes the files.</summary>
+    [JSInvokable]
+    public void Answered(string answer)
+    {
+        (Answer, Edition) = (read(answer), started);
+        Changed?.Invoke();
+    }
 
     /// <summary>Called by the worker.</summary>
     [JSInvokable]

@@ -76,9 +76,15 @@ public sealed class Session(Device device)
             Begin(one, found);
     }
 
-    /// <summary>Opens a text as a new study.</summary>
+    /// <summary>Opens a text as a new study; one that is kept just so is opened again.</summary>
     public void Open(string name, string text)
     {
+        if (All().FirstOrDefault(kept => kept.Study.Name == name && kept.Study.Text == text) is { Number: { } known })
+        {
+            Reopen(known);
+            return;
+        }
+
         var numbers = StoredJson.Numbers(device.Read(NumbersKey));
         var next = $"{numbers.Select(one => int.TryParse(one, out var value) ? value : 0).DefaultIfEmpty().Max() + 1}";
         IsKept = device.Write(NumbersKey, JsonSerializer.Serialize([.. numbers, next], StoredJson.Default.ListString));

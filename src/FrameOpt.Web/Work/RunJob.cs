@@ -17,7 +17,9 @@ public static partial class RunJob
 {
     private static readonly Dictionary<string, byte[]> files = [];
 
-    /// <summary>Runs a study and keeps its files for <see cref="File"/>.</summary>
+    private static RunReport? last;
+
+    /// <summary>Runs a study and keeps run.json for <see cref="File"/>.</summary>
     /// <param name="job">A study as the browser keeps it.</param>
     /// <returns>The answer as JSON.</returns>
     [JSExport]
@@ -26,29 +28,35 @@ public static partial class RunJob
         var stored = JsonSerializer.Deserialize(job, StoredJson.Default.StoredStudy)!;
         var study = StudyFiles.Read(stored).Study!;
         var runner = new StudyRunner(study, 1);
-        var last = 0L;
+        var told = 0L;
         foreach (var step in runner.Steps())
         {
-            if (Environment.TickCount64 - last < 80)
+            if (Environment.TickCount64 - told < 80)
                 continue;
-            last = Environment.TickCount64;
+            told = Environment.TickCount64;
             Progress(step.Stage, step.Done, step.Total);
         }
 
         Progress(Language.Words.Certainty.Computing, 0, 0);
-        var report = RunReport.Of(runner.Result(), new RunInfo(stored.Name, BuildInfo.Version,
+        last = RunReport.Of(runner.Result(), new RunInfo(stored.Name, BuildInfo.Version,
             (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0));
         files.Clear();
-        foreach (var (name, write) in RunFolder.Files(report))
+        Write(RunFolder.Files(last).First(file => file.Name == RunFolder.RunJsonName));
+        return AnswerJson.Write(RunAnswer.Of(last.Result));
+    }
+
+    /// <summary>Writes the other files of the run, which takes longest.</summary>
+    /// <param name="job">The same study.</param>
+    [JSExport]
+    public static void WriteFiles(string job)
+    {
+        foreach (var file in RunFolder.Files(last!).Where(file => !files.ContainsKey(file.Name)))
         {
-            Progress(Language.Words.TakeAway.Writing(name), 0, 0);
-            using var stream = new MemoryStream();
-            write(stream);
-            files[name] = stream.ToArray();
+            Progress(Language.Words.TakeAway.Writing(file.Name), 0, 0);
+            Write(file);
         }
 
-        files[Language.Words.TakeAway.Zip] = Zip(stored);
-        return AnswerJson.Write(RunAnswer.Of(report.Result));
+        files[Language.Words.TakeAway.Zip] = Zip(JsonSerializer.Deserialize(job, StoredJson.Default.StoredStudy)!);
     }
 
     /// <summary>Names of the files of the last run.</summary>
@@ -58,6 +66,13 @@ public static partial class RunJob
     /// <summary>A file of the last run.</summary>
     [JSExport]
     public static byte[] File(string name) => files[name];
+
+    private static void Write((string Name, Action<Stream> Write) file)
+    {
+        using var stream = new MemoryStream();
+        file.Write(stream);
+        files[file.Name] = stream.ToArray();
+    }
 
     /// <summary>The study, what it reads and its results in one archive.</summary>
     private static byte[] Zip(StoredStudy stored)

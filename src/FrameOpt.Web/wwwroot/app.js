@@ -1,7 +1,7 @@
 // What the application asks of the browser. Nothing here computes or sends anything.
 globalThis.frameopt = (() => {
   let shell = null, worker = null, stopped = null, results = {};
-  const packed = { modules: {}, blocks: {}, bytes: {} };
+  const packed = { modules: {}, texts: {}, blocks: {}, bytes: {} };
 
   function read(name) { try { return localStorage.getItem(name); } catch { return null; } }
 
@@ -55,9 +55,17 @@ globalThis.frameopt = (() => {
     addEventListener("keydown", event => {
       if (event.target.closest?.(".handle") && event.key.startsWith("Arrow")) event.preventDefault();
     });
-    const opened = document.querySelector("meta[name=frameopt-open]")?.content;
-    if (opened) fetch(opened).then(answer => answer.ok ? answer.text() : null).then(text =>
-      text && shell.invokeMethodAsync("Opened", [opened.split("/").pop()], [text]));
+    const named = document.querySelector("meta[name=frameopt-open]")?.content;
+    if (named) openNamed(named);
+  }
+
+  // The study that `frameopt open` was started with: once, so that a reload keeps what was changed since.
+  async function openNamed(address) {
+    const answer = await fetch(address);
+    const text = answer.ok ? await answer.text() : null;
+    if (text === null || sessionStorage.getItem("frameopt:named") === text) return;
+    sessionStorage.setItem("frameopt:named", text);
+    await shell.invokeMethodAsync("Opened", [decodeURIComponent(address.split("/").pop())], [text]);
   }
 
   function follow(handle, pointer) {
@@ -75,16 +83,16 @@ globalThis.frameopt = (() => {
     return new Promise((done, fail) => {
       const end = () => { worker?.terminate(); worker = stopped = null; };
       stopped = () => { end(); done(null); };
-      worker = new Worker(packed.modules["worker.js"] ?? "worker.js", { type: "module" });
+      worker = new Worker(packed.modules["worker.js"] ?? "worker.js");
       worker.onerror = event => { end(); fail(new Error(event.message || "The worker could not start.")); };
       worker.onmessage = ({ data }) => {
         if (data.stage) { reference.invokeMethodAsync("Progress", data.stage, data.done, data.total); return; }
+        if (data.files) results = data.files;
+        if (data.answer) { reference.invokeMethodAsync("Answered", data.answer); return; }
         end();
-        if (data.failure) { fail(new Error(data.failure)); return; }
-        results = data.files;
-        done(data.answer);
+        if (data.failure) fail(new Error(data.failure)); else done("done");
       };
-      worker.postMessage({ base: document.baseURI, modules: packed.modules, bytes: packed.bytes, job });
+      worker.postMessage({ base: document.baseURI, texts: packed.texts, bytes: packed.bytes, job });
     });
   }
 

@@ -4,10 +4,12 @@
   const packed = frameopt.packed;
   for (const block of document.querySelectorAll("script[data-file]")) {
     const file = block.dataset.file;
-    if (file.endsWith(".js"))
+    if (file.endsWith(".js")) {
+      packed.texts[file] = block.textContent;
       packed.modules[file] = URL.createObjectURL(new Blob([block.textContent], { type: "text/javascript" }));
-    else
+    } else {
       packed.blocks[file] = block;
+    }
   }
 
   function unpack(url) {

@@ -4,18 +4,24 @@ async function unpacked(bytes, url) {
   return new Response(stream, { headers: { "Content-Type": url.endsWith(".wasm") ? "application/wasm" : "application/octet-stream" } });
 }
 
-self.onmessage = async ({ data: { base, modules, bytes, job } }) => {
+// A listener, not onmessage: the runtime takes a worker with onmessage for one of its own threads and waits for ever.
+self.addEventListener("message", async ({ data: { base, texts, bytes, job } }) => {
   try {
+    const modules = {};
+    // From a disk a worker may only load modules whose address it made itself.
+    for (const [name, text] of Object.entries(texts))
+      modules[name] = URL.createObjectURL(new Blob([text], { type: "text/javascript" }));
     const file = url => url.split("/").pop();
     const { dotnet } = await import(modules["dotnet.js"] ?? new URL("_framework/dotnet.js", base).href);
     const runtime = await dotnet.withResourceLoader((type, name, url) =>
       type === "dotnetjs" ? modules[file(url)] ?? url : bytes[file(url)] ? unpacked(bytes[file(url)], url) : url).create();
     runtime.setModuleImports("worker", { progress: (stage, done, total) => self.postMessage({ stage, done, total }) });
     const run = (await runtime.getAssemblyExports("FrameOpt.Web.dll")).FrameOpt.Web.Work.RunJob;
-    const answer = run.Run(job);
-    const files = Object.fromEntries(run.Names().map(name => [name, run.File(name)]));
-    self.postMessage({ answer, files });
+    const files = () => Object.fromEntries(run.Names().map(name => [name, run.File(name)]));
+    self.postMessage({ answer: run.Run(job), files: files() });
+    run.WriteFiles(job);
+    self.postMessage({ done: true, files: files() });
   } catch (problem) {
     self.postMessage({ failure: String(problem?.message ?? problem) });
   }
-};
+});
