@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using FrameOpt.Cli;
+using FrameOpt.Reports.Files;
 using FrameOpt.Studies;
 using FrameOpt.Tests.Reports;
 using FrameOpt.Tests.StudyFile;
