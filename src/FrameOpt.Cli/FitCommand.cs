@@ -72,8 +72,10 @@ internal static class FitCommand
         var fit = HangCheckFit.Of(study, geometry, new ScaleReading(loads.Value.LeftNewtons, loads.Value.RightNewtons));
         var text = File.ReadAllText(request.StudyPath);
         var correction = CorrectedStudy.Of(text, study, fit, Origin(fit.Reading));
-        if (StudyReader.Parse(Encoding.UTF8.GetBytes(correction.Text), Path.GetFileName(request.StudyPath)).Study is not { } measured)
+        var corrected = StudyReader.Parse(Encoding.UTF8.GetBytes(correction.Text), "the corrected study");
+        if (corrected.Study is not { } measured)
         {
+            ConsoleWriter.WriteDiagnostics(terminal, request.StudyPath, corrected.Diagnostics);
             terminal.Error.WriteLine("These readings would move a number of the study out of what is possible, so nothing was corrected: "
                 + "check that the scales read what is typed, and that frame, pilot and fuel are those of the study.");
             return ExitCode.InvalidInput;
@@ -98,7 +100,7 @@ internal static class FitCommand
         ? new AnswerSection("The corrected study", ["No number of the study changes."])
         : new AnswerSection("The corrected study",
             ["Only these numbers change; --out writes the file, with your comments. Run it: the choice over all factors may change too."],
-            new AnswerTable(["number", "was", "is now"], [.. correction.Changes.Where(change => !change.Path.EndsWith("correlations", StringComparison.Ordinal)).Select(change =>
+            new AnswerTable(["number", "was", "is now"], [.. correction.Changes.Where(change => !change.IsList).Select(change =>
                 (IReadOnlyList<string>)[change.Name, change.Before.Length == 0 ? "not given" : change.Before, change.After])]));
 
     private static string Origin(ScaleReading reading) => string.Create(CultureInfo.InvariantCulture,

@@ -16,6 +16,9 @@ public sealed record StudyChange(string Path, string Name, string Before, string
 {
     /// <summary>True for a number of the machine, false for how far one may be off.</summary>
     public bool IsOfMachine => !Path.StartsWith("noise.", StringComparison.Ordinal);
+
+    /// <summary>True for a list, which is long to read.</summary>
+    public bool IsList => After.StartsWith('[');
 }
 
 /// <summary>A user's study with what a hang check taught it: only numbers change, every comment stays.</summary>
@@ -116,6 +119,7 @@ public sealed record CorrectedStudy(string Text, IReadOnlyList<StudyChange> Chan
         var first = text.StartsWith("# yaml-language-server", StringComparison.Ordinal) ? text.IndexOf('\n') + 1 : 0;
         var lines = changes.Where(change => change.IsOfMachine).Select(change =>
             $"#   {change.Name} ({change.Path}): {(change.Before.Length == 0 ? "not given" : change.Before)} -> {change.After}\n");
-        return $"{text[..first]}# Corrected by frameopt from a {origin}:\n{string.Concat(lines)}#   and how far they may still be off, under noise\n{text[first..]}";
+        return $"{text[..first]}# Corrected by frameopt from a {origin}:\n{string.Concat(lines)}"
+            + $"#   and how far they may still be off, under noise\n{text[first..]}";
     }
 }

@@ -39,7 +39,17 @@ public sealed class StudyEdit
     /// <param name="path">Of the list.</param>
     /// <param name="list">In brackets, each item as it should stand.</param>
     public string WithList(string path, string list) => Find(path) is { Value: null, IsGroup: false, IsFlow: true } found
-        ? string.Concat(text.AsSpan(0, found.Start), list, text.AsSpan(found.End)) : WithWritten(path, list);
+        ? string.Concat(text.AsSpan(0, found.Start), list, text.AsSpan(Closing(found.Start) + 1)) : WithWritten(path, list);
+
+    /// <summary>Where the bracket closes that opens at a place.</summary>
+    private int Closing(int at)
+    {
+        var depth = 0;
+        do
+            depth += text[at] == '[' ? 1 : text[at] == ']' ? -1 : 0;
+        while (depth > 0 && ++at < text.Length);
+        return at;
+    }
 
     private string WithWritten(string path, string written)
     {
