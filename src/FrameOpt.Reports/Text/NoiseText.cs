@@ -66,7 +66,8 @@ public static class NoiseText
             : $", from {Deviation(source, normal.From)} to {Deviation(source, normal.To)}";
     }
 
-    private static string Size(NoiseSource source, double size)
+    /// <summary>The size of a deviation: "12.8 mm", "5.0 %".</summary>
+    public static string Size(NoiseSource source, double size)
     {
         var (value, format, unit) = source.Unit switch
         {

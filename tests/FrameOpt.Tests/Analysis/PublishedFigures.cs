@@ -10,7 +10,7 @@ internal static class PublishedFigures
 
     public static readonly string[] Quadratic = ["1", "x1", "x2", "x1x2", "x1^2", "x2^2"];
 
-    public static RegressionFit Fit(string file, string[] factors, string response, params string[] terms)
+    public static RegressionFit Fitted(string file, string[] factors, string response, params string[] terms)
     {
         var table = ReferenceTable.Read(file);
         return Regression.Fit(ModelTerms.Parse(factors.Length, terms), table.Columns(factors), table.Column(response), ErrorKind.Measured);

@@ -10,7 +10,7 @@ public class WorkedRegressionTests
     [Fact]
     public void Filtration_rate_reduced_model()
     {
-        var fit = Fit("plan-filtration-rate.csv", ["x1", "x2", "x3", "x4"], "y", "1", "x1", "x3", "x4", "x1x3", "x1x4");
+        var fit = Fitted("plan-filtration-rate.csv", ["x1", "x2", "x3", "x4"], "y", "1", "x1", "x3", "x4", "x1x3", "x1x4");
         Are([70.0625, 10.8125, 4.9375, 7.3125, -9.0625, 8.3125], fit);
         Assert.All(fit.Coefficients, coefficient => Near(1.1043238882, coefficient.StandardError));
         Assert.All(fit.Coefficients.Skip(1), coefficient => Near(1, coefficient.VarianceInflation));
@@ -29,7 +29,7 @@ public class WorkedRegressionTests
     [Fact]
     public void Tungsten_uniformity_second_order()
     {
-        var fit = Fit("plan-cvd-tungsten.csv", ["x1", "x2"], "uniformity", Quadratic);
+        var fit = Fitted("plan-cvd-tungsten.csv", ["x1", "x2"], "uniformity", Quadratic);
         Are([5.8661259703, -1.9096703516, -0.2240812668, 1.6861733783, 0.1337334835, 0.0337334835], fit);
         AreErrors([0.4177266299, 0.3610305598, 0.3610305598, 0.7176550592, 0.6073297824, 0.6073297824], fit);
         Near(2.617549433, fit.Anova.ResidualSumOfSquares);
@@ -48,7 +48,7 @@ public class WorkedRegressionTests
         AreValues([0.9283015183, -0.7608345513], surface.Eigenvalues);
         Assert.Equal(SurfaceShape.Saddle, surface.Shape);
 
-        var reduced = Fit("plan-cvd-tungsten.csv", ["x1", "x2"], "uniformity", "1", "x1", "x2", "x1x2");
+        var reduced = Fitted("plan-cvd-tungsten.csv", ["x1", "x2"], "uniformity", "1", "x1", "x2", "x1x2");
         Are([5.9272727273, -1.9096703516, -0.2240812668, 1.6861733783], reduced);
         Near(2.642973445, reduced.Anova.ResidualSumOfSquares);
         Near(0.870326905, reduced.Anova.RSquared);
@@ -58,7 +58,7 @@ public class WorkedRegressionTests
     [Fact]
     public void Tungsten_stress_second_order()
     {
-        var fit = Fit("plan-cvd-tungsten.csv", ["x1", "x2"], "stress", Quadratic);
+        var fit = Fitted("plan-cvd-tungsten.csv", ["x1", "x2"], "stress", Quadratic);
         Are([7.7900399911, 0.735932676, 0.4968628623, 0.0694306685, -0.5287277041, -0.1187277041], fit);
         AreErrors([0.0444951423, 0.0384560259, 0.0384560259, 0.0764427299, 0.0646911715, 0.0646911715], fit);
         Near(0.02969858562, fit.Anova.ResidualSumOfSquares);
@@ -73,7 +73,7 @@ public class WorkedRegressionTests
         AreValues([-0.1158090796, -0.5316463287], surface.Eigenvalues);
         Assert.Equal(SurfaceShape.Maximum, surface.Shape);
 
-        var reduced = Fit("plan-cvd-tungsten.csv", ["x1", "x2"], "stress", "1", "x1", "x2", "x1^2");
+        var reduced = Fitted("plan-cvd-tungsten.csv", ["x1", "x2"], "stress", "1", "x1", "x2", "x1^2");
         Are([7.7341024941, 0.735932676, 0.4968628623, -0.4942554116], reduced);
         Near(0.05460548879, reduced.Anova.ResidualSumOfSquares);
         Near(0.9848320385, reduced.Anova.RSquared);
@@ -84,7 +84,7 @@ public class WorkedRegressionTests
     public void Box_Behnken_of_three_factors()
     {
         string[] names = ["1", "x1", "x2", "x3", "x1^2", "x2^2", "x3^2", "x1x2", "x1x3", "x2x3"];
-        var fit = Fit("plan-box-behnken-3.csv", ["x1", "x2", "x3"], "y", names);
+        var fit = Fitted("plan-box-behnken-3.csv", ["x1", "x2", "x3"], "y", names);
         Are([80, 0.625, 22.625, -7, 16, -20, 18.25, 9, -9.25, 1.25], fit);
         AreErrors([8.46631982792, 6.69321351392, 6.69321351392, 6.69321351392, 9.2259581384, 9.2259581384, 9.2259581384,
             9.46563332724, 9.46563332724, 9.46563332724], fit);

@@ -20,8 +20,9 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.ProductLine"] = ["FrameOpt.Numerics", "FrameOpt.ProductLine.PMedian"],
         ["FrameOpt.Studies"] = [.. BelowStudies],
         ["FrameOpt.Uncertainty"] = [.. BelowStudies, "FrameOpt.Studies"],
+        ["FrameOpt.Fit"] = [.. BelowStudies, "FrameOpt.Studies"],
         ["FrameOpt.StudyFile"] = [.. BelowStudies, "FrameOpt.Studies"],
-        ["FrameOpt.Running"] = [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.StudyFile"],
+        ["FrameOpt.Running"] = [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.Fit", "FrameOpt.StudyFile"],
 
         ["FrameOpt.Reports.Text"] = [.. Library],
         ["FrameOpt.Reports.Tables"] = [.. Library, "FrameOpt.Reports.Text"],
@@ -41,7 +42,7 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.Numerics", "FrameOpt.Model", "FrameOpt.Plans", "FrameOpt.Search", "FrameOpt.Analysis", "FrameOpt.ProductLine*"];
 
     private static string[] Library =>
-        [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.StudyFile", "FrameOpt.Running"];
+        [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.Fit", "FrameOpt.StudyFile", "FrameOpt.Running"];
 
     private static string[] Parts => ["FrameOpt.Reports.Text", "FrameOpt.Reports.Tables", "FrameOpt.Reports.Graphics"];
 

@@ -33,11 +33,29 @@ public sealed class StudyEdit
     /// <summary>The text with one value replaced, or added to the group it belongs to; the same text where that cannot be.</summary>
     /// <param name="path">Of the value.</param>
     /// <param name="value">As it should stand; put in quotes where it needs them.</param>
-    public string With(string path, string value)
+    public string With(string path, string value) => WithWritten(path, Quoted(value));
+
+    /// <summary>The text with a list added, or put in the place of one in brackets; the same text where that cannot be.</summary>
+    /// <param name="path">Of the list.</param>
+    /// <param name="list">In brackets, each item as it should stand.</param>
+    public string WithList(string path, string list) => Find(path) is { Value: null, IsGroup: false, IsFlow: true } found
+        ? string.Concat(text.AsSpan(0, found.Start), list, text.AsSpan(Closing(found.Start) + 1)) : WithWritten(path, list);
+
+    /// <summary>Where the bracket closes that opens at a place.</summary>
+    private int Closing(int at)
+    {
+        var depth = 0;
+        do
+            depth += text[at] == '[' ? 1 : text[at] == ']' ? -1 : 0;
+        while (depth > 0 && ++at < text.Length);
+        return at;
+    }
+
+    private string WithWritten(string path, string written)
     {
         if (Find(path) is { } found)
-            return found.Value is null ? text : string.Concat(text.AsSpan(0, found.Start), Quoted(value), text.AsSpan(found.End));
-        var (parent, key, written) = ("", path, Quoted(value));
+            return found.Value is null ? text : string.Concat(text.AsSpan(0, found.Start), written, text.AsSpan(found.End));
+        var (parent, key) = ("", path);
         while (key.LastIndexOf('.') is >= 0 and var at)
         {
             (parent, key) = (key[..at], key[(at + 1)..]);
