@@ -86,6 +86,7 @@ without_threads() {
     done
     answer evaluate-table evaluate "$root/studies/custom-match/study.yaml" --set lateral_offset='-25 mm'
     answer plan plan "$root/studies/rationale/study.yaml" --csv "$here/plan.csv"
+    answer fit fit "$root/studies/custom-match/study.yaml" --scales 'left 50.2 kgf, right 58.8 kgf' --set lateral_offset='-20 mm'
     answer mistakes check "$root/tests/FrameOpt.Tests/References/twenty-mistakes.yaml"
     without_commit
 }

@@ -6,7 +6,6 @@ namespace FrameOpt.Tests.Architecture;
 public class ReachableTypesTests
 {
     private const string MeasuredPlans = "analyses measured runs; no command reads measured runs yet";
-    private const string Browser = "the application in the browser edits studies with it";
     private const string SpaceFillingPlans = "space-filling plans; a study cannot ask for one yet";
 
     /// <summary>Public types that no command reaches, by name, each with what needs it.</summary>
@@ -30,7 +29,6 @@ public class ReachableTypesTests
         ["ResponseDesirability"] = MeasuredPlans,
         ["SpaceFilling"] = SpaceFillingPlans,
         ["StepwiseSelection"] = MeasuredPlans,
-        ["StudyEdit"] = Browser,
         ["TwoLevelEffects"] = MeasuredPlans,
     };
 

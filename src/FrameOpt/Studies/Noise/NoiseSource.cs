@@ -86,8 +86,7 @@ public sealed class NoiseSource
     { IsOfFrame = true };
 
     public static readonly NoiseSource PropellerThrust = new(
-        "propeller_thrust", "thrust of the propeller", NoiseUnit.Share, amount,
-        "thrust coefficient", new Spread.Normal(0.03),
+        "propeller_thrust", "thrust of the propeller", NoiseUnit.Share, amount, "thrust coefficient", new Spread.Normal(0.03),
         "repeatability of bench runs, common practice, no source", (state, d) => state.Propeller(1 + d, 1));
 
     public static readonly NoiseSource PropellerTorque = new(
