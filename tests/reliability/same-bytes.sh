@@ -30,6 +30,8 @@ make() { # make NAME THREADS COMMAND...: the program's files and answers in a fo
     # Times differ from run to run by nature, and the list of files has their checksum.
     rm "$work/$name/files/timings.json" "$work/$name/files/manifest.json"
     sed -i "s|$work/$name|FOLDER|" "$work/$name/answer.txt"
+    # The usage names the program as it was started.
+    sed -i 's/FrameOpt\.Cli /FrameOpt /' "$work/$name/help.txt"
 }
 compare() { # compare NAME THREADS COMMAND...
     make "$@"
