@@ -81,7 +81,7 @@ public static class SpeedGuard
         }
         );
         yield return ("shares of the spread of a design", 16.5, () => SpreadSharesRun.Of(study.Noise, model, design, threads: 1));
-        yield return ("balanced bands of 100 designs", 0.37, () =>
+        yield return ("balanced bands of 100 designs", 0.55, () =>
         {
             for (var i = 0; i < 100; i++)
                 bands.Find(design, 3);
