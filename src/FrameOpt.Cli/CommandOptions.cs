@@ -18,6 +18,16 @@ internal static class StudyArgument
         Arity = ArgumentArity.ZeroOrMore,
     };
 
+    /// <summary>Factors of one frame.</summary>
+    /// <param name="of">Which frame: "the frame that hung".</param>
+    public static Option<string[]> Settings(string of) => new("--set")
+    {
+        Description = $"A factor of {of} and its value, for example lateral_offset='25 mm'; once for each factor that differs from the "
+            + "study's baseline.",
+        HelpName = "factor='value unit'",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+
     /// <summary>Reads the study, or prints every mistake and gives null.</summary>
     public static Study? Open(string path, IReadOnlyList<string>? variants, Terminal terminal)
     {

@@ -19,13 +19,7 @@ internal static class EvaluateCommand
     {
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
-        var set = new Option<string[]>("--set")
-        {
-            Description =
-                "A factor and its value, for example lateral_offset='25 mm'; once for each factor that differs from the study's baseline.",
-            HelpName = "factor='value unit'",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
+        var set = StudyArgument.Settings("the design");
         var json = new Option<bool>("--json") { Description = "Write JSON instead of tables." };
         var folder = OutputOptions.Folder(
             "Folder for the page with its test card, the workbook and the other files of a run, for this one frame; without it nothing is "

@@ -24,13 +24,7 @@ internal static class FitCommand
             HelpName = "'left load, right load'",
             Required = true,
         };
-        var set = new Option<string[]>("--set")
-        {
-            Description = "A factor of the frame that hung and its value, for example lateral_offset='25 mm'; once for each factor that "
-                + "differs from the study's baseline.",
-            HelpName = "factor='value unit'",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
+        var set = StudyArgument.Settings("the frame that hung");
         var corrected = new Option<string?>("--out")
         {
             Description = "Also write the study with the corrected numbers to this file; it must not exist yet, and yours stays as it is.",
@@ -93,7 +87,16 @@ internal static class FitCommand
             Changes(correction),
             new AnswerSection("Cautions", Cautions.FirstPage),
         ]);
-        return request.Corrected is null || Write(request.Corrected, correction, terminal) ? ExitCode.Success : ExitCode.InvalidInput;
+        if (request.Corrected is null)
+            return ExitCode.Success;
+        if (!NewFile.TryWrite(request.Corrected, stream => stream.Write(Encoding.UTF8.GetBytes(correction.Text)), "The corrected study",
+            terminal))
+        {
+            return ExitCode.InvalidInput;
+        }
+
+        terminal.Out.WriteLine($"Written to {VisibleText.Path(request.Corrected)}.");
+        return ExitCode.Success;
     }
 
     private static AnswerSection Changes(CorrectedStudy correction) => correction.Changes.Count == 0
@@ -106,22 +109,6 @@ internal static class FitCommand
     private static string Origin(ScaleReading reading) => string.Create(CultureInfo.InvariantCulture,
         $"hang check read on {DateTime.Now:yyyy-MM-dd}, left {NumberFormat.Load(reading.LeftNewtons)}, ")
         + $"right {NumberFormat.Load(reading.RightNewtons)}";
-
-    private static bool Write(string path, CorrectedStudy correction, Terminal terminal)
-    {
-        try
-        {
-            using var written = NewFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(correction.Text)));
-            written.Place();
-            terminal.Out.WriteLine($"Written to {VisibleText.Path(path)}.");
-            return true;
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            terminal.Error.WriteLine($"The corrected study could not be written to {VisibleText.Path(path)}: {problem.Message}");
-            return false;
-        }
-    }
 
     private sealed record Request(string StudyPath, string Scales, IReadOnlyList<string> Settings, string? Corrected);
 }

@@ -1,4 +1,5 @@
 using FrameOpt.StudyFile.Syntax;
+using Spectre.Console;
 
 namespace FrameOpt.Cli;
 
@@ -57,6 +58,27 @@ internal sealed class NewFile : IDisposable
         {
             file.Dispose();
             throw;
+        }
+    }
+
+    /// <summary>Writes a file to its place, or says why not.</summary>
+    /// <param name="path">Of the file.</param>
+    /// <param name="write">Writes the content.</param>
+    /// <param name="what">As the beginning of a sentence: "The runs".</param>
+    /// <param name="terminal">For the reason.</param>
+    public static bool TryWrite(string path, Action<Stream> write, string what, Terminal terminal)
+    {
+        try
+        {
+            using var written = Write(path, write);
+            written.Place();
+            return true;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine(File.Exists(path) ? $"{VisibleText.Path(path)} already exists; choose another name."
+                : $"{what} could not be written to {VisibleText.Path(path)}: {problem.Message}");
+            return false;
         }
     }
 

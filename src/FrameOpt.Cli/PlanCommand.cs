@@ -75,7 +75,7 @@ internal static class PlanCommand
         }
 
         var (answer, sections) = work.GetAwaiter().GetResult();
-        if (csv is not null && !TryWrite(answer, csv, terminal))
+        if (csv is not null && !NewFile.TryWrite(csv, stream => CsvTable.Write(PlanTable.Of(answer), stream), "The runs", terminal))
             return ExitCode.InvalidInput;
         if (terminal.StopRequested())
         {
@@ -88,22 +88,5 @@ internal static class PlanCommand
         terminal.Out.WriteLine($"{DatumText.MovingArms(study.Machine)}{DatumText.Sentence(study.Machine)}");
         ConsoleWriter.WriteSections(terminal.Out, sections);
         return ExitCode.Success;
-    }
-
-    private static bool TryWrite(PlanResult answer, string file, Terminal terminal)
-    {
-        try
-        {
-            using var written = NewFile.Write(file, stream => CsvTable.Write(PlanTable.Of(answer), stream));
-            written.Place();
-            return true;
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            terminal.Error.WriteLine(File.Exists(file)
-                ? $"{VisibleText.Path(file)} already exists; choose another name."
-                : $"The runs could not be written to {VisibleText.Path(file)}: {problem.Message}");
-            return false;
-        }
     }
 }

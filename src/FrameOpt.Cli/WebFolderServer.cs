@@ -3,7 +3,8 @@ using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Cli;
 
-/// <summary>Serves a folder, and one study with what lies beside it, to this machine only. Nothing can be changed through it.</summary>
+/// <summary>Serves a folder and one study file to this machine only; tables that the study reads are dropped on the page. Nothing can be
+/// changed through it.</summary>
 /// <param name="folder">With index.html.</param>
 /// <param name="study">Path of a study file, or null.</param>
 internal sealed class WebFolderServer(string folder, string? study) : IDisposable

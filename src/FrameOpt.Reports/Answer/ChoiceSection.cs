@@ -28,7 +28,7 @@ internal static class ChoiceSection
             yield return Shares(study, uncertainty);
     }
 
-    private static IEnumerable<string> Sentences(Study study, ChoiceResult choice, NoiseSource? first)
+    private static IEnumerable<string> Sentences(Study study, ChoiceResult choice, NoiseSource? source)
     {
         var chosen = choice.Standings[0];
         yield return choice.Standings.Count == 1 ? "It is the only design on the front."
@@ -45,9 +45,12 @@ internal static class ChoiceSection
             yield return "NOT THE BEST OVER THE CASES: "
                 + $"{NumberFormat.Count(choice.Better.Count, "other design")} of the front ranked before it in 80 of 100 "
                 + "cases or more, of those in which one of the two meets every limit.";
-        yield return Group(study, chosen.Design, choice, first);
-        if (choice.AsDrawn.Design != choice.Robust.Design)
-            yield return Regret(study, choice);
+        yield return Group(study, chosen.Design, choice, source);
+        if (choice.AsDrawn.Design != choice.Robust.Design
+            && study.Objectives.Select(objective => objective.OfOneCase).OfType<StudyObjective>().FirstOrDefault() is { } first)
+        {
+            yield return Regret(study, choice, first);
+        }
     }
 
     private static string None(ChoiceResult choice) => choice.NoneMeetsLimits > 0
@@ -77,7 +80,7 @@ internal static class ChoiceSection
             + (others.Count == 0 ? "." : $": {string.Join("; ", others)}.");
     }
 
-    private static string Group(Study study, FrontDesign chosen, ChoiceResult choice, NoiseSource? first)
+    private static string Group(Study study, FrontDesign chosen, ChoiceResult choice, NoiseSource? source)
     {
         var others = choice.Group.Count - 1;
         if (others == 0)
@@ -87,21 +90,21 @@ internal static class ChoiceSection
             : $"THE EASIEST OF THEM TO BUILD: {Named(study, chosen, choice.Easiest)}";
         return $"{NumberFormat.Count(others, "other design")} of the front cannot be told apart from it: each ranks before it in 20 of 100 "
             + $"cases or more. {easiest}: {round} of {study.Factors.Count} dimensions on whole 5 mm or whole degrees."
-            + (first is null || 2 * others < choice.Standings.Count ? "" : " MEASURE BEFORE CHOOSING: that is most of the front, so the "
-                + $"choice among them matters little while this is uncertain: {first.Title}.");
+            + (source is null || 2 * others < choice.Standings.Count ? "" : " MEASURE BEFORE CHOOSING: that is most of the front, so the "
+                + $"choice among them matters little while this is uncertain: {source.Title}.");
     }
 
     /// <summary>What each of the two choices gives up where the other one is right.</summary>
-    private static string Regret(Study study, ChoiceResult choice)
+    private static string Regret(Study study, ChoiceResult choice, StudyObjective first)
     {
-        var first = study.Objectives.Select(objective => objective.OfOneCase).OfType<StudyObjective>().First();
-        string GivenUp(double more) => NumberFormat.Text(Math.Max(0, first.Maximise ? -more : more), first.Response.Entry);
+        string GivenUp(double more) => Math.Max(0, first.Maximise ? -more : more) is > 0 and var size
+            ? NumberFormat.Text(size, first.Response.Entry) : "nothing";
         var (drawn, robust) = (choice.AsDrawn, choice.Robust);
         return "Of the two choices below, the one over the cases gives up "
             + $"{GivenUp(robust.Values[0].AsDrawn - drawn.Values[0].AsDrawn)} of {StudyText.Title(first.Response, first.Magnitude)} "
-            + "if every number is exact; the other gives up "
-            + $"{GivenUp(drawn.Values[0].NineOfTen - robust.Values[0].NineOfTen)} of it in 9 of 10 cases, and meets every limit in "
-            + $"{NoiseText.InCases(drawn.LimitsMet)} instead of {NoiseText.InCases(robust.LimitsMet)}.";
+            + $"if every number is exact; the other gives up {GivenUp(drawn.Values[0].NineOfTen - robust.Values[0].NineOfTen)} of it in 9 "
+            + "of 10 cases" + (study.Limits.Count == 0 ? "."
+                : $", and meets every limit in {NoiseText.InCases(drawn.LimitsMet)} instead of {NoiseText.InCases(robust.LimitsMet)}.");
     }
 
     /// <summary>What a design has that the chosen one has not.</summary>

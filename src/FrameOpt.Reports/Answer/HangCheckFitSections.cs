@@ -2,6 +2,7 @@ using FrameOpt.Fit;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
+using FrameOpt.Running;
 using FrameOpt.Studies;
 using static System.FormattableString;
 
@@ -61,11 +62,11 @@ public static class HangCheckFitSections
     /// <param name="hung">Every factor of the frame at its one level.</param>
     /// <param name="before">The hung frame on the machine of the study.</param>
     /// <param name="after">The same on the machine as measured.</param>
-    /// <param name="holes">The run over the offsets on the machine as measured; null when the study sweeps none.</param>
+    /// <param name="hole">The offset that fits on the machine as measured; null when there is none.</param>
     public static AnswerSection Hole(
-        IReadOnlyList<StudyFactor> hung, DesignEvaluation before, DesignEvaluation after, StudyResult? holes)
+        IReadOnlyList<StudyFactor> hung, DesignEvaluation before, DesignEvaluation after, HoleForFrame? hole)
     {
-        var best = holes?.Chosen ?? holes?.NearestMiss?.Evaluation;
+        var best = hole?.Design;
         string Residual(DesignEvaluation? design, int phase) =>
             design is { Failure: null } ? SideText.Residual(design.Phases[phase]) : "cannot fly";
         List<string> headers = ["residual torque", "as hung, by the study", "as hung, by the scales"];
@@ -76,24 +77,22 @@ public static class HangCheckFitSections
         [
             phase.Phase.Name, Residual(before, p), Residual(after, p), .. best is null ? Array.Empty<string>() : [Residual(best, p)],
         ]).ToList();
-        return new AnswerSection("The hole that fits", [.. Sentences(hung, holes, best)],
+        return new AnswerSection("The hole that fits", [.. Sentences(hung, hole)],
             rows.Count == 0 ? null : new AnswerTable(headers, rows));
     }
 
-    private static IEnumerable<string> Sentences(IReadOnlyList<StudyFactor> hung, StudyResult? holes, DesignEvaluation? best)
+    private static IEnumerable<string> Sentences(IReadOnlyList<StudyFactor> hung, HoleForFrame? hole)
     {
-        var offset = hung.FirstOrDefault(factor => factor.Input == GeometryInput.LateralOffset);
-        if (offset is not null)
-            yield return $"The frame hangs with {GeometryText.Of(offset, offset.LevelsSi[0])}.";
-        if (holes is null)
-            yield return "The study sweeps no lateral offset, so no other hole is looked for: give lateral_offset a range or a list of "
-                + "holes.";
-        else if (best is null)
-            yield return "No offset of the study lets this frame fly every phase.";
-        else
-            yield return "With everything else as hung, the best offset of the study is now: " + GeometryText.Of(
-                    holes.Study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset), best.Geometry.OffsetMetres) + "."
-                + (holes.Chosen is null ? " IT VIOLATES A LIMIT, as every other offset does; it comes nearest to meeting them all." : "");
+        if (hung.FirstOrDefault(factor => factor.Input == GeometryInput.LateralOffset) is not { } offset || hole is null)
+        {
+            yield return "No offset of the study fits: it sweeps none, or none lets this frame fly every phase. Give lateral_offset a range "
+                + "or a list of holes.";
+            yield break;
+        }
+
+        yield return $"Lateral offset as hung: {GeometryText.Value(offset, offset.LevelsSi[0])}. With everything else as hung, the best of "
+            + $"the study is now: {GeometryText.Value(offset, hole.Design.Geometry.OffsetMetres)}."
+            + (hole.MeetsLimits ? "" : " IT VIOLATES A LIMIT, as every other offset does; it comes nearest to meeting them all.");
     }
 
     private static string Sideways(double metres) => Math.Abs(metres) < 5e-5 ? "in the plane of symmetry"

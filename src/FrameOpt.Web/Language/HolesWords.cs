@@ -1,5 +1,6 @@
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Text;
+using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.Web.Language;
 
@@ -37,8 +38,10 @@ public static partial class Words
                 + "leverage of the wing.";
         public const string Rpm = "Propeller speed";
         public const string Balanced = "; balanced";
+        public const string NoAnswer = "no answer: the propeller's figures do not go so far";
         public const string TryMachine = "Try another seat, pilot or tank";
-        public const string Seat = "Seat";
+        public const string SeatSideways = "Seat, sideways";
+        public const string Seat = "Seat, forward";
         public const string Pilot = "Pilot";
         public const string TryNote = "Only tried: the study keeps its own figures.";
 
@@ -50,10 +53,14 @@ public static partial class Words
             FormattableString.Invariant($"Green: balanced, within {within:0.#} N·m. Light: steers left. Dark: steers right. ")
                 + "Empty: outside what the propeller's figures cover.";
 
+        public static string SeatBeside(double right) => right == 0 ? "as in the study"
+            : FormattableString.Invariant($"{Math.Abs(1000 * right):0} mm further to the {SideText.Side(right)}");
+
         public static string SeatBy(double forward) => forward == 0 ? "as in the study"
             : FormattableString.Invariant($"{Math.Abs(1000 * forward):0} mm further {(forward > 0 ? "forward" : "back")}");
 
-        public static string Mass(double kilograms) => FormattableString.Invariant($"{kilograms:0.0} kg ({kilograms * 2.2046226:0} lb)");
+        public static string Mass(double kilograms) =>
+            FormattableString.Invariant($"{kilograms:0.0} kg ({OtherUnit.Of($"{kilograms:0.0} kg")})");
 
         public static string Bar(string residual, double hold) => $"{residual}; leaning can hold {NumberFormat.Text(hold, "N·m")}";
 

@@ -12,6 +12,7 @@ public sealed class Preview
     private readonly MissionModel given;
     private readonly MissionModel low;
     private readonly MissionModel high;
+    private BalancedBands? bands;
 
     /// <summary>Makes the models ready.</summary>
     /// <param name="study">As understood.</param>
@@ -38,27 +39,20 @@ public sealed class Preview
         return [.. Study.Mission.Select((_, p) => (Of(less, p), Of(more, p)))];
     }
 
-    /// <summary>The design at one propeller speed, at the airspeed of the phase that the study's balanced band is about.</summary>
-    public DesignEvaluation AtRpm(FrameGeometry design, double rpm)
-    {
-        var phase = Study.Mission[Study.Band.PhaseIndex] with
-        {
-            Power = new PhasePower.AtRpm(rpm),
-            Settled = true,
-            PitchRateRadiansPerSecond = 0,
-        };
-        return new MissionModel(Study.Machine with { Engine = null }, Study.Wing, [phase], given.References).Evaluate(design);
-    }
+    /// <summary>The residual torque over propeller speed, at the airspeed of the phase that the study's balanced band is about.</summary>
+    public IReadOnlyList<ResidualPoint> OverRpm(FrameGeometry design) =>
+        (bands ??= new BalancedBands(given, Study.Band.PhaseIndex)).Curve(design);
 }
 
 /// <summary>What is tried on the machine beside the study: nothing of it is written.</summary>
+/// <param name="SeatRight">The pilot sits further to the right, m.</param>
 /// <param name="SeatForward">The pilot sits further forward, m.</param>
 /// <param name="Pilot">The pilot is heavier, kg.</param>
 /// <param name="Fuel">Share of the study's fuel, 0 to 1.</param>
-public sealed record Trial(double SeatForward, double Pilot, double Fuel)
+public sealed record Trial(double SeatRight, double SeatForward, double Pilot, double Fuel)
 {
     /// <summary>Nothing is tried.</summary>
-    public static Trial None { get; } = new(0, 0, 1);
+    public static Trial None { get; } = new(0, 0, 0, 1);
 
     /// <summary>True when the mass is what the fuel slider empties.</summary>
     public static bool IsFuel(MassItem item) =>
@@ -70,12 +64,17 @@ public sealed record Trial(double SeatForward, double Pilot, double Fuel)
         if (this == None)
             return machine;
         var body = machine.Masses.First(item => item.IsBody);
-        return machine.With([.. machine.Masses.Select(item => item == body ? item with
+        MassItem Seated(MassItem item) => item with
+        {
+            At = item.At with
             {
-                MassKilograms = Math.Max(1, item.MassKilograms + Pilot),
-                At = item.At with { ForwardMetres = item.At.ForwardMetres + SeatForward },
-            }
-            : item.IsBody ? item with { At = item.At with { ForwardMetres = item.At.ForwardMetres + SeatForward } }
+                RightMetres = item.At.RightMetres + SeatRight,
+                ForwardMetres = item.At.ForwardMetres + SeatForward,
+            },
+        };
+        return machine.With([.. machine.Masses.Select(item =>
+            item == body ? Seated(item) with { MassKilograms = Math.Max(1, item.MassKilograms + Pilot) }
+            : item.IsBody ? Seated(item)
             : IsFuel(item) ? item with { MassKilograms = Math.Max(0.01, item.MassKilograms * Fuel) } : item)]);
     }
 }

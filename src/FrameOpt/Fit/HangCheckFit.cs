@@ -33,7 +33,7 @@ public sealed record ScaleReading(double LeftNewtons, double RightNewtons)
 public sealed record HangCheckCause(NoiseSource? Source, Belief Before, Belief After, double Alone)
 {
     /// <summary>How unlikely it is to be the only cause, in standard deviations.</summary>
-    public double Unlikely => Math.Abs(Alone) / Before.StandardDeviation;
+    public double Unlikely => Math.Abs(Alone - Before.Value) / Before.StandardDeviation;
 }
 
 /// <summary>What two scale readings say of a frame and its pilot.</summary>
@@ -80,18 +80,17 @@ public sealed record HangCheckFit(
         [
             new Belief(reading.LeftNewtons, reading.ScaleErrorNewtons), new Belief(reading.RightNewtons, reading.ScaleErrorNewtons),
         ]);
-        double[] nominal = [.. beliefs.Select(_ => 0.0)];
-        var expected = Check(nominal);
-        var slopes = beliefs.Select((belief, i) =>
-        {
-            double[] off = [.. nominal.Select((_, j) => i == j ? belief.StandardDeviation : 0)];
-            return (Check(off).DifferenceNewtons - expected.DifferenceNewtons) / belief.StandardDeviation;
-        }).ToArray();
+        var expected = Check([.. beliefs.Select(belief => belief.Value)]);
         var missing = reading.DifferenceNewtons - expected.DifferenceNewtons;
-        var spread = Math.Sqrt(slopes.Select((slope, i) => Math.Pow(slope * beliefs[i].StandardDeviation, 2)).Sum()
-            + 2 * reading.ScaleErrorNewtons * reading.ScaleErrorNewtons);
-        HangCheckCause Cause(int i) => new(i < sources.Count ? sources[i].Source : null, beliefs[i], after.Unknowns[i],
-            slopes[i] == 0 ? double.PositiveInfinity : missing / slopes[i]);
+        var (covariance, slopes) = (after.Expected.Covariance, after.Expected.Slopes);
+        var spread = Math.Sqrt(covariance[0, 0] + covariance[1, 1] - 2 * covariance[0, 1]);
+        HangCheckCause Cause(int i)
+        {
+            var slope = slopes[1, i] - slopes[0, i];
+            return new(i < sources.Count ? sources[i].Source : null, beliefs[i], after.Unknowns[i],
+                slope == 0 ? double.PositiveInfinity : beliefs[i].Value + missing / slope);
+        }
+
         return new HangCheckFit(reading, expected, Centre(study.Machine, hung, reading), missing / spread,
             [.. beliefs.Select((_, i) => Cause(i)).OrderBy(cause => cause.Unlikely)], Ranks(sources, after.Correlation));
     }

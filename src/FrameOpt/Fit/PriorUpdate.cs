@@ -10,7 +10,13 @@ public readonly record struct Belief(double Value, double StandardDeviation);
 /// <summary>Unknown numbers after a measurement.</summary>
 /// <param name="Unknowns">In the order given.</param>
 /// <param name="Correlation">Between each pair of them, -1 to 1.</param>
-public sealed record UpdatedBeliefs(IReadOnlyList<Belief> Unknowns, double[,] Correlation);
+/// <param name="Expected">Of the instruments, before they were read.</param>
+public sealed record UpdatedBeliefs(IReadOnlyList<Belief> Unknowns, double[,] Correlation, ExpectedReadings Expected);
+
+/// <summary>What the instruments were expected to read.</summary>
+/// <param name="Covariance">Of the readings, from all that was uncertain and their own errors.</param>
+/// <param name="Slopes">How much each reading changes for each unknown: a row a reading, a column an unknown.</param>
+public sealed record ExpectedReadings(double[,] Covariance, double[,] Slopes);
 
 /// <summary>Moves what was believed of some numbers as far as measured values ask: least squares in which each belief counts as one more
 /// measurement, so that fewer measurements than unknowns are enough.</summary>
@@ -41,15 +47,18 @@ public static class PriorUpdate
         var error = Matrix<double>.Build.DenseDiagonal(measured.Count, measured.Count, i => Square(measured[i].StandardDeviation));
         var read = Vector<double>.Build.Dense(measured.Count, i => measured[i].Value);
         var now = before;
+        ExpectedReadings? expected = null;
         for (var step = 0; ; step++)
         {
             var slope = Slope(beliefs, predicted, now, measured.Count);
-            var gain = spread * slope.Transpose() * (slope * spread * slope.Transpose() + error).Inverse();
+            var covariance = slope * spread * slope.Transpose() + error;
+            expected ??= new ExpectedReadings(covariance.ToArray(), slope.ToArray());
+            var gain = spread * slope.Transpose() * covariance.Inverse();
             var next = before + gain * (read - Vector<double>.Build.DenseOfEnumerable(predicted(now.ToArray())) + slope * (now - before));
             var moved = (next - now).Select((change, i) => Math.Abs(change) / beliefs[i].StandardDeviation).Max();
             now = next;
             if (moved < Settled || step == MaxSteps)
-                return Result(now, spread - gain * slope * spread);
+                return Result(now, spread - gain * slope * spread, expected);
         }
     }
 
@@ -72,7 +81,7 @@ public static class PriorUpdate
         return slope;
     }
 
-    private static UpdatedBeliefs Result(Vector<double> values, Matrix<double> covariance)
+    private static UpdatedBeliefs Result(Vector<double> values, Matrix<double> covariance, ExpectedReadings expected)
     {
         var deviations = covariance.Diagonal().Map(Math.Sqrt);
         var correlation = new double[values.Count, values.Count];
@@ -82,7 +91,7 @@ public static class PriorUpdate
                 correlation[i, j] = covariance[i, j] / (deviations[i] * deviations[j]);
         }
 
-        return new UpdatedBeliefs([.. values.Select((value, i) => new Belief(value, deviations[i]))], correlation);
+        return new UpdatedBeliefs([.. values.Select((value, i) => new Belief(value, deviations[i]))], correlation, expected);
     }
 
     private static double Square(double value) => value * value;

@@ -1,25 +1,31 @@
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Running;
 
-/// <summary>Looks for the lateral offset that fits a frame whose other dimensions are fixed by what is built.</summary>
-public static class HoleForFrame
+/// <summary>The lateral offset that fits a frame whose other dimensions are fixed by what is built.</summary>
+/// <param name="Design">In full.</param>
+/// <param name="MeetsLimits">False when no offset does; then it is the one that comes nearest.</param>
+public sealed record HoleForFrame(DesignEvaluation Design, bool MeetsLimits)
 {
-    /// <summary>The run over the offsets of a study, everything else as hung; null when the study sweeps no offset.</summary>
+    /// <summary>The best of a study's offsets, everything else as hung; null when the study sweeps none, or when none flies every
+    /// phase.</summary>
     /// <param name="study">With the machine as measured.</param>
     /// <param name="hung">Every factor of the frame at its one level.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
-    public static StudyResult? Of(Study study, IReadOnlyList<StudyFactor> hung, int threads)
+    public static HoleForFrame? Of(Study study, IReadOnlyList<StudyFactor> hung, int threads)
     {
         if (study.Factors.FirstOrDefault(factor => factor.IsSwept && factor.Input == GeometryInput.LateralOffset) is not { } offset)
             return null;
-        var runner = new StudyRunner(
-            study.ForOneFrame([offset, .. hung.Where(factor => factor.Input != GeometryInput.LateralOffset)]), threads);
-        foreach (var _ in runner.Steps())
+        var frame = study.ForOneFrame([offset, .. hung.Where(factor => factor.Input != GeometryInput.LateralOffset)]);
+        var search = new SearchRun(frame, StudyProblem.Model(frame), threads);
+        foreach (var _ in search.Batches())
         {
         }
 
-        return runner.Result();
+        return search.RankedFront() is [var best, ..] ? new HoleForFrame(search.Mission.Evaluate(best.Geometry), true)
+            : search.Counts.NearestMiss < 0 ? null
+            : new HoleForFrame(search.Mission.Evaluate(search.Geometry(search.Counts.NearestMiss)), false);
     }
 }

@@ -5,6 +5,7 @@ namespace FrameOpt.Tests.Architecture;
 /// <summary>What is shipped can be got to from the command line.</summary>
 public class ReachableTypesTests
 {
+    private const string Browser = "the application in the browser says quantities with it";
     private const string MeasuredPlans = "analyses measured runs; no command reads measured runs yet";
     private const string SpaceFillingPlans = "space-filling plans; a study cannot ask for one yet";
 
@@ -26,6 +27,7 @@ public class ReachableTypesTests
         ["LenthMargins"] = MeasuredPlans,
         ["OneWayAnova"] = MeasuredPlans,
         ["PlanCorrelation"] = "partial aliasing of a plan; its report does not show it yet",
+        ["OtherUnit"] = Browser,
         ["ResponseDesirability"] = MeasuredPlans,
         ["SpaceFilling"] = SpaceFillingPlans,
         ["StepwiseSelection"] = MeasuredPlans,
