@@ -85,8 +85,8 @@ public static class HangCheckFitSections
     {
         if (hung.FirstOrDefault(factor => factor.Input == GeometryInput.LateralOffset) is not { } offset || hole is null)
         {
-            yield return "No offset of the study fits: it sweeps none, or none lets this frame fly every phase. Give lateral_offset a range "
-                + "or a list of holes.";
+            yield return "No offset of the study fits: it sweeps none, or none lets this frame fly every phase. Give lateral_offset a "
+                + "range or a list of holes.";
             yield break;
         }
 
