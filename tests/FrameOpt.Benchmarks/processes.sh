@@ -77,7 +77,7 @@ if [ "${GROWTH:-yes}" = yes ]; then
         offsets "step$step" "$step"
         run "fine-grid, $(awk -v s="$step" 'BEGIN { printf "%d", 21 * 41 * 21 * (60 / s + 1) }') designs" "$work/step$step.yaml"
     done
-    for count in 5 20 60; do phases "$count"; run "fine-grid, $count phases" "$work/$count.yaml"; done
+    for count in 5 20 100; do phases "$count"; run "fine-grid, $count phases" "$work/$count.yaml"; done
     for count in 100 10000 100000; do
         customers "$count"
         row "product-line, $count customers" line "$work/$count.yaml" --out "$work/results" --replace

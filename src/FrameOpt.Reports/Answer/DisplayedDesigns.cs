@@ -9,40 +9,43 @@ namespace FrameOpt.Reports.Answer;
 /// <summary>Which designs of the front a person is shown: thinned by the objectives' resolutions, then the best by rank.</summary>
 public static class DisplayedDesigns
 {
-    /// <summary>How many designs of the front, best first, the workbook and the page hold; designs.csv contains all of them.</summary>
-    public const int MaxDesigns = 500;
+    private const int MaxDesigns = 500;
 
-    /// <summary>Indices in the front, best first, at most <see cref="MaxDesigns"/>.</summary>
-    public static IReadOnlyList<int> Of(StudyResult result)
-    {
-        var thinned = Thinned(result);
-        return thinned.Count <= MaxDesigns ? thinned : [.. thinned.Take(MaxDesigns)];
-    }
+    /// <summary>Designs times phases: with more a page takes seconds to open and the program hundreds of megabytes to write it.</summary>
+    private const int MaxResults = 5000;
+
+    /// <summary>How many designs of the front, best first, the workbook and the page hold at most; designs.csv contains all of
+    /// them.</summary>
+    public static int Most(Study study) => Math.Min(MaxDesigns, MaxResults / study.Mission.Count);
+
+    /// <summary>Indices in the front, best first, at most <see cref="Most"/>.</summary>
+    public static IReadOnlyList<int> Of(StudyResult result) => [.. Thinned(result).Take(Most(result.Study))];
 
     /// <summary>The same for the page: in a larger front the last designs give way to the knee and the best of each objective, so that
     /// every picture shows the whole range.</summary>
     public static IReadOnlyList<int> WithExtremes(StudyResult result)
     {
         var thinned = Thinned(result);
-        if (thinned.Count <= MaxDesigns)
+        var most = Most(result.Study);
+        if (thinned.Count <= most)
             return thinned;
         var extremes = Extremes(result).ToHashSet();
-        var best = thinned.Take(MaxDesigns).Where(index => !extremes.Contains(index)).Take(MaxDesigns - extremes.Count);
+        var best = thinned.Take(most).Where(index => !extremes.Contains(index)).Take(most - extremes.Count);
         return [.. best.Concat(extremes).Order()];
     }
 
     /// <summary>Which designs are shown, and where the others are, in words.</summary>
     public static string Summary(StudyResult result)
     {
-        var thinned = Thinned(result).Count;
+        var (thinned, most) = (Thinned(result).Count, Most(result.Study));
         var all = NumberFormat.Count(result.Front.Count);
-        var which = thinned > MaxDesigns
-            ? $"The best {NumberFormat.Count(MaxDesigns)} by rank of the {all} designs on the front"
+        var which = thinned > most
+            ? $"The best {NumberFormat.Count(most)} by rank of the {all} designs on the front"
             : thinned == result.Front.Count ? $"All {all} designs on the front, best first"
                 : $"{NumberFormat.Count(thinned)} of the {all} designs on the front, best first";
         var thinningNote = thinned == result.Front.Count ? ""
             : ", thinned: of designs that differ by less than the study's resolutions only the best ranked is shown";
-        return thinned == result.Front.Count && thinned <= MaxDesigns ? $"{which}." : $"{which}{thinningNote}; designs.csv contains all "
+        return thinned == result.Front.Count && thinned <= most ? $"{which}." : $"{which}{thinningNote}; designs.csv contains all "
             + $"of them.";
     }
 

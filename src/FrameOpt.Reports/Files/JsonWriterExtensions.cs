@@ -73,6 +73,7 @@ internal static class JsonWriterExtensions
             json.WriteStartObject();
             writeMembers(item);
             json.WriteEndObject();
+            json.PassOn();
         }
 
         json.WriteEndArray();
@@ -96,10 +97,18 @@ internal static class JsonWriterExtensions
             foreach (var column in table.Columns)
                 line.Append(line.Length > 1 ? "," : "").Append(Number((double)column.Value(row)));
             json.WriteRawValue(line.Append(']').ToString());
+            json.PassOn();
         }
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    /// <summary>Gives the stream what is written so far; the writer alone would keep all of it to the end.</summary>
+    private static void PassOn(this Utf8JsonWriter json)
+    {
+        if (json.BytesPending > 1 << 16)
+            json.Flush();
     }
 
     private static string Number(double value) => double.IsFinite(value) ? PlainNumber.Text(value) : "null";

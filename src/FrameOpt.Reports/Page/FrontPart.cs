@@ -19,7 +19,7 @@ internal static class FrontPart
             "front",
             "The front: designs on the front",
             Html.Paragraph(DisplayedDesigns.Summary(content.Result)),
-            content.Result.Front.Count > DisplayedDesigns.MaxDesigns
+            content.Result.Front.Count > DisplayedDesigns.Most(content.Study)
                 ? Html.Paragraph(
                     "The lowest ranked of these were replaced by the knee and by the best design of each objective. With other weights "
                         + "the best design of the whole front may be among those left out: run the study again with those weights.")

@@ -22,7 +22,7 @@ internal static class PageData
             json.WriteEndObject();
         }
 
-        return Encoding.UTF8.GetString(stream.ToArray()).Replace("<", "\\u003c", StringComparison.Ordinal);
+        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length).Replace("<", "\\u003c", StringComparison.Ordinal);
     }
 
     private static void Objectives(Utf8JsonWriter json, PageContent content)

@@ -112,8 +112,8 @@ internal static class ReadMeSheet
     }
 
     private static string Limits(RunReport report) =>
-        $"At most the best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} designs by rank of a front of any size (this run: "
-        + $"{NumberFormat.Count(report.Result.Front.Count)}; designs.csv contains all); "
-        + "tested with fronts up to 5,000 designs, 1 to 20 phases, 2 to 5 objectives, titles in any script and names of 300 characters. "
+        $"At most the best {NumberFormat.Count(DisplayedDesigns.Most(report.Result.Study))} designs by rank of a front of any size "
+        + $"(this run: {NumberFormat.Count(report.Result.Front.Count)}; designs.csv contains all); "
+        + "tested with fronts up to 5,000 designs, 1 to 100 phases, 2 to 5 objectives, titles in any script and names of 300 characters. "
         + "Charts show the first three objectives.";
 }

@@ -31,8 +31,11 @@ public sealed class NoiseSample
     public IReadOnlyList<double> Deviations(int index) => deviations[index];
 
     /// <summary>The cases of a model, in order.</summary>
-    public IReadOnlyList<SampledCase> Cases(MissionModel model) => [.. deviations.Select(ofCase =>
-        Case(model, setting.Sources.Select((pair, s) => (pair.Source, ofCase[s]))))];
+    public IReadOnlyList<SampledCase> Cases(MissionModel model) => [.. Enumerable.Range(0, Count).Select(i => Case(model, i))];
+
+    /// <summary>One case of a model.</summary>
+    public SampledCase Case(MissionModel model, int index) =>
+        Case(model, setting.Sources.Select((pair, s) => (pair.Source, deviations[index][s])));
 
     /// <summary>A model with some numbers off.</summary>
     /// <param name="model">As studied.</param>

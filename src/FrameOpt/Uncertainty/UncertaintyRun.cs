@@ -26,8 +26,11 @@ public static class UncertaintyRun
         int threads)
     {
         var setting = study.Noise;
-        var samples = Enumerable.Range(0, Samples).Select(s => Evaluate(
-            new NoiseSample(setting, setting.Cases, setting.Seed + (uint)s).Cases(mission), design, threads)).ToList();
+        var samples = Enumerable.Range(0, Samples).Select(s =>
+        {
+            var sample = new NoiseSample(setting, setting.Cases, setting.Seed + (uint)s);
+            return InParallel.Select(sample.Count, threads, i => CaseOutcome.Of(study, Evaluate(sample.Case(mission, i), design)));
+        }).ToList();
         return new UncertaintyResult(setting, Summary(study, samples),
             [.. Bars(study, mission, front, design, threads).OrderByDescending(bar => bar.Moves(study.HeaviestSettledPhase))])
         {
@@ -36,21 +39,20 @@ public static class UncertaintyRun
         };
     }
 
-    private static IReadOnlyList<DesignEvaluation> Evaluate(IReadOnlyList<SampledCase> cases, FrameGeometry design, int threads) =>
-        InParallel.Select(cases.Count, threads, i => cases[i].Model.Evaluate(design + cases[i].BuiltOff));
+    private static DesignEvaluation Evaluate(SampledCase there, FrameGeometry design) => there.Model.Evaluate(design + there.BuiltOff);
 
-    private static SampleSummary Summary(Study study, IReadOnlyList<IReadOnlyList<DesignEvaluation>> samples)
+    private static SampleSummary Summary(Study study, IReadOnlyList<CaseOutcome[]> samples)
     {
-        Estimate Share(Func<DesignEvaluation, bool> holds) =>
+        Estimate Share(Func<CaseOutcome, bool> holds) =>
             Mean([.. samples.Select(sample => sample.Average(one => holds(one) ? 1.0 : 0))]);
-        var flying = samples.SelectMany(sample => sample).Where(one => one.Failure is null).ToList();
+        var flying = samples.SelectMany(sample => sample).Where(one => one.Phases.Length > 0).ToList();
         return new SampleSummary(
-            samples.Sum(sample => sample.Count),
-            Share(one => study.Limits.All(limit => limit.Response.IsOverCases || limit.IsMetBy(one))),
-            [.. study.Limits.Select(limit => Share(one => limit.IsMetBy(one)))],
-            Share(one => one.Failure is null && !one.Phases.Any(phase => phase.CannotBeHeld)),
+            samples.Sum(sample => sample.Length),
+            Share(one => study.Limits.Zip(one.LimitsMet).All(pair => pair.First.Response.IsOverCases || pair.Second)),
+            [.. study.Limits.Select((_, l) => Share(one => one.LimitsMet[l]))],
+            Share(one => one.CanBeHeld),
             [.. study.Mission.Select((_, p) => new PhaseSpread(
-                Of(flying, one => one.Phases[p][PhaseQuantity.Residual]), Of(flying, one => one.Phases[p][PhaseQuantity.Effort])))]);
+                Of(flying, one => one.Phases[p].Residual), Of(flying, one => one.Phases[p].Effort)))]);
     }
 
     private static Estimate Mean(double[] values)
@@ -59,11 +61,11 @@ public static class UncertaintyRun
         return new Estimate(mean, Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Length - 1) / values.Length));
     }
 
-    private static Percentiles Of(IReadOnlyList<DesignEvaluation> designs, Func<DesignEvaluation, double> value)
+    private static Percentiles Of(IReadOnlyList<CaseOutcome> cases, Func<CaseOutcome, double> value)
     {
-        if (designs.Count == 0)
+        if (cases.Count == 0)
             return new Percentiles(double.NaN, double.NaN, double.NaN);
-        double At(double share) => new CaseStatistic.Percentile(100 * share).Of([.. designs.Select(value)], isHigherBetter: false);
+        double At(double share) => new CaseStatistic.Percentile(100 * share).Of([.. cases.Select(value)], isHigherBetter: false);
         return new Percentiles(At(LowShare), At(0.5), At(HighShare));
     }
 
@@ -74,12 +76,24 @@ public static class UncertaintyRun
         var off = study.Noise.Sources.SelectMany(pair => new[] { LowShare, HighShare }, (pair, share) =>
             (pair.Source, Deviation: pair.Spread.Quantile(share))).ToList();
         SampledCase[] cases = [.. off.Select(one => NoiseSample.Case(mission, [one]))];
-        var there = Evaluate(cases, design, threads);
+        var there = InParallel.Select(cases.Length, threads, i => Evaluate(cases[i], design));
         var compared = study.Objectives.All(objective => objective.OfOneCase is null) ? [] : ChoiceRun.Compared(front);
         var comparison = compared.Count == 0 ? null : new CaseComparison(study, mission.Over(_ => cases), compared, threads);
         FrontDesign? Best(int c) => comparison?.Places(c) is { } places && Array.IndexOf(places, 1) is >= 0 and var best
             && compared[best].Geometry != design ? compared[best] : null;
         return [.. study.Noise.Sources.Select((pair, s) => new NoiseBar(pair.Source, off[2 * s].Deviation, off[2 * s + 1].Deviation,
             there[2 * s], there[2 * s + 1], Best(2 * s), Best(2 * s + 1)))];
+    }
+
+    /// <summary>What is counted of one case: everything else of thousands of cases of a long mission would fill the memory.</summary>
+    /// <param name="LimitsMet">One a limit of the study.</param>
+    /// <param name="CanBeHeld">It flies, and the pilot can hold every settled phase.</param>
+    /// <param name="Phases">The residual torque, N·m, and the effort of each; empty where it does not fly.</param>
+    private sealed record CaseOutcome(bool[] LimitsMet, bool CanBeHeld, (double Residual, double Effort)[] Phases)
+    {
+        public static CaseOutcome Of(Study study, DesignEvaluation there) => new(
+            [.. study.Limits.Select(limit => limit.IsMetBy(there))],
+            there.Failure is null && !there.Phases.Any(phase => phase.CannotBeHeld),
+            there.Failure is null ? [.. there.Phases.Select(phase => (phase[PhaseQuantity.Residual], phase[PhaseQuantity.Effort]))] : []);
     }
 }

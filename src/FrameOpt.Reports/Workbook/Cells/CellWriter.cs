@@ -36,28 +36,21 @@ internal static partial class CellWriter
         cell.CellValue = formula.Cached is double number ? new CellValue(number) : new CellValue((string)formula.Cached);
     }
 
-    /// <summary>Adds rows to sheets that hold nothing below the header; cells take the style of their column. Cell objects for a hundred
-    /// thousand numbers would cost seconds, so this is text.</summary>
-    public static void Append(WorkbookPart book, IReadOnlyList<PlacedTable> tables)
-    {
-        foreach (var table in tables)
-            Append(Sheet(book, table.SheetName), table);
-    }
-
     /// <summary>The sheet of that name.</summary>
     public static WorksheetPart Sheet(WorkbookPart book, string name) =>
         (WorksheetPart)book.GetPartById(book.Workbook.Descendants<Sheet>().Single(sheet => sheet.Name == name).Id!);
 
-    private static void Append(OpenXmlPart sheet, PlacedTable table)
+    /// <summary>Copies a sheet that holds nothing below the header of a table, with the rows of the table; cells take the style of their
+    /// column. Cell objects for a hundred thousand numbers would cost seconds, so this is text.</summary>
+    public static void CopyWithRows(Stream sheet, PlacedTable table, Stream copy)
     {
-        string xml;
-        using (var reader = new StreamReader(sheet.GetStream()))
-            xml = reader.ReadToEnd();
+        using var reader = new StreamReader(sheet);
+        var xml = reader.ReadToEnd();
         var end = xml.IndexOf(EndOfRows, StringComparison.Ordinal);
         if (end < 0)
             throw new InvalidOperationException($"sheet {table.SheetName} has no rows to write after");
         var openings = CellOpenings(XDocument.Parse(xml), table);
-        using var writer = new StreamWriter(sheet.GetStream(FileMode.Create), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+        using var writer = new StreamWriter(copy, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
         writer.Write(xml.AsSpan(0, end));
         for (var row = 0; row < table.Table.RowCount; row++)
         {

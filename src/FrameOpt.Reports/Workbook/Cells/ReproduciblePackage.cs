@@ -1,4 +1,4 @@
-using System.Buffers.Binary;
+using System.IO.Compression;
 using System.Xml.Linq;
 using DocumentFormat.OpenXml.Packaging;
 using FrameOpt.Reports.Text;
@@ -6,13 +6,9 @@ using FrameOpt.Reports.Text;
 namespace FrameOpt.Reports.Workbook.Cells;
 
 /// <summary>Takes times and random names out of a workbook's package, so that the same run gives the same bytes.</summary>
-/// <remarks>Source: PKWARE, APPNOTE.TXT, ZIP File Format Specification, 4.3.7, 4.3.12 and 4.3.16.</remarks>
 internal static class ReproduciblePackage
 {
-    private const uint EndOfDirectory = 0x06054b50;
-    private const int EndLength = 22;
-    private const int CentralLength = 46;
-    private const uint Midnight1980 = 0x00210000; // date in the upper half, time in the lower
+    private static readonly DateTimeOffset earliestInArchive = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
     private static readonly XNamespace cp = "http://schemas.openxmlformats.org/package/2006/metadata/core-properties";
     private static readonly XNamespace dc = "http://purl.org/dc/elements/1.1/";
@@ -34,22 +30,30 @@ internal static class ReproduciblePackage
             new XElement(dc + "title", TextSanitizer.Clean(title))).Save(stream, SaveOptions.DisableFormatting);
     }
 
-    /// <summary>Sets the time of every file of the archive, in place, to the earliest a ZIP archive knows: 1980-01-01.</summary>
-    public static void SetTimes(MemoryStream archive)
+    /// <summary>Copies a package with the earliest time a ZIP archive knows, and the rows of long tables in it. The rows go to the archive
+    /// as they are made: an open package would keep them in memory, a hundred megabytes for a long mission.</summary>
+    /// <param name="package">Complete but for the rows.</param>
+    /// <param name="tables">With the path of their sheet in the package.</param>
+    /// <param name="stream">Left open.</param>
+    public static void Copy(Stream package, IReadOnlyDictionary<string, PlacedTable> tables, Stream stream)
     {
-        var bytes = archive.GetBuffer().AsSpan(0, (int)archive.Length);
-        var end = bytes.Length - EndLength;
-        while (BinaryPrimitives.ReadUInt32LittleEndian(bytes[end..]) != EndOfDirectory)
-            end--;
-        int count = BinaryPrimitives.ReadUInt16LittleEndian(bytes[(end + 10)..]);
-        var at = (int)BinaryPrimitives.ReadUInt32LittleEndian(bytes[(end + 16)..]);
-        for (var i = 0; i < count; i++)
+        using var finished = new MemoryStream();
+        using (var from = new ZipArchive(package, ZipArchiveMode.Read))
+        using (var to = new ZipArchive(finished, ZipArchiveMode.Create, leaveOpen: true))
         {
-            BinaryPrimitives.WriteUInt32LittleEndian(bytes[(at + 12)..], Midnight1980);
-            var local = (int)BinaryPrimitives.ReadUInt32LittleEndian(bytes[(at + 42)..]);
-            BinaryPrimitives.WriteUInt32LittleEndian(bytes[(local + 10)..], Midnight1980);
-            at += CentralLength + BinaryPrimitives.ReadUInt16LittleEndian(bytes[(at + 28)..])
-                + BinaryPrimitives.ReadUInt16LittleEndian(bytes[(at + 30)..]) + BinaryPrimitives.ReadUInt16LittleEndian(bytes[(at + 32)..]);
+            foreach (var part in from.Entries)
+            {
+                var entry = to.CreateEntry(part.FullName);
+                entry.LastWriteTime = earliestInArchive;
+                using var source = part.Open();
+                using var copy = entry.Open();
+                if (tables.TryGetValue(part.FullName, out var table))
+                    CellWriter.CopyWithRows(source, table, copy);
+                else
+                    source.CopyTo(copy);
+            }
         }
+
+        finished.WriteTo(stream);
     }
 }

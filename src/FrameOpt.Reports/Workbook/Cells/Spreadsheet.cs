@@ -31,17 +31,17 @@ internal sealed partial class Spreadsheet
     public static void Write(Study study, RunInfo info, Action<Spreadsheet> addSheets, Stream stream)
     {
         using var package = new MemoryStream();
+        IReadOnlyDictionary<string, PlacedTable> tables;
         using (var sheets = new XLWorkbook())
         {
             var book = new Spreadsheet(sheets, study, info);
             addSheets(book);
             foreach (var addSheet in book.lastSheets)
                 addSheet();
-            book.Save(package);
+            tables = book.Save(package);
         }
 
-        package.Position = 0;
-        package.CopyTo(stream);
+        ReproduciblePackage.Copy(package, tables, stream);
     }
 
     /// <summary>Adds an empty sheet.</summary>
@@ -105,7 +105,8 @@ internal sealed partial class Spreadsheet
         return TextSanitizer.Clean(line.Length <= MaxHeaderTextLength ? line : line[..MaxHeaderTextLength] + "…").Replace("&", "&&");
     }
 
-    private void Save(MemoryStream package)
+    /// <summary>Everything but the rows of the tables, which are given with the path of their sheet in the package.</summary>
+    private IReadOnlyDictionary<string, PlacedTable> Save(Stream package)
     {
         sheets.SaveAs(package, new SaveOptions
         {
@@ -113,18 +114,14 @@ internal sealed partial class Spreadsheet
             EvaluateFormulasBeforeSaving = false,
             GenerateCalculationChain = false
         });
-        using (var document = SpreadsheetDocument.Open(package, isEditable: true))
-        {
-            var book = document.WorkbookPart!;
-            CellWriter.Write(book, formulas);
-            CellWriter.Append(book, tables);
-            ChartWriter.Write(book, charts);
-            MakePrintTitlesAbsolute(book);
-            NamedStyles.Add(book);
-            ReproduciblePackage.SetProperties(document, $"FrameOpt {info.ToolVersion}", study.FullTitle);
-        }
-
-        ReproduciblePackage.SetTimes(package);
+        using var document = SpreadsheetDocument.Open(package, isEditable: true);
+        var book = document.WorkbookPart!;
+        CellWriter.Write(book, formulas);
+        ChartWriter.Write(book, charts);
+        MakePrintTitlesAbsolute(book);
+        NamedStyles.Add(book);
+        ReproduciblePackage.SetProperties(document, $"FrameOpt {info.ToolVersion}", study.FullTitle);
+        return tables.ToDictionary(table => CellWriter.Sheet(book, table.SheetName).Uri.OriginalString.TrimStart('/'));
     }
 
     /// <summary>Gives the rows and columns repeated on every printed page dollar signs: ClosedXML 0.95 leaves them out, and spreadsheet

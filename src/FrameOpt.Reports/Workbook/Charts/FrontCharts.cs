@@ -29,7 +29,7 @@ internal static class FrontCharts
                     PlanLabels.WithUnit(objective), NumberFormat.FormatCode(objective.Response.Unit),
                     row => row == Baseline ? BaselineValue(report.Result, objective) : front[row - 1].Objectives[o])),
             ],
-            1 + Math.Min(front.Count, DisplayedDesigns.MaxDesigns));
+            1 + Math.Min(front.Count, DisplayedDesigns.Most(report.Result.Study)));
     }
 
     /// <summary>The first objective against the second, and against the third when there is one.</summary>
@@ -49,9 +49,12 @@ internal static class FrontCharts
     private static double BaselineValue(StudyResult result, StudyObjective objective) =>
         result.Baseline is not { Failure: null } baseline ? double.NaN : objective.ValueOf(baseline);
 
-    private static string Title(RunReport report) => report.Result.Front.Count > DisplayedDesigns.MaxDesigns
-        ? $"The front: best {NumberFormat.Count(DisplayedDesigns.MaxDesigns)} of {NumberFormat.Count(report.Result.Front.Count, "design")}"
-        : $"The front: {NumberFormat.Count(report.Result.Front.Count, "design")}";
+    private static string Title(RunReport report)
+    {
+        var (all, most) = (report.Result.Front.Count, DisplayedDesigns.Most(report.Result.Study));
+        return all > most ? $"The front: best {NumberFormat.Count(most)} of {NumberFormat.Count(all, "design")}"
+            : $"The front: {NumberFormat.Count(all, "design")}";
+    }
 
     private static ChartAxis Axis(RunReport report, PlacedTable front, int column)
     {

@@ -16,7 +16,7 @@ internal sealed class RankedDesigns
         var result = report.Result;
         Study = result.Study;
         Criteria = RankingCriterion.Of(Study);
-        Designs = [.. result.Front.Take(DisplayedDesigns.MaxDesigns)];
+        Designs = [.. result.Front.Take(DisplayedDesigns.Most(Study))];
         (Best, Worst, Norm) = Scale(result);
         WeightShare = [.. Study.Objectives.Select((_, o) => Best[o] == Worst[o] ? 0 : Criteria[o].Weight / Study.Ranking.Weights.Sum())];
         var models = WingCases.All.Select(wingCase => result.Mission.With(wingCase.Of(Study.Wing))).ToList();

@@ -8,7 +8,7 @@ namespace FrameOpt.StudyFile.Sections;
 internal static class MissionReader
 {
     /// <summary>Largest number of phases; each is computed for every design.</summary>
-    public const int MaxPhases = 60;
+    public const int MaxPhases = 100;
 
     private static readonly (string Key, string What, string Value, string Source)[] defaults =
     [
