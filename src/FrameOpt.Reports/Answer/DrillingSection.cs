@@ -7,15 +7,17 @@ namespace FrameOpt.Reports.Answer;
 /// <summary>Where the hang points go, measured from the plane of symmetry, seen from behind.</summary>
 internal static class DrillingSection
 {
-    public static AnswerSection Of(Study study, FrameGeometry geometry) => Of(study.Machine, study.Factors, geometry);
+    public static AnswerSection Of(Study study, FrameGeometry geometry) => Of(study.Machine, study.Factors, geometry, study.Holes);
 
-    public static AnswerSection Of(Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry)
+    public static AnswerSection Of(
+        Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, HolePattern? holes = null)
     {
         var unit = factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;
         var rotation = machine.Propeller.Rotation;
         return new AnswerSection("Where to drill, seen from behind (the pilot's right is on your right)",
         [
             DrillingDimensions.Sentence(geometry, unit),
+            .. holes is null ? [] : HoleText.Sentences(holes, geometry),
             .. machine.Arms == RiserArms.Moving
                 ? ["The hang points are the pivots of the arms: these dimensions and the height are those of the pivots, not of the hooks."]
                 : Array.Empty<string>(),

@@ -20,6 +20,14 @@ internal static class StudyJson
         foreach (var factor in study.Factors)
             Factor(json, factor);
         json.WriteEndObject();
+        if (study.Holes is { } holes)
+        {
+            json.WriteStartObject("holes");
+            json.WriteObjects("left", Enumerable.Range(0, holes.Left.Places.Count), hole => Hole(json, holes.Left, hole, holes.Unit));
+            json.WriteObjects("right", Enumerable.Range(0, holes.Right.Places.Count), hole => Hole(json, holes.Right, hole, holes.Unit));
+            json.WriteEndObject();
+        }
+
         json.WriteObjects("objectives", study.Objectives.Index(), item => Objective(json, item.Item, study.Ranking.Weights[item.Index]));
         json.WriteObjects("limits", study.Limits, limit => Limit(json, limit));
         json.WriteString("search", StudyText.Search(study.Search));
@@ -74,6 +82,13 @@ internal static class StudyJson
         json.WritePropertyName("levels");
         json.WriteRawValue($"[{string.Join(',', factor.LevelsSi.Select(level => PlainNumber.Text(factor.Unit.FromSi(level))))}]");
         json.WriteEndObject();
+    }
+
+    private static void Hole(Utf8JsonWriter json, HoleRow row, int hole, DisplayUnit unit)
+    {
+        json.WriteQuantity("from_symmetry", unit.FromSi(row.Places[hole]), unit.Symbol);
+        if (row.Drilled is not null)
+            json.WriteBoolean("drilled", row.IsDrilled(hole));
     }
 
     private static void Objective(Utf8JsonWriter json, StudyObjective objective, double weight)

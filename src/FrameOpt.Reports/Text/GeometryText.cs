@@ -40,10 +40,10 @@ public static class GeometryText
 public static class DrillingDimensions
 {
     /// <summary>s/2 + e: the hang point on the pilot's right, in metres to the right.</summary>
-    public static double RightMetres(FrameGeometry geometry) => geometry.SpacingMetres / 2 + geometry.OffsetMetres;
+    public static double RightMetres(FrameGeometry geometry) => geometry.RightMetres;
 
     /// <summary>s/2 - e: the hang point on the pilot's left, in metres to the left.</summary>
-    public static double LeftMetres(FrameGeometry geometry) => geometry.SpacingMetres / 2 - geometry.OffsetMetres;
+    public static double LeftMetres(FrameGeometry geometry) => geometry.LeftMetres;
 
     /// <summary>Both hang points: where to drill.</summary>
     /// <param name="geometry">The design.</param>

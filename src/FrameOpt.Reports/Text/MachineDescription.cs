@@ -98,5 +98,5 @@ internal static class MachineDescription
 
     private static string Millimetres(double metres) => $"{Plain(Math.Round(1000 * metres, 6))} mm";
 
-    private static string Plain(double value) => PlainNumber.Text(value);
+    private static string Plain(double value) => PlainNumber.Text(Math.Round(value, 9));
 }

@@ -12,7 +12,12 @@ public static class StudyDescription
         .. MachineDescription.Of(study.Machine),
         .. MachineDescription.Of(study.Wing),
         .. study.Mission.Select(phase => new DescriptionRow("Mission", phase.Name, PhaseWords(phase))),
-        .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(factor))),
+        .. study.Holes is { } holes ? (DescriptionRow[])
+        [
+            new("Factors", "left holes", HoleText.Row(holes.Left, holes.Unit)),
+            new("Factors", "right holes", HoleText.Row(holes.Right, holes.Unit)),
+        ] : [],
+        .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(study, factor))),
         .. study.Objectives.Select((objective, i) => new DescriptionRow(
             "Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
         .. study.Limits.Select(limit => new DescriptionRow("Limits", StudyText.Limit(limit), limit.Response.Entry.Meaning)),
@@ -37,6 +42,9 @@ public static class StudyDescription
             words.Add("not settled: the wing is still overhead");
         return string.Join("; ", words);
     }
+
+    private static string Levels(Study study, StudyFactor factor) =>
+        $"{Levels(factor)}{(study.FreeFactors.Contains(factor) ? "" : ", as the holes give")}";
 
     private static string Levels(StudyFactor factor) => factor.IsContinuous
         ? $"any value from {factor.Unit.Text(factor.LevelsSi[0])} to {factor.Unit.Text(factor.LevelsSi[^1])}"
@@ -74,7 +82,7 @@ public static class StudyDescription
             yield return new("Settings", $"{file.Name}, SHA-256", file.Hash);
     }
 
-    private static string Plain(double value) => PlainNumber.Text(value);
+    private static string Plain(double value) => PlainNumber.Text(Math.Round(value, 9));
 
     private static string Millimetres(double metres) => $"{PlainNumber.Text(Math.Round(1000 * metres, 6))} mm";
 }
@@ -120,9 +128,12 @@ public static class StudyOverview
         if (study.Search is SearchSetting.Evolutionary evolutionary)
             return $"up to {NumberFormat.Count(evolutionary.Stop.Evaluations)} {StudyText.DesignSpace(study)}, "
                 + $"each in {NumberFormat.Count(study.Mission.Count, "phase")}";
-        var swept = study.Factors.Where(factor => factor.IsSwept).ToList();
-        var product = swept.Count > 1
-            ? $" = {string.Join(" x ", swept.Select(factor => NumberFormat.Count(factor.LevelsSi.Count)))} levels" : "";
+        List<string> counts =
+        [
+            .. study.Holes is { } holes ? [$"{NumberFormat.Count(holes.Pairs, "pair")} of holes"] : Array.Empty<string>(),
+            .. study.FreeFactors.Where(factor => factor.IsSwept).Select(factor => NumberFormat.Count(factor.LevelsSi.Count)),
+        ];
+        var product = counts.Count > 1 ? $" = {string.Join(" x ", counts)} levels" : "";
         return $"{NumberFormat.Count(study.GridSize!.Value)}{product}, each in {NumberFormat.Count(study.Mission.Count, "phase")}";
     }
 
@@ -140,7 +151,9 @@ public static class StudyOverview
         var spacing = study.Factors.First(factor => factor.Input == GeometryInput.HangPointSpacing);
         var offset = study.Factors.First(factor => factor.Input == GeometryInput.LateralOffset).LevelsSi;
         // Metres to the right of the plane of symmetry.
-        var (first, last) = left
+        var (first, last) = study.Holes is { } holes
+            ? left ? (-holes.Left.Places[^1], -holes.Left.Places[0]) : (holes.Right.Places[0], holes.Right.Places[^1])
+            : left
             ? (-spacing.LevelsSi[^1] / 2 + offset[0], -spacing.LevelsSi[0] / 2 + offset[^1])
             : (spacing.LevelsSi[0] / 2 + offset[0], spacing.LevelsSi[^1] / 2 + offset[^1]);
         string Place(double right) => $"{spacing.Unit.Text(Math.Abs(right))} {SideText.Side(right)}";

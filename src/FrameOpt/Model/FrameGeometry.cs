@@ -28,6 +28,12 @@ public readonly record struct FrameGeometry(
     /// <summary>Reads one input, m or rad.</summary>
     public double this[GeometryInput input] => input.Of(this);
 
+    /// <summary>s/2 + e: from the plane of symmetry to the hang point on the pilot's right.</summary>
+    public double RightMetres => SpacingMetres / 2 + OffsetMetres;
+
+    /// <summary>s/2 - e: from the plane of symmetry to the hang point on the pilot's left.</summary>
+    public double LeftMetres => SpacingMetres / 2 - OffsetMetres;
+
     /// <summary>Height of the right hang point above the datum.</summary>
     public double RightHeightMetres => HeightMetres + HangHeightDifferenceMetres / 2;
 

@@ -59,12 +59,17 @@ public static class SubGrid
     public static Study Of(Study study, long most)
     {
         var cap = 2;
-        while (Designs(study, cap + 1) <= most && study.Factors.Any(factor => Count(factor, cap) < Count(factor, int.MaxValue)))
+        while (Designs(study, cap + 1) <= most && study.FreeFactors.Any(factor => Count(factor, cap) < Count(factor, int.MaxValue)))
             cap++;
-        return study with { Factors = [.. study.Factors.Select(factor => Coarser(factor, cap))], Search = new SearchSetting.Exhaustive() };
+        return study with
+        {
+            Factors = [.. study.Factors.Select(factor => study.FreeFactors.Contains(factor) ? Coarser(factor, cap) : factor)],
+            Search = new SearchSetting.Exhaustive(),
+        };
     }
 
-    private static double Designs(Study study, int cap) => study.Factors.Aggregate(1.0, (product, factor) => product * Count(factor, cap));
+    private static double Designs(Study study, int cap) => study.FreeFactors
+        .Aggregate((double)(study.Holes?.Pairs ?? 1), (product, factor) => product * Count(factor, cap));
 
     private static int Count(StudyFactor factor, int cap) => factor.IsContinuous ? cap : Math.Min(cap, factor.LevelsSi.Count);
 

@@ -51,13 +51,13 @@ public sealed class ProductLineCandidates
     {
         var problem = new StudyProblem(study, StudyProblem.Model(study));
         var grid = new Grid(problem.Problem);
-        return new ProductLineCandidates(Inputs(problem), ForRotations(study, Enumerable.Range(0, (int)grid.Count)
+        return new ProductLineCandidates(Inputs(study), ForRotations(study, Enumerable.Range(0, (int)grid.Count)
             .Select(number => problem.Geometry(grid.Design(number)))));
     }
 
     /// <summary>Some designs of a study.</summary>
     public static ProductLineCandidates Of(Study study, IEnumerable<FrameGeometry> designs) =>
-        new(Inputs(new StudyProblem(study, StudyProblem.Model(study))), ForRotations(study, designs));
+        new(Inputs(study), ForRotations(study, designs));
 
     /// <summary>Some of these candidates, in the same order.</summary>
     public ProductLineCandidates Only(IEnumerable<int> candidates) =>
@@ -84,8 +84,8 @@ public sealed class ProductLineCandidates
         _ => null,
     };
 
-    private static GeometryInput[] Inputs(StudyProblem problem) =>
-        [.. problem.Problem.Factors.Select(factor => FactorCatalogue.Find(factor.Name)!)];
+    private static GeometryInput[] Inputs(Study study) =>
+        [.. FactorCatalogue.SlowestFirst.Where(input => study.Factors.Any(factor => factor.Input == input))];
 
     private static IEnumerable<(Rotation?, FrameGeometry)> ForRotations(Study study, IEnumerable<FrameGeometry> designs) =>
         study.Line is { SeparateRotations: true, Rotations: var rotations }

@@ -93,7 +93,7 @@ public sealed class ProductLineRun
 
     private IEnumerable<RunProgress> CandidateSteps()
     {
-        var onHoles = HolePattern.On(study, setting.HolePitchMetres)!;
+        var onHoles = OffsetPitch.On(study, setting.HolePitchMetres)!;
         if (setting.FromGrid)
         {
             candidates = ProductLineCandidates.OfGrid(onHoles);

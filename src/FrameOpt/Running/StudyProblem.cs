@@ -13,7 +13,7 @@ public sealed class StudyProblem
 {
     private readonly Study study;
     private readonly MissionModel mission;
-    private readonly GeometryInput[] inputs;
+    private readonly GeometryInput[] free;
     private readonly List<Response> overCases;
     private readonly FrameGeometry asBuilt;
 
@@ -22,12 +22,12 @@ public sealed class StudyProblem
     {
         this.study = study;
         this.mission = mission;
-        inputs = [.. FactorCatalogue.SlowestFirst.Where(input => study.Factors.Any(factor => factor.Input == input))];
+        free = [.. FactorCatalogue.SlowestFirst.Where(input => study.FreeFactors.Any(factor => factor.Input == input))];
         overCases = [.. study.ResponsesOverCases];
         asBuilt = FrameGeometry.AsBuilt(study.Machine);
         Problem = new Problem(
-            [.. inputs.Select(study.Factor).Select(SearchFactor)],
-            Array.IndexOf(inputs, GeometryInput.LateralOffset),
+            [.. free.Select(study.Factor).Select(SearchFactor), .. Holes(study.Holes)],
+            study.Holes is null ? Array.IndexOf(free, GeometryInput.LateralOffset) : free.Length + 1,
             [.. study.Objectives.Select(objective => new Objective(objective.Response.Name, objective.Maximise))],
             [.. study.Limits.Select(limit => limit.AsConstraint)],
             Evaluate);
@@ -57,10 +57,13 @@ public sealed class StudyProblem
     public FrameGeometry Geometry(ReadOnlySpan<double> values)
     {
         var geometry = asBuilt;
-        for (var f = 0; f < inputs.Length; f++)
-            geometry = geometry.With(inputs[f], values[f]);
-        return geometry;
+        for (var f = 0; f < free.Length; f++)
+            geometry = geometry.With(free[f], values[f]);
+        return study.Holes is null ? geometry : HolePattern.Put(geometry, values[^2], values[^1]);
     }
+
+    private static IEnumerable<Factor> Holes(HolePattern? holes) => holes is null ? []
+        : [new Factor.Discrete("left hole", holes.Left.Places), new Factor.Discrete("right hole", holes.Right.Places)];
 
     private static Factor SearchFactor(StudyFactor factor) => factor.IsContinuous
         ? new Factor.Continuous(factor.Name, factor.LevelsSi[0], factor.LevelsSi[^1])
@@ -70,38 +73,59 @@ public sealed class StudyProblem
     {
         var row = new MissionRow(mission);
         var sampled = overCases.Count > 0 ? new SampledRow(mission, overCases) : null;
+        var design = new double[Problem.Factors.Count];
         for (var r = 0; r < batch.Designs.RowCount; r++)
         {
-            var offsets = batch.Designs.RowValues(r, Problem);
-            var at = r * offsets.Length;
-            var codes = batch.Failures.AsSpan(at, offsets.Length);
-            var failure = row.Prepare(Geometry(batch.Designs.Row(r, inputs.Length)));
-            if (failure.Kind != FailureKind.None)
+            var values = batch.Designs.RowValues(r, Problem);
+            var at = r * values.Length;
+            batch.Designs.Row(r, design.Length).CopyTo(design);
+            if (study.Holes is null)
             {
-                codes.Fill(failure.Code);
+                EvaluateRow(row, sampled, Geometry(design), values, batch, at);
                 continue;
             }
 
-            row.FindFailures(offsets, codes);
-            if (sampled is not null)
-                FillOverCases(sampled, row.Geometry, offsets, batch, at);
-            for (var o = 0; o < study.Objectives.Count; o++)
+            // Another hole changes the spacing too, so that each design is a row of its own.
+            for (var i = 0; i < values.Length; i++)
             {
-                var objective = study.Objectives[o];
-                if (objective.Response.IsOverCases)
-                    continue;
-                var values = batch.Objectives[o].AsSpan(at, offsets.Length);
-                objective.Response.Fill(row, objective.Magnitude, offsets, values);
-                if (objective.Maximise)
-                    RowVectors.Negate(values);
+                design[^1] = values[i];
+                var geometry = Geometry(design);
+                EvaluateRow(row, sampled, geometry, [geometry.OffsetMetres], batch, at + i);
             }
+        }
+    }
 
-            for (var l = 0; l < study.Limits.Count; l++)
-            {
-                var limit = study.Limits[l];
-                if (!limit.Response.IsOverCases)
-                    limit.Response.Fill(row, limit.Magnitude, offsets, batch.ConstraintValues[l].AsSpan(at, offsets.Length));
-            }
+    /// <summary>Designs that differ in their offset only.</summary>
+    private void EvaluateRow(
+        MissionRow row, SampledRow? sampled, in FrameGeometry geometry, ReadOnlySpan<double> offsets, EvaluatedBatch batch, int at)
+    {
+        var codes = batch.Failures.AsSpan(at, offsets.Length);
+        var failure = row.Prepare(geometry);
+        if (failure.Kind != FailureKind.None)
+        {
+            codes.Fill(failure.Code);
+            return;
+        }
+
+        row.FindFailures(offsets, codes);
+        if (sampled is not null)
+            FillOverCases(sampled, row.Geometry, offsets, batch, at);
+        for (var o = 0; o < study.Objectives.Count; o++)
+        {
+            var objective = study.Objectives[o];
+            if (objective.Response.IsOverCases)
+                continue;
+            var values = batch.Objectives[o].AsSpan(at, offsets.Length);
+            objective.Response.Fill(row, objective.Magnitude, offsets, values);
+            if (objective.Maximise)
+                RowVectors.Negate(values);
+        }
+
+        for (var l = 0; l < study.Limits.Count; l++)
+        {
+            var limit = study.Limits[l];
+            if (!limit.Response.IsOverCases)
+                limit.Response.Fill(row, limit.Magnitude, offsets, batch.ConstraintValues[l].AsSpan(at, offsets.Length));
         }
     }
 

@@ -97,8 +97,8 @@ public sealed record ProductLineConfiguration(IReadOnlyList<string> Choices, Stu
 /// <param name="Share">Weight, above 0: a share or a number of pieces.</param>
 public sealed record ProductLineCustomer(string Name, double PilotMassKilograms, int Configuration, double Share);
 
-/// <summary>A study whose lateral offsets all fall on one hole pattern.</summary>
-public static class HolePattern
+/// <summary>A study whose lateral offsets are all multiples of one pitch.</summary>
+public static class OffsetPitch
 {
     private const double Rounding = 1e-6;
 

@@ -43,6 +43,9 @@ public sealed record Study(
     /// <summary>What is uncertain, and how much.</summary>
     public NoiseSetting Noise { get; init; } = NoiseSetting.Usual;
 
+    /// <summary>The holes that decide spacing and lateral offset, or null where these are factors of their own.</summary>
+    public HolePattern? Holes { get; init; }
+
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }
 
@@ -88,20 +91,18 @@ public sealed record Study(
     {
         Factors = [.. frame.OrderBy(factor => factor.Input.Index).Select(factor => factor with { IsContinuous = false })],
         Search = new SearchSetting.Exhaustive(),
+        Holes = null,
         Plan = null,
         Line = null,
     };
 
+    /// <summary>The factors whose levels can be combined freely: all but those that holes decide together.</summary>
+    public IReadOnlyList<StudyFactor> FreeFactors =>
+        Holes is null ? Factors : [.. Factors.Where(factor => !HolePattern.Decides(factor.Input))];
+
     /// <summary>Number of designs of the grid of all levels; null when a factor is continuous or there are more than 2⁶³.</summary>
-    public long? GridSize
-    {
-        get
-        {
-            var count = Factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
-            return Factors.Any(factor => factor.IsContinuous) || count >= long.MaxValue ? null
-                : Factors.Aggregate(1L, (product, factor) => product * factor.LevelsSi.Count);
-        }
-    }
+    public long? GridSize => FreeFactors.Any(factor => factor.IsContinuous) || DesignCount(Factors, Holes) >= long.MaxValue ? null
+        : FreeFactors.Aggregate((long)(Holes?.Pairs ?? 1), (product, factor) => product * factor.LevelsSi.Count);
 
     /// <summary>Index of the settled phase of most weight.</summary>
     public int HeaviestSettledPhase => Mission.Index().Where(phase => phase.Item.IsSettled).MaxBy(phase => phase.Item.Weight).Index;
@@ -109,6 +110,11 @@ public sealed record Study(
     /// <summary>The objectives and limits that need many cases.</summary>
     public IReadOnlyList<Response> ResponsesOverCases => [.. Objectives.Select(objective => objective.Response)
         .Concat(Limits.Select(limit => limit.Response)).Where(response => response.IsOverCases).Distinct()];
+
+    /// <summary>How many designs some factors make; the two ends of a continuous one count.</summary>
+    internal static double DesignCount(IEnumerable<StudyFactor> factors, HolePattern? holes) => factors
+        .Where(factor => holes is null || !HolePattern.Decides(factor.Input))
+        .Aggregate((double)(holes?.Pairs ?? 1), (product, factor) => product * factor.LevelsSi.Count);
 
     /// <summary>The factor that is a geometry input.</summary>
     /// <exception cref="InvalidOperationException">The study has no such factor.</exception>

@@ -148,7 +148,13 @@ internal static class ProductLineReader
     private static void CheckCandidates(Section line, Study read, double? pitch, bool fromGrid)
     {
         var at = line.Has("candidates") ? line.At("candidates") : line.Owner;
-        if (HolePattern.On(read, pitch) is not { } study)
+        if (read.Holes is not null && pitch is not null)
+        {
+            line.DiagnosticBag.Add(line.At("hole_pitch"), "hole_pitch and factors.holes both say where holes are.", "Remove `hole_pitch`.");
+            return;
+        }
+
+        if (OffsetPitch.On(read, pitch) is not { } study)
         {
             line.DiagnosticBag.Add(line.At("hole_pitch"), "No level of lateral_offset is a multiple of hole_pitch.",
                 "Choose a pitch that is a multiple of the step of lateral_offset, whose range holds 0 or a multiple.");

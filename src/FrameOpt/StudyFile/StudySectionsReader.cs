@@ -25,7 +25,9 @@ internal static class StudySectionsReader
         var machine = MachineReader.Read(study.Child("machine", StudyKeys.Machine));
         var wing = WingReader.Read(study.Child("wing", StudyKeys.Wing));
         var phases = MissionReader.Read(study);
-        var factors = FactorReader.Read(study.Child("factors", StudyKeys.Factors));
+        var section = study.Child("factors", StudyKeys.Factors);
+        var holes = HoleReader.Read(section);
+        var factors = FactorReader.Read(section, holes);
         var baseline = SettingsReader.Baseline(study.Child("baseline", StudyKeys.Baseline), machine, factors);
         var strength = SettingsReader.Strength(study.Child("strength", StudyKeys.Strength));
 
@@ -36,11 +38,12 @@ internal static class StudySectionsReader
         var objectives = ObjectiveReader.Read(study, responses, needs);
         var limits = LimitReader.Read(study, objectives, responses, needs);
         var search = SearchReader.Read(study, factors, objectives, responses);
-        GridChecks.Check(study, factors, search, wing, phases.Count);
+        GridChecks.Check(study, factors, holes, search, wing, phases.Count);
         var ranking = RankingReader.Read(study, objectives, responses);
         var band = SettingsReader.Band(study, phases);
         var noise = NoiseReader.Read(study);
         var plan = PlanReader.Read(study.Child("plan", StudyKeys.Plan), responses, needs, objectives);
+        HoleReader.Check(study, holes, search, plan);
         var title = Title(study);
         var question = study.Text("question")?.ReplaceLineEndings(" ").Trim() ?? "";
         if (diagnostics.HasErrors)
@@ -55,6 +58,7 @@ internal static class StudySectionsReader
             diagnostics.Assumptions, diagnostics.Warnings, hash)
         {
             Plan = plan,
+            Holes = holes,
             Noise = noise,
             Search = search!,
             Files = diagnostics.Files,

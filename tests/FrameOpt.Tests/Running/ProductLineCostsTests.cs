@@ -48,7 +48,7 @@ public class ProductLineCostsTests
     public void Candidates_on_one_hole_pattern_have_offsets_of_its_multiples_only()
     {
         var study = ProductLineStudy.Read("hole_pitch: 15 mm");
-        var candidates = ProductLineCandidates.OfGrid(HolePattern.On(study, study.Line!.HolePitchMetres)!);
+        var candidates = ProductLineCandidates.OfGrid(OffsetPitch.On(study, study.Line!.HolePitchMetres)!);
         Assert.Equal(3 * 5 * 7, candidates.Count);
         Assert.All(candidates.Designs, design =>
             Check.Close(0, Math.IEEERemainder(design.OffsetMetres, 0.015), absolute: 1e-12, because: "multiples of 15 mm in binary"));

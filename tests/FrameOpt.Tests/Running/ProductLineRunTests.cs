@@ -29,7 +29,7 @@ public class ProductLineRunTests
         var study = ProductLineStudy.Read(keys);
         var line = study.Line!;
         var result = ProductLineStudy.Solve(study);
-        var candidates = ProductLineCandidates.OfGrid(HolePattern.On(study, line.HolePitchMetres)!);
+        var candidates = ProductLineCandidates.OfGrid(OffsetPitch.On(study, line.HolePitchMetres)!);
         var groups = candidates.Groups(line.Common);
         var costs = line.Customers.Select(customer =>
         {

@@ -45,7 +45,9 @@ public class ShippedAnswersTests
     {
         var run = ShippedRun.Of("drilled-holes");
         Assert.Equal("in", run.Chosen.GetProperty("design").GetProperty("lateral_offset").GetProperty("unit").GetString());
-        Assert.Contains(run.Factor("hang_point_spacing"), new[] { 16, 16.5, 17, 17.5, 18 });
+        var (spacing, offset) = (run.Factor("hang_point_spacing"), run.Factor("lateral_offset"));
+        Assert.Contains(spacing / 2 - offset, new[] { 7.5, 8, 8.5, 9 });
+        Assert.Contains(spacing / 2 + offset, new[] { 8, 8.5, 9, 9.5, 10 });
     }
 
     // 7 levels of each of 7 factors.

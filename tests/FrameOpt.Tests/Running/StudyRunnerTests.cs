@@ -136,7 +136,7 @@ public class StudyRunnerTests
         ($"{design.Rank} {design.Number} {design.Geometry} {design.IsKnee} "
             + $"{string.Join(' ', design.Objectives.Select(o => o.ToString("R")))}", design.Score);
 
-    private static StudyResult Finish(Study study, int threads = 1)
+    internal static StudyResult Finish(Study study, int threads = 1)
     {
         var runner = new StudyRunner(study, threads);
         foreach (var _ in runner.Steps())

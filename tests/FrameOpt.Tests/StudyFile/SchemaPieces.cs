@@ -30,6 +30,16 @@ internal static class SchemaPieces
             """,
         ["wing"] = """{ "not": { "required": ["yaw_leverage", "sideslip"] } }""",
         ["mission.<phase>"] = """{ "not": { "required": ["fraction", "airspeed"] } }""",
+        ["factors"] =
+            """
+            { "oneOf": [
+                { "required": ["hang_point_spacing", "lateral_offset"], "not": { "required": ["holes"] } },
+                { "required": ["holes"], "not": { "anyOf": [{ "required": ["hang_point_spacing"] }, { "required": ["lateral_offset"] }] } }
+            ] }
+            """,
+        ["factors.holes"] =
+            """{ "oneOf": [{ "required": ["left", "right"] }, { "required": ["values"] }, { "required": ["first", "pitch", "count"] }] }""",
+        ["factors.holes.<side>"] = """{ "oneOf": [{ "required": ["values"] }, { "required": ["first", "pitch", "count"] }] }""",
         ["factors.<factor>"] = """{ "oneOf": [{ "required": ["from", "to"] }, { "required": ["values"] }] }""",
         ["noise.<source>"] =
             """

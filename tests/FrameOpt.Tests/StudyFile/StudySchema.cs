@@ -71,7 +71,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
             return schema;
         }
 
-        string[] required = [.. section.Keys.Where(key => key.IsRequired).Select(key => key.Name)];
+        string[] required = [.. section.Keys.Where(key => key is { IsRequired: true, StandIn: null }).Select(key => key.Name)];
         if (required.Length > 0)
             schema["required"] = new JsonArray([.. required.Select(name => (JsonNode)name)]);
         if (Together.TryGetValue(path, out var rule))
@@ -104,7 +104,6 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "machine.masses" when isChange =>
             AnyOf(List(Section("machine.masses[]", false), 1), PathOf(AnyOf(Section("machine.masses[]", true), OneOf("none")))),
         "machine.masses" => List(Section("machine.masses[]", false), 1),
-        "machine.masses[].body" => new JsonObject { ["type"] = "boolean" },
         "template" => OneOf([.. FrameOpt.StudyFile.StudyTemplate.All.Select(template => template.Name)]),
         "machine.datum" or "machine.hang_point" => AnyText(),
         "machine.arms" => OneOf("rigid", "moving"),
@@ -115,14 +114,12 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "wing.polar.rows" => Table(Dimension.Share, Dimension.Speed, Dimension.Number),
         "mission" => PathOf(Section("mission.<phase>", isChange), @"^[^\[\]]+$"),
         "mission.<phase>.power" => Power(),
-        "mission.<phase>.settled" => new JsonObject { ["type"] = "boolean" },
         "objectives" => List(Section("objectives[]", false), 2, 5),
         "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("any_response"),
         "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
         "limits" => List(Section("limits[]", false), 0),
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
         "search.start" => AnyText(),
-        "search.polish" => new JsonObject { ["type"] = "boolean" },
         "search.stop.target" => new JsonObject
         {
             ["type"] = "object",
@@ -139,6 +136,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         },
         "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),
         "factors.<factor>.values" => List(LengthOrAngle(), 1),
+        "factors.holes.left" or "factors.holes.right" => Section("factors.holes.<side>", isChange),
+        _ when Regex.IsMatch(path, @"^factors\.holes\..*(values|drilled)$") => List(Reference("length"), 0, 200),
         "plan.kind" => OneOf("full factorial", "fractional factorial", "Plackett-Burman", "central composite", "Box-Behnken",
             "definitive screening", "D-optimal", "I-optimal"),
         "plan.axial" => OneOf("rotatable", "spherical", "face-centred", "orthogonal"),
@@ -147,7 +146,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "plan.responses" => List(Reference("response"), 1),
         "line.objective" => AnyOf(OneOf("mean", "worst"), Pattern($"^(percentile|blend) +{Number} *%?$")),
         "line.response" => Reference("response"),
-        "line.maximise" or "line.allow_both_rotations" => new JsonObject { ["type"] = "boolean" },
+        "machine.masses[].body" or "mission.<phase>.settled" or "search.polish" or "line.maximise" or "line.allow_both_rotations" =>
+            new JsonObject { ["type"] = "boolean" },
         "line.candidates" => OneOf("front", "grid"),
         "line.common" => OneOf("nothing", "spacing", "frame"),
         "line.pilot" or "line.customers[].name" => AnyText(),
@@ -162,7 +162,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "noise.<source>.table" => List(Deviation(), 1, 1000),
         _ when NoiseSource.All.Any(source => path == $"noise.{source.Name}") =>
             AnyOf(OneOf("none"), Section("noise.<source>", isChange)),
-        _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
+        _ when path.StartsWith("factors.") && !path.StartsWith("factors.holes") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
         _ => Reference(Name(DimensionOf(path))),
     };

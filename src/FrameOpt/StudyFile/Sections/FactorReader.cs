@@ -15,11 +15,14 @@ internal static class FactorReader
     private const int MaxValues = 10_000;
 
     /// <summary>The factors that could be read, in the order of <see cref="FactorCatalogue"/>.</summary>
-    public static IReadOnlyList<StudyFactor> Read(Section? factors)
+    /// <param name="factors">The section, or null after an error.</param>
+    /// <param name="holes">Which decide spacing and offset, or null.</param>
+    public static IReadOnlyList<StudyFactor> Read(Section? factors, HolePattern? holes)
     {
         if (factors is null)
             return [];
-        return [.. FactorCatalogue.All.Select(input => ReadOne(factors, input)).OfType<StudyFactor>()];
+        return [.. FactorCatalogue.All.Select(input => holes is not null && HolePattern.Decides(input) ? holes.Factor(input)
+            : ReadOne(factors, input)).OfType<StudyFactor>()];
     }
 
     /// <summary>A factor fixed at one value given outside a file, or null after an error.</summary>
@@ -147,5 +150,5 @@ internal static class FactorReader
         return does;
     }
 
-    private static DisplayUnit UnitOf(Quantity typed) => new(typed.Unit.Text == "°" ? "deg" : typed.Unit.Text, typed.Unit.ToBase(1));
+    public static DisplayUnit UnitOf(Quantity typed) => new(typed.Unit.Text == "°" ? "deg" : typed.Unit.Text, typed.Unit.ToBase(1));
 }

@@ -9,12 +9,13 @@ namespace FrameOpt.StudyFile.Sections;
 /// <summary>Checks the grid of all factors: not more designs than can be computed.</summary>
 internal static class GridChecks
 {
-    public static void Check(Section study, IReadOnlyList<StudyFactor> factors, SearchSetting? search, Wing? wing, int phases)
+    public static void Check(
+        Section study, IReadOnlyList<StudyFactor> factors, HolePattern? holes, SearchSetting? search, Wing? wing, int phases)
     {
         if (factors.Count == 0)
             return;
         var at = study.KeyAt("factors");
-        var count = factors.Aggregate(1.0, (product, factor) => product * factor.LevelsSi.Count);
+        var count = Study.DesignCount(factors, holes);
         if (count < 2 && search is SearchSetting.Evolutionary && !study.DiagnosticBag.HasErrors)
             study.DiagnosticBag.Add(at, "Every factor is fixed: there is nothing to search.",
                 $"Sweep one or more, for example `{StudyKeys.Factors.Find(GeometryInput.LateralOffset.Name)!.Example}`, or leave `search` "

@@ -1,4 +1,5 @@
 using FrameOpt.Model;
+using FrameOpt.Studies;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile.Sections;
@@ -112,12 +113,12 @@ internal static class StudyKeys
         Optional("load_factor", "1"), Optional("carried", "0.8"), Optional("pitch_rate", "0.3 rad/s"),
         Optional("settled", "false", TrueOrFalse));
 
-    public static readonly SectionKeys Factors = new("factors", [.. FactorCatalogue.All.Select(input => input.ExampleRange is { } range
+    public static readonly SectionKeys Factors = new("factors", [.. FactorCatalogue.All.Select(input => (input.ExampleRange is { } range
         ? Ready(input.Name, range) with { IsRequired = input.IsRequired }
         : new Key(input.Name, input.Example, input.IsRequired)
         {
             Wanted = "from, to and step under it, or one value, each with its unit",
-        })]);
+        }) with { StandIn = HolePattern.Decides(input) ? HoleReader.InFactors.Name : null }), HoleReader.InFactors]);
 
     public static readonly SectionKeys Factor = new("factors.<factor>",
         Optional("from", "380 mm", WithUnit), Optional("to", "480 mm", WithUnit), Optional("step", "5 mm", WithUnit),
@@ -185,8 +186,8 @@ internal static class StudyKeys
     [
         File, Machine, Mass, HangLine, Propeller, Hub, Bench, Engine, Pilot, DragCentre, Wing, Polar, PolarAt, RiserCoupling, YawLeverage,
         Sideslip, Phase,
-        Factors, Factor, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength, BalancedBand, NoiseReader.Keys,
-        NoiseReader.SpreadKeys, Plan,
+        Factors, Factor, HoleReader.Keys, HoleReader.RowKeys, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength,
+        BalancedBand, NoiseReader.Keys, NoiseReader.SpreadKeys, Plan,
         Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];
 

@@ -28,6 +28,10 @@ internal sealed record FactorRange(decimal From, decimal To, decimal Step, UnitS
     public double[] LevelsSi() => [.. Enumerable.Range(0, (int)WholeSteps + 1)
         .Select(i => Unit.ToBase(ToDouble(i == WholeSteps ? To : From + i * Step)))];
 
+    /// <summary>So many levels from the first, in the unit of the range.</summary>
+    public IReadOnlyList<Quantity> Levels(int count) => [.. Enumerable.Range(0, count)
+        .Select(i => From + i * Step).Select(level => new Quantity(ToDouble(level), level.ToString(CultureInfo.InvariantCulture), Unit))];
+
     /// <summary>The nearest end that fits the step, and the nearest round step that fits the range.</summary>
     public string Suggestion()
     {

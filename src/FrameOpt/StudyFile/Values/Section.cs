@@ -21,7 +21,8 @@ internal sealed class Section
             Take(entry.Key.Text, entry);
         foreach (var entry in whole.Where(entry => keys.Find(entry.Key.Text) is null))
             TakeMisspelt(entry);
-        foreach (var key in keys.Keys.Where(key => key.IsRequired && !entries.ContainsKey(key.Name)))
+        foreach (var key in keys.Keys.Where(key => key.IsRequired && !entries.ContainsKey(key.Name)
+            && !(key.StandIn is { } other && entries.ContainsKey(other))))
             diagnostics.Add(owner, $"{PathOf(key.Name)} is missing.", key.FixWhenMissing(Under));
     }
 

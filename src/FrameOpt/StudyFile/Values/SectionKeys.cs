@@ -23,6 +23,9 @@ internal sealed record Key(string Name, string Value, bool IsRequired)
 {
     public string Example => $"{Name}: {Value}";
 
+    /// <summary>Another key of the section that may stand in place of a required one.</summary>
+    public string? StandIn { get; init; }
+
     /// <summary>What to write, in words. A message never offers a measure that somebody could copy instead of taking it.</summary>
     public string Wanted { get => field ?? InWords(Value); init; } = null!;
 
