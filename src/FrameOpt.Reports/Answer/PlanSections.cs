@@ -14,7 +14,7 @@ public static class PlanSections
 
     /// <summary>The plan, what it can tell, and for each response which terms matter and how far the surface is from the model.</summary>
     public static IReadOnlyList<AnswerSection> Of(PlanResult answer) =>
-        [Runs(answer), AliasStructure(answer.Plan), Quality(answer.Plan),
+        [ModelSharesSection.Of(answer.Shares), Runs(answer), AliasStructure(answer.Plan), Quality(answer.Plan),
             .. answer.Surfaces.Select(surface => Surface(answer.Plan, surface))];
 
     /// <summary>One row for each run: coded values and the values to build.</summary>
@@ -131,7 +131,7 @@ public static class PlanSections
         if (fit.NoTestsReason is { } why)
             lines.Add($"No p-values and no F tests: {why}.");
         return new AnswerSection(title, lines, new AnswerTable(
-            ["term", unit.Length > 0 ? $"coefficient, coded [{unit}]" : "coefficient, coded", "share of variation [%]"],
+            ["term", unit.Length > 0 ? $"coefficient, coded [{unit}]" : "coefficient, coded", "share over the runs [%]"],
             [.. PlanLabels.Terms(fit).Select(row => (IReadOnlyList<string>)
             [
                 row.Term.NamedWith(names),
@@ -169,25 +169,27 @@ public static class PlanSections
         if (result.Plan is not { } answer)
             yield break;
         yield return new AnswerSection("Which factors matter", [SummaryOfRuns(answer.Plan), .. OmittedTermsWarning(answer.Plan),
-            .. answer.Surfaces.Select(surface => SummaryLine(answer.Plan, surface))]);
+            .. answer.Surfaces.Zip(answer.Shares.Responses).Select(pair =>
+                $"{pair.First.Response.Name}: {ModelSharesSection.Summary(answer.Shares, pair.Second)}. "
+                    + SummaryLine(answer.Plan, pair.First))]);
     }
 
     private static string SummaryOfRuns(StudyPlan plan) =>
-        $"From a plan of {NumberFormat.Count(plan.Plan.Runs.Count, "run")} ({plan.Plan.Kind}); shares are of the variation over "
-            + $"its runs. The polynomial fitted to each response has {PlanLabels.ModelDescription(plan.Model)}. "
-            + "`frameopt plan` and the workbook show the details.";
+        "First what matters in the model itself (Shapley effects over the designs of the study's grid, in % of the variance). Then what "
+            + $"a plan of {NumberFormat.Count(plan.Plan.Runs.Count, "run")} ({plan.Plan.Kind}) sees of it: shares of the variation over "
+            + $"its runs, and a polynomial with {PlanLabels.ModelDescription(plan.Model)}. `frameopt plan` and the workbook show the details.";
 
     private static string SummaryLine(StudyPlan plan, FittedSurface surface)
     {
         if (surface.Fit is not { } fit)
-            return $"{surface.Response.Name}: too few runs can fly for a surface to be fitted.";
+            return "Too few runs can fly for a surface to be fitted.";
         var names = plan.Factors.Select(factor => factor.Name).ToList();
         var terms = PlanLabels.Terms(fit).Where(row => row.Share >= MinSharePercent).Take(MaxTerms)
             .Select(row => Invariant($"{row.Term.NamedWith(names)} {row.Share:0.0} %")).ToList();
         var matter = terms.Count == 0 ? "no term has a share of 1 % or more" : string.Join(", ", terms);
         return surface.Check is not { } check
-            ? $"{surface.Response.Name}: {matter}."
-            : $"{surface.Response.Name}: {matter}. The maximum error of the polynomial is "
+            ? $"The runs: {matter}."
+            : $"The runs: {matter}. The maximum error of the polynomial is "
                 + $"{PlanLabels.FourDigits(check.LargestError, surface.Response.Unit)}, range of the response "
                 + $"{PlanLabels.FourDigits(check.Range, surface.Response.Unit)}.";
     }

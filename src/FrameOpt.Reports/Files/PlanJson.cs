@@ -13,9 +13,36 @@ internal static class PlanJson
         json.WriteStartObject();
         json.WriteString("kind", answer.Plan.Plan.Kind);
         json.WriteObjects("runs", Enumerable.Range(0, answer.Plan.Plan.Runs.Count), index => Run(json, answer, index));
+        Shares(json, answer.Shares);
         json.WriteObjects("surfaces", answer.Surfaces, surface => Surface(json, answer.Plan, surface));
         json.WriteEndObject();
     }
+
+    private static void Shares(Utf8JsonWriter json, ModelShares shares)
+    {
+        json.WriteStartObject("model_shares");
+        json.WriteNumber("designs", shares.Designs);
+        json.WriteNumber("within_limits", shares.WithinLimits);
+        json.WriteBoolean("thinned", shares.IsThinned);
+        json.WriteObjects("responses", shares.Responses, response =>
+        {
+            json.WriteString("response", response.Response.Name);
+            Write("everywhere", response.Everywhere);
+            Write("within_limits", response.WithinLimits);
+        });
+        json.WriteEndObject();
+
+        void Write(string where, IReadOnlyList<FactorShare> of) => json.WriteObjects(where, of.Zip(shares.Factors), pair =>
+        {
+            json.WriteString("factor", pair.Second.Name);
+            json.WriteDecimal("alone_percent", Percent(pair.First.Alone));
+            json.WriteDecimal("total_percent", Percent(pair.First.Total));
+            json.WriteDecimal("shapley_percent", Percent(pair.First.Shapley));
+        });
+    }
+
+    /// <summary>Sums of thousands of terms differ in their last digits between libraries of mathematics.</summary>
+    private static double Percent(double share) => Math.Round(100 * share, 8);
 
     private static void Run(Utf8JsonWriter json, PlanResult answer, int index)
     {

@@ -30,7 +30,8 @@ public static class PlanRunner
         return new PlanResult(
             plan,
             [.. evaluations.Select(evaluation => evaluation.Failure)],
-            [.. responses.Select((response, r) => new FittedSurface(response, values[r], fits[r], Shape(fits[r]), checks[r]))]);
+            [.. responses.Select((response, r) => new FittedSurface(response, values[r], fits[r], Shape(fits[r]), checks[r]))],
+            ModelSharesRun.Of(study, mission, responses, threads, stop));
     }
 
     private static RegressionFit? Fit(StudyPlan plan, double[] y)

@@ -74,7 +74,9 @@ public sealed class ImpossiblePlanException(ArgumentException cause) : Exception
 /// <param name="Plan">The runs.</param>
 /// <param name="Failures">For each run, why its design cannot fly, or null.</param>
 /// <param name="Surfaces">One for each response analysed.</param>
-public sealed record PlanResult(StudyPlan Plan, IReadOnlyList<DesignFailure?> Failures, IReadOnlyList<FittedSurface> Surfaces);
+/// <param name="Shares">What the factors do in the model itself, for the same responses.</param>
+public sealed record PlanResult(
+    StudyPlan Plan, IReadOnlyList<DesignFailure?> Failures, IReadOnlyList<FittedSurface> Surfaces, ModelShares Shares);
 
 /// <summary>A surface fitted to one response over a plan, and its error against the model.</summary>
 /// <param name="Response">The fitted response, in its unit; signed where the response is.</param>

@@ -164,7 +164,10 @@ public class PlanReportTests
         {
             var most = PlanLabels.Terms(Answer.Surfaces[r].Fit!).First(row => row.Term.Order > 0);
             var name = most.Term.NamedWith([.. Answer.Plan.Factors.Select(factor => factor.Name)]);
-            Assert.StartsWith($"{Answer.Surfaces[r].Response.Name}: {name} ", section.Lines[1 + r]);
+            Assert.Contains($"The runs: {name} ", section.Lines[1 + r]);
+            var (best, response) = (Answer.Shares.Responses[r].WithinLimits, Answer.Surfaces[r].Response.Name);
+            var heaviest = best.Index().MaxBy(share => share.Item.Shapley).Index;
+            Assert.StartsWith($"{response}: {Answer.Shares.Factors[heaviest].Name} ", section.Lines[1 + r]);
             Assert.Contains("maximum error of the polynomial", section.Lines[1 + r]);
         }
     }

@@ -68,7 +68,7 @@ internal static class EffectsSheet
                 Column.OfTexts("term", row => terms[row].Term.Order == 0
                     ? "constant: the centre of the cube" : terms[row].Term.NamedWith(names)),
                 Column.OfNumbers(PlanLabels.WithUnit("coefficient, coded", surface.Response), "0.0000", row => terms[row].Coefficient),
-                Column.OfNumbers("share of variation [%]", "0.00", row => terms[row].Share ?? double.NaN),
+                Column.OfNumbers("share over the runs [%]", "0.00", row => terms[row].Share ?? double.NaN),
                 Column.OfNumbers("variance inflation", "0.00", row => inflations[terms[row].Term.Name] ?? double.NaN),
             ],
             terms.Count));

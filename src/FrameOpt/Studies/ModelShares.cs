@@ -1,0 +1,22 @@
+using FrameOpt.Analysis;
+using FrameOpt.Model.Mission;
+
+namespace FrameOpt.Studies;
+
+/// <summary>Which factors matter to each response in the model itself, from designs of the study's grid.</summary>
+/// <param name="Factors">The swept factors.</param>
+/// <param name="Designs">How many designs fly; each counts once.</param>
+/// <param name="WithinLimits">How many of them meet every limit.</param>
+/// <param name="Responses">One for each response.</param>
+public sealed record ModelShares(
+    IReadOnlyList<StudyFactor> Factors, long Designs, long WithinLimits, IReadOnlyList<ResponseShares> Responses)
+{
+    /// <summary>True when only some levels of the study's grid, or of what is between two ends, were taken.</summary>
+    public bool IsThinned { get; init; }
+}
+
+/// <summary>The shares of the factors in one response.</summary>
+/// <param name="Response">As the study names it.</param>
+/// <param name="Everywhere">One a factor, over all designs that fly; none where the response does not change.</param>
+/// <param name="WithinLimits">The same over the designs that meet every limit; none without limits, or where none meets them.</param>
+public sealed record ResponseShares(Response Response, IReadOnlyList<FactorShare> Everywhere, IReadOnlyList<FactorShare> WithinLimits);
