@@ -43,7 +43,7 @@ internal static class LimitsSection
         .Where(limit => result.Chosen is { } chosen && limit.IsMetBy(chosen))
         .Select(limit => (limit, Cases: CasesViolating(result, limit)))
         .Where(item => item.Cases.Count > 0)
-        .Select(item => $"{StudyText.LimitTitle(item.limit)} ({string.Join(", ", item.Cases)})");
+        .Select(item => $"{StudyText.LimitTitle(item.limit)} ({string.Join(" or ", item.Cases)})");
 
     private static string Verdict(StudyResult result, StudyLimit limit)
     {
@@ -54,7 +54,7 @@ internal static class LimitsSection
         var broken = CasesViolating(result, limit);
         var wing = limit.Response.IsOverCases ? "met over the cases of the noise, those of the wing among them"
             : broken.Count == 0 ? "met in every case of the wing"
-            : $"met with the wing as given, VIOLATED with {string.Join(", ", broken)}";
+            : $"met with the wing as given, VIOLATED with {string.Join(" or ", broken)}";
         var nearest = Nearest(result, limit);
         return $"{StudyText.Capitalised(StudyText.LimitTitle(limit))}: {value}, {wing}."
             + (nearest?.InTolerances < 1 ? $" NOT BUILDABLE TO TOLERANCE: {Words(nearest)} violates it." : "");

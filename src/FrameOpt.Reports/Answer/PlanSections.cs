@@ -177,7 +177,8 @@ public static class PlanSections
     private static string SummaryOfRuns(StudyPlan plan) =>
         "First what matters in the model itself (Shapley effects over the designs of the study's grid, in % of the variance). Then what "
             + $"a plan of {NumberFormat.Count(plan.Plan.Runs.Count, "run")} ({plan.Plan.Kind}) sees of it: shares of the variation over "
-            + $"its runs, and a polynomial with {PlanLabels.ModelDescription(plan.Model)}. `frameopt plan` and the workbook show the details.";
+            + $"its runs, and a polynomial with {PlanLabels.ModelDescription(plan.Model)}. "
+            + "`frameopt plan` and the workbook show the details.";
 
     private static string SummaryLine(StudyPlan plan, FittedSurface surface)
     {

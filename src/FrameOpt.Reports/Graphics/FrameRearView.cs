@@ -12,10 +12,11 @@ internal static class FrameRearView
     private const double Foot = 40 + FrameNotes.Height;
 
     public static XElement Of(Study study, FrameGeometry geometry, FrameScale scale) =>
-        Of("frame-front", study.Machine, study.Factors, geometry, scale);
+        Of("frame-front", study.Machine, study.Factors, geometry, scale, study.Holes);
 
     /// <summary>The picture of one of several frames on a page.</summary>
-    public static XElement Of(string id, Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale)
+    public static XElement Of(
+        string id, Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, FrameScale scale, HolePattern? holes = null)
     {
         var height = Head + (scale.TopMetres - scale.BottomMetres) * scale.UnitsPerMetre + Foot;
         var foot = height - FrameNotes.Height;
@@ -31,6 +32,8 @@ internal static class FrameRearView
             .. Reaction(machine.Propeller.Rotation, Y(geometry.HubUpMetres)),
             .. Centre(machine, scale, Y),
             .. HangLine(factors, geometry, scale, Y),
+            .. holes is null ? [] : Holes(holes.Left, -1, scale, Y(geometry.LeftHeightMetres)),
+            .. holes is null ? [] : Holes(holes.Right, 1, scale, Y(geometry.RightHeightMetres)),
             Svg.Text("name", 6, foot - 6, "start", "◀ pilot's LEFT"),
             Svg.Text("name", FrameScale.Width - 6, foot - 6, "end", "pilot's RIGHT ▶"),
             .. FrameNotes.Of(machine, foot),
@@ -106,6 +109,10 @@ internal static class FrameRearView
             Svg.Text("small", scale.X(0), line + 15, "middle", GeometryText.Of(offset, geometry.OffsetMetres)),
         ];
     }
+
+    /// <summary>The holes of one side; those that are not there yet have a broken outline.</summary>
+    private static IEnumerable<XElement> Holes(HoleRow row, int side, FrameScale scale, double y) => row.Places.Select((place, hole) =>
+        Svg.Circle(row.Drilled is null || row.IsDrilled(hole) ? "other-hole" : "other-hole new-hole", scale.X(side * place), y, 2.5));
 
     /// <summary>The height of each hang point where they differ, and which strap is longer: nothing where both sides are alike.</summary>
     private static IEnumerable<XElement> UnequalSides(

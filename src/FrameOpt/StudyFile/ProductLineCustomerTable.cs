@@ -11,6 +11,7 @@ internal sealed class ProductLineCustomerTable
     private const int MaxHeaders = 100;
     private const double MaxShare = 1_000_000;
     private const double MinShare = 1e-12;
+    private const string MassColumn = "pilot_mass";
 
     private readonly CsvTable table;
     private readonly Node at;
@@ -21,7 +22,7 @@ internal sealed class ProductLineCustomerTable
     private ProductLineCustomerTable(CsvTable table, Node at, DiagnosticBag diagnostics)
     {
         (this.table, this.at, this.diagnostics) = (table, at, diagnostics);
-        mass = table.Headers.ToList().FindIndex(header => header.Split(' ')[0] == "pilot_mass");
+        mass = table.Headers.ToList().FindIndex(header => header.Split(' ')[0] == MassColumn);
         massUnit = mass < 0 ? null : Dimension.Mass.FindUnit(Unit(table.Headers[mass]));
     }
 
@@ -35,6 +36,7 @@ internal sealed class ProductLineCustomerTable
             diagnostics.Add(
                 file, Invariant($"{table.Name} has {table.Rows.Count} customers; {ProductLineCustomersReader.MaxCustomers} is the most."),
                 "Put those that are alike on one line with a count.");
+        AddWarning(table, file, diagnostics, options);
         // The same table gives the same customers while the choices are the same.
         var choices = options.Select(option => $"{option.Name}:{string.Join(',', option.Choices)}");
         var key = $"customers {table.Name} {string.Join(';', choices)}";
@@ -62,17 +64,30 @@ internal sealed class ProductLineCustomerTable
             return false;
         }
 
-        string[] known = ["name", "share", "count", .. options.Select(option => option.Name)];
-        foreach (var (header, c) in table.Headers.Select((header, c) => (header, c))
-            .Where(column => column.c != mass && !known.Contains(column.header, StringComparer.OrdinalIgnoreCase)))
+        foreach (var header in Unknown(table, options))
         {
-            diagnostics.Add(at, $"The column `{header}` of {table.Name} means nothing here.", NearestName.Of(header, known) is { } near
-                ? $"Did you mean `{near}`?"
-                : $"Remove it; columns are pilot_mass, {string.Join(", ", known)}.");
+            if (NearestName.Of(header, Known(options)) is { } near)
+                diagnostics.Add(at, $"The column `{header}` of {table.Name} means nothing here.", $"Did you mean `{near}`?");
         }
 
         ProductLineCustomersReader.CheckShares(table.Column("share") >= 0, table.Column("count") >= 0, at, diagnostics);
         return diagnostics.Count == before;
+    }
+
+    private static string[] Known(IReadOnlyList<ProductLineOption> options) =>
+        ["name", "share", "count", .. options.Select(option => option.Name)];
+
+    private static IEnumerable<string> Unknown(CsvTable table, IReadOnlyList<ProductLineOption> options) => table.Headers.Where(
+        header => header.Length > 0 && header.Split(' ')[0] != MassColumn
+            && !Known(options).Contains(header, StringComparer.OrdinalIgnoreCase));
+
+    /// <summary>A maker's table has columns of its own; they are named once, so that none is left out unseen.</summary>
+    private static void AddWarning(CsvTable table, Node at, DiagnosticBag diagnostics, IReadOnlyList<ProductLineOption> options)
+    {
+        var others = Unknown(table, options).Where(header => NearestName.Of(header, Known(options)) is null).ToList();
+        if (others.Count is > 0 and <= MaxHeaders)
+            diagnostics.AddWarning(at, $"{table.Name} has columns that are not used: {string.Join(", ", others)}. Used are "
+                + $"{MassColumn}, {string.Join(", ", Known(options))}.");
     }
 
     private ProductLineCustomer One((long Line, string[] Cells) row, int index, IReadOnlyList<ProductLineOption> options)

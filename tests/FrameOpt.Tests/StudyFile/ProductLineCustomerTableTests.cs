@@ -38,6 +38,19 @@ public class ProductLineCustomerTableTests
         }
     }
 
+    // As spreadsheets write a table with columns of its own: semicolons, columns and rows that were emptied.
+    [Fact]
+    public void Columns_of_a_makers_own_are_named_and_empty_rows_and_columns_passed_over()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder["customers.csv"],
+            "\uFEFFname;dealer;pilot_mass [kg];engine;wing;;\nAnna;north;80;light;small;;\n;;;;;;\nBeat;south;95.5;big;large;;\n;;;;;;\n");
+        File.WriteAllText(folder["study.yaml"], ProductLineStudy.Text(customers: "  customers: customers.csv\n"));
+        var reading = StudyReader.Read(folder["study.yaml"]);
+        Assert.Equal(["Anna", "Beat"], reading.Study!.Line!.Customers.Select(customer => customer.Name));
+        Assert.Contains(reading.Study.Warnings, warning => warning.Contains("not used: dealer."));
+    }
+
     /// <summary>A name as an older program writes it (Latin-1), one from which a letter was lost, and one with a control
     /// character.</summary>
     [Theory]

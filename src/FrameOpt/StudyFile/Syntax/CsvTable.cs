@@ -77,6 +77,9 @@ internal sealed partial record CsvTable(string Name, IReadOnlyList<string> Heade
                 }
 
                 string[] cells = [.. Enumerable.Range(0, csv.FieldCount).Select(csv.GetString)];
+                // Spreadsheets write rows that were once used and emptied.
+                if (Array.TrueForAll(cells, cell => cell.Length == 0))
+                    continue;
                 if (headers is null)
                     headers = Different(at, name, cells, diagnostics) ? cells : null;
                 if (headers is null)
