@@ -21,6 +21,7 @@ public static class ProductLineAnswer
             .. WorstServed(result, MaxWorstServed),
             Gain(result),
             .. Wing(result),
+            .. LineStressSection.Of(result),
             new AnswerSection("Proof of optimality", [.. ProductLineOptimality.Of(result)]),
             new AnswerSection(
                 "Cautions",

@@ -39,6 +39,15 @@ public static class ProductLineJson
             json.WriteQuantity("gain", point.Gain ?? double.NaN, result.Setting.CostResponse.Response.Unit);
         });
         Chart(json, result);
+        json.WriteObjects("stress", result.Stress, stress =>
+        {
+            json.WriteString("otherwise", LineStressSection.What(stress));
+            json.WriteDecimal("effort_worst", stress.WorstEffort);
+            json.WriteQuantity("mean_cost", stress.MeanCost, result.Setting.CostResponse.Response.Unit);
+            json.WriteQuantity("worst_cost", stress.WorstCost, result.Setting.CostResponse.Response.Unit);
+            json.WriteDecimal("outside_limits_percent", 100 * stress.OutsideLimits);
+            json.WriteDecimal("another_better_percent", 100 * stress.BetterWithAnother);
+        });
         json.WriteObjects("assumptions", result.Study.Assumptions.Concat(ModelAssumptions.All), assumption =>
         {
             json.WriteString("what", assumption.What);

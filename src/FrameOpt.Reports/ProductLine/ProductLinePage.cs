@@ -74,6 +74,8 @@ public static class ProductLinePage
             Html.SectionBody(ProductLineAnswer.Gain(result)));
         foreach (var wing in ProductLineAnswer.Wing(result))
             yield return Html.Section("wing", wing.Title, Html.SectionBody(wing));
+        foreach (var stress in LineStressSection.Of(result))
+            yield return Html.Section("stress", stress.Title, Html.SectionBody(stress));
         yield return Html.Section("sure", "Proof of optimality", [.. ProductLineOptimality.Of(result)
             .Concat(ProductLineText.Unserved(result))
             .Select(Html.Paragraph)]);

@@ -80,7 +80,10 @@ public sealed class ProductLineRun
             teller.Chart,
             choice.UnservedMessages,
             choice.Infeasible,
-            choices.Count == setting.UpTo && choice.Solution.Stop != ProductLineStopReason.Cancelled);
+            choices.Count == setting.UpTo && choice.Solution.Stop != ProductLineStopReason.Cancelled)
+        {
+            Stress = new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
+        };
         clocks[3].Stop();
         return result;
     }

@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.ProductLine;
+using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Studies;
 
@@ -31,6 +32,9 @@ public sealed record ProductLineResult(
     IReadOnlyList<InfeasibleCustomers> Infeasible,
     bool IsComplete)
 {
+    /// <summary>The line as built, first as the study has it, then with one number at a time otherwise.</summary>
+    public IReadOnlyList<LineStress> Stress { get; init; } = [];
+
     /// <summary>What the study asks of the product line.</summary>
     public ProductLineSetting Setting => Study.Line!;
 
@@ -41,6 +45,18 @@ public sealed record ProductLineResult(
     public IReadOnlyList<SegmentAssignment> WorstServed(int count) =>
         [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
 }
+
+/// <summary>A line as built when one number is otherwise.</summary>
+/// <param name="Source">The number that is off; null when none is, or when every pilot weighs more or less.</param>
+/// <param name="Deviation">How far it is off, in its unit; of the pilots in kg.</param>
+/// <param name="WorstEffort">The largest effort of any customer in any settled phase; not a number where none flies.</param>
+/// <param name="MeanCost">Mean of the response that is the cost, over the customers within the limits; not a number where none is.</param>
+/// <param name="WorstCost">The same of the worst of them.</param>
+/// <param name="OutsideLimits">Share of the customers whose geometry cannot fly there or breaks a limit.</param>
+/// <param name="BetterWithAnother">Share of the customers whom another geometry of the line would serve better.</param>
+public sealed record LineStress(
+    NoiseSource? Source, double Deviation, double WorstEffort, double MeanCost, double WorstCost, double OutsideLimits,
+    double BetterWithAnother);
 
 /// <summary>Customers that no candidate suits, and what rules out the most candidates for them.</summary>
 /// <param name="Customers">The customers.</param>

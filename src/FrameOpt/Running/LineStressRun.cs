@@ -1,0 +1,90 @@
+using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
+using FrameOpt.ProductLine;
+using FrameOpt.Studies;
+using FrameOpt.Studies.Noise;
+using FrameOpt.Uncertainty;
+
+namespace FrameOpt.Running;
+
+/// <summary>Puts a line as built to the test: each customer keeps the geometry, and one number at a time is otherwise.</summary>
+internal sealed class LineStressRun(
+    ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates, ProductLineSolution solution)
+{
+    /// <summary>The points of a spread at which a number is tried: 8 of 10 cases lie between.</summary>
+    private const double LowShare = 0.1, HighShare = 0.9;
+
+    private const double PilotKilograms = 5;
+
+    /// <summary>So many kinds of customers are looked at, those of the largest share.</summary>
+    private const int MostRows = 400;
+
+    /// <summary>The line as the study has it, then with each source of the noise at both ends of its spread, then with other
+    /// pilots.</summary>
+    /// <param name="noise">Of the study.</param>
+    /// <param name="threads">Worker threads, 1 or more.</param>
+    public IReadOnlyList<LineStress> Of(NoiseSetting noise, int threads)
+    {
+        int[] looked = [.. Enumerable.Range(0, rows.Count).Where(r => solution.Assigned[r] >= 0).OrderByDescending(r => rows[r].Share)
+            .Take(MostRows).Order()];
+        if (looked.Length == 0)
+            return [];
+        (NoiseSource? Source, double Deviation)[] worlds =
+        [
+            (null, 0), .. noise.Sources.SelectMany(pair => new[] { LowShare, HighShare }, (pair, share) =>
+                ((NoiseSource?)pair.Source, pair.Spread.Quantile(share))),
+            (null, -PilotKilograms), (null, PilotKilograms),
+        ];
+        var each = InParallel.Select(looked.Length, threads, i =>
+            Array.ConvertAll(worlds, world => Of(looked[i], world.Source, world.Deviation)));
+        return [.. worlds.Select((world, w) => Sum(world, [.. looked.Select((r, i) => (rows[r].Share, each[i][w]))]))];
+    }
+
+    /// <summary>One customer in one world: with the geometry they have, and whether another would be better.</summary>
+    private ServedCustomer Of(int r, NoiseSource? source, double deviation)
+    {
+        var mass = rows[r].PilotMassKilograms + (source is null ? deviation : 0);
+        var customer = setting.Configurations[rows[r].Configuration].For(mass);
+        var there = NoiseSample.Case(StudyProblem.Model(customer), source is null ? [] : [(source, deviation)]);
+        (double Cost, double Effort) With(int candidate)
+        {
+            var design = there.Model.Evaluate(candidates.On(customer.Machine, candidate) + there.BuiltOff);
+            return design.Failure is not null ? (double.NaN, double.NaN)
+                : (customer.Limits.All(limit => limit.Response.IsOverCases || limit.IsMetBy(design)) ? Cost(design) : double.NaN,
+                    design[MissionQuantity.EffortWorst]);
+        }
+
+        var own = With(solution.Assigned[r]);
+        var others = solution.Chosen.Where(candidate => candidate != solution.Assigned[r] && candidates.Suits(customer.Machine, candidate))
+            .Select(candidate => With(candidate).Cost);
+        return new ServedCustomer(own.Cost, own.Effort, others.Any(cost => double.IsNaN(own.Cost) ? !double.IsNaN(cost) : cost < own.Cost));
+    }
+
+    /// <summary>Less is better.</summary>
+    private double Cost(DesignEvaluation design)
+    {
+        var value = design[setting.CostResponse.Response];
+        return setting.CostResponse.Maximise ? -value : setting.CostResponse.Magnitude ? Math.Abs(value) : value;
+    }
+
+    private LineStress Sum((NoiseSource? Source, double Deviation) world, IReadOnlyList<(double Share, ServedCustomer Served)> customers)
+    {
+        var (all, within) = (customers.Sum(one => one.Share), customers.Where(one => !double.IsNaN(one.Served.Cost)).ToList());
+        var sign = setting.CostResponse.Maximise ? -1 : 1;
+        var flying = customers.Where(one => !double.IsNaN(one.Served.Effort)).ToList();
+        return new LineStress(
+            world.Source,
+            world.Deviation,
+            flying.Count == 0 ? double.NaN : flying.Max(one => one.Served.Effort),
+            within.Count == 0 ? double.NaN : sign * within.Sum(one => one.Share * one.Served.Cost) / within.Sum(one => one.Share),
+            within.Count == 0 ? double.NaN : sign * within.Max(one => one.Served.Cost),
+            1 - within.Sum(one => one.Share) / all,
+            customers.Where(one => one.Served.HasBetter).Sum(one => one.Share) / all);
+    }
+
+    /// <summary>What a customer has with the geometry they were given.</summary>
+    /// <param name="Cost">Not a number where it cannot fly or breaks a limit.</param>
+    /// <param name="Effort">Not a number where it cannot fly.</param>
+    /// <param name="HasBetter">True when another geometry of the line would serve them better.</param>
+    private sealed record ServedCustomer(double Cost, double Effort, bool HasBetter);
+}
