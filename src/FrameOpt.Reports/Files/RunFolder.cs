@@ -41,8 +41,8 @@ public static class RunFolder
         return unused;
     }
 
-    /// <summary>The files of a run with their names: report.html, run.json, designs.csv, results.xlsx, and plan.csv when the study asks for
-    /// a plan. Their bytes depend on the run alone.</summary>
+    /// <summary>The files of a run with their names: report.html, run.json, designs.csv, results.xlsx, drawings and templates when there is
+    /// a design to build, and plan.csv when the study asks for a plan. Their bytes depend on the run alone.</summary>
     /// <param name="report">The run.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
     public static IReadOnlyList<(string Name, Action<Stream> Write)> Files(RunReport report, int threads) =>
@@ -53,6 +53,7 @@ public static class RunFolder
             FrontTable.Of(report.Result.Study, report.Result.Front, report.FrontEvaluations), stream)),
         .. report.Result.Plan is { } plan ? [("plan.csv", stream => CsvTable.Write(PlanTable.Of(plan), stream))]
             : Array.Empty<(string, Action<Stream>)>(),
+        .. DrawingFiles.Of(report),
         ("results.xlsx", stream => RunWorkbook.Write(report, stream)),
     ];
 
