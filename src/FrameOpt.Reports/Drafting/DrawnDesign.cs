@@ -67,6 +67,14 @@ internal sealed record DrawnDesign(RunReport Report, FrameGeometry Geometry)
     public string Place => Study.IsOneFrame ? "one frame, as given"
         : $"best compromise of {NumberFormat.Count(Report.Result.Front.Count, "design")} on the front";
 
+    /// <summary>Of the mark of a hole in a view, mm: smaller where the holes of the bar stand close.</summary>
+    /// <param name="scale">mm on the sheet for a metre.</param>
+    public double HoleRadius(double scale)
+    {
+        var places = HangPoints.Select(point => point.RightMetres).Concat(OtherHoles.Select(hole => hole.RightMetres)).Order().ToList();
+        return Math.Clamp(0.4 * scale * places.Zip(places.Skip(1), (a, b) => b - a).Min(), 0.3, 1.2);
+    }
+
     /// <summary>Two holes closer than this are one, m.</summary>
     private const double SameHole = 5e-6;
 }

@@ -13,8 +13,8 @@ internal static class FrameMarks
     }
 
     /// <summary>A hole of the bar that is not used: dashed where it is only planned.</summary>
-    public static void OtherHole(SheetBuilder sheet, double x, double y, bool isDrilled) =>
-        sheet.Circle(isDrilled ? Pen.Fine : Pen.Dashed, x, y, 1.2);
+    public static void OtherHole(SheetBuilder sheet, double x, double y, double radius, bool isDrilled) =>
+        sheet.Circle(isDrilled ? Pen.Fine : Pen.Dashed, x, y, radius);
 
     /// <summary>The line along which the thrust pushes, from the hub.</summary>
     /// <param name="sheet">Drawn on.</param>

@@ -42,7 +42,7 @@ internal static class FrameSheet
         var middle = Column - Beside / 2 - spare - scale * extent.Half;
         var datum = Height - Edge - Head - scale * extent.TopAt(scale);
         var foot = datum + scale * extent.Bottom - Foot;
-        var division = (2 * sideLeft + scale * (extent.Rear + extent.Front) + 2 * middle) / 4 + (scale * (extent.Depth / 4 - extent.Half / 2));
+        var division = (sideLeft + scale * extent.Front + middle - scale * extent.Half) / 2;
         Heading(sheet, design, "SEEN FROM THE PILOT'S RIGHT", FilingEdge + 4, Height - Edge, division - FilingEdge - 8);
         Heading(sheet, design, "SEEN FROM BEHIND", division, Height - Edge, Column - division - 4);
         Heading(sheet, design, "SEEN FROM ABOVE", division, foot - 1, Column - division - 4);
@@ -50,7 +50,7 @@ internal static class FrameSheet
         Sides(sheet, "◀ pilot's LEFT", "pilot's RIGHT ▶", division, Column - 4, foot + 1);
         var top = new SheetView(middle, foot - 1 - Head - scale * extent.Front, scale);
         Sides(sheet, "◀ pilot's LEFT", "pilot's RIGHT ▶", division, Column - 4, Math.Max(Edge + 2, top.Y(extent.Rear) - Foot + 1));
-        sheet.Bounds = (FilingEdge + 1, Edge + 1, Column - 1, Height - Edge - 1);
+        sheet.Bounds = new SheetBounds(FilingEdge + 1, Edge + 1, Column - 1, Height - Edge - 1);
         RearElevation.Draw(sheet, design, new SheetView(middle, datum, scale), extent);
         SideElevation.Draw(sheet, design, new SheetView(sideLeft, datum, scale), extent);
         PlanView.Draw(sheet, design, top, extent);
@@ -103,7 +103,8 @@ internal sealed record FrameExtent(
         var radius = design.Machine.Propeller.DiameterMetres / 2;
         var lean = radius * Math.Max(Math.Abs(Math.Sin(geometry.AngleRadians)), Math.Abs(Math.Sin(geometry.TiltRadians)));
         double[] aside = [Math.Abs(geometry.HubRightMetres) + radius, .. design.HangPoints.Select(point => Math.Abs(point.RightMetres)),
-            .. design.OtherHoles.Select(hole => Math.Abs(hole.RightMetres)), Math.Abs(centre.Low.RightMetres), Math.Abs(centre.High.RightMetres)];
+            .. design.OtherHoles.Select(hole => Math.Abs(hole.RightMetres)),
+            Math.Abs(centre.Low.RightMetres), Math.Abs(centre.High.RightMetres)];
         var hang = design.HangPoints.Max(point => point.UpMetres);
         double[] up = [geometry.HubUpMetres + radius, hang, centre.High.UpMetres, 0];
         double[] down = [geometry.HubUpMetres - radius, design.HangPoints.Min(point => point.UpMetres), centre.Low.UpMetres, 0];

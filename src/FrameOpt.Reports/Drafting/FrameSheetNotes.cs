@@ -10,9 +10,9 @@ internal static class FrameSheetNotes
     private const double Letters = 2.5;
 
     /// <summary>The caution of every sheet that somebody may drill by.</summary>
-    public const string Caution = "STRENGTH IS NOT VERIFIED: it must be shown by certified tests. Certification, national regulations and the "
-        + "limits set by the frame and wing manufacturers take precedence over this sheet. Drilling and welding of a load-bearing frame is "
-        + "work for qualified people.";
+    public const string Caution = "STRENGTH IS NOT VERIFIED: it must be shown by certified tests. Certification, national regulations "
+        + "and the limits set by the frame and wing manufacturers take precedence over this sheet. Drilling and welding "
+        + "of a load-bearing frame is work for qualified people.";
 
     public static void Draw(SheetBuilder sheet, DrawnDesign design, double x, double y, double room)
     {
@@ -42,21 +42,24 @@ internal static class FrameSheetNotes
         var datum = TextTruncation.Truncate(DatumText.Datum(machine), 130);
         yield return ("MEASURED FROM", [datum, TextTruncation.Truncate(DatumText.HangPoint(machine), 130)]);
         yield return ("HUB AND THRUST LINE", [
-            $"{In(geometry, GeometryInput.HubForward)}; {In(geometry, GeometryInput.HubRight)}; {In(geometry, GeometryInput.HubUp)}.",
+            $"{In(geometry, GeometryInput.HubForward)}; {(geometry.HubRightMetres == 0 ? "in the plane of symmetry"
+                : In(geometry, GeometryInput.HubRight))}; {In(geometry, GeometryInput.HubUp)}.",
             $"{In(geometry, GeometryInput.ThrustLineAngle)}; {In(geometry, GeometryInput.ThrustLineTilt)}.",
             .. ReasonsSection.Shim(geometry)]);
         yield return ("CENTRE OF GRAVITY", [.. Centre(design)]);
-        var (headline, isWarning) = AnswerHeadline.Of(design.Report.Result);
         yield return ("CAUTION", [
-            .. isWarning ? [TextTruncation.Truncate(headline, 300)] : Array.Empty<string>(),
-            Caution, $"{Cautions.Danger} {Cautions.GroundTestFirst}", "Template and drawing show one design: check the study's checksum on both."]);
+            .. AnswerHeadline.Warnings(design.Report.Result) is { Length: > 0 } warnings ? [TextTruncation.Truncate(warnings, 400)]
+                : Array.Empty<string>(),
+            Caution,
+            $"{Cautions.Danger} {Cautions.GroundTestFirst}",
+            "Template and drawing show one design: check the study's checksum on both."]);
     }
 
     private static string In(FrameGeometry geometry, GeometryInput input)
     {
         var value = geometry[input];
         var size = input.Kind == InputKind.Angle ? Sheet.Angle(value) : Sheet.Length(value);
-        return input.Words.Text(value, size);
+        return StudyText.Capitalised(input.Words.Text(value, size));
     }
 
     private static IEnumerable<string> OtherHoles(DrawnDesign design)
@@ -76,8 +79,8 @@ internal static class FrameSheetNotes
     private static IEnumerable<string> Centre(DrawnDesign design)
     {
         var (centre, range) = (design.Machine.CentreOfGravity, CentreRange.Of(design.Report.Result));
-        yield return "Of all that hangs, as in the study, from the datum, then where 8 of 10 cases lie (pilot's mass and seat, frame, load; "
-            + "fuel as in the study and none):";
+        yield return "Of all that hangs, as in the study, from the datum, then where 8 of 10 cases lie (pilot's mass and seat, frame, "
+            + "load; fuel as in the study and none):";
         yield return Axis(centre.ForwardMetres, range.Low.ForwardMetres, range.High.ForwardMetres, "in front", "behind");
         yield return Axis(centre.RightMetres, range.Low.RightMetres, range.High.RightMetres, "right", "left");
         yield return Axis(centre.UpMetres, range.Low.UpMetres, range.High.UpMetres, "above", "below");

@@ -18,9 +18,9 @@ internal static class PlanView
         FrameMarks.Thrust(sheet, hub, forward, Math.Clamp(view.Y(extent.Front) - hub.Y - 8, 12, 40));
         sheet.Line(Pen.Centre, view.X(design.HangPoints[0].RightMetres), line, view.X(design.HangPoints[1].RightMetres), line);
         foreach (var (rightMetres, _, isDrilled) in design.OtherHoles)
-            FrameMarks.OtherHole(sheet, view.X(rightMetres), line, isDrilled);
+            FrameMarks.OtherHole(sheet, view.X(rightMetres), line, design.HoleRadius(view.Scale), isDrilled);
         foreach (var point in design.HangPoints)
-            sheet.Circle(Pen.Hole, view.X(point.RightMetres), line, 1.2, isFilled: true);
+            sheet.Circle(Pen.Hole, view.X(point.RightMetres), line, design.HoleRadius(view.Scale), isFilled: true);
         FrameMarks.Centre(sheet, (view.X(centre.RightMetres), view.Y(centre.ForwardMetres)),
             (view.X(extent.Centre.Low.RightMetres), view.Y(extent.Centre.Low.ForwardMetres)),
             (view.X(extent.Centre.High.RightMetres), view.Y(extent.Centre.High.ForwardMetres)));

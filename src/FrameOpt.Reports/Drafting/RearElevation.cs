@@ -2,7 +2,8 @@ using FrameOpt.Model;
 
 namespace FrameOpt.Reports.Drafting;
 
-/// <summary>The frame seen from behind: hang points from the plane of symmetry and the datum, hub, propeller and centre of gravity.</summary>
+/// <summary>The frame seen from behind: hang points from the plane of symmetry and the datum, hub, propeller, centre of
+/// gravity.</summary>
 internal static class RearElevation
 {
     /// <summary>Room for the rows of dimensions above the higher hang point, mm.</summary>
@@ -23,8 +24,9 @@ internal static class RearElevation
         sheet.Label(view.X(0), view.Y(extent.Bottom) - 1, 1.5, 2.5, "plane of symmetry");
         if (geometry.HubRightMetres != 0)
         {
-            SheetDimension.Across(sheet, (view.X(0), view.Y(geometry.HubUpMetres)), (view.X(geometry.HubRightMetres), view.Y(geometry.HubUpMetres)),
-                view.Y(geometry.HubUpMetres) - 0.3 * view.Scale * design.Machine.Propeller.DiameterMetres, 2.5, Sheet.Length(geometry.HubRightMetres));
+            var hub = view.Y(geometry.HubUpMetres);
+            SheetDimension.Across(sheet, (view.X(0), hub), (view.X(geometry.HubRightMetres), hub),
+                hub - 0.3 * view.Scale * design.Machine.Propeller.DiameterMetres, 2.5, Sheet.Length(geometry.HubRightMetres));
         }
     }
 
@@ -55,13 +57,15 @@ internal static class RearElevation
         var above = Math.Max(view.Y(left.UpMetres), view.Y(right.UpMetres));
         sheet.Line(Pen.Centre, view.X(left.RightMetres), view.Y(left.UpMetres), view.X(right.RightMetres), view.Y(right.UpMetres));
         foreach (var (rightMetres, upMetres, isDrilled) in design.OtherHoles)
-            FrameMarks.OtherHole(sheet, view.X(rightMetres), view.Y(upMetres), isDrilled);
+            FrameMarks.OtherHole(sheet, view.X(rightMetres), view.Y(upMetres), design.HoleRadius(view.Scale), isDrilled);
         // A row each, so that no figure meets another wherever the hang points are.
         foreach (var (row, point) in design.HangPoints.Index())
         {
             var (x, y) = (view.X(point.RightMetres), view.Y(point.UpMetres));
-            sheet.Circle(Pen.Hole, x, y, 1.2, isFilled: true);
-            SheetDimension.Across(sheet, (view.X(0), y), (x, y), above + 8 + Row * row, 3.5, $"{point.Name} {Sheet.Length(point.RightMetres)}");
+            sheet.Circle(Pen.Hole, x, y, design.HoleRadius(view.Scale), isFilled: true);
+            // Below the rows before it, the extension line of the plane of symmetry is drawn already.
+            SheetDimension.Across(sheet, (view.X(0), above + (row == 0 ? 0 : 10)), (x, y), above + 8 + Row * row, 3.5,
+                $"{point.Name} {Sheet.Length(point.RightMetres)}");
         }
 
         SheetDimension.Across(sheet, (view.X(left.RightMetres), view.Y(left.UpMetres)), (view.X(right.RightMetres), view.Y(right.UpMetres)),

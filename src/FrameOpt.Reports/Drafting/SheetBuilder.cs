@@ -11,10 +11,10 @@ internal sealed class SheetBuilder(string title, double width, double height)
 
     private readonly List<Mark> marks = [];
     private readonly List<LabelLayout.LabelBox> taken = [];
-    private readonly List<(IReadOnlyList<Mark.Text> Places, (double X, double Y)? To)> waiting = [];
+    private readonly List<WaitingText> waiting = [];
 
-    /// <summary>Texts that move stay inside: left, bottom, right and top, mm.</summary>
-    public (double Left, double Bottom, double Right, double Top) Bounds { get; set; } = (0, 0, width, height);
+    /// <summary>Texts added from now on that move stay inside.</summary>
+    public SheetBounds Bounds { get; set; } = new(0, 0, width, height);
 
     /// <summary>A straight line.</summary>
     public void Line(Pen pen, double x1, double y1, double x2, double y2) => marks.Add(new Mark.Line(pen, [(x1, y1), (x2, y2)]));
@@ -83,7 +83,7 @@ internal sealed class SheetBuilder(string title, double width, double height)
     /// <param name="gap">From the point to the text, mm.</param>
     /// <param name="letters">Height of a capital, mm.</param>
     /// <param name="words">One line.</param>
-    public void Label(double x, double y, double gap, double letters, string words) => waiting.Add((
+    public void Label(double x, double y, double gap, double letters, string words) => waiting.Add(new WaitingText(
     [
         .. ((double[])[gap, gap + 4, gap + 8, gap + 14, gap + 20, gap + 28]).SelectMany(reach => (Mark.Text[])
         [
@@ -96,11 +96,11 @@ internal sealed class SheetBuilder(string title, double width, double height)
             At(x, y - reach - letters, letters, words, 0.5),
             At(x, y + reach, letters, words, 0.5),
         ]),
-    ], (x, y)));
+    ], (x, y), Bounds));
 
     /// <summary>A figure that stands at the first of some places that is free.</summary>
     /// <param name="places">Best first.</param>
-    public void Figure(params IReadOnlyList<Mark.Text> places) => waiting.Add((places, null));
+    public void Figure(params IReadOnlyList<Mark.Text> places) => waiting.Add(new WaitingText(places, null, Bounds));
 
     /// <summary>A text to be placed, by its anchor.</summary>
     public static Mark.Text At(double x, double y, double letters, string words, double anchor, bool isUpright = false)
@@ -112,11 +112,11 @@ internal sealed class SheetBuilder(string title, double width, double height)
     /// <summary>The sheet, with every text in its place.</summary>
     public Sheet Build()
     {
-        foreach (var (places, to) in waiting)
+        foreach (var (places, to, bounds) in waiting)
         {
             var lines = marks.Where(mark => mark is not Mark.Text).ToList();
             var text = places.Concat(Further(places[0])).Select((place, order) => (Place: place, Box: Box(place), Order: order))
-                .Where(place => IsFree(place.Box)).Take(places.Count)
+                .Where(place => IsFree(place.Box, bounds)).Take(places.Count)
                 .MinBy(place => 3 * lines.Sum(line => Crossings(line, place.Box)) + place.Order).Place ?? places[0];
             marks.Add(text);
             taken.Add(Box(text));
@@ -144,13 +144,15 @@ internal sealed class SheetBuilder(string title, double width, double height)
             Line(Pen.Fine, nearX, nearY, x, y);
     }
 
-    private bool IsFree(LabelLayout.LabelBox box) => box.Left >= Bounds.Left && box.Right <= Bounds.Right
-        && box.Top >= Bounds.Bottom && box.Bottom <= Bounds.Top && !taken.Exists(box.Touches);
+    private bool IsFree(LabelLayout.LabelBox box, SheetBounds bounds) => box.Left >= bounds.Left && box.Right <= bounds.Right
+        && box.Top >= bounds.Bottom && box.Bottom <= bounds.Top && !taken.Exists(box.Touches);
 
     /// <summary>What a text covers, with its clearance; letters go a little below the base line.</summary>
     internal static LabelLayout.LabelBox Box(Mark.Text text) => text.IsUpright
-        ? new(text.X - text.Height - Clearance, text.Y - Clearance, text.X + 0.3 * text.Height + Clearance, text.Y + text.Length + Clearance)
-        : new(text.X - Clearance, text.Y - 0.3 * text.Height - Clearance, text.X + text.Length + Clearance, text.Y + text.Height + Clearance);
+        ? new(text.X - text.Height - Clearance, text.Y - Clearance,
+            text.X + 0.3 * text.Height + Clearance, text.Y + text.Length + Clearance)
+        : new(text.X - Clearance, text.Y - 0.3 * text.Height - Clearance,
+            text.X + text.Length + Clearance, text.Y + text.Height + Clearance);
 
     private static int Crossings(Mark mark, LabelLayout.LabelBox box) => mark switch
     {
@@ -183,3 +185,16 @@ internal sealed class SheetBuilder(string title, double width, double height)
         return enter <= leave;
     }
 }
+
+/// <summary>A part of a sheet, mm.</summary>
+/// <param name="Left">Edge.</param>
+/// <param name="Bottom">Edge.</param>
+/// <param name="Right">Edge.</param>
+/// <param name="Top">Edge.</param>
+internal readonly record struct SheetBounds(double Left, double Bottom, double Right, double Top);
+
+/// <summary>A text that has not been placed.</summary>
+/// <param name="Places">Where it may stand, best first.</param>
+/// <param name="To">The point it belongs to, or null.</param>
+/// <param name="Bounds">Where it must stay.</param>
+internal sealed record WaitingText(IReadOnlyList<Mark.Text> Places, (double X, double Y)? To, SheetBounds Bounds);

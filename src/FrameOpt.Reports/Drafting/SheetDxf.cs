@@ -48,7 +48,8 @@ internal static class SheetDxf
     private static IEnumerable<(int Code, string Value)> Entity(Mark mark) => mark switch
     {
         Mark.Line line => line.Points.Zip(line.Points.Skip(1).Concat(line.Points.Take(line.IsFilled ? 1 : 0))).SelectMany(ends =>
-            ((int, string)[])[(0, "LINE"), (8, line.Pen.Layer), .. Place(ends.First.X, ends.First.Y, 0), .. Place(ends.Second.X, ends.Second.Y, 1)]),
+            ((int, string)[])[(0, "LINE"), (8, line.Pen.Layer), .. Place(ends.First.X, ends.First.Y, 0),
+                .. Place(ends.Second.X, ends.Second.Y, 1)]),
         Mark.Circle circle => [(0, "CIRCLE"), (8, circle.Pen.Layer), .. Place(circle.X, circle.Y, 0), (40, Sheet.Number(circle.Radius))],
         Mark.Text text => [(0, "TEXT"), (8, TextLayer), .. Place(text.X, text.Y, 0), (40, Sheet.Number(text.Height)),
             (1, Ascii(text.Words)), (50, text.IsUpright ? "90" : "0")],

@@ -45,8 +45,7 @@ internal static class SheetPdf
                 Mark.Circle circle => $"{Style(circle.Pen)} {Round(circle)}{(circle.IsFilled ? "b" : "s")}",
                 Mark.Text words => $"BT /F {Sheet.Number(words.Height * SheetFont.SizePerCapital)} Tf "
                     + $"{(words.IsUpright ? "0 1 -1 0" : "1 0 0 1")} {Sheet.Number(words.X)} {Sheet.Number(words.Y)} Tm "
-                    + $"<{string.Concat(words.Words.Select(letter => SheetFont.Letter(letter).Glyph.ToString("X4", CultureInfo.InvariantCulture)))}"
-                    + "> Tj ET",
+                    + $"<{string.Concat(words.Words.Select(letter => $"{SheetFont.Letter(letter).Glyph:X4}"))}> Tj ET",
                 _ => throw new ArgumentOutOfRangeException(nameof(sheet)),
             }).Append('\n');
         }

@@ -14,14 +14,20 @@ internal static class SideElevation
         FrameMarks.Thrust(sheet, hub, geometry.TiltRadians, Math.Max(18, 0.4 * radius));
         sheet.Cross(Pen.Fine, view.X(0), view.Y(0), 5);
         foreach (var point in design.HangPoints.DistinctBy(point => point.UpMetres))
-            sheet.Circle(Pen.Hole, hang.X, view.Y(point.UpMetres), 1.2, isFilled: true);
+            sheet.Circle(Pen.Hole, hang.X, view.Y(point.UpMetres), design.HoleRadius(view.Scale), isFilled: true);
         FrameMarks.Centre(sheet, (view.X(centre.ForwardMetres), view.Y(centre.UpMetres)),
             (view.X(extent.Centre.Low.ForwardMetres), view.Y(extent.Centre.Low.UpMetres)),
             (view.X(extent.Centre.High.ForwardMetres), view.Y(extent.Centre.High.UpMetres)));
+        var row = view.Y(extent.HangUp) + 8;
         if (geometry.HangLineForwardMetres != 0)
-            SheetDimension.Across(sheet, (view.X(0), view.Y(0)), hang, view.Y(extent.HangUp) + 8, 2.5, Sheet.Length(geometry.HangLineForwardMetres));
+            SheetDimension.Across(sheet, (view.X(0), view.Y(0)), hang, row, 2.5, Sheet.Length(geometry.HangLineForwardMetres));
         if (geometry.HubForwardMetres != 0)
-            SheetDimension.Across(sheet, (view.X(0), view.Y(0)), hub, view.Y(extent.HangUp) + 16, 2.5, Sheet.Length(geometry.HubForwardMetres));
+        {
+            // The datum's extension line goes up to the first row already.
+            SheetDimension.Across(sheet, (view.X(0), geometry.HangLineForwardMetres == 0 ? view.Y(0) : row + 2), hub, row + 8, 2.5,
+                Sheet.Length(geometry.HubForwardMetres));
+        }
+
         if (geometry.HubUpMetres != 0)
             SheetDimension.Upright(sheet, (view.X(0), view.Y(0)), hub, view.X(extent.Rear) - 9, 2.5, Sheet.Length(geometry.HubUpMetres));
         sheet.Label(hub.X, hub.Y, 4, 2.5, geometry.TiltRadians == 0 ? "thrust line, level"

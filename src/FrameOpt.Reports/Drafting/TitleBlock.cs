@@ -25,12 +25,16 @@ internal static class TitleBlock
             sheet.Text(x + 1.5, bottom + top - 3, Caption, caption);
             var lines = SheetFont.Wrap(words, letters, room);
             foreach (var (i, line) in lines.Take(2).Index())
-                sheet.Text(x + 1.5, bottom + top - 5.2 - letters - 1.5 * letters * i, letters, i == 1 && lines.Count > 2 ? $"{line} …" : line);
+            {
+                sheet.Text(x + 1.5, bottom + top - 5.2 - letters - 1.5 * letters * i, letters,
+                    i == 1 && lines.Count > 2 ? $"{line} …" : line);
+            }
         }
 
         var (room, half) = (right - left - 8, middle - left - 4);
-        Field(left, 74, "study (FrameOpt, invented or own numbers: see the study)", TextTruncation.Truncate(design.Study.FullTitle, 120), room);
-        Field(left, 61, "design", $"{design.Place}: {GeometryText.Of(design.Study, design.Geometry)}", room);
+        Field(left, 74, "study", TextTruncation.Truncate(design.Study.FullTitle, 120), room);
+        Field(left, 61, "design", $"{design.Place}: " + string.Join(", ", design.Study.Factors
+            .Select(factor => $"{factor.Input.ShortName} {GeometryText.Value(factor, design.Geometry[factor.Input])}")), room);
         Field(left, 47, "study checksum, program", design.Origin, room);
         Field(left, 38, "decided by, decision", "", half);
         Field(middle, 38, "date of the decision", "", half);

@@ -14,6 +14,7 @@ public static class RunFolder
     public const string RunJsonName = "run.json";
 
     private const string PageName = "report.html";
+    private const string TimingsName = "timings.json";
 
     /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain
     /// letters.</summary>
@@ -57,6 +58,9 @@ public static class RunFolder
         ("results.xlsx", stream => RunWorkbook.Write(report, stream)),
     ];
 
+    /// <summary>The names of what <see cref="Write"/> writes, for the message that says so.</summary>
+    public static string Names(RunReport report) => string.Join(", ", [.. Files(report, threads: 1).Select(file => file.Name), TimingsName]);
+
     /// <summary>Writes <see cref="Files"/> and timings.json.</summary>
     /// <param name="report">The run.</param>
     /// <param name="timings">Of the run.</param>
@@ -79,7 +83,7 @@ public static class RunFolder
         }
 
         page.GetAwaiter().GetResult();
-        folder.Write("timings.json", stream => TimingsJson.Write(timings, stream));
+        folder.Write(TimingsName, stream => TimingsJson.Write(timings, stream));
     }
 
     private static void WriteAll(IEnumerable<(string Name, Action<Stream> Write)> files, ResultsFolder folder)

@@ -50,7 +50,7 @@ internal static class DrillMarks
     {
         sheet.Circle(Pen.Fine, x, y, RegistrationRadius);
         sheet.Cross(Pen.Fine, x, y, 4);
-        sheet.Text(x + 3, y + 1.2, 2.5, name);
+        sheet.Figure(SheetBuilder.At(x + 3.5, y + 1.2, 2.5, name, 0), SheetBuilder.At(x - 3.5, y + 1.2, 2.5, name, 1));
     }
 
     /// <summary>A bar to measure the print by, with a stroke every 10 mm.</summary>

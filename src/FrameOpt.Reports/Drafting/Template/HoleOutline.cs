@@ -27,7 +27,8 @@ internal static class HoleOutline
         }
 
         var y = hubY - radius - 40;
-        foreach (var line in (string[])["SEEN FROM BEHIND, pilot's RIGHT on the right, 1 unit is 1 mm", "circles show centres, not the size of a hole",
+        foreach (var line in (string[])["SEEN FROM BEHIND, pilot's RIGHT on the right, 1 unit is 1 mm",
+            "circles show centres, not the size of a hole",
             design.Origin, FrameSheetNotes.Caution])
             y = sheet.Paragraph(-radius, y, 10, line, 2 * radius) - 8;
         return sheet.Build();

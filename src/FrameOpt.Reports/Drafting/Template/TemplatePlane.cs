@@ -25,8 +25,9 @@ internal sealed record TemplatePlane(
         var middle = design.Geometry.HeightMetres;
         return new TemplatePlane(
             [.. design.HangPoints.Select(point => new TemplatePoint(
-                point.Name, point.Side, 1000 * point.RightMetres, 1000 * (point.UpMetres - middle), $"{point.Distance} of the plane of symmetry",
-                design.Holes is null ? "drill centre" : design.IsDrilled(point) ? "the hole is there already" : "drill centre, a new hole"))],
+                point.Name, point.Side, 1000 * point.RightMetres, 1000 * (point.UpMetres - middle),
+                $"{point.Distance} of the plane of symmetry", design.Holes is null ? "drill centre"
+                    : design.IsDrilled(point) ? "the hole is there already" : "drill centre, a new hole"))],
             [.. design.OtherHoles.Select(hole => (1000 * hole.RightMetres, 1000 * (hole.UpMetres - middle), hole.IsDrilled))],
             IsMirrored: false);
     }

@@ -38,9 +38,10 @@ internal static class TemplateSheets
         TemplateFrame.Sides(sheet, plane, left, paper.Left + Paper.AreaWidth, paper.Bottom + 24);
         TemplateFrame.Foot(sheet, paper);
         sheet.Frame(Pen.Fine, left, bottom, left + TemplateTiles.WindowWidth, bottom + TemplateTiles.WindowHeight);
-        sheet.Bounds = (left + 1, bottom + 1, left + TemplateTiles.WindowWidth - 1, bottom + TemplateTiles.WindowHeight - 1);
+        sheet.Bounds = new SheetBounds(
+            left + 1, bottom + 1, left + TemplateTiles.WindowWidth - 1, bottom + TemplateTiles.WindowHeight - 1);
         Lines(sheet, plane, window);
-        Joints(sheet, tiles, window, index);
+        Joints(sheet, tiles, window, index, plane.IsMirrored ? "front " : "");
         foreach (var (right, up, isDrilled) in plane.OtherHoles.Where(hole => window.Holds(hole.Right, hole.Up, 3)))
         {
             DrillMarks.OtherHole(sheet, window.X(right), window.Y(up), isDrilled);
@@ -52,15 +53,13 @@ internal static class TemplateSheets
             var (x, y) = (window.X(point.Right), window.Y(point.Up));
             DrillMarks.Centre(sheet, x, y);
             DrillMarks.Side(sheet, point.Side, x, y + 12, 8);
-            sheet.Figure(PointName(x, y - 21, 7, point.Name));
-            sheet.Label(x, y - 24, 0, 2.5, point.Distance);
-            sheet.Label(x, y - 29, 0, 2.5, point.Task);
+            foreach (var (below, letters, words) in ((double, double, string)[])[(21, 7, point.Name), (27, 2.5, point.Distance),
+                (32, 2.5, point.Task)])
+                sheet.Figure(((double[])[0.5, 0, 1]).Select(anchor => SheetBuilder.At(x, y - below, letters, words, anchor)).ToArray());
         }
 
         return sheet.Build();
     }
-
-    private static Mark.Text PointName(double x, double y, double letters, string name) => SheetBuilder.At(x, y, letters, name, 0.5);
 
     /// <summary>The plane of symmetry, and the line through each hang point, as far as the window shows them.</summary>
     private static void Lines(SheetBuilder sheet, TemplatePlane plane, TemplateWindow window)
@@ -76,12 +75,13 @@ internal static class TemplateSheets
         {
             var (from, to) = (window.PaperLeft, window.PaperLeft + TemplateTiles.WindowWidth);
             sheet.Line(Pen.Centre, from, window.Y(up), to, window.Y(up));
-            sheet.Figure(SheetBuilder.At(from + 26, window.Y(up) + 1.5, 2.5, "hang line", 0), SheetBuilder.At(to - 26, window.Y(up) + 1.5, 2.5, "hang line", 1));
+            sheet.Figure(SheetBuilder.At(from + 26, window.Y(up) + 1.5, 2.5, "hang line", 0),
+                SheetBuilder.At(to - 26, window.Y(up) + 1.5, 2.5, "hang line", 1));
         }
     }
 
     /// <summary>Where to cut and what to lay on what: a dashed line in the middle of each overlap with two marks on it.</summary>
-    private static void Joints(SheetBuilder sheet, TemplateTiles tiles, TemplateWindow window, int index)
+    private static void Joints(SheetBuilder sheet, TemplateTiles tiles, TemplateWindow window, int index, string set)
     {
         var (column, row) = (index % tiles.Columns.Count, index / tiles.Columns.Count);
         var (width, height, half) = (TemplateTiles.WindowWidth, TemplateTiles.WindowHeight, TemplateTiles.Overlap / 2);
@@ -92,7 +92,10 @@ internal static class TemplateSheets
                 var x = window.PaperLeft + (side == 0 ? half : width - half);
                 sheet.Line(Pen.Dashed, x, window.PaperBottom, x, window.PaperBottom + height);
                 foreach (var end in (int[])[0, 1])
-                    DrillMarks.Registration(sheet, x, window.PaperBottom + (end == 0 ? 6 : height - 6), $"{(char)('A' + column + side - 1)}{row + 1}{"lu"[end]}");
+                {
+                    DrillMarks.Registration(sheet, x, window.PaperBottom + (end == 0 ? 6 : height - 6),
+                        $"{set}{(char)('A' + column + side - 1)}{row + 1}{(end == 0 ? " low" : " top")}");
+                }
             }
 
             if (row - 1 + side >= 0 && row + side < tiles.Rows.Count)
@@ -100,7 +103,10 @@ internal static class TemplateSheets
                 var y = window.PaperBottom + (side == 1 ? half : height - half);
                 sheet.Line(Pen.Dashed, window.PaperLeft, y, window.PaperLeft + width, y);
                 foreach (var end in (int[])[0, 1])
-                    DrillMarks.Registration(sheet, window.PaperLeft + (end == 0 ? 24 : width - 24), y, $"{row + side}{(char)('A' + column)}{"lr"[end]}");
+                {
+                    DrillMarks.Registration(sheet, window.PaperLeft + (end == 0 ? 40 : width - 40), y,
+                        $"{set}{row + side}{(char)('A' + column)}{(end == 0 ? " first" : " second")}");
+                }
             }
         }
     }

@@ -37,11 +37,12 @@ internal static class TemplateStrips
     private static void Strip(SheetBuilder sheet, TemplatePlane plane, TemplateTiles tiles, int column, TemplateWindow window)
     {
         var (y, right) = (window.PaperBottom, window.PaperLeft + TemplateTiles.WindowWidth);
-        sheet.Bounds = (window.PaperLeft + 1, y - Half, right - 1, y + Half + 6);
+        sheet.Bounds = new SheetBounds(window.PaperLeft + 1, y - Half, right - 1, y + Half);
         sheet.Frame(Pen.Fine, window.PaperLeft, y - Half, right, y + Half);
         sheet.Line(Pen.Centre, window.PaperLeft, y, right, y);
         sheet.Text(window.PaperLeft, y + Half + 1.5, 2.5,
-            $"strip {column + 1} of {tiles.Columns.Count}: centre line and holes only{(plane.HalfHeight > 0 ? "; hang points differ in height" : "")}");
+            $"strip {column + 1} of {tiles.Columns.Count}: centre line and holes only"
+                + (plane.HalfHeight > 0 ? "; the hang points differ in height, which a strip does not show" : ""));
         if (window.HasAcross(0))
         {
             sheet.Line(Pen.Outline, window.X(0), y - Half, window.X(0), y + Half);

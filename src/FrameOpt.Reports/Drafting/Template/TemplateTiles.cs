@@ -15,7 +15,8 @@ internal sealed record TemplateTiles(IReadOnlyList<double> Columns, IReadOnlyLis
     public const double Overlap = 20;
 
     /// <summary>The windows, row by row from above, each from left to right.</summary>
-    public IReadOnlyList<(double Left, double Bottom)> Windows => [.. Rows.Reverse().SelectMany(bottom => Columns.Select(left => (left, bottom)))];
+    public IReadOnlyList<(double Left, double Bottom)> Windows =>
+        [.. Rows.Reverse().SelectMany(bottom => Columns.Select(left => (left, bottom)))];
 
     /// <summary>Windows over a rectangle, in equal steps and as few as can be, the same on both sides of the plane of symmetry.</summary>
     /// <param name="half">To either side of the plane of symmetry, mm.</param>
