@@ -38,13 +38,13 @@ internal static class FrameSheetNotes
             .. design.HangPoints.Select(point => HangPointLine(design, point)),
             "Measure both from the plane of symmetry, not from hole to hole.",
             .. OtherHoles(design),
-            .. geometry.StrapDifferenceMetres == 0 ? Array.Empty<string>() : [In(geometry, GeometryInput.StrapDifference)]]);
+            .. geometry.StrapDifferenceMetres == 0 ? Array.Empty<string>() : [Sentence(In(geometry, GeometryInput.StrapDifference))]]);
         var datum = TextTruncation.Truncate(DatumText.Datum(machine), 130);
         yield return ("MEASURED FROM", [datum, TextTruncation.Truncate(DatumText.HangPoint(machine), 130)]);
         yield return ("HUB AND THRUST LINE", [
-            $"{In(geometry, GeometryInput.HubForward)}; {(geometry.HubRightMetres == 0 ? "in the plane of symmetry"
-                : In(geometry, GeometryInput.HubRight))}; {In(geometry, GeometryInput.HubUp)}.",
-            $"{In(geometry, GeometryInput.ThrustLineAngle)}; {In(geometry, GeometryInput.ThrustLineTilt)}.",
+            Sentence(In(geometry, GeometryInput.HubForward), In(geometry, GeometryInput.HubUp),
+                geometry.HubRightMetres == 0 ? "hub in the plane of symmetry" : In(geometry, GeometryInput.HubRight)),
+            Sentence(In(geometry, GeometryInput.ThrustLineAngle), In(geometry, GeometryInput.ThrustLineTilt)),
             .. ReasonsSection.Shim(geometry)]);
         yield return ("CENTRE OF GRAVITY", [.. Centre(design)]);
         yield return ("CAUTION", [
@@ -55,11 +55,13 @@ internal static class FrameSheetNotes
             "Template and drawing show one design: check the study's checksum on both."]);
     }
 
+    private static string Sentence(params IEnumerable<string> parts) => $"{StudyText.Capitalised(string.Join("; ", parts))}.";
+
     private static string In(FrameGeometry geometry, GeometryInput input)
     {
         var value = geometry[input];
         var size = input.Kind == InputKind.Angle ? Sheet.Angle(value) : Sheet.Length(value);
-        return StudyText.Capitalised(input.Words.Text(value, size));
+        return input.Words.Text(value, size);
     }
 
     private static IEnumerable<string> OtherHoles(DrawnDesign design)

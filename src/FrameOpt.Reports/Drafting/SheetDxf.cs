@@ -43,7 +43,9 @@ internal static class SheetDxf
         stream.Write(Encoding.ASCII.GetBytes(text.ToString()));
     }
 
-    private static string LineType(Pen pen) => pen.Dashes.Count == 0 ? Continuous : pen.Layer;
+    /// <summary>The usual names, which some programs know without reading their dashes.</summary>
+    private static string LineType(Pen pen) => pen == Pen.Dashed ? "DASHED" : pen == Pen.Centre ? "CENTER" : pen == Pen.Moving ? "PHANTOM"
+        : Continuous;
 
     private static IEnumerable<(int Code, string Value)> Entity(Mark mark) => mark switch
     {

@@ -8,33 +8,34 @@ namespace FrameOpt.Reports.Drafting;
 internal static class TitleBlock
 {
     /// <summary>How high it is, mm.</summary>
-    public const double Height = 74;
+    public const double Height = 77;
 
     private const double Caption = 1.8;
+    private const double Letters = 2.5;
 
     public static void Draw(SheetBuilder sheet, DrawnDesign design, int reduction, double left, double bottom, double right)
     {
         var middle = (left + right) / 2;
         sheet.Line(Pen.Outline, left, bottom + Height, right, bottom + Height);
-        foreach (var y in (double[])[10, 20, 29, 38, 47, 61])
+        foreach (var y in (double[])[10, 20, 29, 38, 47, 64])
             sheet.Line(Pen.Fine, left, bottom + y, right, bottom + y);
         sheet.Line(Pen.Fine, middle, bottom + 20, middle, bottom + 38);
         sheet.Line(Pen.Fine, middle, bottom, middle, bottom + 10);
-        void Field(double x, double top, string caption, string words, double room, double letters = 2.5)
+        void Field(double x, double top, string caption, string words, double room, int most = 1)
         {
             sheet.Text(x + 1.5, bottom + top - 3, Caption, caption);
-            var lines = SheetFont.Wrap(words, letters, room);
-            foreach (var (i, line) in lines.Take(2).Index())
+            var lines = SheetFont.Wrap(words, Letters, room);
+            foreach (var (i, line) in lines.Take(most).Index())
             {
-                sheet.Text(x + 1.5, bottom + top - 5.2 - letters - 1.5 * letters * i, letters,
-                    i == 1 && lines.Count > 2 ? $"{line} …" : line);
+                sheet.Text(x + 1.5, bottom + top - 5.2 - Letters - 1.5 * Letters * i, Letters,
+                    i == most - 1 && lines.Count > most ? $"{line} …" : line);
             }
         }
 
         var (room, half) = (right - left - 8, middle - left - 4);
-        Field(left, 74, "study", TextTruncation.Truncate(design.Study.FullTitle, 120), room);
-        Field(left, 61, "design", $"{design.Place}: " + string.Join(", ", design.Study.Factors
-            .Select(factor => $"{factor.Input.ShortName} {GeometryText.Value(factor, design.Geometry[factor.Input])}")), room);
+        Field(left, 77, "study", TextTruncation.Truncate(design.Study.FullTitle, 120), room, most: 2);
+        Field(left, 64, "design", $"{design.Place}: " + string.Join(", ", design.Study.Factors
+            .Select(factor => $"{factor.Input.ShortName} {GeometryText.Value(factor, design.Geometry[factor.Input])}")), room, most: 3);
         Field(left, 47, "study checksum, program", design.Origin, room);
         Field(left, 38, "decided by, decision", "", half);
         Field(middle, 38, "date of the decision", "", half);

@@ -30,7 +30,7 @@ internal static class HoleOutline
         foreach (var line in (string[])["SEEN FROM BEHIND, pilot's RIGHT on the right, 1 unit is 1 mm",
             "circles show centres, not the size of a hole",
             design.Origin, FrameSheetNotes.Caution])
-            y = sheet.Paragraph(-radius, y, 10, line, 2 * radius) - 8;
+            y = sheet.Paragraph(-radius, y, 10, line, 1.3 * radius) - 8;
         return sheet.Build();
     }
 }

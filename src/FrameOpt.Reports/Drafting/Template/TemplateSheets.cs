@@ -71,12 +71,13 @@ internal static class TemplateSheets
                 SheetBuilder.At(window.X(0) + 4.5, window.PaperBottom + 16, 2.5, "PLANE OF SYMMETRY", 0, isUpright: true));
         }
 
-        foreach (var up in plane.Points.Select(point => point.Up).Distinct().Where(window.HasUp))
+        foreach (var level in plane.Points.GroupBy(point => point.Up).Where(level => window.HasUp(level.Key)))
         {
+            var (up, name) = (level.Key, level.Count() == 1 ? $"hang line of {level.First().Name}" : "hang line");
             var (from, to) = (window.PaperLeft, window.PaperLeft + TemplateTiles.WindowWidth);
             sheet.Line(Pen.Centre, from, window.Y(up), to, window.Y(up));
-            sheet.Figure(SheetBuilder.At(from + 26, window.Y(up) + 1.5, 2.5, "hang line", 0),
-                SheetBuilder.At(to - 26, window.Y(up) + 1.5, 2.5, "hang line", 1));
+            sheet.Figure(SheetBuilder.At(from + 26, window.Y(up) + 1.5, 2.5, name, 0),
+                SheetBuilder.At(to - 26, window.Y(up) + 1.5, 2.5, name, 1));
         }
     }
 
