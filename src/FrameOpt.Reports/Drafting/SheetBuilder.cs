@@ -117,7 +117,7 @@ internal sealed class SheetBuilder(string title, double width, double height)
             var lines = marks.Where(mark => mark is not Mark.Text).ToList();
             var text = places.Concat(Further(places[0])).Select((place, order) => (Place: place, Box: Box(place), Order: order))
                 .Where(place => IsFree(place.Box, bounds)).Take(places.Count)
-                .MinBy(place => 3 * lines.Sum(line => Crossings(line, place.Box)) + place.Order).Place ?? places[0];
+                .DefaultIfEmpty().MinBy(place => 3 * lines.Sum(line => Crossings(line, place.Box)) + place.Order).Place ?? places[0];
             marks.Add(text);
             taken.Add(Box(text));
             if (to is { } point)
@@ -128,12 +128,10 @@ internal sealed class SheetBuilder(string title, double width, double height)
         return new Sheet(title, width, height, [.. marks]);
     }
 
-    /// <summary>Places ever further from the first, up and down.</summary>
-    private static IEnumerable<Mark.Text> Further(Mark.Text first) => Enumerable.Range(1, 400).SelectMany(step => (Mark.Text[])
-    [
-        first with { X = first.X + (first.IsUpright ? step : 0), Y = first.Y - (first.IsUpright ? 0 : step) },
-        first with { X = first.X - (first.IsUpright ? step : 0), Y = first.Y + (first.IsUpright ? 0 : step) },
-    ]);
+    /// <summary>Places ever further from the first.</summary>
+    private static IEnumerable<Mark.Text> Further(Mark.Text first) => Enumerable.Range(1, 200).SelectMany(step =>
+        ((double X, double Y)[])[(0, -1), (0, 1), (1, 0), (-1, 0), (1, -1), (-1, -1), (1, 1), (-1, 1)],
+        (step, way) => first with { X = first.X + step * way.X, Y = first.Y + step * way.Y });
 
     /// <summary>A leader line from a text to its point, where they are apart.</summary>
     private void Lead(Mark.Text text, double x, double y)

@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
+using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Drafting;
 
@@ -54,9 +55,10 @@ internal static class SheetFont
         return lines;
     }
 
-    private static string Cut(string word, double height, double width)
+    /// <summary>A text on one line, cut where it is longer than a width.</summary>
+    public static string Cut(string text, double height, double width)
     {
-        var shown = word;
+        var shown = TextSanitizer.Clean(text).ReplaceLineEndings(" ");
         while (shown.Length > 1 && Width(shown, height) > width)
             shown = $"{shown[..^(shown.EndsWith('…') ? 2 : 1)]}…";
         return shown;

@@ -11,7 +11,7 @@ internal static class TemplateCover
         var (left, right, top) = (paper.Left, paper.Left + Paper.AreaWidth, paper.Bottom + Paper.AreaHeight);
         sheet.Text(left, top - 7, 7, "TEMPLATE FOR THE HANG POINTS, 1:1");
         sheet.Text(right, top - 3.5, 3.5, $"{new PageNumber(1, pages)}, {paper.Name}", 1);
-        sheet.Text(left, top - 13, 2.5, $"{TextTruncation.Truncate(design.Study.FullTitle, 90)}; {design.Origin}");
+        sheet.Text(left, top - 13, 2.5, TemplateFrame.Source(design));
         var y = top - 21;
         foreach (var line in Steps(design, plane, tiles, paper))
             y = sheet.Paragraph(left, y, 2.5, line, 166) - 1.2;

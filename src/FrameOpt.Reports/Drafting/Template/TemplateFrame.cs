@@ -1,5 +1,3 @@
-using FrameOpt.Reports.Text;
-
 namespace FrameOpt.Reports.Drafting.Template;
 
 /// <summary>What stands on every page of a template: from which side it is seen, how to print it, and where it comes from.</summary>
@@ -16,13 +14,16 @@ internal static class TemplateFrame
             ? "Mirrored on purpose, to lay on the front of the bar. The pilot's LEFT is on your right."
             : "Lay it on the bar as seen from behind the frame. The pilot's LEFT is on your left.");
         sheet.Text(left, top - 20, 3.5, "Print at 100 % (actual size). Check both scale bars with a steel rule before drilling.");
-        sheet.Text(left, top - 25.5, 2.5, $"{TextTruncation.Truncate(design.Study.FullTitle, 70)}; {design.Origin}");
+        sheet.Text(left, top - 25.5, 2.5, Source(design));
         sheet.Text(left, top - 30, 2.5, $"{design.RotationLine}; {design.PullLine}");
         sheet.Line(Pen.Outline, right - 6, top - 30, right - 6, top - 18);
         sheet.Arrow(right - 6, top - 14, Math.PI / 2, 6);
         sheet.Text(right - 12, top - 26, 5, "UP", 1);
         return sheet;
     }
+
+    /// <summary>From which study the template is.</summary>
+    public static string Source(DrawnDesign design) => $"{design.Origin}: {SheetFont.Cut(design.Study.FullTitle, 2.5, 120)}";
 
     /// <summary>Which way the pilot's left and right are, with the mark of each.</summary>
     public static void Sides(SheetBuilder sheet, TemplatePlane plane, double left, double right, double y)

@@ -18,14 +18,16 @@ internal sealed record TemplateTiles(IReadOnlyList<double> Columns, IReadOnlyLis
     public IReadOnlyList<(double Left, double Bottom)> Windows =>
         [.. Rows.Reverse().SelectMany(bottom => Columns.Select(left => (left, bottom)))];
 
-    /// <summary>Windows over a rectangle, in equal steps and as few as can be, the same on both sides of the plane of symmetry.</summary>
+    /// <summary>Windows over a rectangle, in equal steps, the same on both sides of the plane of symmetry. The number of columns is odd, so
+    /// that the plane of symmetry is in the middle of a sheet and not where two are joined.</summary>
     /// <param name="half">To either side of the plane of symmetry, mm.</param>
     /// <param name="high">Above and below the middle of the hang line, mm.</param>
-    public static TemplateTiles Over(double half, double high) => new(Starts(half, WindowWidth), Starts(high, WindowHeight));
+    public static TemplateTiles Over(double half, double high) => new(Starts(Count(half, WindowWidth) | 1, WindowWidth), Starts(Count(high, WindowHeight), WindowHeight));
 
-    private static IReadOnlyList<double> Starts(double half, double size)
+    private static int Count(double half, double size) => Math.Max(1, (int)Math.Ceiling((2 * half - Overlap) / (size - Overlap)));
+
+    private static IReadOnlyList<double> Starts(int count, double size)
     {
-        var count = Math.Max(1, (int)Math.Ceiling((2 * half - Overlap) / (size - Overlap)));
         var first = -(count * (size - Overlap) + Overlap) / 2;
         return [.. Enumerable.Range(0, count).Select(i => first + i * (size - Overlap))];
     }

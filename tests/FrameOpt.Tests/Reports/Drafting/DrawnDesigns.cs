@@ -15,8 +15,16 @@ internal static class DrawnDesigns
     /// <summary>A design on the worked machine or another one.</summary>
     public static DrawnDesign Of(FrameGeometry geometry, Machine? machine = null, string title = "One frame for one engine")
     {
-        var report = ReportFixture.Report(1, ReportFixture.Study(title) with { Machine = machine ?? WorkedMachine.Machine });
-        return new DrawnDesign(report, geometry);
+        var report = ReportFixture.Report(1, ReportFixture.Study(title));
+        machine ??= WorkedMachine.Machine;
+        return new DrawnDesign(report with
+        {
+            Result = report.Result with
+            {
+                Study = report.Result.Study with { Machine = machine },
+                Mission = new MissionModel(machine, WorkedMachine.Wing, WorkedMachine.Phases, ResponseReferences.None),
+            },
+        }, geometry);
     }
 
     /// <summary>The same seen in a mirror: every side swapped, the propeller turning the other way.</summary>
