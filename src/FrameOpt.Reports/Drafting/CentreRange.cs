@@ -18,13 +18,19 @@ internal sealed record CentreRange(FramePoint Low, FramePoint High)
         var study = result.Study;
         var start = NoiseCase.Of(result.Mission);
         // What leaves the masses alone does not move the centre.
-        var sources = study.Noise.Sources.Index().Where(pair => !ReferenceEquals(
-            pair.Item.Source.Apply(start, pair.Item.Spread.Quantile(0.9)).Masses, start.Masses)).ToList();
-        var sample = new NoiseSample(study.Noise, Cases, study.Noise.Seed);
+        List<(NoiseSource Source, Spread Spread)> sources = [.. study.Noise.Sources.Where(pair => !ReferenceEquals(
+            pair.Source.Apply(start, pair.Spread.Quantile(0.9)).Masses, start.Masses))];
+        bool Moves(NoiseSource source) => sources.Exists(pair => pair.Source == source);
+        var sample = new NoiseSample(study.Noise with
+        {
+            Sources = sources,
+            Correlations = [.. study.Noise.Correlations.Where(pair => Moves(pair.First) && Moves(pair.Second))],
+        }, Cases, study.Noise.Seed);
         var centres = Enumerable.Range(0, sample.Count).SelectMany(i =>
         {
             var deviations = sample.Deviations(i);
-            var masses = sources.Aggregate(start, (state, pair) => pair.Item.Source.Apply(state, deviations[pair.Index])).Masses;
+            var masses = sources.Index()
+                .Aggregate(start, (state, pair) => pair.Item.Source.Apply(state, deviations[pair.Index])).Masses;
             return new[] { masses, [.. masses.Where(item => !item.IsFuel)] };
         }).Select(masses => study.Machine.With(masses).CentreOfGravity).ToList();
         FramePoint At(double share)

@@ -46,19 +46,7 @@ internal sealed record DrawnDesign(RunReport Report, FrameGeometry Geometry)
         + $"reaction: {(Machine.Propeller.Rotation == Rotation.Clockwise ? "left" : "right")} side down";
 
     /// <summary>Which way the frame would pull with its hang points in the middle.</summary>
-    public string PullLine
-    {
-        get
-        {
-            var middle = Report.Result.Mission.Evaluate(Geometry with { OffsetMetres = 0 });
-            if (middle.Failure is not null)
-                return "without offset it cannot fly the mission";
-            var phase = middle.Phases[Study.HeaviestSettledPhase];
-            var steers = PhaseResult.SteersWith(phase[PhaseQuantity.Residual]);
-            return steers == "straight" ? $"without offset it hardly pulls in {TextTruncation.Truncate(phase.Phase.Name, 20)}"
-                : $"pulls {steers} without offset ({TextTruncation.Truncate(phase.Phase.Name, 20)})";
-        }
-    }
+    public string PullLine { get; } = Pull(Report.Result, Geometry);
 
     /// <summary>"study 0123456789abcdef, FrameOpt 0.1.0".</summary>
     public string Origin => $"study {Study.Hash[..16]}, FrameOpt {Report.Info.ToolVersion.Split('+')[0]}";
@@ -73,6 +61,17 @@ internal sealed record DrawnDesign(RunReport Report, FrameGeometry Geometry)
     {
         var places = HangPoints.Select(point => point.RightMetres).Concat(OtherHoles.Select(hole => hole.RightMetres)).Order().ToList();
         return Math.Clamp(0.4 * scale * places.Zip(places.Skip(1), (a, b) => b - a).Min(), 0.3, 1.2);
+    }
+
+    private static string Pull(StudyResult result, FrameGeometry geometry)
+    {
+        var middle = result.Mission.Evaluate(geometry with { OffsetMetres = 0 });
+        if (middle.Failure is not null)
+            return "without offset it cannot fly the mission";
+        var phase = middle.Phases[result.Study.HeaviestSettledPhase];
+        var steers = PhaseResult.SteersWith(phase[PhaseQuantity.Residual]);
+        return steers == "straight" ? $"without offset it hardly pulls in {TextTruncation.Truncate(phase.Phase.Name, 20)}"
+            : $"pulls {steers} without offset ({TextTruncation.Truncate(phase.Phase.Name, 20)})";
     }
 
     /// <summary>Two holes closer than this are one, m.</summary>

@@ -16,7 +16,7 @@ internal static class FrameSheet
     private const double FilingEdge = 20;
 
     /// <summary>Name and marks above a view.</summary>
-    private const double Head = 24;
+    private const double Head = 28;
 
     /// <summary>Pilot's left and right below a view.</summary>
     private const double Foot = 9;
@@ -36,13 +36,13 @@ internal static class FrameSheet
         var sheet = new SheetBuilder($"FrameOpt drawing: {TextTruncation.Truncate(design.Study.FullTitle, 80)}", Width, Height);
         sheet.Frame(Pen.Outline, FilingEdge, Edge, Width - Edge, Height - Edge);
         sheet.Line(Pen.Outline, Column, Edge, Column, Height - Edge);
-        // The side view is as wide as the frame is deep; what is left of the room goes beside the views.
-        var spare = (Column - FilingEdge - 2 * Beside - scale * (extent.Depth + 2 * extent.Half)) / 4;
-        var sideLeft = FilingEdge + Beside / 2 + spare - scale * extent.Rear;
-        var middle = Column - Beside / 2 - spare - scale * extent.Half;
+        // What is left of the room goes beside the views.
+        var division = FilingEdge + SideWidth(extent, scale)
+            + (Column - FilingEdge - SideWidth(extent, scale) - RearWidth(extent, scale)) / 2;
+        var sideLeft = (FilingEdge + division - scale * (extent.Front + extent.Rear)) / 2;
+        var middle = (division + Column) / 2;
         var datum = Height - Edge - Head - scale * extent.TopAt(scale);
         var foot = datum + scale * extent.Bottom - Foot;
-        var division = (sideLeft + scale * extent.Front + middle - scale * extent.Half) / 2;
         Heading(sheet, design, "SEEN FROM THE PILOT'S RIGHT", FilingEdge + 4, Height - Edge, division - FilingEdge - 8);
         Heading(sheet, design, "SEEN FROM BEHIND", division, Height - Edge, Column - division - 4);
         Heading(sheet, design, "SEEN FROM ABOVE", division, foot - 1, Column - division - 4);
@@ -54,15 +54,20 @@ internal static class FrameSheet
         RearElevation.Draw(sheet, design, new SheetView(middle, datum, scale), extent);
         SideElevation.Draw(sheet, design, new SheetView(sideLeft, datum, scale), extent);
         PlanView.Draw(sheet, design, top, extent);
-        FrameSheetNotes.Draw(sheet, design, Column + 3, Height - Edge - 7, Width - Edge - Column - 6);
+        FrameSheetNotes.Draw(sheet, design, extent, (Column + 3, Height - Edge - 7), Width - Edge - Column - 6, Edge + TitleBlock.Height);
         TitleBlock.Draw(sheet, design, reduction, Column, Edge, Width - Edge);
         return sheet.Build();
     }
 
     private static bool Fits(FrameExtent extent, double scale) =>
-        scale * (extent.Depth + 2 * extent.Half) + 2 * Beside <= Column - FilingEdge
+        SideWidth(extent, scale) + RearWidth(extent, scale) <= Column - FilingEdge
             && scale * (extent.TopAt(scale) - extent.Bottom + extent.Depth) + 2 * (Head + Foot) + 2 <= Height - 2 * Edge;
 
+
+    /// <summary>Room for the side view with its dimensions, and for its name at least.</summary>
+    private static double SideWidth(FrameExtent extent, double scale) => Math.Max(80, scale * extent.Depth + Beside);
+
+    private static double RearWidth(FrameExtent extent, double scale) => Math.Max(100, 2 * scale * extent.Half + Beside);
 
     private static void Heading(SheetBuilder sheet, DrawnDesign design, string name, double x, double top, double room)
     {

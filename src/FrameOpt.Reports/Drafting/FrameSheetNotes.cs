@@ -7,22 +7,37 @@ namespace FrameOpt.Reports.Drafting;
 /// <summary>What the drawing says in words: dimensions to drill and build by, where the centre of gravity lies, and the cautions.</summary>
 internal static class FrameSheetNotes
 {
-    private const double Letters = 2.5;
+    private const double LineGap = 0.8;
+    private const double PartGap = 3;
 
     /// <summary>The caution of every sheet that somebody may drill by.</summary>
     public const string Caution = "STRENGTH IS NOT VERIFIED: it must be shown by certified tests. Certification, national regulations "
         + "and the limits set by the frame and wing manufacturers take precedence over this sheet. Drilling and welding "
         + "of a load-bearing frame is work for qualified people.";
 
-    public static void Draw(SheetBuilder sheet, DrawnDesign design, double x, double y, double room)
+    /// <summary>Writes the notes from above to below.</summary>
+    /// <param name="sheet">Drawn on.</param>
+    /// <param name="design">What they are about.</param>
+    /// <param name="extent">With its centre of gravity.</param>
+    /// <param name="corner">Upper left corner of their room.</param>
+    /// <param name="room">Its width.</param>
+    /// <param name="bottom">Its lower edge; letters are smaller where they would pass it.</param>
+    public static void Draw(
+        SheetBuilder sheet, DrawnDesign design, FrameExtent extent, (double X, double Y) corner, double room, double bottom)
     {
-        foreach (var (title, lines) in Parts(design))
+        List<(string Title, List<string> Lines)> parts =
+            [.. Parts(design, extent.Centre).Select(part => (part.Title, part.Lines.ToList()))];
+        double Height(double letters) => parts.Sum(part => TitleStep(letters) + PartGap + part.Lines.Sum(line =>
+            1.7 * letters * SheetFont.Wrap(line, letters, room).Count + LineGap));
+        double[] sizes = [2.5, 1.8];
+        var (y, letters) = (corner.Y, sizes.FirstOrDefault(size => corner.Y - Height(size) >= bottom, sizes[^1]));
+        foreach (var (title, lines) in parts)
         {
-            sheet.Text(x, y, 3.5, title);
-            y -= 5.5;
+            sheet.Text(corner.X, y, 1.4 * letters, title);
+            y -= TitleStep(letters);
             foreach (var line in lines)
-                y = sheet.Paragraph(x, y, Letters, line, room) - 0.8;
-            y -= 3;
+                y = sheet.Paragraph(corner.X, y, letters, line, room) - LineGap;
+            y -= PartGap;
         }
     }
 
@@ -31,7 +46,7 @@ internal static class FrameSheetNotes
         $"{point.Name} hang point: {point.Distance}, {Sheet.Length(point.UpMetres)} {(point.UpMetres < 0 ? "below" : "above")} the datum"
             + (design.Holes is null ? "." : design.IsDrilled(point) ? " (the hole is there already)." : " (a new hole).");
 
-    private static IEnumerable<(string Title, IEnumerable<string> Lines)> Parts(DrawnDesign design)
+    private static IEnumerable<(string Title, IEnumerable<string> Lines)> Parts(DrawnDesign design, CentreRange range)
     {
         var (geometry, machine) = (design.Geometry, design.Machine);
         yield return ("HANG POINTS", [
@@ -46,7 +61,7 @@ internal static class FrameSheetNotes
                 geometry.HubRightMetres == 0 ? "hub in the plane of symmetry" : In(geometry, GeometryInput.HubRight)),
             Sentence(In(geometry, GeometryInput.ThrustLineAngle), In(geometry, GeometryInput.ThrustLineTilt)),
             .. ReasonsSection.Shim(geometry)]);
-        yield return ("CENTRE OF GRAVITY", [.. Centre(design)]);
+        yield return ("CENTRE OF GRAVITY", [.. Centre(design, range)]);
         yield return ("CAUTION", [
             .. AnswerHeadline.Warnings(design.Report.Result) is { Length: > 0 } warnings ? [TextTruncation.Truncate(warnings, 400)]
                 : Array.Empty<string>(),
@@ -54,6 +69,8 @@ internal static class FrameSheetNotes
             $"{Cautions.Danger} {Cautions.GroundTestFirst}",
             "Template and drawing show one design: check the study's checksum on both."]);
     }
+
+    private static double TitleStep(double letters) => 2.2 * letters;
 
     private static string Sentence(params IEnumerable<string> parts) => $"{StudyText.Capitalised(string.Join("; ", parts))}.";
 
@@ -78,9 +95,9 @@ internal static class FrameSheetNotes
         }
     }
 
-    private static IEnumerable<string> Centre(DrawnDesign design)
+    private static IEnumerable<string> Centre(DrawnDesign design, CentreRange range)
     {
-        var (centre, range) = (design.Machine.CentreOfGravity, CentreRange.Of(design.Report.Result));
+        var centre = design.Machine.CentreOfGravity;
         yield return "Of all that hangs, as in the study, from the datum, then where 8 of 10 cases lie (pilot's mass and seat, frame, "
             + "load; fuel as in the study and none):";
         yield return Axis(centre.ForwardMetres, range.Low.ForwardMetres, range.High.ForwardMetres, "in front", "behind");

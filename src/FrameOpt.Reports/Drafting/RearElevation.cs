@@ -76,11 +76,11 @@ internal static class RearElevation
     private static void Heights(SheetBuilder sheet, DrawnDesign design, SheetView view, FrameExtent extent)
     {
         var isLevel = design.Geometry.HangHeightDifferenceMetres == 0;
-        sheet.Line(Pen.Fine, view.X(0) - 8, view.Y(0), view.X(extent.Half) + 10, view.Y(0));
+        sheet.Line(Pen.Fine, view.X(0) - 8, view.Y(0), view.X(extent.Half) + 13, view.Y(0));
         sheet.Label(view.X(0), view.Y(0), 2, 2.5, "datum");
         foreach (var point in design.HangPoints.Where(point => point.Side > 0 || !isLevel))
         {
-            var line = view.X(point.Side * extent.Half) + point.Side * 12;
+            var line = view.X(point.Side * extent.Half) + point.Side * 15;
             if (point.Side < 0)
                 sheet.Line(Pen.Fine, view.X(0), view.Y(0), line - 2, view.Y(0));
             SheetDimension.Upright(sheet, (view.X(point.RightMetres), view.Y(point.UpMetres)), (view.X(0), view.Y(0)), line, 2.5,

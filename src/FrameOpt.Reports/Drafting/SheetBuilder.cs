@@ -9,7 +9,11 @@ internal sealed class SheetBuilder(string title, double width, double height)
     /// <summary>Room kept around a text, mm.</summary>
     private const double Clearance = 0.6;
 
+    /// <summary>Straight lines that stand for a circle where a text looks for a place.</summary>
+    private const int PartsOfCircle = 16;
+
     private readonly List<Mark> marks = [];
+    private readonly List<(double X1, double Y1, double X2, double Y2)> lines = [];
     private readonly List<LabelLayout.LabelBox> taken = [];
     private readonly List<WaitingText> waiting = [];
 
@@ -17,19 +21,31 @@ internal sealed class SheetBuilder(string title, double width, double height)
     public SheetBounds Bounds { get; set; } = new(0, 0, width, height);
 
     /// <summary>A straight line.</summary>
-    public void Line(Pen pen, double x1, double y1, double x2, double y2) => marks.Add(new Mark.Line(pen, [(x1, y1), (x2, y2)]));
+    public void Line(Pen pen, double x1, double y1, double x2, double y2) => Path(pen, [(x1, y1), (x2, y2)]);
 
     /// <summary>Lines through points.</summary>
-    public void Path(Pen pen, IReadOnlyList<(double X, double Y)> points, bool isFilled = false) =>
+    public void Path(Pen pen, IReadOnlyList<(double X, double Y)> points, bool isFilled = false)
+    {
         marks.Add(new Mark.Line(pen, points, isFilled));
+        for (var i = 1; i < points.Count; i++)
+            lines.Add((points[i - 1].X, points[i - 1].Y, points[i].X, points[i].Y));
+    }
 
     /// <summary>A rectangle.</summary>
     public void Frame(Pen pen, double left, double bottom, double right, double top) =>
         Path(pen, [(left, bottom), (right, bottom), (right, top), (left, top), (left, bottom)]);
 
     /// <summary>A circle.</summary>
-    public void Circle(Pen pen, double x, double y, double radius, bool isFilled = false) =>
+    public void Circle(Pen pen, double x, double y, double radius, bool isFilled = false)
+    {
         marks.Add(new Mark.Circle(pen, x, y, radius, isFilled));
+        for (var part = 0; part < PartsOfCircle; part++)
+        {
+            var ((sin1, cos1), (sin2, cos2)) = (Math.SinCos(2 * Math.PI * part / PartsOfCircle),
+                Math.SinCos(2 * Math.PI * (part + 1) / PartsOfCircle));
+            lines.Add((x + radius * cos1, y + radius * sin1, x + radius * cos2, y + radius * sin2));
+        }
+    }
 
     /// <summary>Two lines that cross at a point.</summary>
     public void Cross(Pen pen, double x, double y, double reach)
@@ -114,10 +130,9 @@ internal sealed class SheetBuilder(string title, double width, double height)
     {
         foreach (var (places, to, bounds) in waiting)
         {
-            var lines = marks.Where(mark => mark is not Mark.Text).ToList();
             var text = places.Concat(Further(places[0])).Select((place, order) => (Place: place, Box: Box(place), Order: order))
                 .Where(place => IsFree(place.Box, bounds)).Take(places.Count)
-                .DefaultIfEmpty().MinBy(place => 3 * lines.Sum(line => Crossings(line, place.Box)) + place.Order).Place ?? places[0];
+                .DefaultIfEmpty().MinBy(place => 3 * Crossings(place.Box) + place.Order).Place ?? places[0];
             marks.Add(text);
             taken.Add(Box(text));
             if (to is { } point)
@@ -152,47 +167,23 @@ internal sealed class SheetBuilder(string title, double width, double height)
         : new(text.X - Clearance, text.Y - 0.3 * text.Height - Clearance,
             text.X + text.Length + Clearance, text.Y + text.Height + Clearance);
 
-    private static int Crossings(Mark mark, LabelLayout.LabelBox box) => mark switch
+    private int Crossings(LabelLayout.LabelBox box)
     {
-        Mark.Line line => line.Points.Zip(line.Points.Skip(1)).Count(ends => Crosses(ends.First, ends.Second, box)),
-        Mark.Circle circle => Enumerable.Range(0, 24).Count(part => Crosses(Around(circle, part), Around(circle, part + 1), box)),
-        _ => 0,
-    };
-
-    private static (double X, double Y) Around(Mark.Circle circle, int part)
-    {
-        var (sin, cos) = Math.SinCos(Math.PI / 12 * part);
-        return (circle.X + circle.Radius * cos, circle.Y + circle.Radius * sin);
+        var count = 0;
+        foreach (var line in lines)
+            count += Crosses(line, box) ? 1 : 0;
+        return count;
     }
 
-    /// <summary>Liang and Barsky's test of a line against a rectangle.</summary>
-    private static bool Crosses((double X, double Y) from, (double X, double Y) to, LabelLayout.LabelBox box)
+    /// <summary>Whether a straight line meets a rectangle: they share room both ways, and corners lie on both sides of the line.</summary>
+    private static bool Crosses((double X1, double Y1, double X2, double Y2) line, LabelLayout.LabelBox box)
     {
-        var (enter, leave) = (0.0, 1.0);
-        foreach (var (step, room) in ((double, double)[])[(from.X - to.X, from.X - box.Left), (to.X - from.X, box.Right - from.X),
-            (from.Y - to.Y, from.Y - box.Top), (to.Y - from.Y, box.Bottom - from.Y)])
-        {
-            if (step == 0 && room < 0)
-                return false;
-            if (step < 0)
-                enter = Math.Max(enter, room / step);
-            else if (step > 0)
-                leave = Math.Min(leave, room / step);
-        }
-
-        return enter <= leave;
+        if (Math.Max(line.X1, line.X2) < box.Left || Math.Min(line.X1, line.X2) > box.Right
+            || Math.Max(line.Y1, line.Y2) < box.Top || Math.Min(line.Y1, line.Y2) > box.Bottom)
+            return false;
+        var (right, up) = (line.X2 - line.X1, line.Y2 - line.Y1);
+        double Side(double x, double y) => right * (y - line.Y1) - up * (x - line.X1);
+        var (a, b, c, d) = (Side(box.Left, box.Top), Side(box.Right, box.Top), Side(box.Left, box.Bottom), Side(box.Right, box.Bottom));
+        return Math.Min(Math.Min(a, b), Math.Min(c, d)) <= 0 && Math.Max(Math.Max(a, b), Math.Max(c, d)) >= 0;
     }
 }
-
-/// <summary>A part of a sheet, mm.</summary>
-/// <param name="Left">Edge.</param>
-/// <param name="Bottom">Edge.</param>
-/// <param name="Right">Edge.</param>
-/// <param name="Top">Edge.</param>
-internal readonly record struct SheetBounds(double Left, double Bottom, double Right, double Top);
-
-/// <summary>A text that has not been placed.</summary>
-/// <param name="Places">Where it may stand, best first.</param>
-/// <param name="To">The point it belongs to, or null.</param>
-/// <param name="Bounds">Where it must stay.</param>
-internal sealed record WaitingText(IReadOnlyList<Mark.Text> Places, (double X, double Y)? To, SheetBounds Bounds);

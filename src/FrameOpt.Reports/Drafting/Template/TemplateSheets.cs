@@ -45,7 +45,7 @@ internal static class TemplateSheets
         foreach (var (right, up, isDrilled) in plane.OtherHoles.Where(hole => window.Holds(hole.Right, hole.Up, 3)))
         {
             DrillMarks.OtherHole(sheet, window.X(right), window.Y(up), isDrilled);
-            sheet.Label(window.X(right), window.Y(up), 4, 1.8, isDrilled ? "there already" : "not drilled");
+            sheet.Label(window.X(right), window.Y(up), 4, 1.8, Sheet.Length(right / 1000));
         }
 
         foreach (var point in plane.Points.Where(point => window.Holds(point.Right, point.Up, DrillMarks.Reach)))

@@ -67,7 +67,7 @@ internal static class TemplateStrips
             var x = window.X(point.Right);
             DrillMarks.Centre(sheet, x, y);
             DrillMarks.Side(sheet, point.Side, x + point.Side * 14, y - Half + 2, 5);
-            sheet.Figure([.. ((int[])[1, -1, 2, -2]).Select(way => SheetBuilder.At(x + 12 * way, y + 2, 3.5,
+            sheet.Figure([.. ((int[])[1, -1, 2, -2]).Select(way => SheetBuilder.At(x + 12 * way, y + 6, 3.5,
                 $"{point.Name} {Sheet.Length(point.Right / 1000)}", way > 0 ? 0 : 1))]);
         }
     }

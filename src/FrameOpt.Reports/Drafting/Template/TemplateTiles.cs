@@ -22,7 +22,8 @@ internal sealed record TemplateTiles(IReadOnlyList<double> Columns, IReadOnlyLis
     /// that the plane of symmetry is in the middle of a sheet and not where two are joined.</summary>
     /// <param name="half">To either side of the plane of symmetry, mm.</param>
     /// <param name="high">Above and below the middle of the hang line, mm.</param>
-    public static TemplateTiles Over(double half, double high) => new(Starts(Count(half, WindowWidth) | 1, WindowWidth), Starts(Count(high, WindowHeight), WindowHeight));
+    public static TemplateTiles Over(double half, double high) => new(
+        Starts(Count(half, WindowWidth) | 1, WindowWidth), Starts(Count(high, WindowHeight), WindowHeight));
 
     private static int Count(double half, double size) => Math.Max(1, (int)Math.Ceiling((2 * half - Overlap) / (size - Overlap)));
 
