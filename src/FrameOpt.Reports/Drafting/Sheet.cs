@@ -52,6 +52,19 @@ internal abstract record Mark
     internal sealed record Text(double X, double Y, double Height, string Words, bool IsUpright = false) : Mark
     {
         /// <summary>How long it is in the font of the sheet, mm.</summary>
-        public double Length => SheetFont.Width(Words, Height);
+        public double Length { get; } = SheetFont.Width(Words, Height);
     }
 }
+
+/// <summary>A part of a sheet, mm.</summary>
+/// <param name="Left">Edge.</param>
+/// <param name="Bottom">Edge.</param>
+/// <param name="Right">Edge.</param>
+/// <param name="Top">Edge.</param>
+internal readonly record struct SheetBounds(double Left, double Bottom, double Right, double Top);
+
+/// <summary>A text that has not been placed.</summary>
+/// <param name="Places">Where it may stand, best first.</param>
+/// <param name="To">The point it belongs to, or null.</param>
+/// <param name="Bounds">Where it must stay.</param>
+internal sealed record WaitingText(IReadOnlyList<Mark.Text> Places, (double X, double Y)? To, SheetBounds Bounds);

@@ -121,8 +121,8 @@ internal sealed class SheetBuilder(string title, double width, double height)
     /// <summary>A text to be placed, by its anchor.</summary>
     public static Mark.Text At(double x, double y, double letters, string words, double anchor, bool isUpright = false)
     {
-        var before = anchor * SheetFont.Width(words, letters);
-        return isUpright ? new Mark.Text(x, y - before, letters, words, true) : new Mark.Text(x - before, y, letters, words);
+        var text = new Mark.Text(x, y, letters, words, isUpright);
+        return isUpright ? text with { Y = y - anchor * text.Length } : text with { X = x - anchor * text.Length };
     }
 
     /// <summary>The sheet, with every text in its place.</summary>

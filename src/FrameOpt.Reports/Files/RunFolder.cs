@@ -59,7 +59,8 @@ public static class RunFolder
     ];
 
     /// <summary>The names of what <see cref="Write"/> writes, for the message that says so.</summary>
-    public static string Names(RunReport report) => string.Join(", ", [.. Files(report, threads: 1).Select(file => file.Name), TimingsName]);
+    public static string Names(RunReport report) =>
+        string.Join(", ", [.. Files(report, threads: 1).Select(file => file.Name), TimingsName]);
 
     /// <summary>Writes <see cref="Files"/> and timings.json.</summary>
     /// <param name="report">The run.</param>

@@ -109,7 +109,8 @@ public class ReadBackTests
     }
 
     /// <summary>Neither the first page nor one of strips.</summary>
-    private static bool IsTile(ReadSheet sheet) => !sheet.Words.Contains("TEMPLATE FOR") && !sheet.Words.Contains("centre line and holes only");
+    private static bool IsTile(ReadSheet sheet) =>
+        !sheet.Words.Contains("TEMPLATE FOR") && !sheet.Words.Contains("centre line and holes only");
 
     private static IReadOnlyList<ReadSheet> Template(DrawnDesign design, string paper) => SheetReader.Pdf(DrawnDesigns.Bytes(stream =>
         SheetPdf.Write("template", TemplateSheets.Of(design, paper == "A4" ? Paper.A4 : Paper.Letter), stream)));
