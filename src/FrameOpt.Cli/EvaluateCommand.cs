@@ -96,7 +96,7 @@ internal static class EvaluateCommand
         if (OutputFolder.Fill(folder, into => RunFolder.Write(report, timings, into), terminal) is not { } place)
             return false;
         if (!request.AsJson)
-            terminal.Out.WriteLine($"Written to {place}: results.xlsx, report.html, designs.csv, run.json, timings.json");
+            terminal.Out.WriteLine($"Written to {place}: {RunFolder.Names(report)}");
         return true;
     }
 

@@ -95,8 +95,7 @@ internal static class RunCommand
             return ExitCode.InvalidInput;
         terminal.Out.WriteLine();
         terminal.Out.WriteLine(
-            $"Written to {place}: results.xlsx, report.html, designs.csv, run.json, "
-                + $"timings.json{(result.Plan is null ? "" : ", plan.csv")}"
+            $"Written to {place}: {RunFolder.Names(report)}"
                 + $"{(all is { Failure: null } ? $", {AllEvaluations.FileName}" : "")}");
         return isStopped ? ExitCode.Interrupted : result.Counts.Feasible == 0 ? ExitCode.NothingFeasible : ExitCode.Success;
     }

@@ -20,13 +20,12 @@ internal static class AnswerHeadline
     {
         if (result.Chosen is not { } chosen)
             return (NothingFeasible(result), true);
-        var cutShort = result.IsComplete ? "" : $"STOPPED EARLY, best design so far ({RunText.Of(result.StopReason)}). ";
-        var warning = (result.Study.IsOneFrame ? LimitWarning(result.Study, chosen) : "") + EffortWarning(chosen) + WingWarning(result);
+        var warning = Warning(result, chosen);
         var best = result.Study.IsOneFrame ? "This frame"
             : result.Front.Count == 1
             ? "The only design on the front"
             : $"Best compromise of the {NumberFormat.Count(result.Front.Count, "design")} on the front";
-        return ($"{cutShort}{warning}{best}: {GeometryText.Of(result.Study, chosen.Geometry)}.", cutShort.Length + warning.Length > 0);
+        return ($"{warning}{best}: {GeometryText.Of(result.Study, chosen.Geometry)}.", warning.Length > 0);
     }
 
     /// <summary>For a design of the front that is not the best compromise.</summary>
@@ -55,6 +54,14 @@ internal static class AnswerHeadline
             .Select(limit => RunText.BrokenLimit(limit, design)).ToList();
         return broken.Count == 0 ? "" : $"IT VIOLATES {string.Join("; and ", broken)}. ";
     }
+
+    /// <summary>What must be read before the design of a run is built; empty when nothing.</summary>
+    internal static string Warnings(StudyResult result) => DatumText.MovingArms(result.Study.Machine)
+        + (result.Chosen is { } chosen ? Warning(result, chosen) : "");
+
+    private static string Warning(StudyResult result, DesignEvaluation chosen) =>
+        (result.IsComplete ? "" : $"STOPPED EARLY, best design so far ({RunText.Of(result.StopReason)}). ")
+            + (result.Study.IsOneFrame ? LimitWarning(result.Study, chosen) : "") + EffortWarning(chosen) + WingWarning(result);
 
     private static string EffortWarning(DesignEvaluation design)
     {

@@ -58,7 +58,8 @@ internal static class ReasonsSection
             + "the other way, as a rudder does.";
     }
 
-    private static IEnumerable<string> Shim(FrameGeometry geometry)
+    /// <summary>How thick a shim gives the angle of the thrust line; nothing where it has none.</summary>
+    internal static IEnumerable<string> Shim(FrameGeometry geometry)
     {
         if (geometry.AngleRadians == 0)
             yield break;

@@ -14,6 +14,7 @@ public static class RunFolder
     public const string RunJsonName = "run.json";
 
     private const string PageName = "report.html";
+    private const string TimingsName = "timings.json";
 
     /// <summary>results/&lt;UTC time&gt;-&lt;first 8 of the study's hash&gt; beside the study, then the variant's name in plain
     /// letters.</summary>
@@ -41,8 +42,8 @@ public static class RunFolder
         return unused;
     }
 
-    /// <summary>The files of a run with their names: report.html, run.json, designs.csv, results.xlsx, and plan.csv when the study asks for
-    /// a plan. Their bytes depend on the run alone.</summary>
+    /// <summary>The files of a run with their names: report.html, run.json, designs.csv, results.xlsx, drawings and templates when there is
+    /// a design to build, and plan.csv when the study asks for a plan. Their bytes depend on the run alone.</summary>
     /// <param name="report">The run.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
     public static IReadOnlyList<(string Name, Action<Stream> Write)> Files(RunReport report, int threads) =>
@@ -53,8 +54,13 @@ public static class RunFolder
             FrontTable.Of(report.Result.Study, report.Result.Front, report.FrontEvaluations), stream)),
         .. report.Result.Plan is { } plan ? [("plan.csv", stream => CsvTable.Write(PlanTable.Of(plan), stream))]
             : Array.Empty<(string, Action<Stream>)>(),
+        .. DrawingFiles.Of(report),
         ("results.xlsx", stream => RunWorkbook.Write(report, stream)),
     ];
+
+    /// <summary>The names of what <see cref="Write"/> writes, for the message that says so.</summary>
+    public static string Names(RunReport report) =>
+        string.Join(", ", [.. Files(report, threads: 1).Select(file => file.Name), TimingsName]);
 
     /// <summary>Writes <see cref="Files"/> and timings.json.</summary>
     /// <param name="report">The run.</param>
@@ -78,7 +84,7 @@ public static class RunFolder
         }
 
         page.GetAwaiter().GetResult();
-        folder.Write("timings.json", stream => TimingsJson.Write(timings, stream));
+        folder.Write(TimingsName, stream => TimingsJson.Write(timings, stream));
     }
 
     private static void WriteAll(IEnumerable<(string Name, Action<Stream> Write)> files, ResultsFolder folder)

@@ -62,12 +62,22 @@ public static partial class Words
 
         public static string Failed(string why) => $"The run did not come to its end: {why}";
 
-        public static bool OnTheSheet(string title) => title.StartsWith("What the pilot feels") || title.StartsWith("Where to drill");
+        public static bool OnTheSheet(string title) => title.StartsWith("What the pilot feels") || IsDrilling(title);
 
-        public static IReadOnlyList<(string Name, string What)> Files(bool hasPlan) =>
+        public static bool IsDrilling(string title) => title.StartsWith("Where to drill");
+
+        public static IReadOnlyList<(string Name, string What)> Files(bool hasPlan, bool hasDesign) =>
         [
             (Zip, "everything below and the study file in one"),
             ("report.html", "one page with pictures, test card and sources; opens in any browser, prints well"),
+            .. hasDesign ?
+            [
+                ("template-a4.pdf", "the hang points in true size on A4: print it at 100 %, check its scale bars, then drill"),
+                ("template-letter.pdf", "the same on Letter"),
+                ("drawing.pdf", "drawing to scale on A3 with the dimensions"),
+                ("drawing.svg", "the same as a picture"),
+                ("holes.dxf", "holes and outline for a drawing or cutting program, in mm"),
+            ] : Array.Empty<(string, string)>(),
             ("results.xlsx", "workbook with live ranking and what-if"),
             ("designs.csv", "every design that no other beats"),
             .. hasPlan ? [("plan.csv", "the runs of the plan")] : Array.Empty<(string, string)>(),

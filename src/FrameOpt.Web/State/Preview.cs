@@ -54,10 +54,6 @@ public sealed record Trial(double SeatRight, double SeatForward, double Pilot, d
     /// <summary>Nothing is tried.</summary>
     public static Trial None { get; } = new(0, 0, 0, 1);
 
-    /// <summary>True when the mass is what the fuel slider empties.</summary>
-    public static bool IsFuel(MassItem item) =>
-        item.Name.Contains("fuel", StringComparison.OrdinalIgnoreCase) || item.Name.Contains("petrol", StringComparison.OrdinalIgnoreCase);
-
     /// <summary>The machine as tried.</summary>
     public Machine Of(Machine machine)
     {
@@ -75,6 +71,6 @@ public sealed record Trial(double SeatRight, double SeatForward, double Pilot, d
         return machine.With([.. machine.Masses.Select(item =>
             item == body ? Seated(item) with { MassKilograms = Math.Max(1, item.MassKilograms + Pilot) }
             : item.IsBody ? Seated(item)
-            : IsFuel(item) ? item with { MassKilograms = Math.Max(0.01, item.MassKilograms * Fuel) } : item)]);
+            : item.IsFuel ? item with { MassKilograms = Math.Max(0.01, item.MassKilograms * Fuel) } : item)]);
     }
 }

@@ -72,7 +72,12 @@ public enum RiserArms
 /// <param name="MassKilograms">Above zero, in kg.</param>
 /// <param name="At">Its centre of gravity.</param>
 /// <param name="IsBody">True for what leans with the pilot when weight is shifted.</param>
-public sealed record MassItem(string Name, double MassKilograms, FramePoint At, bool IsBody);
+public sealed record MassItem(string Name, double MassKilograms, FramePoint At, bool IsBody)
+{
+    /// <summary>True for what the engine burns, by its name; a tank of it may be empty.</summary>
+    public bool IsFuel => !IsBody
+        && (Name.Contains("fuel", StringComparison.OrdinalIgnoreCase) || Name.Contains("petrol", StringComparison.OrdinalIgnoreCase));
+}
 
 /// <summary>What the pilot's body can do and the air holds against it.</summary>
 /// <param name="LeanMetres">Largest sideways shift of the body's centre of gravity by weight shift.</param>

@@ -31,7 +31,9 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.Reports.Workbook.Cells"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Tables"],
         ["FrameOpt.Reports.Workbook"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer", "FrameOpt.Reports.Workbook.Cells"],
         ["FrameOpt.Reports.Page"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer"],
-        ["FrameOpt.Reports.Files"] = [.. Library, .. Parts, .. Documents],
+        ["FrameOpt.Reports.Drafting"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Graphics", "FrameOpt.Reports.Answer"],
+        ["FrameOpt.Reports.Drafting.Template"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Drafting"],
+        ["FrameOpt.Reports.Files"] = [.. Library, .. Parts, .. Documents, "FrameOpt.Reports.Drafting*"],
         ["FrameOpt.Reports.Compare"] = [.. Library, .. Parts, .. Documents, "FrameOpt.Reports.Files"],
         ["FrameOpt.Reports.ProductLine"] = [.. Library, .. Parts, .. Documents, "FrameOpt.Reports.Files"],
 

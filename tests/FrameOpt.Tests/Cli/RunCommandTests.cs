@@ -19,7 +19,8 @@ public class RunCommandTests
         Assert.Contains("With the engine off the RIGHT scale reads more", terminal.Output);
         Assert.Equal("", terminal.Error);
         Assert.Equal(
-            ["designs.csv", "manifest.json", "report.html", "results.xlsx", "run.json", "timings.json"],
+            ["designs.csv", "drawing.pdf", "drawing.svg", "holes.dxf", "manifest.json", "report.html", "results.xlsx", "run.json",
+                "template-a4.pdf", "template-letter.pdf", "timings.json"],
             Directory.GetFiles(folder["a"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.DoesNotContain('\u001b', terminal.Output);
     }

@@ -5,7 +5,8 @@ namespace FrameOpt.Tests.Reports.Files;
 public sealed class RunFolderTests : IDisposable
 {
     private static readonly string[] files =
-        ["designs.csv", "manifest.json", "report.html", "results.xlsx", "run.json", "timings.json"];
+        ["designs.csv", "drawing.pdf", "drawing.svg", "holes.dxf", "manifest.json", "report.html", "results.xlsx", "run.json",
+            "template-a4.pdf", "template-letter.pdf", "timings.json"];
 
     private readonly string root = Directory.CreateTempSubdirectory("frameopt-test-").FullName;
 
