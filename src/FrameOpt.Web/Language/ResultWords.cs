@@ -1,6 +1,3 @@
-using FrameOpt.Reports.Text;
-using FrameOpt.Web.Pictures;
-
 namespace FrameOpt.Web.Language;
 
 #pragma warning disable CS1591 // each says in its own words what it is
@@ -15,14 +12,7 @@ public static partial class Words
                 + "how often it is still good and what to measure first.";
         public const string Ask = "Find out how sure it is";
         public const string Computing = "how sure the answer is";
-        public const string LeftEnd = "← steers left";
-        public const string RightEnd = "steers right →";
-
-        public static string BarsKey(string phase) =>
-            $"Residual torque in {phase} when one number alone is off: each bar goes from its 10 % point to its 90 % point.";
-
-        public static string BarsWords(IReadOnlyList<NoiseBarOf> bars, string phase) => $"{BarsKey(phase)} "
-            + string.Join("; ", bars.Select(bar => $"{bar.Name}: {SideText.Moment(bar.Low)} to {SideText.Moment(bar.High)}")) + ".";
+        public const string Alone = "What moves it most: each uncertain number alone";
     }
 
     public static class TakeAway
@@ -61,8 +51,6 @@ public static partial class Words
         public static string Writing(string name) => $"writing {name}";
 
         public static string Failed(string why) => $"The run did not come to its end: {why}";
-
-        public static bool OnTheSheet(string title) => title.StartsWith("What the pilot feels") || title.StartsWith("Where to drill");
 
         public static IReadOnlyList<(string Name, string What)> Files(bool hasPlan) =>
         [

@@ -7,7 +7,7 @@ namespace FrameOpt.Web.State;
 /// <param name="session">The study.</param>
 /// <param name="device">Runs it.</param>
 /// <param name="read">Reads the answer.</param>
-public sealed class FullRun(Session session, Device device, Func<string, RunAnswer> read)
+public sealed class FullRun(Session session, Device device, Func<string, (RunAnswer Answer, IReadOnlyList<string> Pictures)> read)
 {
     private int started;
 
@@ -25,6 +25,9 @@ public sealed class FullRun(Session session, Device device, Func<string, RunAnsw
 
     /// <summary>Of the last run.</summary>
     public RunAnswer? Answer { get; private set; }
+
+    /// <summary>What each uncertain number does alone, drawn; none where nothing is uncertain.</summary>
+    public IReadOnlyList<string> Pictures { get; private set; } = [];
 
     /// <summary>Why the last run failed; null when it did not.</summary>
     public string? Failure { get; private set; }
@@ -70,7 +73,7 @@ public sealed class FullRun(Session session, Device device, Func<string, RunAnsw
     [JSInvokable]
     public void Answered(string answer)
     {
-        (Answer, Edition) = (read(answer), started);
+        ((Answer, Pictures), Edition) = (read(answer), started);
         Changed?.Invoke();
     }
 

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using FrameOpt.Model;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile;
 using FrameOpt.StudyFile.Editing;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Web.State;
 
@@ -13,6 +13,8 @@ public sealed class Session(Device device)
     private const string NumbersKey = "frameopt:studies";
     private const string OpenKey = "frameopt:open";
     private const int MostKept = 3;
+
+    private static readonly StudyReadResult nothingRead = new(null, []);
 
     private readonly History history = new();
     private string number = "";
@@ -31,13 +33,11 @@ public sealed class Session(Device device)
     /// <summary>The text, to look values up in.</summary>
     public StudyEdit Edit { get; private set; } = StudyEdit.Of("");
 
-    /// <summary>As understood; null while there is something to correct.</summary>
-    public Study? Study { get; private set; }
-    /// <summary>What to correct.</summary>
-    public IReadOnlyList<Diagnostic> Findings { get; private set; } = [];
+    /// <summary>What the reader of the command line says of it.</summary>
+    public StudyReadResult Reading { get; private set; } = nothingRead;
 
-    /// <summary>What looks odd, and what is still the template's.</summary>
-    public IReadOnlyList<string> Warnings => Study is null ? [] : [.. Study.Warnings, .. Study.VariantWarnings];
+    /// <summary>As understood; null while there is something to correct.</summary>
+    public Study? Study => Reading.Study;
 
     /// <summary>The design looked at.</summary>
     public FrameGeometry Hand { get; private set; }
@@ -96,7 +96,7 @@ public sealed class Session(Device device)
     /// <summary>Closes the study; it stays kept.</summary>
     public void Close()
     {
-        (number, Study) = ("", null);
+        (number, Reading) = ("", nothingRead);
         device.Write(OpenKey, "");
         Changed?.Invoke();
     }
@@ -167,8 +167,7 @@ public sealed class Session(Device device)
         Keep(next);
         Edition++;
         Edit = StudyEdit.Of(next.Text);
-        var read = StudyFiles.Read(next);
-        (Study, Findings) = (read.Study, read.Diagnostics);
+        Reading = StudyFiles.Read(next);
         if (Study is { } study)
         {
             var asBuilt = study.Baseline ?? study.Factors.Aggregate(FrameGeometry.AsBuilt(study.Machine),

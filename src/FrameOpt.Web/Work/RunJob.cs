@@ -5,6 +5,7 @@ using System.Text;
 using System.Text.Json;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Page;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.Web.State;
@@ -42,7 +43,8 @@ public static partial class RunJob
             (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0));
         files.Clear();
         Write(RunFolder.Files(last, threads: 1).First(file => file.Name == RunFolder.RunJsonName));
-        return AnswerJson.Write(RunAnswer.Of(last.Result));
+        return AnswerJson.Write(RunAnswer.Of(last.Result), last.Result is { Chosen: { } chosen, Uncertainty.Bars: { Count: > 0 } bars }
+            ? HowSurePictures.Of(study, chosen, bars).Select(picture => picture.ToString()) : []);
     }
 
     /// <summary>Writes the other files of the run, which takes longest.</summary>

@@ -12,9 +12,16 @@
     }
   }
 
+  function decoded(text) {
+    if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
+    const letters = atob(text), bytes = new Uint8Array(letters.length);
+    for (let i = 0; i < letters.length; i++) bytes[i] = letters.charCodeAt(i);
+    return bytes;
+  }
+
   function unpack(url) {
     const block = packed.blocks[name(url)];
-    const bytes = packed.bytes[name(url)] = Uint8Array.from(atob(block.textContent), letter => letter.charCodeAt(0));
+    const bytes = packed.bytes[name(url)] = decoded(block.textContent);
     block.remove();
     const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
     return new Response(stream, { headers: { "Content-Type": url.endsWith(".wasm") ? "application/wasm" : "application/octet-stream" } });

@@ -22,7 +22,7 @@ internal sealed class Section
         foreach (var entry in whole.Where(entry => keys.Find(entry.Key.Text) is null))
             TakeMisspelt(entry);
         foreach (var key in keys.Keys.Where(key => key.IsRequired && !entries.ContainsKey(key.Name)))
-            diagnostics.Add(owner, $"{PathOf(key.Name)} is missing.", key.FixWhenMissing(Under));
+            diagnostics.AddMissing(owner, PathOf(key.Name), key.FixWhenMissing(Under));
     }
 
     /// <summary>The key the section stands under, or the section itself.</summary>
