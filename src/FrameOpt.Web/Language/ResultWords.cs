@@ -28,23 +28,19 @@ public static partial class Words
         public const string Changed = "The study has changed since the last run.";
         public const string Starting = "starting";
         public const string Sheet = "The sheet as it prints";
-        public const string Drill = "Where to drill, seen from behind";
         public const string Check = "Before flight, in this order";
         public const string Feels = "What the pilot gets in each phase";
         public const string Qualified =
             "A frame is built and altered by somebody qualified for it; certification and the limits set by the makers of frame and wing "
                 + "take precedence.";
 
-        public static IReadOnlyList<string> Checks { get; } =
+        public static IReadOnlyList<string> Checks(string hangCheck) =>
         [
             "The propeller turns as drawn, seen from behind.",
-            "Hang check: both scales read what the report says.",
+            $"Hang check. {hangCheck}",
             "Tied-down run, rising slowly to full power.",
             "First flight calm and high, hands ready to close the throttle.",
         ];
-
-        public static string Turns(bool isClockwise) => "Under power the reaction of the propeller pushes the "
-            + $"{(isClockwise ? "left" : "right")} side down.";
 
         public static string Made(string version, string hash) => $"FrameOpt {version}, study {hash}.";
 

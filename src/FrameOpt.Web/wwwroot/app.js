@@ -1,7 +1,7 @@
 // What the application asks of the browser. Nothing here computes or sends anything.
 globalThis.frameopt = (() => {
   let shell = null, worker = null, stopped = null, results = {};
-  const packed = { modules: {}, texts: {}, blocks: {}, bytes: {} };
+  const packed = { modules: {}, texts: {}, blocks: {}, bytes: {}, unwrapRest: () => {} };
 
   function read(name) { try { return localStorage.getItem(name); } catch { return null; } }
 
@@ -91,6 +91,7 @@ globalThis.frameopt = (() => {
         end();
         if (data.failure) fail(new Error(data.failure)); else done("done");
       };
+      packed.unwrapRest();
       worker.postMessage({ base: document.baseURI, texts: packed.texts, bytes: packed.bytes, job });
     });
   }

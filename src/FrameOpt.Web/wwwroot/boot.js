@@ -19,11 +19,18 @@
     return bytes;
   }
 
+  function unwrap(file) {
+    packed.bytes[file] = decoded(packed.blocks[file].textContent);
+    packed.blocks[file].remove();
+    delete packed.blocks[file];
+  }
+
+  // What the page never asks for the worker needs all the same.
+  packed.unwrapRest = () => Object.keys(packed.blocks).forEach(unwrap);
+
   function unpack(url) {
-    const block = packed.blocks[name(url)];
-    const bytes = packed.bytes[name(url)] = decoded(block.textContent);
-    block.remove();
-    const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+    unwrap(name(url));
+    const stream = new Blob([packed.bytes[name(url)]]).stream().pipeThrough(new DecompressionStream("gzip"));
     return new Response(stream, { headers: { "Content-Type": url.endsWith(".wasm") ? "application/wasm" : "application/octet-stream" } });
   }
 

@@ -15,6 +15,7 @@ self.addEventListener("message", async ({ data: { base, texts, bytes, job } }) =
     const { dotnet } = await import(modules["dotnet.js"] ?? new URL("_framework/dotnet.js", base).href);
     const runtime = await dotnet.withResourceLoader((type, name, url) =>
       type === "dotnetjs" ? modules[file(url)] ?? url : bytes[file(url)] ? unpacked(bytes[file(url)], url) : url).create();
+    for (const late of runtime.getConfig().resources.lazyAssembly ?? []) await runtime.INTERNAL.loadLazyAssembly(late.virtualPath);
     runtime.setModuleImports("worker", { progress: (stage, done, total) => self.postMessage({ stage, done, total }) });
     const run = (await runtime.getAssemblyExports("FrameOpt.Web.dll")).FrameOpt.Web.Work.RunJob;
     const files = () => Object.fromEntries(run.Names().map(name => [name, run.File(name)]));
