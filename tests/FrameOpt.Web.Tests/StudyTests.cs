@@ -165,4 +165,30 @@ public class StudyTests(Application application)
 
         Assert.Empty(differ);
     }
+
+    [Fact]
+    public async Task A_product_line_of_customers_pasted_from_a_spreadsheet_is_the_one_of_the_command_line()
+    {
+        string[] rows = ["name\tpilot_mass [kg]\tcount", "pupils\t62,5\t9", "tall, heavy\t88\t4", "club\t76\t6"];
+        var page = await application.Begun();
+        await Application.Go(page, "Product line");
+        await page.Locator("#customers").FillAsync(string.Join('\n', rows));
+        await page.Locator("#customers").BlurAsync();
+        await Assertions.Expect(page.Locator("#customers")).ToHaveValueAsync(
+            "name,pilot_mass [kg],count\npupils,62.5,9\n\"tall, heavy\",88,4\nclub,76,6\n");
+        await Type(page, "#f-line-variants", "2");
+        await Type(page, "#f-line-up_to", "2");
+        await page.Locator(".run .main").ClickAsync();
+        await page.Locator(".files").WaitForAsync(new() { Timeout = 300_000 });
+        var download = await page.RunAndWaitForDownloadAsync(() =>
+            page.GetByRole(AriaRole.Button, new() { Name = "line.json" }).ClickAsync());
+        var own = await File.ReadAllBytesAsync(await download.PathAsync());
+
+        using var temporary = new TemporaryFolder();
+        await File.WriteAllTextAsync(temporary["study.yaml"], await Application.Text(page));
+        await File.WriteAllTextAsync(temporary["customers.csv"], await page.Locator("[id='beside-customers.csv']").InputValueAsync());
+        var console = Terminal.Console(TextWriter.Null, isPipe: true);
+        App.Run(["line", temporary["study.yaml"], "--out", temporary["line"]], new Terminal(console, console, Stream.Null, () => false));
+        Assert.Equal(await File.ReadAllBytesAsync(Path.Combine(temporary["line"], "line.json")), own);
+    }
 }

@@ -38,24 +38,28 @@ public sealed class FullRun(Session session, Device device, Func<string, (RunAns
     /// <summary>True when its files are written.</summary>
     public bool HasFiles { get; private set; }
 
-    /// <summary>True when the study has not changed since.</summary>
-    public bool IsCurrent => Answer is not null && Edition == session.Edition;
+    /// <summary>True when the last run was one of the product line.</summary>
+    public bool IsLine { get; private set; }
+
+    /// <summary>True when the last run was that of the study as it stands, or of its product line.</summary>
+    public bool IsCurrent(bool isLine = false) => Answer is not null && IsLine == isLine && Edition == session.Edition;
 
     /// <summary>Runs the study.</summary>
     /// <param name="job">The study as JSON.</param>
+    /// <param name="isLine">True to work out its product line.</param>
     /// <param name="stage">What to say first.</param>
-    public async Task Run(string job, string stage)
+    public async Task Run(string job, bool isLine, string stage)
     {
         if (IsRunning)
             return;
         started = session.Edition;
-        HasFiles = false;
+        (HasFiles, Answer, IsLine) = (false, null, isLine);
         (IsRunning, Stage, Share, Failure) = (true, stage, null, null);
         Changed?.Invoke();
         using var self = DotNetObjectReference.Create(this);
         try
         {
-            HasFiles = await device.RunBeside(job, self) is not null;
+            HasFiles = await device.RunBeside(job, isLine, self) is not null;
         }
         catch (JSException problem)
         {

@@ -20,8 +20,11 @@ public sealed class Session(Device device)
     private string number = "";
     private StoredStudy stored = new("study.yaml", "", [], "", null, []);
 
-    /// <summary>Something changed: draw again.</summary>
+    /// <summary>The study or what is kept of it changed: draw again.</summary>
     public event Action? Changed;
+
+    /// <summary>Another design is looked at; the study is the same.</summary>
+    public event Action? Moved;
 
     /// <summary>True once a study is open.</summary>
     public bool IsOpen => number.Length > 0;
@@ -50,6 +53,7 @@ public sealed class Session(Device device)
 
     /// <summary>Texts to go back to.</summary>
     public History History => history;
+
     /// <summary>Every study that is kept, with its number.</summary>
     public IReadOnlyList<(string Number, StoredStudy Study)> All() =>
         [.. StoredJson.Numbers(device.Read(NumbersKey)).Select(one => (one, StoredJson.Study(device.Read($"frameopt:study:{one}"))))
@@ -141,15 +145,15 @@ public sealed class Session(Device device)
     {
         (Hand, IsDragged) = (design, isDragged);
         if (!isDragged)
-            Keep(stored with { Hand = Numbers(design) });
-        Changed?.Invoke();
+            Keep(stored with { Hand = StoredStudy.Numbers(design) });
+        Moved?.Invoke();
     }
 
     /// <summary>Keeps a design to compare with, or drops it.</summary>
     public void Compare(FrameGeometry design)
     {
         Kept = Kept.Contains(design) ? [.. Kept.Where(one => one != design)] : [.. Kept.Append(design).TakeLast(MostKept)];
-        Keep(stored with { Kept = [.. Kept.Select(Numbers)] });
+        Keep(stored with { Kept = [.. Kept.Select(StoredStudy.Numbers)] });
         Changed?.Invoke();
     }
 
@@ -172,9 +176,9 @@ public sealed class Session(Device device)
         {
             var asBuilt = study.Baseline ?? study.Factors.Aggregate(FrameGeometry.AsBuilt(study.Machine),
                 (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2]));
-            Hand = Hand != default ? Rebuilt(study, asBuilt, Hand) : Geometry(next.Hand) is { } kept ? kept : asBuilt;
+            Hand = Hand != default ? Rebuilt(study, asBuilt, Hand) : StoredStudy.Geometry(next.Hand) is { } kept ? kept : asBuilt;
             if (Kept.Count == 0)
-                Kept = [.. next.Kept.Select(Geometry).OfType<FrameGeometry>()];
+                Kept = [.. next.Kept.Select(StoredStudy.Geometry).OfType<FrameGeometry>()];
         }
 
         Changed?.Invoke();
@@ -190,9 +194,4 @@ public sealed class Session(Device device)
         if (IsOpen)
             IsKept = device.Write($"frameopt:study:{number}", JsonSerializer.Serialize(next, StoredJson.Default.StoredStudy));
     }
-
-    private static double[] Numbers(FrameGeometry design) => [.. FactorCatalogue.All.Select(input => design[input])];
-
-    private static FrameGeometry? Geometry(double[]? numbers) => numbers?.Length != FactorCatalogue.All.Count ? null
-        : FactorCatalogue.All.Aggregate(default(FrameGeometry), (geometry, input) => geometry.With(input, numbers[input.Index]));
 }

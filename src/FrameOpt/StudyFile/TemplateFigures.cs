@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 using static System.FormattableString;
@@ -11,6 +12,9 @@ internal static class TemplateFigures
 
     /// <summary>What is measured or taken from papers, so that a template cannot know it.</summary>
     private static readonly string[] measured = ["machine", "wing", "baseline", "strength"];
+
+    /// <summary>Templates never change, and in a browser a study is read after every change.</summary>
+    private static readonly ConcurrentDictionary<string, IReadOnlyList<Figure>> read = new();
 
     /// <summary>Reports a name under `template` that no template has.</summary>
     public static void CheckName(Section study)
@@ -30,7 +34,7 @@ internal static class TemplateFigures
         var key = root.Entries.FirstOrDefault(entry => entry.Key.Text == Key);
         if (key is not { Value: Node.Scalar named } || Find(named.Text) is not { } template)
             return [];
-        var invented = FiguresOf(template);
+        var invented = read.GetOrAdd(template.Name, _ => FiguresOf(template));
         var own = Figures(root);
         var same = own.Where(figure => IsInvented(figure, invented)).ToList();
         var groups = measured.Where(key => root.Entries.Any(entry => entry.Key.Text == key)).ToList();

@@ -66,7 +66,8 @@ internal sealed class BranchAndBound
             return bound.Value;
         if (bound.Columns.Length <= wanted)
             return TakeAll(taken, bound.Columns);
-        return incumbent.IsFeasibilityQuestion ? Math.Max(bound.Value, CpSatModel.Solve(problem, bound.Columns, incumbent, clock))
+        // CP-SAT is machine code, which a browser cannot run: there the branches answer these questions too, slower.
+        return incumbent.IsFeasibilityQuestion && !OperatingSystem.IsBrowser() ? Math.Max(bound.Value, CpSatModel.Solve(problem, bound.Columns, incumbent, clock))
             : Branch(taken, paid, bound);
     }
 
