@@ -27,6 +27,9 @@ public sealed class Device(IJSRuntime js)
     /// <summary>Lets the page draw and answer before the work goes on.</summary>
     public ValueTask Pause() => js.InvokeVoidAsync("frameopt.pause");
 
+    /// <summary>Shows the top of the page.</summary>
+    public void ToTop() => page.InvokeVoid("scrollTo", 0, 0);
+
     /// <summary>Prints what the style sheet shows on paper.</summary>
     public void Print() => page.InvokeVoid("print");
 
