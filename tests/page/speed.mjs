@@ -6,7 +6,7 @@ import puppeteer from "puppeteer-core";
 const [file, runs] = [pathToFileURL(process.argv[2]).href, Number(process.argv[3] ?? 5)];
 const median = list => [...list].sort((a, b) => a - b)[list.length >> 1];
 const share90 = list => [...list].sort((a, b) => a - b)[Math.floor(list.length * 0.9)];
-const times = { usable: [], processor: [], again: [], drag: [], keys: [], answer: [], heap: [] };
+const times = { usable: [], processor: [], again: [], drag: [], dragWork: [], keys: [], answer: [], answerWork: [] };
 
 async function started() {
   const browser = await puppeteer.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ["--no-sandbox"],
@@ -14,6 +14,11 @@ async function started() {
   const page = await browser.newPage();
   await page.goto(file, { waitUntil: "domcontentloaded" });
   return { browser, page };
+}
+
+// Processor time of the page's main thread so far, ms.
+async function worked(session) {
+  return 1000 * (await session.send("Performance.getMetrics")).metrics.find(one => one.name === "TaskDuration").value;
 }
 
 // From an event of the pointer or a key to after the next frame was painted, ms.
@@ -43,10 +48,14 @@ for (let run = 0; run < runs; run++) {
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   await page.mouse.move(x, y);
   await page.mouse.down();
+  const session = await page.createCDPSession();
+  await session.send("Performance.enable", { timeDomain: "threadTicks" });
+  const before = await worked(session);
   for (let step = 1; step <= 60; step++) {
     await page.mouse.move(x + 12 * Math.sin(step / 5), y + 6 * Math.cos(step / 7));
     await new Promise(done => setTimeout(done, 40));
   }
+  times.dragWork.push((await worked(session) - before) / 60);
   await page.mouse.up();
   times.drag.push(...(await page.evaluate(() => painted.splice(0))).slice(10));
   await grip.evaluate(one => one.closest(".handle").focus());
@@ -56,6 +65,7 @@ for (let run = 0; run < runs; run++) {
   await go(page, "Choices");
   await page.waitForSelector(".front");
   for (let change = 0; change < 4; change++) {
+    const idle = await worked(session);
     times.answer.push(await page.evaluate(value => new Promise(done => {
       const slider = document.querySelector("#w-1"), began = performance.now();
       const watch = new MutationObserver(() => {
@@ -68,6 +78,7 @@ for (let run = 0; run < runs; run++) {
       watch.observe(document.querySelector("main"), { subtree: true, childList: true, characterData: true });
       slider.dispatchEvent(new Event("change", { bubbles: true }));
     }), 2 + change));
+    times.answerWork.push(await worked(session) - idle);
   }
   await browser.close();
 }
@@ -113,5 +124,7 @@ console.log("| | median | nine of ten within |\n|---|---|---|");
 row("from opening the file to a page that can be used", times.usable);
 row("of that, processor time of the page", times.processor);
 row("from a move of the pointer to the painted phases", times.drag);
+row("processor time of that", times.dragWork);
 row("the same by an arrow key, which also keeps the design", times.keys);
 row("from letting a weight go to the answer of the whole search", times.answer);
+row("processor time of that", times.answerWork);

@@ -14,13 +14,13 @@ public static partial class Words
         public const string Wanted = "What is wanted";
         public const string Customers = "Customers";
         public const string CustomersHow =
-            "Copy the table from a spreadsheet and paste it here, headers first: name, pilot_mass [kg], count, and a column for each option "
-                + "of the study.";
+            "Copy the table from a spreadsheet and paste it here, headers first: name, pilot_mass [kg], count, and a column for each "
+                + "option of the study.";
         public const string Elsewhere = "The customers stand in the study file, not in a table: change them there.";
         public const string Ask = "Work out the line";
         public const string Slow =
-            "The same method as the command line, save that questions of the worst-served customer go without a solver that is machine code: "
-                + "with many geometries they can take minutes here, and `frameopt line` answers them sooner.";
+            "The same method as the command line, save that questions of the worst-served customer go without a solver that is machine "
+                + "code: with many geometries they can take minutes here, and `frameopt line` answers them sooner.";
 
         public static IReadOnlyList<(string Path, string Label, string Hint)> Fields { get; } =
         [

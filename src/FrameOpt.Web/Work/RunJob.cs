@@ -103,7 +103,8 @@ public static partial class RunJob
         using (var zip = new ZipArchive(stream, ZipArchiveMode.Create))
         {
             foreach (var (name, bytes) in stored.Beside.Append(new(stored.Name, stored.Text))
-                .Select(pair => (pair.Key, Encoding.UTF8.GetBytes(pair.Value))).Concat(files.Select(pair => ($"results/{pair.Key}", pair.Value))))
+                .Select(pair => (pair.Key, Encoding.UTF8.GetBytes(pair.Value)))
+                .Concat(files.Select(pair => ($"results/{pair.Key}", pair.Value))))
             {
                 using var entry = zip.CreateEntry(name).Open();
                 entry.Write(bytes);

@@ -67,8 +67,8 @@ internal sealed class BranchAndBound
         if (bound.Columns.Length <= wanted)
             return TakeAll(taken, bound.Columns);
         // CP-SAT is machine code, which a browser cannot run: there the branches answer these questions too, slower.
-        return incumbent.IsFeasibilityQuestion && !OperatingSystem.IsBrowser() ? Math.Max(bound.Value, CpSatModel.Solve(problem, bound.Columns, incumbent, clock))
-            : Branch(taken, paid, bound);
+        return incumbent.IsFeasibilityQuestion && !OperatingSystem.IsBrowser()
+            ? Math.Max(bound.Value, CpSatModel.Solve(problem, bound.Columns, incumbent, clock)) : Branch(taken, paid, bound);
     }
 
     /// <summary>Branches on one column after another, excluding those branched on before.</summary>
