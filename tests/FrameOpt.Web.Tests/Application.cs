@@ -26,6 +26,7 @@ public sealed class Application : IAsyncLifetime
         Assert.True(File.Exists(Path.Combine(folder, "frameopt.html")),
             $"nothing in {folder}; first: dotnet publish src/FrameOpt.Web -c Release -o build/web");
         playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(30_000);
         browser = await playwright.Chromium.LaunchAsync(
             new() { ExecutablePath = Chromium.Path, Args = Environment.UserName == "root" ? ["--no-sandbox"] : [] });
         var console = Terminal.Console(said, isPipe: true);

@@ -8,7 +8,7 @@ namespace FrameOpt.Web.Tests;
 [Collection("application")]
 public class ScreenTests(Application application)
 {
-    private static readonly string[] screens = ["Machine", "Holes", "Choices", "How sure", "Take away", "Study file"];
+    private static readonly string[] screens = ["Machine", "Holes", "Choices", "How sure", "Take away", "Product line", "Study file"];
 
     private static readonly string axe = Path.Combine(Repository.Root, "tests", "page", "node_modules", "axe-core", "axe.min.js");
 

@@ -5,11 +5,12 @@ using FrameOpt.Studies;
 namespace FrameOpt.Reports.Answer;
 
 /// <summary>Where the hang points go, measured from the plane of symmetry, seen from behind.</summary>
-internal static class DrillingSection
+public static class DrillingSection
 {
+    /// <summary>Of a design of a study.</summary>
     public static AnswerSection Of(Study study, FrameGeometry geometry) => Of(study.Machine, study.Factors, geometry, study.Holes);
 
-    public static AnswerSection Of(
+    internal static AnswerSection Of(
         Machine machine, IReadOnlyList<StudyFactor> factors, FrameGeometry geometry, HolePattern? holes = null)
     {
         var unit = factors.First(factor => factor.Input == GeometryInput.HangPointSpacing).Unit;

@@ -6,7 +6,7 @@ using FrameOpt.Studies;
 namespace FrameOpt.Reports.Answer;
 
 /// <summary>What to check on the ground before any flight.</summary>
-internal static class GroundChecksSection
+public static class GroundChecksSection
 {
     /// <summary>What two scales should read.</summary>
     public static AnswerSection HangCheck(Study study, FrameGeometry geometry)
@@ -30,26 +30,26 @@ internal static class GroundChecksSection
     }
 
     /// <summary>That the frame hangs as it flies, where one side is not like the other: the figures are for that.</summary>
-    public static IEnumerable<string> OwnStraps(FrameGeometry geometry) =>
+    internal static IEnumerable<string> OwnStraps(FrameGeometry geometry) =>
         geometry.HangHeightDifferenceMetres == 0 && geometry.StrapDifferenceMetres == 0 ? []
         : ["The frame's own straps and carabiners stay on it: the figures are for its two sides as designed, which are not alike, "
             + "and it hangs a little to one side."];
 
     /// <summary>What scales and beam must carry. That a load dropped into the straps pulls up to twice its weight is elementary
     /// mechanics; the rest is common practice, no source.</summary>
-    public static string Rating(Model.Mission.HangCheck check) =>
+    internal static string Rating(Model.Mission.HangCheck check) =>
         $"Each scale must read at least {Load(check.TotalNewtons)}, the whole load, and be rated for it: one strap may slip. "
             + $"Beam, straps and what holds them: rated for lifting at least {Load(2 * check.TotalNewtons)}, twice the load, which a load "
             + "that drops into the straps can reach. Hang just clear of the ground.";
 
     /// <summary>How the pilot's seat moves the difference: "1 mm of the pilot's body to the side changes it by 3.5 N, which is 0.29 mm of
     /// seat for each newton".</summary>
-    public static string Seat(Model.Mission.HangCheck check) => System.FormattableString.Invariant(
+    internal static string Seat(Model.Mission.HangCheck check) => System.FormattableString.Invariant(
         $"1 mm of the pilot's body to the side changes it by {check.PerSeatMillimetreNewtons:0.0} N, which is ")
             + System.FormattableString.Invariant($"{1 / check.PerSeatMillimetreNewtons:0.00} mm of seat for each newton");
 
     /// <summary>What a tied-down run shows under power.</summary>
-    public static string TiedDown(Study study)
+    internal static string TiedDown(Study study)
     {
         var (down, up) = study.Machine.Propeller.Rotation == Rotation.Clockwise ? ("LEFT", "RIGHT") : ("RIGHT", "LEFT");
         var full = StaticRun.Of(study.Machine, study.Mission) is { } run
@@ -60,12 +60,12 @@ internal static class GroundChecksSection
     }
 
     /// <summary>Who is where in a tied-down run. Common practice, no source.</summary>
-    public const string TiedDownPlaces =
+    internal const string TiedDownPlaces =
         "Nobody sits in it. Frame tied down on both sides to something that cannot move, fire extinguisher at hand. Nobody stands in the "
             + "plane of the propeller, behind it, or within reach of it; the throttle is worked from in front.";
 
     /// <summary>When a propeller may be touched. Common practice, no source.</summary>
-    public const string PropellerByHand =
+    internal const string PropellerByHand =
         "Turn the propeller by hand only with the ignition off and the lead pulled off the spark plug.";
 
     /// <summary>Kilograms, as scales and lifting gear are marked, rounded up, and newtons.</summary>
@@ -76,7 +76,7 @@ internal static class GroundChecksSection
     private static double Up(double value) => Math.Ceiling(Math.Round(value, 3));
 
     /// <summary>What each scale should read, as a table.</summary>
-    public static AnswerSection Scales(Study study, FrameGeometry geometry)
+    internal static AnswerSection Scales(Study study, FrameGeometry geometry)
     {
         var check = Model.Mission.HangCheck.Of(study.Machine, geometry);
         return new AnswerSection("Hang check: expected readings", [], new AnswerTable(["scale", "expected, engine off"],
@@ -89,7 +89,7 @@ internal static class GroundChecksSection
     }
 
     /// <summary>What to check before flight, in order.</summary>
-    public static AnswerSection BeforeFlight(Study study, DesignEvaluation chosen)
+    internal static AnswerSection BeforeFlight(Study study, DesignEvaluation chosen)
     {
         var side = Model.Mission.HangCheck.Of(study.Machine, chosen.Geometry).DifferenceNewtons;
         var worst = chosen.Phases.Where(phase => phase.Phase.IsSettled).MaxBy(phase => phase[PhaseQuantity.Effort])!;

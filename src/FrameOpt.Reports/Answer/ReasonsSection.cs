@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -63,7 +64,8 @@ internal static class ReasonsSection
     {
         if (geometry.AngleRadians == 0)
             yield break;
-        var perBoltDistance = 1000 * BoltDistance * Math.Tan(Math.Abs(geometry.AngleRadians));
+        var (sine, cosine) = Elementary.SinCos(Math.Abs(geometry.AngleRadians));
+        var perBoltDistance = 1000 * BoltDistance * sine / cosine;
         yield return $"To build the angle with a shim: {NumberFormat.Text(perBoltDistance, "mm")} for each 100 mm between the left and the "
             + "right bolts of the engine mount (distance x tan of the angle). Check it with a straight edge along the shaft.";
     }

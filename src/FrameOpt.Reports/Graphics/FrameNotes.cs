@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Graphics;
@@ -22,7 +23,7 @@ internal static class FrameNotes
     /// <param name="radians">From straight up in the picture, clockwise.</param>
     public static IEnumerable<XElement> Thrust(double x, double y, double length, double radians)
     {
-        var (tipX, tipY) = (x + length * Math.Sin(radians), y - length * Math.Cos(radians));
+        var (tipX, tipY) = (x + length * Elementary.Sin(radians), y - length * Elementary.Cos(radians));
         yield return Svg.Line("thrust", x, y, tipX, tipY);
         yield return new XElement(
             "path",

@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -50,7 +51,7 @@ internal static class FrameRearView
         yield return Svg.Text("small", x + 8, middle + 13, "start", "hub");
         // An arrow along the upper edge of the disc, 30 degrees to either side of the top.
         var side = propeller.Rotation == Rotation.Clockwise ? 1 : -1;
-        var (reach, rise, inner) = (Math.Sin(Math.PI / 6), Math.Cos(Math.PI / 6), radius - 9);
+        var (reach, rise, inner) = (Elementary.Sin(Math.PI / 6), Elementary.Cos(Math.PI / 6), radius - 9);
         string Point(double right, double up) => $"{Svg.Number(x + right)} {Svg.Number(middle - up)}";
         yield return Svg.Path(
             "turn", $"M{Point(-side * inner * reach, inner * rise)}A{Svg.Number(inner)} {Svg.Number(inner)} 0 0 "

@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -38,7 +39,7 @@ internal static class FrameSideView
         var radius = study.Machine.Propeller.DiameterMetres / 2 * scale.UnitsPerMetre;
         var (x, middle) = (across(geometry.HubForwardMetres), y(geometry.HubUpMetres));
         // Tilted up, the thrust pushes forward and up: the disc leans back at the top.
-        var (up, forward) = Math.SinCos(geometry.TiltRadians);
+        var (up, forward) = Elementary.SinCos(geometry.TiltRadians);
         yield return Svg.Line("blade", x - radius * up, middle - radius * forward, x + radius * up, middle + radius * forward);
         foreach (var mark in FrameNotes.Thrust(x, middle, ThrustLength, Math.PI / 2 - geometry.TiltRadians))
             yield return mark;

@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using FrameOpt.Model;
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
@@ -36,7 +37,7 @@ internal static class FrameTopView
     {
         var (x, hub, radius) = (scale.X(geometry.HubRightMetres), y(geometry.HubForwardMetres),
             study.Machine.Propeller.DiameterMetres / 2 * scale.UnitsPerMetre);
-        var (right, forward) = Math.SinCos(geometry.AngleRadians);
+        var (right, forward) = Elementary.SinCos(geometry.AngleRadians);
         var length = hub - 34;
         var factor = study.Factor(GeometryInput.ThrustLineAngle);
         yield return Svg.Line("blade", x - radius * forward, hub - radius * right, x + radius * forward, hub + radius * right);

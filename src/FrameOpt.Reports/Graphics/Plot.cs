@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
+using FrameOpt.Numerics;
 
 namespace FrameOpt.Reports.Graphics;
 
@@ -94,7 +95,7 @@ internal sealed record PlotAxis(string Title, string Note, double From, double T
 
     private static double Round(double step)
     {
-        var power = Math.Pow(10, Math.Floor(Math.Log10(step)));
+        var power = Elementary.Pow(10, Math.Floor(Math.Log10(step)));
         var digit = step / power;
         return power * (digit <= 1 ? 1 : digit <= 2 ? 2 : digit <= 5 ? 5 : 10);
     }

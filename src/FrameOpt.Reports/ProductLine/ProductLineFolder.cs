@@ -13,17 +13,24 @@ public static class ProductLineFolder
     /// <param name="folder">Not yet complete.</param>
     public static void Write(ProductLineReport report, ProductLineTimings timings, ResultsFolder folder)
     {
-        folder.Write("line.json", stream => ProductLineJson.Write(report, stream));
-        folder.Write("customers.csv", stream => CsvTable.Write(CustomerTable.Of(report.Result), stream));
-        folder.Write("fitting-chart.svg", stream => FittingChartDrawing.Write(report.Result, stream));
-        folder.Write("line.xlsx", stream => ProductLineWorkbook.Write(report, stream));
-        folder.Write("line.html", stream => ProductLinePage.Write(report, stream));
+        foreach (var (name, write) in Files(report))
+            folder.Write(name, write);
         folder.Write("timings.json", stream => TimingsJson.Write(
             timings.StartedUtc, timings.Threads,
             [("candidates", timings.Stages.Candidates), ("costs", timings.Stages.Costs), ("choice", timings.Stages.Choice),
                 ("telling", timings.Stages.Results)],
             timings.Machine, stream));
     }
+
+    /// <summary>The files with their names, timings apart. Their bytes depend on the line alone.</summary>
+    public static IReadOnlyList<(string Name, Action<Stream> Write)> Files(ProductLineReport report) =>
+    [
+        ("line.json", stream => ProductLineJson.Write(report, stream)),
+        ("customers.csv", stream => CsvTable.Write(CustomerTable.Of(report.Result), stream)),
+        ("fitting-chart.svg", stream => FittingChartDrawing.Write(report.Result, stream)),
+        ("line.xlsx", stream => ProductLineWorkbook.Write(report, stream)),
+        ("line.html", stream => ProductLinePage.Write(report, stream)),
+    ];
 }
 
 /// <summary>All that the files of a product line are written from.</summary>

@@ -39,22 +39,28 @@ public static partial class Words
         public const string Rpm = "Propeller speed";
         public const string Balanced = "; balanced";
         public const string NoAnswer = "no answer: the propeller's figures do not go so far";
-        public const string TryMachine = "Try another seat, pilot or tank";
+        public const string SteersLeft = "steers left";
+        public const string SteersRight = "steers right";
+        public const string NotCovered = "outside what the propeller's figures cover";
+        public const string TryMachine = "Try another seat, pilot or load";
         public const string SeatSideways = "Seat, sideways";
         public const string Seat = "Seat, forward";
         public const string Pilot = "Pilot";
+        public const string Carried = "A camera or a bag besides";
+        public const string CarriedAt = "It hangs, sideways";
         public const string TryNote = "Only tried: the study keeps its own figures.";
 
         public static string Number(string name, string unit) => $"{name} in {unit}";
 
         public static string Throttle(string phase) => $"Throttle, at the speed of {phase}";
 
-        public static string BandKey(double within) =>
-            FormattableString.Invariant($"Green: balanced, within {within:0.#} N·m. Light: steers left. Dark: steers right. ")
-                + "Empty: outside what the propeller's figures cover.";
+        public static string Within(double within) => FormattableString.Invariant($"balanced, within {within:0.#} N·m");
 
         public static string SeatBeside(double right) => right == 0 ? "as in the study"
             : FormattableString.Invariant($"{Math.Abs(1000 * right):0} mm further to the {SideText.Side(right)}");
+
+        public static string Beside(double right) => right == 0 ? "in the middle"
+            : FormattableString.Invariant($"{Math.Abs(1000 * right):0} mm to the {SideText.Side(right)} of the middle");
 
         public static string SeatBy(double forward) => forward == 0 ? "as in the study"
             : FormattableString.Invariant($"{Math.Abs(1000 * forward):0} mm further {(forward > 0 ? "forward" : "back")}");

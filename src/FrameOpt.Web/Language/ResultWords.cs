@@ -1,6 +1,3 @@
-using FrameOpt.Reports.Text;
-using FrameOpt.Web.Pictures;
-
 namespace FrameOpt.Web.Language;
 
 #pragma warning disable CS1591 // each says in its own words what it is
@@ -15,14 +12,7 @@ public static partial class Words
                 + "how often it is still good and what to measure first.";
         public const string Ask = "Find out how sure it is";
         public const string Computing = "how sure the answer is";
-        public const string LeftEnd = "← steers left";
-        public const string RightEnd = "steers right →";
-
-        public static string BarsKey(string phase) =>
-            $"Residual torque in {phase} when one number alone is off: each bar goes from its 10 % point to its 90 % point.";
-
-        public static string BarsWords(IReadOnlyList<NoiseBarOf> bars, string phase) => $"{BarsKey(phase)} "
-            + string.Join("; ", bars.Select(bar => $"{bar.Name}: {SideText.Moment(bar.Low)} to {SideText.Moment(bar.High)}")) + ".";
+        public const string Alone = "What moves it most: each uncertain number alone";
     }
 
     public static class TakeAway
@@ -38,23 +28,19 @@ public static partial class Words
         public const string Changed = "The study has changed since the last run.";
         public const string Starting = "starting";
         public const string Sheet = "The sheet as it prints";
-        public const string Drill = "Where to drill, seen from behind";
         public const string Check = "Before flight, in this order";
         public const string Feels = "What the pilot gets in each phase";
         public const string Qualified =
             "A frame is built and altered by somebody qualified for it; certification and the limits set by the makers of frame and wing "
                 + "take precedence.";
 
-        public static IReadOnlyList<string> Checks { get; } =
+        public static IReadOnlyList<string> Checks(string hangCheck) =>
         [
             "The propeller turns as drawn, seen from behind.",
-            "Hang check: both scales read what the report says.",
+            $"Hang check. {hangCheck}",
             "Tied-down run, rising slowly to full power.",
             "First flight calm and high, hands ready to close the throttle.",
         ];
-
-        public static string Turns(bool isClockwise) => "Under power the reaction of the propeller pushes the "
-            + $"{(isClockwise ? "left" : "right")} side down.";
 
         public static string Made(string version, string hash) => $"FrameOpt {version}, study {hash}.";
 
@@ -62,25 +48,18 @@ public static partial class Words
 
         public static string Failed(string why) => $"The run did not come to its end: {why}";
 
-        public static bool OnTheSheet(string title) => title.StartsWith("What the pilot feels") || IsDrilling(title);
-
-        public static bool IsDrilling(string title) => title.StartsWith("Where to drill");
-
-        public static IReadOnlyList<(string Name, string What)> Files(bool hasPlan, bool hasDesign) =>
+        public static IReadOnlyList<(string Name, string What)> Files { get; } =
         [
             (Zip, "everything below and the study file in one"),
             ("report.html", "one page with pictures, test card and sources; opens in any browser, prints well"),
-            .. hasDesign ?
-            [
-                ("template-a4.pdf", "the hang points in true size on A4: print it at 100 %, check its scale bars, then drill"),
-                ("template-letter.pdf", "the same on Letter"),
-                ("drawing.pdf", "drawing to scale on A3 with the dimensions"),
-                ("drawing.svg", "the same as a picture"),
-                ("holes.dxf", "holes and outline for a drawing or cutting program, in mm"),
-            ] : Array.Empty<(string, string)>(),
+            ("template-a4.pdf", "the hang points in true size on A4: print it at 100 %, check its scale bars, then drill"),
+            ("template-letter.pdf", "the same on Letter"),
+            ("drawing.pdf", "drawing to scale on A3 with the dimensions"),
+            ("drawing.svg", "the same as a picture"),
+            ("holes.dxf", "holes and outline for a drawing or cutting program, in mm"),
             ("results.xlsx", "workbook with live ranking and what-if"),
             ("designs.csv", "every design that no other beats"),
-            .. hasPlan ? [("plan.csv", "the runs of the plan")] : Array.Empty<(string, string)>(),
+            ("plan.csv", "the runs of the plan"),
             ("run.json", "the run for other programs"),
         ];
     }

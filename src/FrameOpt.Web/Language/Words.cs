@@ -76,7 +76,7 @@ public static partial class Words
 
         public static string Kept(int number) => $"kept {number + 1}";
 
-        public static string Rank(int rank, int of) => $"Rank {rank} of {of}:";
+        public static string Rank(int rank, int of) => $"Rank {rank} of {of}";
 
         public static string Searched(long designs, int front) =>
             FormattableString.Invariant($"{designs:N0} designs computed; {front:N0} of them are beaten by no other.");

@@ -48,6 +48,9 @@ public sealed class Bench(Session session)
     /// <summary>The factor of an input.</summary>
     public StudyFactor Factor(GeometryInput input) => session.Study!.Factor(input);
 
+    /// <summary>What the command check says of an input's range.</summary>
+    public FieldFindings Findings(GeometryInput input) => FieldFindings.Of(session, $"factors.{input.Name}");
+
     private double Snapped(GeometryInput input, double si)
     {
         var (low, high) = Range(input);

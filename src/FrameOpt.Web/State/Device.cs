@@ -21,11 +21,14 @@ public sealed class Device(IJSRuntime js)
     /// <summary>Saves a file that the last run wrote.</summary>
     public void SaveResult(string name) => page.InvokeVoid("frameopt.saveResult", name);
 
-    /// <summary>A text file that the last run wrote.</summary>
-    public string ResultText(string name) => page.Invoke<string>("frameopt.resultText", name);
-
     /// <summary>Asks for a file to open; it comes to the shell.</summary>
     public void Pick() => page.InvokeVoid("frameopt.pick");
+
+    /// <summary>Lets the page draw and answer before the work goes on.</summary>
+    public ValueTask Pause() => js.InvokeVoidAsync("frameopt.pause");
+
+    /// <summary>Shows the top of the page.</summary>
+    public void ToTop() => page.InvokeVoid("scrollTo", 0, 0);
 
     /// <summary>Prints what the style sheet shows on paper.</summary>
     public void Print() => page.InvokeVoid("print");
@@ -45,10 +48,11 @@ public sealed class Device(IJSRuntime js)
 
     /// <summary>Runs a study beside the page, so that the page stays usable.</summary>
     /// <param name="job">The study as JSON.</param>
+    /// <param name="isLine">True to work out its product line.</param>
     /// <param name="progress">Its methods Progress and Answered are called.</param>
-    /// <returns>Null when it was stopped.</returns>
-    public ValueTask<string?> RunBeside<T>(string job, DotNetObjectReference<T> progress)
-        where T : class => js.InvokeAsync<string?>("frameopt.run", CancellationToken.None, job, progress);
+    /// <returns>The names of its files; null when it was stopped.</returns>
+    public ValueTask<string[]?> RunBeside<T>(string job, bool isLine, DotNetObjectReference<T> progress)
+        where T : class => js.InvokeAsync<string[]?>("frameopt.run", CancellationToken.None, job, isLine, progress);
 
     /// <summary>Stops the run.</summary>
     public void StopRun() => page.InvokeVoid("frameopt.stop");

@@ -7,7 +7,7 @@ namespace FrameOpt.Web.State;
 /// <param name="session">The study.</param>
 /// <param name="device">Runs it.</param>
 /// <param name="read">Reads the answer.</param>
-public sealed class FullRun(Session session, Device device, Func<string, RunAnswer> read)
+public sealed class FullRun(Session session, Device device, Func<string, (RunAnswer Answer, IReadOnlyList<string> Pictures)> read)
 {
     private int started;
 
@@ -26,33 +26,43 @@ public sealed class FullRun(Session session, Device device, Func<string, RunAnsw
     /// <summary>Of the last run.</summary>
     public RunAnswer? Answer { get; private set; }
 
+    /// <summary>What each uncertain number does alone, drawn; none where nothing is uncertain.</summary>
+    public IReadOnlyList<string> Pictures { get; private set; } = [];
+
     /// <summary>Why the last run failed; null when it did not.</summary>
     public string? Failure { get; private set; }
 
     /// <summary>The edition of the text that the answer belongs to.</summary>
     public int Edition { get; private set; }
 
-    /// <summary>True when its files are written.</summary>
-    public bool HasFiles { get; private set; }
+    /// <summary>The names of its files, when they are written.</summary>
+    public IReadOnlyList<string> FileNames { get; private set; } = [];
 
-    /// <summary>True when the study has not changed since.</summary>
-    public bool IsCurrent => Answer is not null && Edition == session.Edition;
+    /// <summary>True when its files are written.</summary>
+    public bool HasFiles => FileNames.Count > 0;
+
+    /// <summary>True when the last run was one of the product line.</summary>
+    public bool IsLine { get; private set; }
+
+    /// <summary>True when the last run was that of the study as it stands, or of its product line.</summary>
+    public bool IsCurrent(bool isLine = false) => Answer is not null && IsLine == isLine && Edition == session.Edition;
 
     /// <summary>Runs the study.</summary>
     /// <param name="job">The study as JSON.</param>
+    /// <param name="isLine">True to work out its product line.</param>
     /// <param name="stage">What to say first.</param>
-    public async Task Run(string job, string stage)
+    public async Task Run(string job, bool isLine, string stage)
     {
         if (IsRunning)
             return;
         started = session.Edition;
-        HasFiles = false;
+        (FileNames, Answer, IsLine) = ([], null, isLine);
         (IsRunning, Stage, Share, Failure) = (true, stage, null, null);
         Changed?.Invoke();
         using var self = DotNetObjectReference.Create(this);
         try
         {
-            HasFiles = await device.RunBeside(job, self) is not null;
+            FileNames = await device.RunBeside(job, isLine, self) ?? [];
         }
         catch (JSException problem)
         {
@@ -70,7 +80,7 @@ public sealed class FullRun(Session session, Device device, Func<string, RunAnsw
     [JSInvokable]
     public void Answered(string answer)
     {
-        (Answer, Edition) = (read(answer), started);
+        ((Answer, Pictures), Edition) = (read(answer), started);
         Changed?.Invoke();
     }
 

@@ -43,34 +43,3 @@ public sealed class Preview
     public IReadOnlyList<ResidualPoint> OverRpm(FrameGeometry design) =>
         (bands ??= new BalancedBands(given, Study.Band.PhaseIndex)).Curve(design);
 }
-
-/// <summary>What is tried on the machine beside the study: nothing of it is written.</summary>
-/// <param name="SeatRight">The pilot sits further to the right, m.</param>
-/// <param name="SeatForward">The pilot sits further forward, m.</param>
-/// <param name="Pilot">The pilot is heavier, kg.</param>
-/// <param name="Fuel">Share of the study's fuel, 0 to 1.</param>
-public sealed record Trial(double SeatRight, double SeatForward, double Pilot, double Fuel)
-{
-    /// <summary>Nothing is tried.</summary>
-    public static Trial None { get; } = new(0, 0, 0, 1);
-
-    /// <summary>The machine as tried.</summary>
-    public Machine Of(Machine machine)
-    {
-        if (this == None)
-            return machine;
-        var body = machine.Masses.First(item => item.IsBody);
-        MassItem Seated(MassItem item) => item with
-        {
-            At = item.At with
-            {
-                RightMetres = item.At.RightMetres + SeatRight,
-                ForwardMetres = item.At.ForwardMetres + SeatForward,
-            },
-        };
-        return machine.With([.. machine.Masses.Select(item =>
-            item == body ? Seated(item) with { MassKilograms = Math.Max(1, item.MassKilograms + Pilot) }
-            : item.IsBody ? Seated(item)
-            : item.IsFuel ? item with { MassKilograms = Math.Max(0.01, item.MassKilograms * Fuel) } : item)]);
-    }
-}

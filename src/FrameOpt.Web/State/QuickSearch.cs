@@ -7,9 +7,10 @@ namespace FrameOpt.Web.State;
 
 /// <summary>The search of the study that is open, in slices short enough that the page never stops.</summary>
 /// <param name="session">The study.</param>
-public sealed class QuickSearch(Session session)
+/// <param name="device">Lets the page work in between.</param>
+public sealed class QuickSearch(Session session, Device device)
 {
-    private const int SliceMilliseconds = 12;
+    private const int SliceMilliseconds = 20;
 
     /// <summary>Larger searches wait until they are asked for.</summary>
     private const long MostUnasked = 200_000;
@@ -17,6 +18,7 @@ public sealed class QuickSearch(Session session)
     private CancellationTokenSource? running;
     private MissionModel? model;
     private int edition = -1;
+    private (IReadOnlyList<FrontDesign>? Front, double[] Weights, IReadOnlyList<FrontDesign> Order) ranked = (null, [], []);
 
     /// <summary>Something changed: draw again.</summary>
     public event Action? Changed;
@@ -57,7 +59,7 @@ public sealed class QuickSearch(Session session)
         Stop();
         var stop = running = new CancellationTokenSource();
         edition = session.Edition;
-        await Task.Delay(1);
+        await device.Pause();
         var clock = Stopwatch.StartNew();
         var search = new SearchRun(study, StudyProblem.Model(study), 1);
         var slice = Stopwatch.StartNew();
@@ -67,7 +69,7 @@ public sealed class QuickSearch(Session session)
                 continue;
             Share = search.Counts.Evaluated / (double)Math.Max(1, search.Planned);
             Changed?.Invoke();
-            await Task.Delay(1);
+            await device.Pause();
             if (stop.IsCancellationRequested)
                 return;
             slice.Restart();
@@ -95,12 +97,16 @@ public sealed class QuickSearch(Session session)
     {
         if (Study is not { } study || Front.Count == 0 || weights.All(weight => weight == 0))
             return Front;
+        if (ranked.Front == Front && ranked.Weights.SequenceEqual(weights))
+            return ranked.Order;
         double[][] objectives = [.. Front.Select(design =>
             design.Objectives.Select((value, o) => study.Objectives[o].Oriented(value)).ToArray())];
-        return [.. (study.Ranking with { Weights = weights }).Rank(objectives).Select(place => Front[place.Index] with
-        {
-            Rank = place.Rank,
-            Score = place.Score,
-        })];
+        ranked = (Front, [.. weights], [.. (study.Ranking with { Weights = weights }).Rank(objectives)
+            .Select(place => Front[place.Index] with
+            {
+                Rank = place.Rank,
+                Score = place.Score,
+            })]);
+        return ranked.Order;
     }
 }

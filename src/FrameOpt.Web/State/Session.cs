@@ -1,8 +1,8 @@
 using System.Text.Json;
 using FrameOpt.Model;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile;
 using FrameOpt.StudyFile.Editing;
-using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Web.State;
 
@@ -14,12 +14,17 @@ public sealed class Session(Device device)
     private const string OpenKey = "frameopt:open";
     private const int MostKept = 3;
 
+    private static readonly StudyReadResult nothingRead = new(null, []);
+
     private readonly History history = new();
     private string number = "";
     private StoredStudy stored = new("study.yaml", "", [], "", null, []);
 
-    /// <summary>Something changed: draw again.</summary>
+    /// <summary>The study or what is kept of it changed: draw again.</summary>
     public event Action? Changed;
+
+    /// <summary>Another design is looked at; the study is the same.</summary>
+    public event Action? Moved;
 
     /// <summary>True once a study is open.</summary>
     public bool IsOpen => number.Length > 0;
@@ -31,13 +36,11 @@ public sealed class Session(Device device)
     /// <summary>The text, to look values up in.</summary>
     public StudyEdit Edit { get; private set; } = StudyEdit.Of("");
 
-    /// <summary>As understood; null while there is something to correct.</summary>
-    public Study? Study { get; private set; }
-    /// <summary>What to correct.</summary>
-    public IReadOnlyList<Diagnostic> Findings { get; private set; } = [];
+    /// <summary>What the reader of the command line says of it.</summary>
+    public StudyReadResult Reading { get; private set; } = nothingRead;
 
-    /// <summary>What looks odd, and what is still the template's.</summary>
-    public IReadOnlyList<string> Warnings => Study is null ? [] : [.. Study.Warnings, .. Study.VariantWarnings];
+    /// <summary>As understood; null while there is something to correct.</summary>
+    public Study? Study => Reading.Study;
 
     /// <summary>The design looked at.</summary>
     public FrameGeometry Hand { get; private set; }
@@ -50,6 +53,7 @@ public sealed class Session(Device device)
 
     /// <summary>Texts to go back to.</summary>
     public History History => history;
+
     /// <summary>Every study that is kept, with its number.</summary>
     public IReadOnlyList<(string Number, StoredStudy Study)> All() =>
         [.. StoredJson.Numbers(device.Read(NumbersKey)).Select(one => (one, StoredJson.Study(device.Read($"frameopt:study:{one}"))))
@@ -96,7 +100,7 @@ public sealed class Session(Device device)
     /// <summary>Closes the study; it stays kept.</summary>
     public void Close()
     {
-        (number, Study) = ("", null);
+        (number, Reading) = ("", nothingRead);
         device.Write(OpenKey, "");
         Changed?.Invoke();
     }
@@ -141,15 +145,15 @@ public sealed class Session(Device device)
     {
         (Hand, IsDragged) = (design, isDragged);
         if (!isDragged)
-            Keep(stored with { Hand = Numbers(design) });
-        Changed?.Invoke();
+            Keep(stored with { Hand = StoredStudy.Numbers(design) });
+        Moved?.Invoke();
     }
 
     /// <summary>Keeps a design to compare with, or drops it.</summary>
     public void Compare(FrameGeometry design)
     {
         Kept = Kept.Contains(design) ? [.. Kept.Where(one => one != design)] : [.. Kept.Append(design).TakeLast(MostKept)];
-        Keep(stored with { Kept = [.. Kept.Select(Numbers)] });
+        Keep(stored with { Kept = [.. Kept.Select(StoredStudy.Numbers)] });
         Changed?.Invoke();
     }
 
@@ -167,15 +171,14 @@ public sealed class Session(Device device)
         Keep(next);
         Edition++;
         Edit = StudyEdit.Of(next.Text);
-        var read = StudyFiles.Read(next);
-        (Study, Findings) = (read.Study, read.Diagnostics);
+        Reading = StudyFiles.Read(next);
         if (Study is { } study)
         {
             var asBuilt = study.Baseline ?? study.Factors.Aggregate(FrameGeometry.AsBuilt(study.Machine),
                 (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2]));
-            Hand = Hand != default ? Rebuilt(study, asBuilt, Hand) : Geometry(next.Hand) is { } kept ? kept : asBuilt;
+            Hand = Hand != default ? Rebuilt(study, asBuilt, Hand) : StoredStudy.Geometry(next.Hand) is { } kept ? kept : asBuilt;
             if (Kept.Count == 0)
-                Kept = [.. next.Kept.Select(Geometry).OfType<FrameGeometry>()];
+                Kept = [.. next.Kept.Select(StoredStudy.Geometry).OfType<FrameGeometry>()];
         }
 
         Changed?.Invoke();
@@ -191,9 +194,4 @@ public sealed class Session(Device device)
         if (IsOpen)
             IsKept = device.Write($"frameopt:study:{number}", JsonSerializer.Serialize(next, StoredJson.Default.StoredStudy));
     }
-
-    private static double[] Numbers(FrameGeometry design) => [.. FactorCatalogue.All.Select(input => design[input])];
-
-    private static FrameGeometry? Geometry(double[]? numbers) => numbers?.Length != FactorCatalogue.All.Count ? null
-        : FactorCatalogue.All.Aggregate(default(FrameGeometry), (geometry, input) => geometry.With(input, numbers[input.Index]));
 }

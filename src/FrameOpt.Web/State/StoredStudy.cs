@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using FrameOpt.Model;
 
 namespace FrameOpt.Web.State;
 
@@ -11,7 +12,15 @@ namespace FrameOpt.Web.State;
 /// <param name="Hand">The design looked at, each geometry input in m or rad.</param>
 /// <param name="Kept">Designs kept to compare with.</param>
 public sealed record StoredStudy(
-    string Name, string Text, Dictionary<string, string> Beside, string Variant, double[]? Hand, double[][] Kept);
+    string Name, string Text, Dictionary<string, string> Beside, string Variant, double[]? Hand, double[][] Kept)
+{
+    /// <summary>A design as numbers.</summary>
+    public static double[] Numbers(FrameGeometry design) => [.. FactorCatalogue.All.Select(input => design[input])];
+
+    /// <summary>A design from its numbers; null where there are too few or too many.</summary>
+    public static FrameGeometry? Geometry(double[]? numbers) => numbers?.Length != FactorCatalogue.All.Count ? null
+        : FactorCatalogue.All.Aggregate(default(FrameGeometry), (geometry, input) => geometry.With(input, numbers[input.Index]));
+}
 
 /// <summary>Writes and reads what is kept, without reflection.</summary>
 [JsonSerializable(typeof(StoredStudy))]

@@ -8,7 +8,7 @@ namespace FrameOpt.Web.Work;
 public static class AnswerJson
 {
     /// <summary>As text.</summary>
-    public static string Write(RunAnswer answer)
+    public static string Write(RunAnswer answer, IEnumerable<string> pictures)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream))
@@ -18,6 +18,7 @@ public static class AnswerJson
             json.WriteStringValue(answer.Question);
             json.WriteStringValue(answer.Headline);
             json.WriteBooleanValue(answer.IsWarning);
+            Texts(json, pictures);
             foreach (var section in answer.Sections)
             {
                 json.WriteStartArray();
@@ -36,12 +37,12 @@ public static class AnswerJson
     }
 
     /// <summary>Back from text.</summary>
-    public static RunAnswer Read(string text)
+    public static (RunAnswer Answer, IReadOnlyList<string> Pictures) Read(string text)
     {
         using var json = JsonDocument.Parse(text);
         var parts = json.RootElement.EnumerateArray().ToList();
-        return new RunAnswer(parts[0].GetString()!, parts[1].GetString()!, parts[2].GetString()!, parts[3].GetBoolean(),
-            [.. parts.Skip(4).Select(Section)]);
+        return (new RunAnswer(parts[0].GetString()!, parts[1].GetString()!, parts[2].GetString()!, parts[3].GetBoolean(),
+            [.. parts.Skip(5).Select(Section)]), Texts(parts[4]));
     }
 
     private static AnswerSection Section(JsonElement part)

@@ -5,6 +5,8 @@ using System.Text;
 using System.Text.Json;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Files;
+using FrameOpt.Reports.Page;
+using FrameOpt.Reports.ProductLine;
 using FrameOpt.Running;
 using FrameOpt.Studies;
 using FrameOpt.Web.State;
@@ -17,9 +19,9 @@ public static partial class RunJob
 {
     private static readonly Dictionary<string, byte[]> files = [];
 
-    private static RunReport? last;
+    private static IReadOnlyList<(string Name, Action<Stream> Write)> unwritten = [];
 
-    /// <summary>Runs a study and keeps run.json for <see cref="File"/>.</summary>
+    /// <summary>Runs a study.</summary>
     /// <param name="job">A study as the browser keeps it.</param>
     /// <returns>The answer as JSON.</returns>
     [JSExport]
@@ -28,21 +30,29 @@ public static partial class RunJob
         var stored = JsonSerializer.Deserialize(job, StoredJson.Default.StoredStudy)!;
         var study = StudyFiles.Read(stored).Study!;
         var runner = new StudyRunner(study, 1);
-        var told = 0L;
-        foreach (var step in runner.Steps())
-        {
-            if (Environment.TickCount64 - told < 80)
-                continue;
-            told = Environment.TickCount64;
-            Progress(step.Stage, step.Done, step.Total);
-        }
-
+        Follow(runner.Steps());
         Progress(Language.Words.Certainty.Computing, 0, 0);
-        last = RunReport.Of(runner.Result(), new RunInfo(stored.Name, BuildInfo.Version,
+        var report = RunReport.Of(runner.Result(), new RunInfo(stored.Name, BuildInfo.Version,
             (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0));
         files.Clear();
-        Write(RunFolder.Files(last, threads: 1).First(file => file.Name == RunFolder.RunJsonName));
-        return AnswerJson.Write(RunAnswer.Of(last.Result));
+        unwritten = RunFolder.Files(report, threads: 1);
+        return AnswerJson.Write(RunAnswer.Of(report.Result), report.Result is { Chosen: { } chosen, Uncertainty.Bars: { Count: > 0 } bars }
+            ? HowSurePictures.Of(study, chosen, bars).Select(picture => picture.ToString()) : []);
+    }
+
+    /// <summary>Works out the product line of a study: what `frameopt line` does.</summary>
+    /// <param name="job">A study as the browser keeps it.</param>
+    /// <returns>The answer as JSON.</returns>
+    [JSExport]
+    public static string RunLine(string job)
+    {
+        var stored = JsonSerializer.Deserialize(job, StoredJson.Default.StoredStudy)!;
+        var run = new ProductLineRun(StudyFiles.Read(stored).Study!, 1);
+        Follow(run.Steps());
+        var result = run.Result() ?? throw new InvalidOperationException(run.NoCandidatesReason);
+        files.Clear();
+        unwritten = ProductLineFolder.Files(new ProductLineReport(result, new RunInfo(stored.Name, BuildInfo.Version, 0)));
+        return AnswerJson.Write(ProductLineAnswer.Of(result), []);
     }
 
     /// <summary>Writes the other files of the run, which takes longest.</summary>
@@ -50,7 +60,7 @@ public static partial class RunJob
     [JSExport]
     public static void WriteFiles(string job)
     {
-        foreach (var file in RunFolder.Files(last!, threads: 1).Where(file => !files.ContainsKey(file.Name)))
+        foreach (var file in unwritten)
         {
             Progress(Language.Words.TakeAway.Writing(file.Name), 0, 0);
             Write(file);
@@ -67,6 +77,18 @@ public static partial class RunJob
     [JSExport]
     public static byte[] File(string name) => files[name];
 
+    private static void Follow(IEnumerable<RunProgress> steps)
+    {
+        var told = 0L;
+        foreach (var step in steps)
+        {
+            if (Environment.TickCount64 - told < 80)
+                continue;
+            told = Environment.TickCount64;
+            Progress(step.Stage, step.Done, step.Total);
+        }
+    }
+
     private static void Write((string Name, Action<Stream> Write) file)
     {
         using var stream = new MemoryStream();
@@ -81,7 +103,8 @@ public static partial class RunJob
         using (var zip = new ZipArchive(stream, ZipArchiveMode.Create))
         {
             foreach (var (name, bytes) in stored.Beside.Append(new(stored.Name, stored.Text))
-                .Select(pair => (pair.Key, Encoding.UTF8.GetBytes(pair.Value))).Concat(files.Select(pair => (pair.Key, pair.Value))))
+                .Select(pair => (pair.Key, Encoding.UTF8.GetBytes(pair.Value)))
+                .Concat(files.Select(pair => ($"results/{pair.Key}", pair.Value))))
             {
                 using var entry = zip.CreateEntry(name).Open();
                 entry.Write(bytes);

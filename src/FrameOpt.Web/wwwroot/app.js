@@ -1,7 +1,7 @@
 // What the application asks of the browser. Nothing here computes or sends anything.
 globalThis.frameopt = (() => {
   let shell = null, worker = null, stopped = null, results = {};
-  const packed = { modules: {}, texts: {}, blocks: {}, bytes: {} };
+  const packed = { modules: {}, texts: {}, blocks: {}, bytes: {}, unwrapRest: () => {} };
 
   function read(name) { try { return localStorage.getItem(name); } catch { return null; } }
 
@@ -21,10 +21,9 @@ globalThis.frameopt = (() => {
   }
 
   const types = { html: "text/html", csv: "text/csv", json: "application/json", zip: "application/zip",
-    xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" };
+    svg: "image/svg+xml", xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" };
   const save = (name, text) => saveBlob(name, [text], "application/yaml");
   const saveResult = name => saveBlob(name, [results[name]], types[name.split(".").pop()]);
-  const resultText = name => new TextDecoder().decode(results[name]);
 
   async function open(files) {
     const texts = await Promise.all([...files].map(async file => [file.name, await file.text()]));
@@ -78,7 +77,7 @@ globalThis.frameopt = (() => {
     return [(x - box.left) * view.width / box.width, (y - box.top) * view.height / box.height];
   }
 
-  function run(job, reference) {
+  function run(job, isLine, reference) {
     return new Promise((done, fail) => {
       const end = () => { worker?.terminate(); worker = stopped = null; };
       stopped = () => { end(); done(null); };
@@ -89,12 +88,22 @@ globalThis.frameopt = (() => {
         if (data.files) results = data.files;
         if (data.answer) { reference.invokeMethodAsync("Answered", data.answer); return; }
         end();
-        if (data.failure) fail(new Error(data.failure)); else done("done");
+        if (data.failure) fail(new Error(data.failure)); else done(Object.keys(results));
       };
-      worker.postMessage({ base: document.baseURI, texts: packed.texts, bytes: packed.bytes, job });
+      packed.unwrapRest();
+      worker.postMessage({ base: document.baseURI, texts: packed.texts, bytes: packed.bytes, job, isLine });
+    });
+  }
+
+  // A timer would wait four milliseconds at least.
+  function pause() {
+    return new Promise(done => {
+      const next = new MessageChannel();
+      next.port1.onmessage = () => done();
+      next.port2.postMessage(0);
     });
   }
 
   const stop = () => stopped?.();
-  return { packed, read, write, save, saveResult, resultText, pick, listen, follow, placeIn, run, stop };
+  return { packed, pause, read, write, save, saveResult, pick, listen, follow, placeIn, run, stop };
 })();

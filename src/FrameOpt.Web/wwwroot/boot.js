@@ -12,11 +12,25 @@
     }
   }
 
+  function decoded(text) {
+    if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
+    const letters = atob(text), bytes = new Uint8Array(letters.length);
+    for (let i = 0; i < letters.length; i++) bytes[i] = letters.charCodeAt(i);
+    return bytes;
+  }
+
+  function unwrap(file) {
+    packed.bytes[file] = decoded(packed.blocks[file].textContent);
+    packed.blocks[file].remove();
+    delete packed.blocks[file];
+  }
+
+  // What the page never asks for the worker needs all the same.
+  packed.unwrapRest = () => Object.keys(packed.blocks).forEach(unwrap);
+
   function unpack(url) {
-    const block = packed.blocks[name(url)];
-    const bytes = packed.bytes[name(url)] = Uint8Array.from(atob(block.textContent), letter => letter.charCodeAt(0));
-    block.remove();
-    const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+    unwrap(name(url));
+    const stream = new Blob([packed.bytes[name(url)]]).stream().pipeThrough(new DecompressionStream("gzip"));
     return new Response(stream, { headers: { "Content-Type": url.endsWith(".wasm") ? "application/wasm" : "application/octet-stream" } });
   }
 

@@ -5,7 +5,7 @@ async function unpacked(bytes, url) {
 }
 
 // A listener, not onmessage: the runtime takes a worker with onmessage for one of its own threads and waits for ever.
-self.addEventListener("message", async ({ data: { base, texts, bytes, job } }) => {
+self.addEventListener("message", async ({ data: { base, texts, bytes, job, isLine } }) => {
   try {
     const modules = {};
     // From a disk a worker may only load modules whose address it made itself.
@@ -15,10 +15,11 @@ self.addEventListener("message", async ({ data: { base, texts, bytes, job } }) =
     const { dotnet } = await import(modules["dotnet.js"] ?? new URL("_framework/dotnet.js", base).href);
     const runtime = await dotnet.withResourceLoader((type, name, url) =>
       type === "dotnetjs" ? modules[file(url)] ?? url : bytes[file(url)] ? unpacked(bytes[file(url)], url) : url).create();
+    for (const late of runtime.getConfig().resources.lazyAssembly ?? []) await runtime.INTERNAL.loadLazyAssembly(late.virtualPath);
     runtime.setModuleImports("worker", { progress: (stage, done, total) => self.postMessage({ stage, done, total }) });
     const run = (await runtime.getAssemblyExports("FrameOpt.Web.dll")).FrameOpt.Web.Work.RunJob;
     const files = () => Object.fromEntries(run.Names().map(name => [name, run.File(name)]));
-    self.postMessage({ answer: run.Run(job), files: files() });
+    self.postMessage({ answer: isLine ? run.RunLine(job) : run.Run(job) });
     run.WriteFiles(job);
     self.postMessage({ done: true, files: files() });
   } catch (problem) {

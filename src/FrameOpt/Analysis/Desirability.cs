@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>Desirability of a value of one response, from 0 (not acceptable) to 1 (as good as can be used).</summary>
@@ -49,13 +51,13 @@ public sealed class Desirability
         if (!(value >= from && value <= to))
             return 0;
         if (value < fullFrom)
-            return Math.Pow((value - from) / (fullFrom - from), riseExponent);
-        return value > fullTo ? Math.Pow((to - value) / (to - fullTo), fallExponent) : 1;
+            return Elementary.Pow((value - from) / (fullFrom - from), riseExponent);
+        return value > fullTo ? Elementary.Pow((to - value) / (to - fullTo), fallExponent) : 1;
     }
 
     /// <summary>The geometric mean: 0 as soon as one is 0.</summary>
     public static double Overall(IReadOnlyCollection<double> desirabilities) =>
-        desirabilities.Any(d => d == 0) ? 0 : Math.Exp(desirabilities.Average(Math.Log));
+        desirabilities.Any(d => d == 0) ? 0 : Elementary.Exp(desirabilities.Average(Elementary.Log));
 }
 
 /// <summary>A response with its desirability.</summary>

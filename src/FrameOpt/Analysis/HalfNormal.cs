@@ -43,7 +43,7 @@ public sealed record LenthMargins(double InitialError, double PseudoStandardErro
         var error = small.Length > 0 ? 1.5 * Median(small) : 0;
         var degrees = sizes.Length / 3.0;
         return new LenthMargins(initial, error, Quantile.Student(0.975, degrees) * error,
-            Quantile.Student((1 + Math.Pow(0.95, 1.0 / sizes.Length)) / 2, degrees) * error);
+            Quantile.Student((1 + Elementary.Pow(0.95, 1.0 / sizes.Length)) / 2, degrees) * error);
     }
 
     private static double Median(double[] sorted) => (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;

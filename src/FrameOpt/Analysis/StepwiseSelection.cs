@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using FrameOpt.Plans;
 
 namespace FrameOpt.Analysis;
@@ -66,7 +67,7 @@ public static class Aicc
         var parameters = terms + 1;
         if (runs - parameters - 1 <= 0)
             return double.PositiveInfinity;
-        return (runs * Math.Log(residualSumOfSquares / runs)) + (2 * parameters)
+        return (runs * Elementary.Log(residualSumOfSquares / runs)) + (2 * parameters)
             + (2.0 * parameters * (parameters + 1) / (runs - parameters - 1));
     }
 }

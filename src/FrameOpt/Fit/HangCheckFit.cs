@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
 using FrameOpt.Studies;
 using FrameOpt.Studies.Noise;
 
@@ -104,7 +105,7 @@ public sealed record HangCheckFit(
         foreach (var pair in noise.Correlations.Where(pair => sources.Contains(pair.First) && sources.Contains(pair.Second)))
         {
             var (i, j) = (sources.IndexOf(pair.First), sources.IndexOf(pair.Second));
-            together[i, j] = together[j, i] = 2 * Math.Sin(Math.PI / 6 * pair.Rank);
+            together[i, j] = together[j, i] = 2 * Elementary.Sin(Math.PI / 6 * pair.Rank);
         }
 
         return together;
@@ -115,7 +116,7 @@ public sealed record HangCheckFit(
     [
         .. from i in Enumerable.Range(0, sources.Count)
            from j in Enumerable.Range(i + 1, sources.Count - i - 1)
-           select new RankCorrelation(sources[i].Source, sources[j].Source, 6 / Math.PI * Math.Asin(correlation[i, j] / 2)),
+           select new RankCorrelation(sources[i].Source, sources[j].Source, 6 / Math.PI * Elementary.Asin(correlation[i, j] / 2)),
     ];
 
     /// <summary>The deviation the readings make likely, in the unit of the source; 0 for one that is taken as exact.</summary>

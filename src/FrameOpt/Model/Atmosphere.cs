@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model;
 
 /// <summary>The standard atmosphere up to 11 km, with a temperature offset at the pressure of the standard day.</summary>
@@ -32,7 +34,7 @@ public static class Atmosphere
     /// <exception cref="ArgumentOutOfRangeException">The altitude lies outside the troposphere.</exception>
     /// <remarks>Source: ISO 2533:1975, p = p0 (T/T0)^(g/(R L)).</remarks>
     public static double PressurePascals(double altitudeMetres) =>
-        SeaLevelPressurePascals * Math.Pow(
+        SeaLevelPressurePascals * Elementary.Pow(
             StandardTemperature(altitudeMetres) / SeaLevelTemperatureKelvin,
             Constants.StandardGravity / (GasConstant * LapseKelvinPerMetre));
 

@@ -76,7 +76,7 @@ public sealed record BenchPropeller : PropellerCurve
     {
         var n = Positive(revolutionsPerMinute, nameof(revolutionsPerMinute)) / 60;
         var diameter = Positive(diameterMetres, nameof(diameterMetres));
-        var unitForce = Positive(densityKgPerM3, nameof(densityKgPerM3)) * n * n * Math.Pow(diameter, 4);
+        var unitForce = Positive(densityKgPerM3, nameof(densityKgPerM3)) * n * n * Elementary.Pow(diameter, 4);
         return new BenchPropeller(
             thrustNewtons / unitForce,
             2 * Math.PI * torqueNewtonMetres / (unitForce * diameter),

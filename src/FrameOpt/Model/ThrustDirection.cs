@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model;
 
 /// <summary>Where the thrust of a design points in the body, a vector of length one.</summary>
@@ -9,8 +11,8 @@ public readonly record struct ThrustDirection(double Forward, double Right, doub
     /// <summary>From thrust-line angle psi, to the right +, and tilt tau, upward +.</summary>
     public static ThrustDirection Of(in FrameGeometry design)
     {
-        var (sinPsi, cosPsi) = Math.SinCos(design.AngleRadians);
-        var (sinTau, cosTau) = Math.SinCos(design.TiltRadians);
+        var (sinPsi, cosPsi) = Elementary.SinCos(design.AngleRadians);
+        var (sinTau, cosTau) = Elementary.SinCos(design.TiltRadians);
         return new ThrustDirection(cosTau * cosPsi, cosTau * sinPsi, -sinTau);
     }
 

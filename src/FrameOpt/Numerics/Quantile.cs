@@ -29,10 +29,10 @@ public static class Quantile
         for (var i = 0; i < 64; i++)
         {
             var middle = (low + high) / 2;
-            (low, high) = UpperTail.F(Math.Exp(middle), numeratorDegrees, denominatorDegrees) > tail ? (middle, high) : (low, middle);
+            (low, high) = UpperTail.F(Elementary.Exp(middle), numeratorDegrees, denominatorDegrees) > tail ? (middle, high) : (low, middle);
         }
 
-        return Math.Exp((low + high) / 2);
+        return Elementary.Exp((low + high) / 2);
     }
 }
 

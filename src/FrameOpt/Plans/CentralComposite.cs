@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Plans;
 
 /// <summary>Response-surface plans of a two-level cube, two axial runs per factor, and centre points.</summary>
@@ -43,7 +45,7 @@ public static class CentralComposite
     /// <param name="centrePoints">Centre points.</param>
     public static double AxialDistance(AxialRule rule, int factors, int cubeRuns, CentrePoints centrePoints) => rule switch
     {
-        AxialRule.Rotatable => Math.Pow(cubeRuns, 0.25),
+        AxialRule.Rotatable => Elementary.Pow(cubeRuns, 0.25),
         AxialRule.Spherical => Math.Sqrt(factors),
         AxialRule.FaceCentred => 1,
         AxialRule.Orthogonal => Math.Sqrt(

@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using MathNet.Numerics;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.Integration;
@@ -44,7 +45,7 @@ public static class PlanPower
     private static double NoiseDensity(double s, int degrees)
     {
         var half = degrees / 2.0;
-        return Math.Exp(Math.Log(2) + (half * Math.Log(half)) - SpecialFunctions.GammaLn(half)
-            + ((degrees - 1) * Math.Log(s)) - (half * s * s));
+        return Elementary.Exp(Elementary.Log(2) + (half * Elementary.Log(half)) - SpecialFunctions.GammaLn(half)
+            + ((degrees - 1) * Elementary.Log(s)) - (half * s * s));
     }
 }

@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans;
@@ -48,7 +49,7 @@ public sealed record PlanQuality(
             [.. Enumerable.Range(0, columns).Select(c => Inflation(x.Column(c), v[c, c]))],
             [.. x.EnumerateRows().Select(row => row * v * row)],
             runs - columns,
-            Math.Pow((information / runs).Determinant(), 1.0 / columns),
+            Elementary.Pow((information / runs).Determinant(), 1.0 / columns),
             columns / (runs * v.Trace()),
             model.Terms.Count / (runs * MaxPredictionVariance.Of(plan, model, v)),
             (v * ModelMatrix.Moments(model, columns)).Trace());

@@ -1,5 +1,6 @@
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
 using FrameOpt.Search;
 using FrameOpt.Studies;
 
@@ -15,7 +16,7 @@ public static class SurfaceComparison
         Study study, MissionModel mission, StudyPlan plan, IReadOnlyList<Response> responses, IReadOnlyList<RegressionFit?> fits,
             int threads, CancellationToken stop = default)
     {
-        var levels = Math.Max(2, (int)Math.Ceiling(Math.Pow(MinPoints, 1.0 / plan.Factors.Count) - 1e-9));
+        var levels = Math.Max(2, (int)Math.Ceiling(Elementary.Pow(MinPoints, 1.0 / plan.Factors.Count) - 1e-9));
         var fine = study with
         {
             Factors = [.. study.Factors.Select(factor => Finer(factor, plan, levels))],

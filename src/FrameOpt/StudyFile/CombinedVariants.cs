@@ -27,8 +27,8 @@ internal sealed record CombinedVariants(IReadOnlyList<(string Name, Node.Entry C
         return new CombinedVariants(found);
     }
 
-    /// <summary>The study with every change made, or null after an error, and the file so changed.</summary>
-    public (Study? Study, Node.Map Root) Read(Node.Map root, string hash, DiagnosticBag diagnostics)
+    /// <summary>The study with every change made, or null after an error, with its warnings, and the file so changed.</summary>
+    public (Study? Study, IReadOnlyList<Warning> Warnings, Node.Map Root) Read(Node.Map root, string hash, DiagnosticBag diagnostics)
     {
         var changed = new DiagnosticBag(diagnostics.File, diagnostics.Folder, diagnostics.Cache);
         for (var later = 1; later < Changes.Count; later++)
@@ -40,7 +40,7 @@ internal sealed record CombinedVariants(IReadOnlyList<(string Name, Node.Entry C
         var merged = Changes.Aggregate(root, (under, change) => VariantReader.Apply(under, change.Change, changed));
         var study = StudySectionsReader.Read(merged, hash, changed);
         diagnostics.AddNew(changed, $"With `{Name}`: ");
-        return (study is null ? null : study with { Variant = Name }, merged);
+        return (study is null ? null : study with { Variant = Name }, changed.Warnings, merged);
     }
 
     private static Node.Entry? Choice(Node.Map root, string name, IReadOnlyList<Node.Entry> variants, DiagnosticBag diagnostics)

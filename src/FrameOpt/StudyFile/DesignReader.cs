@@ -47,7 +47,7 @@ public static class DesignReader
         foreach (var (input, factor) in set)
             GeometryChecks.Check(input, factor.LevelsSi[0], study.Machine, new Node.Scalar(factor.Name, false, 0, 0), diagnostics);
         return new DesignReadResult(diagnostics.HasErrors ? null : geometry, Values(study, geometry, set), diagnostics.Diagnostics(),
-            diagnostics.Warnings);
+            [.. diagnostics.Warnings.Select(warning => warning.Text)]);
     }
 
     private static IReadOnlyList<DesignValue> Values(Study study, FrameGeometry geometry, Dictionary<GeometryInput, StudyFactor> set) =>

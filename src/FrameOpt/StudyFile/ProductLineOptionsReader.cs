@@ -121,7 +121,7 @@ internal static class ProductLineOptionsReader
         if (read is null || diagnostics.HasErrors)
             return null;
         line.DiagnosticBag.AddNewAssumptions(diagnostics, string.Join(", ", names));
-        line.DiagnosticBag.AddNewWarnings(diagnostics, string.Join(", ", names));
+        line.DiagnosticBag.AddNewWarnings(diagnostics, $"with {string.Join(", ", names)}");
         var masses = read.Machine.Masses;
         var name = pilot ?? masses.First(item => item.IsBody).Name;
         if (masses.Any(item => item.Name == name))

@@ -106,8 +106,8 @@ public sealed record ProductLineSample(
     {
         while (true)
         {
-            var radius = Math.Sqrt(-2 * Math.Log(1 - random.NextDouble()));
-            var kilograms = MeanKilograms + DeviationKilograms * radius * Math.Cos(2 * Math.PI * random.NextDouble());
+            var radius = Math.Sqrt(-2 * Elementary.Log(1 - random.NextDouble()));
+            var kilograms = MeanKilograms + DeviationKilograms * radius * Elementary.Cos(2 * Math.PI * random.NextDouble());
             var read = Math.Round(Math.Round(kilograms / ScaleKilograms) * ScaleKilograms, 1);
             if (read >= FromKilograms && read <= ToKilograms)
                 return read;

@@ -35,36 +35,48 @@ public static class StudyReader
         string[] names = [.. variants.Select(entry => entry.Key.Text)];
         var hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
         var study = StudySectionsReader.Read(root, hash, diagnostics);
-        var (chosen, warnings) = (root, new List<string>());
+        var (chosen, warnings, ofVariants) = (root, diagnostics.Warnings, new List<Warning>());
         foreach (var entry in variants)
         {
             var changed = new DiagnosticBag(diagnostics.File, diagnostics.Folder, diagnostics.Cache);
             StudySectionsReader.Read(VariantReader.Apply((Node.Map)root, entry, changed), hash, changed);
             diagnostics.AddNew(changed, $"In variant `{entry.Key.Excerpt}`: ");
-            warnings.AddRange(diagnostics.NewWarnings(changed).Select(warning => $"{warning} (in variant `{entry.Key.Excerpt}`)"));
+            ofVariants.AddRange(diagnostics.NewWarnings(changed, $"in variant `{entry.Key.Excerpt}`"));
         }
 
         if (asked.Any(name => name.Length > 0) && root is Node.Map map)
         {
             var combined = CombinedVariants.Of(map, variants, asked.Where(name => name.Length > 0), diagnostics);
             if (!diagnostics.HasErrors)
-                (study, chosen) = combined.Read(map, hash, diagnostics);
+                (study, warnings, chosen) = combined.Read(map, hash, diagnostics);
         }
 
         if (diagnostics.HasErrors)
             return new StudyReadResult(null, diagnostics.Diagnostics());
         var invented = new DiagnosticBag(diagnostics.File);
-        TemplateFigures.Check((Node.Map)chosen, invented);
+        var left = TemplateFigures.Check((Node.Map)chosen, invented);
+        warnings = [.. invented.Warnings, .. warnings];
         return new StudyReadResult(study! with
         {
-            Warnings = [.. invented.Warnings, .. study.Warnings],
+            Warnings = [.. warnings.Select(warning => warning.Text)],
             Variants = names,
-            VariantWarnings = warnings,
-        }, []);
+            VariantWarnings = [.. ofVariants.Select(warning => warning.Text)],
+        }, [])
+        {
+            Warnings = [.. warnings, .. ofVariants],
+            Invented = left,
+        };
     }
 }
 
 /// <summary>Result of reading a study file: the study, or diagnostics.</summary>
 /// <param name="Study">The study, or null when there are errors.</param>
 /// <param name="Diagnostics">Every error found, in the order of the file's lines; empty when the study can be run.</param>
-public sealed record StudyReadResult(Study? Study, IReadOnlyList<Diagnostic> Diagnostics);
+public sealed record StudyReadResult(Study? Study, IReadOnlyList<Diagnostic> Diagnostics)
+{
+    /// <summary>What looks odd, with its place: the warnings of the study, then those of its variants.</summary>
+    public IReadOnlyList<Warning> Warnings { get; init; } = [];
+
+    /// <summary>Each figure that is still that of the template which the file names.</summary>
+    public IReadOnlyList<Warning> Invented { get; init; } = [];
+}

@@ -55,7 +55,7 @@ internal static class StudySectionsReader
         AirspeedWarnings.Check(study, phases, machine!, wing!);
         StudyPlausibility.Check(root, machine!, wing!, phases, factors, baseline, diagnostics);
         var read = new Study(title, question, machine!, wing!, phases, factors, objectives, limits, ranking, baseline, strength, band,
-            diagnostics.Assumptions, diagnostics.Warnings, hash)
+            diagnostics.Assumptions, [.. diagnostics.Warnings.Select(warning => warning.Text)], hash)
         {
             Plan = plan,
             Holes = holes,

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 using static System.FormattableString;
@@ -12,6 +13,9 @@ internal static class TemplateFigures
     /// <summary>What is measured or taken from papers, so that a template cannot know it.</summary>
     private static readonly string[] measured = ["machine", "wing", "baseline", "strength"];
 
+    /// <summary>Templates never change, and in a browser a study is read after every change.</summary>
+    private static readonly ConcurrentDictionary<string, IReadOnlyList<Figure>> read = new();
+
     /// <summary>Reports a name under `template` that no template has.</summary>
     public static void CheckName(Section study)
     {
@@ -24,12 +28,13 @@ internal static class TemplateFigures
     }
 
     /// <summary>Warns of the figures that are still those of the template that the file names.</summary>
-    public static void Check(Node.Map root, DiagnosticBag diagnostics)
+    /// <returns>The same of each of them, where it stands.</returns>
+    public static IReadOnlyList<Warning> Check(Node.Map root, DiagnosticBag diagnostics)
     {
         var key = root.Entries.FirstOrDefault(entry => entry.Key.Text == Key);
         if (key is not { Value: Node.Scalar named } || Find(named.Text) is not { } template)
-            return;
-        var invented = FiguresOf(template);
+            return [];
+        var invented = read.GetOrAdd(template.Name, _ => FiguresOf(template));
         var own = Figures(root);
         var same = own.Where(figure => IsInvented(figure, invented)).ToList();
         var groups = measured.Where(key => root.Entries.Any(entry => entry.Key.Text == key)).ToList();
@@ -37,6 +42,8 @@ internal static class TemplateFigures
             diagnostics.AddWarning(named,
                 Invariant($"{same.Count} of {own.Count} figures of {Values.Key.List(groups)} are the template's: {List(same)}. ")
                     + "They are invented: put your own in their place; one that is right as it stands may stay.");
+        return [.. same.Select(figure => new Warning(diagnostics.File, figure.At.Line, figure.At.Column,
+            "The template's figure, which is invented."))];
     }
 
     private static StudyTemplate? Find(string name) => StudyTemplate.All.FirstOrDefault(known => known.Name == name.Trim());
@@ -86,7 +93,7 @@ internal static class TemplateFigures
                 break;
             case Node.Scalar scalar when NumberText.Parse(scalar.Text) is { Message: null } number
                 && Dimension.All.FirstOrDefault(dimension => dimension.FindUnit(number.Unit) is not null) is { } dimension:
-                figures.Add(new Figure(path, place, shown, dimension, dimension.FindUnit(number.Unit)!.ToBase(number.Value)));
+                figures.Add(new Figure(scalar, path, place, shown, dimension, dimension.FindUnit(number.Unit)!.ToBase(number.Value)));
                 break;
         }
     }
@@ -99,5 +106,5 @@ internal static class TemplateFigures
     private static List<string> Names(IEnumerable<Figure> group, int start) => [.. group.GroupBy(figure => figure.Shown[start..])
         .Select(key => key.Count() > 1 ? Invariant($"{key.Key} ({key.Count()})") : key.Key)];
 
-    private sealed record Figure(string Path, string Place, string Shown, Dimension Dimension, double Base);
+    private sealed record Figure(Node At, string Path, string Place, string Shown, Dimension Dimension, double Base);
 }

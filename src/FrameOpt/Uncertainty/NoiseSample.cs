@@ -61,7 +61,7 @@ public sealed class NoiseSample
             foreach (var pair in setting.Correlations)
             {
                 var (a, b) = (names.IndexOf(pair.First), names.IndexOf(pair.Second));
-                matrix[a, b] = matrix[b, a] = 2 * Math.Sin(Math.PI / 6 * pair.Rank);
+                matrix[a, b] = matrix[b, a] = 2 * Elementary.Sin(Math.PI / 6 * pair.Rank);
             }
 
             return matrix.Cholesky().Factor.ToArray();

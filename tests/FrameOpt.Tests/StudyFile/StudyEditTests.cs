@@ -1,3 +1,4 @@
+using System.Text;
 using CsCheck;
 using FrameOpt.StudyFile;
 using FrameOpt.StudyFile.Editing;
@@ -63,5 +64,26 @@ public class StudyEditTests
             var changed = StudyEdit.Of(damaged).With(paths[path], value);
             StudyReader.Parse(System.Text.Encoding.UTF8.GetBytes(changed), "study.yaml");
         }, iter: 500);
+    }
+
+    [Theory]
+    [InlineData("diameter: 1.25 m", "diameter: 2.5 m", "machine.propeller.diameter", "the diameter of the propeller is 2.5 m")]
+    [InlineData("mass: 76 kg", "mass: 17 kg", "machine.masses.0.mass", "the mass of the pilot's body is 17 kg")]
+    [InlineData("area: 24 m²", "area: 6 m²", "wing.area", "the wing loading (all-up mass / area) is")]
+    [InlineData("diameter: 1.25 m", "diameter: 1.25 kg", "machine.propeller.diameter", "1.25 kg is a mass")]
+    [InlineData("  span: 11 m", "  # span", "wing.span", "wing.span is missing.")]
+    [InlineData("span: 11 m", "span:", "wing.span", "wing.span has no value.")]
+    [InlineData("span: 11 m", "span: 11 m", "wing.span", "The template's figure, which is invented.")]
+    public void What_is_said_of_a_value_is_said_at_its_place(string piece, string other, string path, string said)
+    {
+        var text = File.ReadAllText(Repository.Template("custom-match")).ReplaceLineEndings("\n");
+        Assert.Contains(piece, text);
+        text = text.Replace(piece, other);
+        var read = StudyReader.Parse(Encoding.UTF8.GetBytes(text), "study.yaml");
+        var places = StudyEdit.Of(text).Places(path);
+        var warnings = read.Warnings.Concat(read.Invented).Where(one => places.Contains((one.Line, one.Column)));
+        var errors = read.Diagnostics.Where(one => one.MissingPath == path || places.Contains((one.Line, one.Column)));
+        Assert.Contains(warnings.Select(one => one.Message).Concat(errors.Select(one => one.Message)),
+            message => message.Contains(said, StringComparison.Ordinal));
     }
 }

@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Workbook.Cells;
 
 namespace FrameOpt.Reports.Workbook.Charts;
@@ -14,7 +15,7 @@ internal sealed record ChartAxis(string Title, string FormatCode, (double From, 
         var finite = values.Where(double.IsFinite).ToList();
         if (finite.Count == 0 || finite.Max() == finite.Min())
             return new ChartAxis(title, formatCode);
-        var step = Math.Pow(10, Math.Floor(Math.Log10(finite.Max() - finite.Min())));
+        var step = Elementary.Pow(10, Math.Floor(Math.Log10(finite.Max() - finite.Min())));
         step = (finite.Max() - finite.Min()) / step < 2 ? step / 5 : (finite.Max() - finite.Min()) / step < 5 ? step / 2 : step;
         double Round(double steps) => (double)((decimal)steps * (decimal)step);
         return new ChartAxis(title, formatCode, (Round(Math.Floor(finite.Min() / step)), Round(Math.Ceiling(finite.Max() / step))));

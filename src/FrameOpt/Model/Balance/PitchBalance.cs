@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model.Balance;
 
 /// <summary>How far the body swings in pitch under the hang points.</summary>
@@ -10,7 +12,7 @@ public readonly record struct PitchBalance(
     double Sine, double Cosine, double MomentNewtonMetres, double CapacityNewtonMetres, FailureKind Failure)
 {
     /// <summary>theta, nose up +.</summary>
-    public double Radians => Math.Atan2(Sine, Cosine);
+    public double Radians => Elementary.Atan2(Sine, Cosine);
 
     /// <summary>theta = asin(M / hypot(A, B)) - atan2(B, A), the stable solution of A sin(theta) + B cos(theta) = M.</summary>
     /// <param name="forces">Weight, drag, thrust and reaction.</param>

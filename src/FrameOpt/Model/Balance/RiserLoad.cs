@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model.Balance;
 
 /// <summary>What both risers carry together, and how the lines lean.</summary>
@@ -10,7 +12,7 @@ public readonly record struct RiserLoad(
     double Newtons, double VerticalNewtons, double ForwardNewtons, double LeanSine, double LeanCosine)
 {
     /// <summary>eps, the lean of the lines: hang points forward of the wing +.</summary>
-    public double LeanRadians => Math.Atan2(LeanSine, LeanCosine);
+    public double LeanRadians => Elementary.Atan2(LeanSine, LeanCosine);
 
     /// <summary>Whether any load is left in the risers: thrust may carry all the weight.</summary>
     public FailureKind Failure => VerticalNewtons > 0 ? FailureKind.None : FailureKind.NoRiserLoad;

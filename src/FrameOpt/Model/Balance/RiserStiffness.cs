@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model.Balance;
 
 /// <summary>How the two risers hold the body against the wing, for each newton they carry.</summary>
@@ -30,7 +32,7 @@ public static class RiserStiffness
                     : double.NaN;
             case RiserCoupling.Between between:
                 var begin = RollMetres(wing, between.From, spacingMetres);
-                return begin * Math.Pow(between.EndMetres / begin, between.Share);
+                return begin * Elementary.Pow(between.EndMetres / begin, between.Share);
             default:
                 throw new InvalidOperationException();
         }

@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using MathNet.Numerics.RootFinding;
 
 namespace FrameOpt.Model.Propulsion;
@@ -14,8 +15,8 @@ public sealed class Powertrain(Propeller propeller, Engine? engine, double airsp
     private const int MaxIterations = 100;
     private readonly PropellerCurve curve = propeller.Curve;
     private readonly double diameter = propeller.DiameterMetres;
-    private readonly double toTheFourth = Math.Pow(propeller.DiameterMetres, 4);
-    private readonly double toTheFifth = Math.Pow(propeller.DiameterMetres, 5);
+    private readonly double toTheFourth = Elementary.Pow(propeller.DiameterMetres, 4);
+    private readonly double toTheFifth = Elementary.Pow(propeller.DiameterMetres, 5);
     private readonly double firstThrustCoefficient = propeller.Curve.ThrustCoefficient(propeller.Curve.SmallestAdvanceRatio);
     private readonly double lastThrustCoefficient = propeller.Curve.ThrustCoefficient(propeller.Curve.LargestAdvanceRatio);
 

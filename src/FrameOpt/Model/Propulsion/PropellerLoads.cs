@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Model.Propulsion;
 
 /// <summary>Thrust, torque and power of a propeller from its coefficients. Torque is the aerodynamic torque at the propeller.</summary>
@@ -18,7 +20,7 @@ public static class PropellerLoads
     /// <param name="diameterMetres">D [m].</param>
     public static double ThrustNewtons(
         double thrustCoefficient, double densityKgPerM3, double revolutionsPerSecond, double diameterMetres) =>
-        ThrustOf(thrustCoefficient, densityKgPerM3, revolutionsPerSecond, Math.Pow(diameterMetres, 4));
+        ThrustOf(thrustCoefficient, densityKgPerM3, revolutionsPerSecond, Elementary.Pow(diameterMetres, 4));
 
     /// <summary>Torque Q = CP rho n² D⁵/(2 pi) [N·m].</summary>
     /// <param name="powerCoefficient">CP.</param>
@@ -27,7 +29,7 @@ public static class PropellerLoads
     /// <param name="diameterMetres">D [m].</param>
     public static double TorqueNewtonMetres(
         double powerCoefficient, double densityKgPerM3, double revolutionsPerSecond, double diameterMetres) =>
-        TorqueOf(powerCoefficient, densityKgPerM3, revolutionsPerSecond, Math.Pow(diameterMetres, 5));
+        TorqueOf(powerCoefficient, densityKgPerM3, revolutionsPerSecond, Elementary.Pow(diameterMetres, 5));
 
     /// <summary>The same thrust for D⁴ [m⁴], for callers who ask many times.</summary>
     internal static double ThrustOf(double thrustCoefficient, double density, double revolutions, double diameterToTheFourth) =>

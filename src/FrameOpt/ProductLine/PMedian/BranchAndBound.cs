@@ -66,8 +66,9 @@ internal sealed class BranchAndBound
             return bound.Value;
         if (bound.Columns.Length <= wanted)
             return TakeAll(taken, bound.Columns);
-        return incumbent.IsFeasibilityQuestion ? Math.Max(bound.Value, CpSatModel.Solve(problem, bound.Columns, incumbent, clock))
-            : Branch(taken, paid, bound);
+        // CP-SAT is machine code, which a browser cannot run: there the branches answer these questions too, slower.
+        return incumbent.IsFeasibilityQuestion && !OperatingSystem.IsBrowser()
+            ? Math.Max(bound.Value, CpSatModel.Solve(problem, bound.Columns, incumbent, clock)) : Branch(taken, paid, bound);
     }
 
     /// <summary>Branches on one column after another, excluding those branched on before.</summary>

@@ -64,7 +64,7 @@ internal sealed class Variation
     private void SimulatedBinaryCrossover(int g, double one, double other, ref double near, ref double far)
     {
         var u = random.NextDouble();
-        var beta = Math.Pow(u < 0.5 ? 2 * u : 0.5 / (1 - u), spreadPower);
+        var beta = Elementary.Pow(u < 0.5 ? 2 * u : 0.5 / (1 - u), spreadPower);
         var middle = 0.5 * (one + other);
         var half = 0.5 * beta * (one - other);
         near = Allowed(g, middle + half);
@@ -85,8 +85,8 @@ internal sealed class Variation
 
     /// <summary>A step as a share of the range, for a value at the given relative distances from its ends.</summary>
     private double Step(double u, double below, double above) => u < 0.5
-        ? Math.Pow(2 * u + (1 - 2 * u) * Math.Pow(1 - below, mutationIndex + 1), 1 / (mutationIndex + 1)) - 1
-        : 1 - Math.Pow(2 * (1 - u) + (2 * u - 1) * Math.Pow(1 - above, mutationIndex + 1), 1 / (mutationIndex + 1));
+        ? Elementary.Pow(2 * u + (1 - 2 * u) * Elementary.Pow(1 - below, mutationIndex + 1), 1 / (mutationIndex + 1)) - 1
+        : 1 - Elementary.Pow(2 * (1 - u) + (2 * u - 1) * Elementary.Pow(1 - above, mutationIndex + 1), 1 / (mutationIndex + 1));
 
     private double Allowed(int g, double gene) =>
         Math.Clamp(space.IsDiscrete(g) ? Math.Round(gene) : gene, space.Low[g], space.High[g]);

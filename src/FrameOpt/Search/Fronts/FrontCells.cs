@@ -105,7 +105,7 @@ internal sealed class FrontCells
     private static int[] Boxes(FrontPoints front)
     {
         var axes = front.Columns.Length - 1;
-        var marks = Math.Max(1, (int)Math.Pow((double)front.Ids.Length / PointsPerBox, 1.0 / axes));
+        var marks = Math.Max(1, (int)Elementary.Pow((double)front.Ids.Length / PointsPerBox, 1.0 / axes));
         var boxes = new int[front.Ids.Length];
         foreach (var column in front.Columns.Take(axes))
         {

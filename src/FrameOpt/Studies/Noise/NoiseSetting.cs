@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Studies.Noise;
@@ -28,7 +29,7 @@ public sealed record NoiseSetting(
             foreach (var pair in Correlations)
             {
                 var (a, b) = (names.IndexOf(pair.First), names.IndexOf(pair.Second));
-                matrix[a, b] = matrix[b, a] = 2 * Math.Sin(Math.PI / 6 * pair.Rank);
+                matrix[a, b] = matrix[b, a] = 2 * Elementary.Sin(Math.PI / 6 * pair.Rank);
             }
 
             return matrix.Evd(Symmetricity.Symmetric).EigenValues.All(value => value.Real > SmallestEigenvalue);

@@ -27,8 +27,9 @@ public sealed class StudyEdit
     /// <summary>How many items or keys a list or group has; 0 where there is none.</summary>
     public int Count(string path) => Find(path)?.Children.Count ?? 0;
 
-    /// <summary>Line and column of a value, both from 1; null where there is none.</summary>
-    public (int Line, int Column)? Place(string path) => Find(path) is { } piece ? (piece.Line, piece.Column) : null;
+    /// <summary>Line and column of a value and of its key, from 1; none where there is no such value.</summary>
+    public IReadOnlyList<(int Line, int Column)> Places(string path) =>
+        Find(path) is { } piece ? [(piece.Line, piece.Column), piece.Key] : [];
 
     /// <summary>The text with one value replaced, or added to the group it belongs to; the same text where that cannot be.</summary>
     /// <param name="path">Of the value.</param>
@@ -99,6 +100,9 @@ public sealed class StudyEdit
     {
         public List<(string Key, Piece Piece)> Children { get; } = [];
 
+        /// <summary>Where its key begins; an item of a list begins there itself.</summary>
+        public (int Line, int Column) Key { get; private init; } = (Line, Column);
+
         /// <summary>The piece that begins at an event, with all in it.</summary>
         public static Piece Read(List<ParsingEvent> events, ref int next, string text)
         {
@@ -114,9 +118,10 @@ public sealed class StudyEdit
             var children = new List<(string, Piece)>();
             while (events[next] is not (MappingEnd or SequenceEnd))
             {
+                var begin = ((int)events[next].Start.Line, (int)events[next].Start.Column);
                 var key = first is MappingStart ? (events[next++] as Scalar)?.Value ?? "" : $"{children.Count}";
                 if (events[next] is not MappingEnd)
-                    children.Add((YamlText.UnescapeBrackets(key), Read(events, ref next, text)));
+                    children.Add((YamlText.UnescapeBrackets(key), Read(events, ref next, text) with { Key = begin }));
             }
 
             var isFlow = first is MappingStart { Style: MappingStyle.Flow } or SequenceStart { Style: SequenceStyle.Flow };

@@ -13,7 +13,7 @@ internal static class PlausibilityChecks
     {
         var masses = machine.Masses;
         var body = masses.Index().First(item => item.Item.IsBody).Index;
-        UsualRanges.BodyMass.Check(machine.BodyMassKilograms, placeOf($"machine.masses.{body}"), diagnostics);
+        UsualRanges.BodyMass.Check(machine.BodyMassKilograms, placeOf($"machine.masses.{body}.mass"), diagnostics);
         foreach (var (index, item) in masses.Index().Where(item => IsEngine(item.Item, masses)))
             UsualRanges.EngineBehindBody.Check((GeometryChecks.BodyForward(machine) - item.At.ForwardMetres) / Millimetre,
                 placeOf($"machine.masses.{index}.forward"), diagnostics, $" (`{item.Name}`)");

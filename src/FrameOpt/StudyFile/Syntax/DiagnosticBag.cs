@@ -9,7 +9,7 @@ internal sealed class DiagnosticBag(string file, string? folder = null, FileCach
 
     private readonly List<Diagnostic> diagnostics = [];
     private readonly List<Assumption> assumptions = [];
-    private readonly List<string> warnings = [];
+    private readonly List<Warning> warnings = [];
     private readonly List<StudyInputFile> files = [];
 
     /// <summary>Name of the file.</summary>
@@ -31,7 +31,7 @@ internal sealed class DiagnosticBag(string file, string? folder = null, FileCach
 
     public IReadOnlyList<Assumption> Assumptions => assumptions;
 
-    public IReadOnlyList<string> Warnings => warnings;
+    public IReadOnlyList<Warning> Warnings => warnings;
 
     /// <summary>The errors in the order of the file; only the first ones when there are very many.</summary>
     public IReadOnlyList<Diagnostic> Diagnostics()
@@ -44,6 +44,13 @@ internal sealed class DiagnosticBag(string file, string? folder = null, FileCach
     }
 
     public void Add(Node at, string what, string fix) => Add(at.Line, at.Column, at.Excerpt, what, fix);
+
+    /// <summary>Adds that a key is missing under another.</summary>
+    public void AddMissing(Node owner, string path, string fix)
+    {
+        Add(owner, $"{path} is missing.", fix);
+        diagnostics[^1] = diagnostics[^1] with { MissingPath = path };
+    }
 
     public void Add(int line, int column, string excerpt, string what, string fix) =>
         diagnostics.Add(new Diagnostic(file, line, column, VisibleText.Quoted(excerpt), VisibleText.Sentence(what),
@@ -78,15 +85,15 @@ internal sealed class DiagnosticBag(string file, string? folder = null, FileCach
             files.Add(new StudyInputFile(name, hash));
     }
 
-    public void AddWarning(Node at, string text) => warnings.Add(
-        VisibleText.Sentence(at.Line > 0 ? FormattableString.Invariant($"{file} line {at.Line}: {text}") : $"{file}: {text}"));
+    public void AddWarning(Node at, string text) => warnings.Add(new Warning(file, at.Line, at.Column, VisibleText.Sentence(text)));
 
-    /// <summary>The warnings of another bag that are not present here.</summary>
-    public IEnumerable<string> NewWarnings(DiagnosticBag other) => other.warnings.Where(warning => !warnings.Contains(warning));
+    /// <summary>The warnings of another bag that are not present here, with their origin.</summary>
+    public IEnumerable<Warning> NewWarnings(DiagnosticBag other, string where) => other.warnings
+        .Where(warning => !warnings.Exists(known => known.Text == warning.Text))
+        .Select(warning => warning with { Message = $"{warning.Message} ({where})" });
 
     /// <summary>Adds the warnings of another bag that are not present yet, with their origin.</summary>
-    public void AddNewWarnings(DiagnosticBag other, string where) =>
-        warnings.AddRange(NewWarnings(other).Select(warning => $"{warning} (with {where})").ToList());
+    public void AddNewWarnings(DiagnosticBag other, string where) => warnings.AddRange(NewWarnings(other, where).ToList());
 }
 
 /// <summary>An error in a file: position, message and how to fix it.</summary>
@@ -98,6 +105,9 @@ internal sealed class DiagnosticBag(string file, string? folder = null, FileCach
 /// <param name="Fix">How to fix it: a sentence.</param>
 public sealed record Diagnostic(string File, int Line, int Column, string Excerpt, string Message, string Fix)
 {
+    /// <summary>The key that is missing, with those above it (machine.propeller.turns), where that is the error; else empty.</summary>
+    public string MissingPath { get; init; } = "";
+
     /// <summary>The whole diagnostic in one paragraph.</summary>
     public string Text
     {
@@ -108,4 +118,15 @@ public sealed record Diagnostic(string File, int Line, int Column, string Excerp
             return $"{place}{found}{Message} {Fix}".TrimEnd();
         }
     }
+}
+
+/// <summary>What looks odd in a file and is allowed.</summary>
+/// <param name="File">Name of the file, without its folder.</param>
+/// <param name="Line">From 1; 0 when the whole file is meant.</param>
+/// <param name="Column">From 1; 0 when the whole file is meant.</param>
+/// <param name="Message">What looks odd and what to do: sentences.</param>
+public sealed record Warning(string File, int Line, int Column, string Message)
+{
+    /// <summary>The whole warning in one paragraph.</summary>
+    public string Text => Line > 0 ? FormattableString.Invariant($"{File} line {Line}: {Message}") : $"{File}: {Message}";
 }

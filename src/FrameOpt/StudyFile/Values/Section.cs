@@ -23,7 +23,7 @@ internal sealed class Section
             TakeMisspelt(entry);
         foreach (var key in keys.Keys.Where(key => key.IsRequired && !entries.ContainsKey(key.Name)
             && !(key.StandIn is { } other && entries.ContainsKey(other))))
-            diagnostics.Add(owner, $"{PathOf(key.Name)} is missing.", key.FixWhenMissing(Under));
+            diagnostics.AddMissing(owner, PathOf(key.Name), key.FixWhenMissing(Under));
     }
 
     /// <summary>The key the section stands under, or the section itself.</summary>
