@@ -60,7 +60,7 @@ internal static class SheetFont
     {
         var shown = TextSanitizer.Clean(text).ReplaceLineEndings(" ");
         while (shown.Length > 1 && Width(shown, height) > width)
-            shown = $"{shown[..^(shown.EndsWith('…') ? 2 : 1)]}…";
+            shown = $"{TextSanitizer.Clean(shown[..^(shown.EndsWith('…') ? 2 : 1)])}…";
         return shown;
     }
 

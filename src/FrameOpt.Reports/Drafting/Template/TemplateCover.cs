@@ -48,7 +48,7 @@ internal static class TemplateCover
             + $"twice: {design.RotationLine}; {design.PullLine}. A filled square marks the pilot's LEFT, an empty triangle the RIGHT.";
         yield return "7. Punch the centres, take the template off, measure both centres from the plane of symmetry with a rule, then drill "
             + "a small hole first.";
-        yield return $"8. {DatumText.Sentence(design.Machine)}";
+        yield return $"8. {TextTruncation.Truncate(DatumText.Sentence(design.Machine), 300)}";
         if (plane.OtherHoles.Count > 0)
             yield return "Small circles are holes of the bar that this design does not use: dashed ones are not drilled.";
     }

@@ -100,6 +100,10 @@ public class SheetTests
     {
         var sheet = FrameSheet.Of(DrawnDesigns.Of(ReportFixture.WorkedGeometry, title: "<&> Größe ø Рама 架 \U0001F680 \u0007"));
         Assert.Contains("<&> Größe ø Рама", SheetReader.Svg(DrawnDesigns.Bytes(stream => SheetSvg.Write(sheet, stream))).Words);
+        // A word too long for its line is cut, never through a letter of two code units.
+        var cut = FrameSheet.Of(DrawnDesigns.Of(
+            ReportFixture.WorkedGeometry, title: string.Concat(Enumerable.Repeat("\U0001F680a", 50))));
+        Assert.Contains("…", SheetReader.Svg(DrawnDesigns.Bytes(stream => SheetSvg.Write(cut, stream))).Words);
         Assert.Contains("<&> Größe ø Рама", SheetReader.Pdf(DrawnDesigns.Bytes(stream => SheetPdf.Write("", [sheet], stream)))[0].Words);
     }
 
