@@ -93,7 +93,8 @@ public sealed record HangCheckFit(
         }
 
         return new HangCheckFit(reading, expected, Centre(study.Machine, hung, reading), missing / spread,
-            [.. beliefs.Select((_, i) => Cause(i)).OrderBy(cause => cause.Unlikely)], NoiseBeliefs.Ranks([.. sources.Select(pair => pair.Source)], after.Correlation));
+            [.. beliefs.Select((_, i) => Cause(i)).OrderBy(cause => cause.Unlikely)],
+            NoiseBeliefs.Ranks([.. sources.Select(pair => pair.Source)], after.Correlation));
     }
 
     /// <summary>The deviation the readings make likely, in the unit of the source; 0 for one that is taken as exact.</summary>

@@ -21,11 +21,13 @@ public sealed record ReadingComparison(
 
 /// <summary>What measurements on the bench, on the hook and in flight say of a study.</summary>
 /// <param name="Study">As written.</param>
+/// <param name="Runs">What was measured.</param>
 /// <param name="Numbers">All that may be off.</param>
 /// <param name="Least">The fit, numbers in that order.</param>
 /// <param name="Readings">In the order of the runs.</param>
 public sealed record MeasuredFit(
-    Study Study, IReadOnlyList<MeasuredNumber> Numbers, LeastSquaresFit Least, IReadOnlyList<ReadingComparison> Readings)
+    Study Study, IReadOnlyList<MeasuredRun> Runs, IReadOnlyList<MeasuredNumber> Numbers, LeastSquaresFit Least,
+    IReadOnlyList<ReadingComparison> Readings)
 {
     /// <summary>Fits a study to runs.</summary>
     /// <param name="study">Not one that takes every number as exact.</param>
@@ -45,7 +47,7 @@ public sealed record MeasuredFit(
             NoiseBeliefs.Correlations(study.Noise, [.. numbers.Select(number => number.Source)]), Predict,
             [.. read.Select(reading => reading.Read)]);
         var before = Predict([.. numbers.Select(number => number.Before.Start)]);
-        return new MeasuredFit(study, numbers, least, [.. read.Select((reading, r) => new ReadingComparison(
+        return new MeasuredFit(study, runs, numbers, least, [.. read.Select((reading, r) => new ReadingComparison(
             reading.Run, reading.Kind, reading.Read, before[r], least.Readings[r].Predicted, least.Readings[r].Strangeness))]);
     }
 

@@ -58,6 +58,7 @@ public static class MeasurementModel
 /// <param name="Machine">With the pilot of that day and the lead.</param>
 /// <param name="Wing">The wing.</param>
 /// <param name="Conditions">Airspeed, weight, glide.</param>
+/// <param name="Rpm">Of the propeller; 0 with the engine off.</param>
 /// <param name="AlongPathNewtons">Thrust along the line of flight.</param>
 /// <param name="LoadFactor">n.</param>
 /// <param name="Balance">In roll and yaw.</param>
@@ -65,7 +66,7 @@ public static class MeasurementModel
 /// <param name="RelativeRollRadians">Of the bar between the hang points against the wing, right side down +.</param>
 /// <param name="TwistMargin">Of the risers.</param>
 public sealed record FlownState(
-    Machine Machine, Wing Wing, PhaseConditions Conditions, double AlongPathNewtons, double LoadFactor, RollYawBalance Balance,
+    Machine Machine, Wing Wing, PhaseConditions Conditions, double Rpm, double AlongPathNewtons, double LoadFactor, RollYawBalance Balance,
     double ResidualNewtonMetres, double RelativeRollRadians, double TwistMargin)
 {
     /// <summary>The flight, or null when it cannot be flown so.</summary>
@@ -89,7 +90,7 @@ public sealed record FlownState(
             RiserStiffness.YawMetres(wing, design.SpacingMetres), RestAttitude.Of(design, body.Pitch, body.Load));
         var e = design.OffsetMetres;
         return balance.Failure != FailureKind.None ? null : new FlownState(
-            flown, wing, conditions, point.ThrustNewtons * thrust.Forward, phase.LoadFactor, balance,
+            flown, wing, conditions, point.Rpm, point.ThrustNewtons * thrust.Forward, phase.LoadFactor, balance,
             balance.Residual.At(e) + state.OwnTurnNewtonMetres, balance.BodyRoll.At(e) - balance.WingBank.At(e),
             balance.YawStiffness / Math.Abs(balance.WingYawMoment.At(e)));
     }
