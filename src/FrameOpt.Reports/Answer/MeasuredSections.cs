@@ -1,6 +1,7 @@
 using FrameOpt.Fit;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
+using FrameOpt.Studies.Noise;
 using static System.FormattableString;
 
 namespace FrameOpt.Reports.Answer;
@@ -9,6 +10,13 @@ namespace FrameOpt.Reports.Answer;
 public static class MeasuredSections
 {
     private const int MostPairs = 4;
+
+    /// <summary>Numbers of pilot and frame that hang on the same two scales.</summary>
+    private static readonly NoiseSource?[] onScales =
+    [
+        NoiseSource.SeatRight, NoiseSource.SeatForward, NoiseSource.FrameRight, NoiseSource.PilotMass, NoiseSource.LoadMass,
+    ];
+
     private const double LeastLearnt = 0.9;
 
     /// <summary>A misfit above this says that model or readings are worse than taken.</summary>
@@ -86,7 +94,9 @@ public static class MeasuredSections
             $"These readings do not tell {fit.Numbers[pair.First].Title} from {fit.Numbers[pair.Second].Title} "
                 + Invariant($"(correlation {pair.Correlation:0.00}): ") + (pair.Cure is { } cure
                     ? Invariant($"one more {Words(cure)} would ({pair.CorrelationThen:0.00}).")
-                    : "no one of the safe measurements here would alone."));
+                    : onScales.Contains(fit.Numbers[pair.First].Source) && onScales.Contains(fit.Numbers[pair.Second].Source)
+                        ? "weighing and hanging the frame alone, without the pilot, would."
+                        : "none of the safe measurements of the form would alone."));
         return new AnswerSection("What to measure next",
         [
             .. pairs,

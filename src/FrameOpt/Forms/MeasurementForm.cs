@@ -72,7 +72,7 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
             .. Bench(study, tables[0], frame).Concat([PlannedRun.Hang(frame, false), PlannedRun.Hang(frame, true)])
                 .Concat(pullsKilograms.Select(pull => PlannedRun.Angle(frame, pull)))
                 .Concat(holes.SelectMany(hole => new[] { 0, -LeadKilograms, LeadKilograms }
-                    .SelectMany(lead => Flights(study, tables[3], hole, lead).Runs)))
+                    .SelectMany(lead => Flights(study, tables[3], hole, lead).Runs.Where(run => lead == 0 || Fraction(run) == 0))))
                 .Select(run => run.Run),
         ];
     }

@@ -45,7 +45,10 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.Numerics", "FrameOpt.Model", "FrameOpt.Plans", "FrameOpt.Search", "FrameOpt.Analysis", "FrameOpt.ProductLine*"];
 
     private static string[] Library =>
-        [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.Fit", "FrameOpt.StudyFile", "FrameOpt.Forms", "FrameOpt.Running"];
+    [
+        .. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.Fit", "FrameOpt.StudyFile", "FrameOpt.Forms",
+        "FrameOpt.Running",
+    ];
 
     private static string[] Parts => ["FrameOpt.Reports.Text", "FrameOpt.Reports.Tables", "FrameOpt.Reports.Graphics"];
 

@@ -1,4 +1,6 @@
 using FrameOpt.Cli;
+using FrameOpt.Fit;
+using FrameOpt.Forms;
 using FrameOpt.Model;
 using FrameOpt.Running;
 using FrameOpt.Studies;
@@ -31,6 +33,50 @@ public sealed class RecoveryTests(ITestOutputHelper output) : IDisposable
         var (before, after) = (NextHole(StudyProblem.Model(study)), NextHole(StudyProblem.Model(corrected)));
         output.WriteLine($"best offset: study {1000 * before:0.0} mm, corrected {1000 * after:0.0} mm, true {1000 * (truth - off):0.0} mm");
         Assert.True(Math.Abs(after - truth) < Math.Abs(before - truth));
+    }
+
+    [Fact]
+    public void What_is_known_after_a_form_holds_in_95_of_100_machines()
+    {
+        var runs = MeasurementForm.Candidates(study, built).Where(run => run is not MeasuredRun.Flight { Flown.OffsetMetres: not -0.020 })
+            .ToList();
+        var numbers = MeasuredNumber.Of(study);
+        var (covered, told, repeats) = (new int[numbers.Count], new double[numbers.Count], 500);
+        Parallel.For(0, repeats, repeat =>
+        {
+            var hidden = new HiddenMachine(study, (uint)repeat);
+            var fit = MeasuredFit.Of(study, [.. runs.Select(hidden.Read)]);
+            lock (covered)
+            {
+                for (var i = 0; i < numbers.Count; i++)
+                {
+                    var known = fit.Least.Unknowns[i];
+                    covered[i] += Math.Abs(known.Value - hidden.Off[i]) < 1.96 * known.StandardDeviation ? 1 : 0;
+                    told[i] += fit.SpreadLeft(i) / repeats;
+                }
+            }
+        });
+        var learnt = Enumerable.Range(0, numbers.Count).Where(i => told[i] < 0.9).ToList();
+        foreach (var i in learnt)
+            output.WriteLine($"{numbers[i].Title}: spread left {told[i]:0.00}, {covered[i]} of {repeats} within their 95 % interval");
+        var share = learnt.Average(i => covered[i] / (double)repeats);
+        output.WriteLine($"all of them: {100 * share:0.0} %");
+        Assert.True(learnt.Count > 5);
+        Assert.InRange(share, 0.935, 0.965);
+        // Binomial with 500 draws of 0.95: 475 with a standard deviation of 4.9; a number between bounds is covered more often.
+        Assert.All(learnt, i => Assert.InRange(covered[i], 455, 500));
+    }
+
+    [Fact]
+    public void The_shipped_form_was_filled_by_this_script()
+    {
+        // studies/custom-match/measured.csv: invented, from the hidden machine of seed 2026.
+        Assert.Equal(ExitCode.Success, Run("form", path, "--set", "lateral_offset=-20 mm", "--out", folder["form.csv"]));
+        var filled = new HiddenMachine(study, 2026).Fill(File.ReadAllText(folder["form.csv"]), built);
+        var shipped = Path.Combine(Repository.Root, "studies", "custom-match", "measured.csv");
+        if (Environment.GetEnvironmentVariable("FRAMEOPT_WRITE_FORM") is not null)
+            File.WriteAllText(shipped, filled);
+        Assert.Equal(filled, File.ReadAllText(shipped));
     }
 
     /// <summary>The offset of least residual torque over the settled phases, found here by trying a thousand of them.</summary>
