@@ -81,8 +81,8 @@ internal static class FitCommand
 
         ConsoleWriter.WriteWarnings(terminal, [.. study.Warnings, .. built.Warnings]);
         IReadOnlyList<StudyFactor> frame = [.. built.Values.Select(value => value.Factor)];
-        var told = loads is { } read ? Scales(request, study, frame, geometry, new ScaleReading(read.LeftNewtons, read.RightNewtons), terminal)
-            : Measured(request, study, frame, geometry, terminal);
+        var told = loads is not { } read ? Measured(request, study, frame, geometry, terminal)
+            : Scales(request, study, frame, geometry, new ScaleReading(read.LeftNewtons, read.RightNewtons), terminal);
         if (told is not var (sections, correction))
             return ExitCode.InvalidInput;
         terminal.Out.Write(new Text(study.FullTitle, new Style(decoration: Decoration.Bold)));
@@ -127,7 +127,8 @@ internal static class FitCommand
     {
         if (study.Noise.Sources.Count == 0)
         {
-            terminal.Error.WriteLine("noise: none takes every number of the study as exact, so there is nothing to correct: remove that line.");
+            terminal.Error.WriteLine(
+                "noise: none takes every number of the study as exact, so there is nothing to correct: remove that line.");
             return null;
         }
 

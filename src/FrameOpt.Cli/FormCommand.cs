@@ -25,7 +25,12 @@ internal static class FormCommand
         };
         OutputOptions.RefuseEmpty(file, "--out needs the name of a file, for example --out measurements.xlsx.");
         var set = StudyArgument.Settings("the frame that is built");
-        var seed = new Option<int>("--seed") { Description = "Another seed gives another order of the runs.", DefaultValueFactory = _ => 1 };
+        var seed = new Option<int>("--seed")
+        {
+            Description = "Another seed gives another order of the runs.",
+            HelpName = "number",
+            DefaultValueFactory = _ => 1,
+        };
         seed.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number < 0)

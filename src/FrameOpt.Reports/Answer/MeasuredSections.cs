@@ -34,7 +34,8 @@ public static class MeasuredSections
     public static string Suspicion(SignSuspicion wrong) =>
         $"A SIGN CONVENTION LOOKS WRONG: with {wrong.What} changed over, the readings fit far better "
             + Invariant($"(misfit {wrong.MisfitChangedOver:0.0} in place of {wrong.Misfit:0.0}; 1 is perfect). Nothing was corrected: ")
-            + "nothing is guessed. Left and right are the pilot's, seen from behind; back is the pilot reclining; up is climbing. Check the "
+            + "nothing is guessed. Left and right are the pilot's, seen from behind; back is the pilot reclining; up is climbing. "
+            + "Check the "
             + "form, and the rotation of the propeller in the study.";
 
     /// <summary>Predicted beside measured, before and after.</summary>

@@ -123,7 +123,8 @@ public static class FilledFormFile
         var value = (string?)cell.Element(main + "v") ?? "";
         return (string?)cell.Attribute("t") switch
         {
-            "s" => shared[int.Parse(value, CultureInfo.InvariantCulture)],
+            "s" when value.Length > 0 => shared[int.Parse(value, CultureInfo.InvariantCulture)],
+            "s" => "",
             "inlineStr" => string.Concat(cell.Descendants(main + "t").Select(text => text.Value)),
             "b" => value == "1" ? "TRUE" : "FALSE",
             "str" or "e" => value,

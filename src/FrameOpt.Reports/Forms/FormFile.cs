@@ -42,7 +42,8 @@ public static class FormFile
     /// <param name="stream">Left open.</param>
     public static void WriteCsv(MeasurementForm form, Study study, FrameGeometry frame, Stream stream)
     {
-        using var csv = CsvWriter.Create(stream, CsvWriterOptions.Default with { NewLine = "\n", ValidateFieldCount = false }, leaveOpen: true);
+        var options = CsvWriterOptions.Default with { NewLine = "\n", ValidateFieldCount = false };
+        using var csv = CsvWriter.Create(stream, options, leaveOpen: true);
         void Line(IEnumerable<string> cells)
         {
             foreach (var cell in cells)

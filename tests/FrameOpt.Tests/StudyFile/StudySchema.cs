@@ -160,7 +160,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "noise.<source>.uniform" => List(Deviation(), 2, 2),
         "noise.<source>.triangle" => List(Deviation(), 3, 3),
         "noise.<source>.table" => List(Deviation(), 1, 1000),
-        _ when NoiseSource.All.Any(source => path == $"noise.{source.Name}") =>
+        _ when NoiseSource.All.Concat(MeasurableSource.All).Any(source => path == $"noise.{source.Name}") =>
             AnyOf(OneOf("none"), Section("noise.<source>", isChange)),
         _ when path.StartsWith("factors.") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FrameOpt.Cli;
 using FrameOpt.Fit;
 using FrameOpt.Forms;
@@ -41,7 +42,8 @@ public sealed class RecoveryTests(ITestOutputHelper output) : IDisposable
         var runs = MeasurementForm.Candidates(study, built).Where(run => run is not MeasuredRun.Flight { Flown.OffsetMetres: not -0.020 })
             .ToList();
         var numbers = MeasuredNumber.Of(study);
-        var (covered, told, repeats) = (new int[numbers.Count], new double[numbers.Count], 500);
+        var repeats = int.Parse(Environment.GetEnvironmentVariable("FRAMEOPT_REPEATS") ?? "60", CultureInfo.InvariantCulture);
+        var (covered, told) = (new int[numbers.Count], new double[numbers.Count]);
         Parallel.For(0, repeats, repeat =>
         {
             var hidden = new HiddenMachine(study, (uint)repeat);
@@ -62,9 +64,10 @@ public sealed class RecoveryTests(ITestOutputHelper output) : IDisposable
         var share = learnt.Average(i => covered[i] / (double)repeats);
         output.WriteLine($"all of them: {100 * share:0.0} %");
         Assert.True(learnt.Count > 5);
-        Assert.InRange(share, 0.935, 0.965);
-        // Binomial with 500 draws of 0.95: 475 with a standard deviation of 4.9; a number between bounds is covered more often.
-        Assert.All(learnt, i => Assert.InRange(covered[i], 455, 500));
+        // Binomial with n draws of 0.95; a number between bounds is covered more often. docs/measure.md tells the figure for 500.
+        var deviation = Math.Sqrt(0.95 * 0.05 / repeats);
+        Assert.InRange(share, 0.95 - 2 * deviation, 0.95 + 2 * deviation);
+        Assert.All(learnt, i => Assert.True(covered[i] > repeats * (0.95 - 4 * deviation), numbers[i].Title));
     }
 
     [Fact]
