@@ -36,6 +36,8 @@ public sealed record CorrectedStudy(string Text, IReadOnlyList<StudyChange> Chan
     {
         var sheet = new StudySheet(text);
         CorrectedFigures.Change(sheet, study, learnt, spacingMetres);
+        foreach (var change in sheet.Changes.Where(change => change.Before.Length > 0).ToList())
+            sheet.Mark(change.Path, FigureOrigin.Measured);
         CorrectedSpreads.Change(sheet, study, learnt, correlations, spacingMetres);
         return new CorrectedStudy(sheet.Changes.Count == 0 ? text : Headed(sheet.Text, origin, sheet.Changes), sheet.Changes);
     }
@@ -65,6 +67,9 @@ internal sealed class StudySheet(string text)
 
     /// <summary>How many items a list or group has now.</summary>
     public int Count(string path) => StudyEdit.Of(Text).Count(path);
+
+    /// <summary>Marks where a figure comes from.</summary>
+    public void Mark(string path, string origin) => Text = StudyEdit.Of(Text).With($"origins.{path}", origin);
 
     /// <summary>Replaces a value, or adds it; false where that cannot be.</summary>
     public bool Change(string path, string name, string after, bool asList = false)

@@ -43,6 +43,9 @@ public sealed record Study(
     /// <summary>What is uncertain, and how much.</summary>
     public NoiseSetting Noise { get; init; } = NoiseSetting.Usual;
 
+    /// <summary>Where figures come from, as far as the study says.</summary>
+    public IReadOnlyList<FigureOrigin> Origins { get; init; } = [];
+
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }
 

@@ -40,6 +40,7 @@ internal static class StudySectionsReader
         var ranking = RankingReader.Read(study, objectives, responses);
         var band = SettingsReader.Band(study, phases);
         var noise = NoiseReader.Read(study);
+        var origins = OriginReader.Read(study, root);
         var plan = PlanReader.Read(study.Child("plan", StudyKeys.Plan), responses, needs, objectives);
         var title = Title(study);
         var question = study.Text("question")?.ReplaceLineEndings(" ").Trim() ?? "";
@@ -56,6 +57,7 @@ internal static class StudySectionsReader
         {
             Plan = plan,
             Noise = noise,
+            Origins = origins,
             Search = search!,
             Files = diagnostics.Files,
         };

@@ -154,6 +154,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "line.options" => PathOf(PathOf(ProductLineChoice())),
         "line.customers" => AnyOf(AnyText(), List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")),
         "variants" => PathOf(Section("", isChange: true)),
+        "origins" => new JsonObject { ["type"] = "object" },
         "noise" => AnyOf(OneOf("none"), Section(path, isChange)),
         "noise.correlations" => List(new JsonObject { ["type"] = "array", ["minItems"] = 3, ["maxItems"] = 3 }, 0),
         "noise.<source>.normal" or "noise.<source>.from" or "noise.<source>.to" => Deviation(),
