@@ -3,7 +3,8 @@ using FrameOpt.StudyFile.Editing;
 
 namespace FrameOpt.Web.State;
 
-/// <summary>Where a figure comes from: the group origins of the study, so that it travels with the file and every answer knows it.</summary>
+/// <summary>Where a figure comes from: the group origins of the study, so that it travels with the file and answers know
+/// it.</summary>
 public static class Origins
 {
     private static readonly string unknown = FigureOrigin.Words[^1];

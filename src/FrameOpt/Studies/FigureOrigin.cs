@@ -15,6 +15,9 @@ public sealed record FigureOrigin(string Path, string Word)
     /// <summary>Nobody knows it well.</summary>
     public const string Guess = "guess";
 
+    private static readonly NoiseSource[] ofBody =
+        [NoiseSource.SeatRight, NoiseSource.SeatForward, MeasurableSource.SeatUp, NoiseSource.PilotMass];
+
     private static readonly (string Path, NoiseSource[] Sources)[] sources =
     [
         ("machine.propeller.bench.thrust", [NoiseSource.PropellerThrust]),
@@ -45,11 +48,13 @@ public sealed record FigureOrigin(string Path, string Word)
     public bool IsOf(NoiseSource source, Machine machine)
     {
         const string Masses = "machine.masses.";
-        if (Path.StartsWith(Masses, StringComparison.Ordinal) && Path[Masses.Length..].Split('.') is [var index, var key]
+        if (Path.StartsWith(Masses, StringComparison.Ordinal) && Path[Masses.Length..].Split('.') is [var index, .. var keys]
             && int.TryParse(index, NumberStyles.None, CultureInfo.InvariantCulture, out var item) && item < machine.Masses.Count)
         {
-            return (machine.Masses[item].IsBody, key) switch
+            return (machine.Masses[item].IsBody, keys.FirstOrDefault()) switch
             {
+                (true, null) => ofBody.Contains(source),
+                (false, null) => source == NoiseSource.FrameRight || source == NoiseSource.LoadMass,
                 (true, "right") => source == NoiseSource.SeatRight,
                 (true, "forward") => source == NoiseSource.SeatForward,
                 (true, "up") => source == MeasurableSource.SeatUp,

@@ -171,9 +171,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     /// <summary>What a choice of a line's option may change.</summary>
     private JsonObject ProductLineChoice()
     {
-        var properties = new JsonObject();
-        foreach (var key in new[] { "machine", "wing", "mission", "strength", "limits" })
-            properties[key] = Described(key, isChange: true);
+        var properties = new JsonObject(new[] { "machine", "wing", "mission", "strength", "limits" }
+            .Select(key => KeyValuePair.Create(key, (JsonNode?)Described(key, isChange: true))));
         return new JsonObject { ["type"] = "object", ["properties"] = properties, ["additionalProperties"] = false, ["minProperties"] = 1 };
     }
 
