@@ -16,6 +16,9 @@ public static class FormFile
     private const double LeastWidth = 9;
     private const int ExtraRows = 4;
 
+    /// <summary>High enough to write in by hand.</summary>
+    private const double RowPoints = 24;
+
     /// <summary>A workbook: Read me, then a sheet for each kind of run.</summary>
     /// <param name="form">The runs.</param>
     /// <param name="study">Named on it.</param>
@@ -30,7 +33,7 @@ public static class FormFile
             first.Column(1).Width = ReadMeWidth;
             SheetStyle.Title(first.Cell(1, 1), "Measurements");
             Notes(first, FormNotes.ReadMe(study, form), 1, ReadMeWidth);
-            book.Print(first, pagesTall: 1, portrait: true);
+            book.Print(first, pagesTall: 1);
             foreach (var sheet in form.Sheets)
                 Add(book, sheet, FormNotes.Of(study, frame, sheet));
         }, stream);
@@ -89,6 +92,7 @@ public static class FormFile
             for (var c = 0; c < form.Rows[row].Count; c++)
                 SheetStyle.Text(sheet.Cell(header + 1 + row, c + 1), form.Rows[row][c]);
             SheetStyle.TableRow(sheet.Range(header + 1 + row, 1, header + 1 + row, widths.Count));
+            sheet.Row(header + 1 + row).Height = RowPoints;
         }
 
         var (from, to) = (header + 1, header + form.Rows.Count);

@@ -71,7 +71,7 @@ internal sealed record FormNotes(IReadOnlyList<string> Cautions, IReadOnlyList<s
                         + "risers begin "
                         + "to twist, or when the air gets rough. Lead is tied close under the carabiner with two cords, so that it "
                         + "cannot swing into "
-                        + "the propeller; with lead fly the engine-off row first."],
+                        + "the propeller; with lead go row by row."],
                 ["Hands up and steady for a minute, then read. Airspeed: true, the mean of with and against the wind. Altitude above "
                     + "sea level. "
                     + "Pilot mass: the body alone, empty for the study's.",

@@ -17,7 +17,8 @@ public sealed record FormSheet(
     string Name, IReadOnlyList<string> Headers, IReadOnlyList<IReadOnlyList<string>> Choices, int SettingColumns,
     IReadOnlyList<IReadOnlyList<string>> Rows);
 
-/// <summary>What to measure: a plan of runs on bench, hook and in flight, in random order within each block, each run twice.</summary>
+/// <summary>What to measure: a plan of runs on bench, hook and in flight, each run twice, in random order within each block but for
+/// flights with lead.</summary>
 /// <param name="Sheets">One for each kind of run.</param>
 /// <param name="LeftOut">Flights that the model holds to be unsafe, and why, in words.</param>
 public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyList<string> LeftOut)
@@ -50,8 +51,9 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
             // Accelerated flight last: it is the hardest to hold.
             .. Enumerable.Range(1, Replicates).SelectMany(flight => Shuffled(flights, random).OrderBy(run => Fraction(run) > 0)
                 .Select(run => run with { Block = $"{flight}" })),
-            .. Shuffled(Lead(side), random).Select(run => run with { Block = $"{Replicates + 1}" }),
-            .. Shuffled(Lead(-side), random).Select(run => run with { Block = $"{Replicates + 2}" }),
+            // With lead by rising power, not at random: the pilot stops where it begins to pull.
+            .. Lead(side).OrderBy(PropellerRpm).Select(run => run with { Block = $"{Replicates + 1}" }),
+            .. Lead(-side).OrderBy(PropellerRpm).Select(run => run with { Block = $"{Replicates + 2}" }),
         ];
         return new MeasurementForm(
             [
@@ -121,6 +123,9 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
 
     private static double Fraction(PlannedRun run) =>
         ((FlightSpeed.AtFraction)((MeasuredRun.Flight)run.Run).Phase.Speed).Fraction;
+
+    private static double PropellerRpm(PlannedRun run) =>
+        ((MeasuredRun.Flight)run.Run).Phase.Power is PhasePower.AtRpm power ? power.PropellerRpm : 0;
 
     private static MeasuredState State(Study study) =>
         new(new NoiseCase(study.Machine, [.. study.Machine.Masses], study.Wing, study.Mission, default), 0, 0);

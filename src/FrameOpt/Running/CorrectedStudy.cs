@@ -23,6 +23,9 @@ public sealed record StudyChange(string Path, string Name, string Before, string
 /// <param name="Changes">In the order they were made.</param>
 public sealed record CorrectedStudy(string Text, IReadOnlyList<StudyChange> Changes)
 {
+    /// <summary>A number that keeps less than this of its spread is marked as measured.</summary>
+    private const double MeasuredShare = 0.7;
+
     /// <summary>Moves the numbers as far as the readings make likely, and narrows their spreads.</summary>
     /// <param name="text">Of the study file.</param>
     /// <param name="study">As read from it, without a variant.</param>
@@ -36,8 +39,14 @@ public sealed record CorrectedStudy(string Text, IReadOnlyList<StudyChange> Chan
     {
         var sheet = new StudySheet(text);
         CorrectedFigures.Change(sheet, study, learnt, spacingMetres);
-        foreach (var change in sheet.Changes.Where(change => change.Before.Length > 0).ToList())
-            sheet.Mark(change.Path, FigureOrigin.Measured);
+        var measured = learnt.Where(number => number.After.StandardDeviation < MeasuredShare * number.Before.StandardDeviation).ToList();
+        foreach (var mark in sheet.Changes.Where(change => change.Before.Length > 0)
+            .Select(change => new FigureOrigin(change.Path, FigureOrigin.Measured))
+            .Where(mark => measured.Any(number => mark.IsOf(number.Source, study.Machine))).ToList())
+        {
+            sheet.Mark(mark.Path, mark.Word);
+        }
+
         CorrectedSpreads.Change(sheet, study, learnt, correlations, spacingMetres);
         return new CorrectedStudy(sheet.Changes.Count == 0 ? text : Headed(sheet.Text, origin, sheet.Changes), sheet.Changes);
     }
