@@ -16,6 +16,9 @@ public static class FormFile
     private const double LeastWidth = 9;
     private const int ExtraRows = 4;
 
+    /// <summary>Bold letters fill a line sooner: none of a caution may be cut off.</summary>
+    private const double BoldWidth = 0.8;
+
     /// <summary>High enough to write in by hand.</summary>
     private const double RowPoints = 24;
 
@@ -96,7 +99,9 @@ public static class FormFile
         }
 
         var (from, to) = (header + 1, header + form.Rows.Count);
-        SheetStyle.Input(sheet.Range(from, form.SettingColumns + 1, to, widths.Count));
+        var input = sheet.Range(from, form.SettingColumns + 1, to, widths.Count);
+        SheetStyle.Input(input);
+        input.Style.Border.SetInsideBorder(XLBorderStyleValues.Hair);
         for (var c = form.SettingColumns; c < widths.Count; c++)
         {
             if (form.Choices[c].Count > 0)
@@ -114,7 +119,7 @@ public static class FormFile
         foreach (var (isCaution, note) in notes.Cautions.Select(note => (true, note)).Concat(notes.How.Select(note => (false, note))))
         {
             var line = sheet.Range(row, 1, row, columns);
-            SheetStyle.Paragraph(line, note, width);
+            SheetStyle.Paragraph(line, note, isCaution ? BoldWidth * width : width);
             if (isCaution)
                 SheetStyle.Warning(line);
             row++;
