@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using FrameOpt.StudyFile;
 using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
@@ -28,21 +29,28 @@ internal static class NewCommand
             DefaultValueFactory = _ =>
             "study.yaml"
         };
+        var from = new Option<string?>("--from")
+        {
+            Description = $"With custom-match: the figures you know, for example '{LittleStart.Example}'; all else is filled in from "
+                + "relations, and marked as a guess.",
+            HelpName = "'name value, ...'",
+        };
         OutputOptions.RefuseEmpty(file, "--out needs the name of a file, for example --out study.yaml.");
         var command = new CommandWithExamples(
             "new",
             "Write a commented study to start from. It runs as it is; nothing is ever overwritten.",
             "frameopt new",
             "frameopt new custom-match",
-            "frameopt new rationale --out my-frame/study.yaml")
+            "frameopt new rationale --out my-frame/study.yaml",
+            $"frameopt new custom-match --from '{LittleStart.Example}'")
         {
-            template, file,
+            template, from, file,
         };
-        command.SetAction(parsed => Run(parsed.GetValue(template), parsed.GetRequiredValue(file), terminal));
+        command.SetAction(parsed => Run(parsed.GetValue(template), parsed.GetValue(from), parsed.GetRequiredValue(file), terminal));
         return command;
     }
 
-    private static int Run(string? template, string path, Terminal terminal)
+    private static int Run(string? template, string? from, string path, Terminal terminal)
     {
         if (template is null)
         {
@@ -60,6 +68,20 @@ internal static class NewCommand
             return ExitCode.InvalidInput;
         }
 
+        if (from is not null && chosen != StudyTemplate.All[0])
+        {
+            terminal.Error.WriteLine($"--from goes with the template {StudyTemplate.All[0].Name}.");
+            return ExitCode.InvalidInput;
+        }
+
+        IReadOnlyList<Diagnostic> errors = [];
+        var little = from is null ? null : LittleStart.Write(from, "--from", out errors);
+        if (errors.Count > 0)
+        {
+            ConsoleWriter.WriteDiagnostics(terminal, "--from", errors);
+            return ExitCode.InvalidInput;
+        }
+
         try
         {
             var folder = Path.GetDirectoryName(Path.GetFullPath(path));
@@ -74,7 +96,8 @@ internal static class NewCommand
 
             var schema = Path.Combine(folder!, Schema);
             var isNew = !Path.Exists(schema);
-            using (var study = NewFile.Write(path, chosen.Open().CopyTo))
+            using (var study = NewFile.Write(path, little is null ? chosen.Open().CopyTo
+                : stream => stream.Write(Encoding.UTF8.GetBytes(little))))
             using (var described = isNew ? PrepareSchema(schema) : null)
             {
                 study.Place();
@@ -82,8 +105,10 @@ internal static class NewCommand
             }
 
             terminal.Out.WriteLine(
-                $"Written: {path}, an invented scenario. Replace its values with your own; check lists those "
-                    + "that are still the template's.");
+                little is null ? $"Written: {path}, an invented scenario. Replace its values with your own; check lists those "
+                    + "that are still the template's."
+                : $"Written: {path}, from eight figures; everything else is a guess, marked so under origins and uncertain under noise. "
+                    + "Replace what you know better, above all masses and positions.");
             if (isNew)
                 terminal.Out.WriteLine(
                     $"Also written: {Schema}, with which an editor that supports YAML completes keys and marks errors as you type.");

@@ -63,13 +63,15 @@ public static class HangCheckFitSections
     /// <param name="before">The hung frame on the machine of the study.</param>
     /// <param name="after">The same on the machine as measured.</param>
     /// <param name="hole">The offset that fits on the machine as measured; null when there is none.</param>
+    /// <param name="frame">What the frame is called: "hung" or "built".</param>
     public static AnswerSection Hole(
-        IReadOnlyList<StudyFactor> hung, DesignEvaluation before, DesignEvaluation after, HoleForFrame? hole)
+        IReadOnlyList<StudyFactor> hung, DesignEvaluation before, DesignEvaluation after, HoleForFrame? hole, string frame = "hung")
     {
         var best = hole?.Design;
         string Residual(DesignEvaluation? design, int phase) =>
             design is { Failure: null } ? SideText.Residual(design.Phases[phase]) : "cannot fly";
-        List<string> headers = ["residual torque", "as hung, by the study", "as hung, by the scales"];
+        List<string> headers =
+            ["residual torque", $"as {frame}, by the study", $"as {frame}, by the {(frame == "hung" ? "scales" : "measurements")}"];
         if (best is not null)
             headers.Add("with the hole that fits");
         var flown = after.Failure is null ? after : before;
@@ -77,11 +79,11 @@ public static class HangCheckFitSections
         [
             phase.Phase.Name, Residual(before, p), Residual(after, p), .. best is null ? Array.Empty<string>() : [Residual(best, p)],
         ]).ToList();
-        return new AnswerSection("The hole that fits", [.. Sentences(hung, hole)],
+        return new AnswerSection("The hole that fits", [.. Sentences(hung, hole, frame)],
             rows.Count == 0 ? null : new AnswerTable(headers, rows));
     }
 
-    private static IEnumerable<string> Sentences(IReadOnlyList<StudyFactor> hung, HoleForFrame? hole)
+    private static IEnumerable<string> Sentences(IReadOnlyList<StudyFactor> hung, HoleForFrame? hole, string frame)
     {
         if (hung.FirstOrDefault(factor => factor.Input == GeometryInput.LateralOffset) is not { } offset || hole is null)
         {
@@ -90,7 +92,8 @@ public static class HangCheckFitSections
             yield break;
         }
 
-        yield return $"Lateral offset as hung: {GeometryText.Value(offset, offset.LevelsSi[0])}. With everything else as hung, the best of "
+        yield return $"Lateral offset as {frame}: {GeometryText.Value(offset, offset.LevelsSi[0])}. With everything else as {frame}, "
+            + "the best of "
             + $"the study is now: {GeometryText.Value(offset, hole.Design.Geometry.OffsetMetres)}."
             + (hole.MeetsLimits ? "" : " IT VIOLATES A LIMIT, as every other offset does; it comes nearest to meeting them all.");
     }

@@ -30,6 +30,7 @@ public static class UncertaintySection
             [
                 InCases(study, uncertainty.Sample),
                 MeasureFirst(study, uncertainty.Bars) + OfLeastMet(study, uncertainty),
+                .. Guesses(study, uncertainty.Bars),
                 Method(uncertainty.Sample),
             ]);
 
@@ -121,6 +122,21 @@ public static class UncertaintySection
             + $"{NoiseText.Deviation(first.Source, first.HighDeviation)} (8 of 10 cases) the residual torque in "
             + $"{study.Mission[phase].Name} goes from {Residual(first.Low)} to {Residual(first.High)}."
             + (next.Count > 0 ? $" Then: {string.Join(", ", next)}." : "");
+    }
+
+    /// <summary>The figures that the study marks as a guess, by what they move; nothing when it marks none.</summary>
+    private static IEnumerable<string> Guesses(Study study, IReadOnlyList<NoiseBar> bars)
+    {
+        var guesses = study.Origins.Where(origin => origin.Word == FigureOrigin.Guess).ToList();
+        if (guesses.Count == 0)
+            yield break;
+        var phase = study.HeaviestSettledPhase;
+        var mattering = bars.Where(bar => bar.Moves(phase) > WorthNaming * bars[0].Moves(phase)
+            && guesses.Any(guess => guess.IsOf(bar.Source, study.Machine)))
+            .Select(bar => $"{bar.Source.Title} ({NumberFormat.Text(bar.Moves(phase), "N·m")})").ToList();
+        yield return mattering.Count == 0
+            ? $"None of the {NumberFormat.Count(guesses.Count, "figure")} marked as a guess matters in {study.Mission[phase].Name}."
+            : $"GUESSES THAT MATTER, by what they move in {study.Mission[phase].Name}: {string.Join(", ", mattering)}.";
     }
 
     private static double[] Points(Percentiles points) => [points.Tenth, points.Median, points.NineTenths];

@@ -40,7 +40,7 @@ public static class NoiseText
     {
         if (setting.Sources.Count == 0)
             return "none: every number is taken as exact";
-        var own = setting.Sources.Where(pair => pair.Spread != pair.Source.Usual)
+        var own = setting.Sources.Where(pair => pair.Spread != pair.Source.Usual || !NoiseSource.All.Contains(pair.Source))
             .Select(pair => $"{pair.Source.Title} {Words(pair.Source, pair.Spread)}");
         var exact = NoiseSource.All.Except(setting.Sources.Select(pair => pair.Source)).Select(source => $"{source.Title} exact");
         var together = setting.Correlations.Select(pair => $"{pair.First.Title} and {pair.Second.Title} with a rank correlation of "

@@ -61,7 +61,7 @@ public sealed record HangCheckFit(
     public static HangCheckFit Of(Study study, FrameGeometry hung, ScaleReading reading)
     {
         var sources = study.Noise.Sources.Where(pair => ofHangCheck.Contains(pair.Source)).ToList();
-        Belief[] beliefs = [.. sources.Select(pair => Middle(pair.Spread)), new Belief(0, reading.StrapErrorMetres)];
+        Belief[] beliefs = [.. sources.Select(pair => NoiseBeliefs.Middle(pair.Spread)), new Belief(0, reading.StrapErrorMetres)];
         HangCheck Check(double[] off)
         {
             var state = new NoiseCase(study.Machine, [.. study.Machine.Masses], study.Wing, study.Mission, default);
@@ -77,13 +77,14 @@ public sealed record HangCheckFit(
             return [check.LeftNewtons, check.RightNewtons];
         }
 
-        var after = PriorUpdate.Of(beliefs, Together(study.Noise, [.. sources.Select(pair => pair.Source)]), Read,
+        var after = LeastSquares.Of([.. beliefs.Select(belief => new Unknown(belief.Value, belief.StandardDeviation))],
+            NoiseBeliefs.Correlations(study.Noise, [.. sources.Select(pair => pair.Source), null]), Read,
         [
             new Belief(reading.LeftNewtons, reading.ScaleErrorNewtons), new Belief(reading.RightNewtons, reading.ScaleErrorNewtons),
         ]);
         var expected = Check([.. beliefs.Select(belief => belief.Value)]);
         var missing = reading.DifferenceNewtons - expected.DifferenceNewtons;
-        var (covariance, slopes) = (after.Expected.Covariance, after.Expected.Slopes);
+        var (covariance, slopes) = (after.ExpectedCovariance, after.ExpectedSlopes);
         var spread = Math.Sqrt(covariance[0, 0] + covariance[1, 1] - 2 * covariance[0, 1]);
         HangCheckCause Cause(int i)
         {
@@ -93,31 +94,9 @@ public sealed record HangCheckFit(
         }
 
         return new HangCheckFit(reading, expected, Centre(study.Machine, hung, reading), missing / spread,
-            [.. beliefs.Select((_, i) => Cause(i)).OrderBy(cause => cause.Unlikely)], Ranks(sources, after.Correlation));
+            [.. beliefs.Select((_, i) => Cause(i)).OrderBy(cause => cause.Unlikely)],
+            NoiseBeliefs.Ranks([.. sources.Select(pair => pair.Source)], after.Correlation));
     }
-
-    /// <summary>Correlations before the readings; the straps of the check, last, are independent of the rest.</summary>
-    private static double[,] Together(NoiseSetting noise, List<NoiseSource> sources)
-    {
-        var together = new double[sources.Count + 1, sources.Count + 1];
-        for (var i = 0; i <= sources.Count; i++)
-            together[i, i] = 1;
-        foreach (var pair in noise.Correlations.Where(pair => sources.Contains(pair.First) && sources.Contains(pair.Second)))
-        {
-            var (i, j) = (sources.IndexOf(pair.First), sources.IndexOf(pair.Second));
-            together[i, j] = together[j, i] = 2 * Elementary.Sin(Math.PI / 6 * pair.Rank);
-        }
-
-        return together;
-    }
-
-    /// <remarks>Source: Spearman's rho of normal numbers, 6/pi asin(r/2), K. Pearson 1907, from memory.</remarks>
-    private static IReadOnlyList<RankCorrelation> Ranks(List<(NoiseSource Source, Spread Spread)> sources, double[,] correlation) =>
-    [
-        .. from i in Enumerable.Range(0, sources.Count)
-           from j in Enumerable.Range(i + 1, sources.Count - i - 1)
-           select new RankCorrelation(sources[i].Source, sources[j].Source, 6 / Math.PI * Elementary.Asin(correlation[i, j] / 2)),
-    ];
 
     /// <summary>The deviation the readings make likely, in the unit of the source; 0 for one that is taken as exact.</summary>
     public double Deviation(NoiseSource source) => Causes.FirstOrDefault(cause => cause.Source == source)?.After.Value ?? 0;
@@ -133,12 +112,5 @@ public sealed record HangCheckFit(
         var ofScales = s * reading.ScaleErrorNewtons * Math.Sqrt(2) / (2 * total);
         return new Belief(hung.OffsetMetres + height * roll + reading.DifferenceNewtons * s / (2 * total),
             Math.Sqrt(ofStraps * ofStraps + ofScales * ofScales));
-    }
-
-    /// <summary>A spread as a normal one: its middle, and half of what the middle 68 of 100 cases span.</summary>
-    private static Belief Middle(Spread spread)
-    {
-        const double LowTail = 0.158655253931457;
-        return new Belief(spread.Quantile(0.5), (spread.Quantile(1 - LowTail) - spread.Quantile(LowTail)) / 2);
     }
 }

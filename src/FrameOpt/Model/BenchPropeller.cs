@@ -116,6 +116,10 @@ public sealed record BenchPropeller : PropellerCurve
     public override PropellerCurve Scaled(double thrust, double torque) =>
         new BenchPropeller(thrust * StaticThrustCoefficient, torque * StaticPowerCoefficient, ZeroThrustAdvanceRatio);
 
+    /// <inheritdoc/>
+    public override PropellerCurve Stretched(double factor) =>
+        new BenchPropeller(StaticThrustCoefficient, StaticPowerCoefficient, factor * ZeroThrustAdvanceRatio);
+
     private double PartOfZeroThrust(double advanceRatio) =>
         advanceRatio >= 0 && advanceRatio <= ZeroThrustAdvanceRatio
             ? advanceRatio / ZeroThrustAdvanceRatio

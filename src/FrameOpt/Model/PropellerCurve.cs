@@ -33,4 +33,8 @@ public abstract record PropellerCurve
     /// <param name="thrust">Above 0.</param>
     /// <param name="torque">Above 0.</param>
     public abstract PropellerCurve Scaled(double thrust, double torque);
+
+    /// <summary>The same propeller as if of another pitch: the same coefficients at advance ratios times a factor.</summary>
+    /// <param name="factor">Above 0.</param>
+    public abstract PropellerCurve Stretched(double factor);
 }

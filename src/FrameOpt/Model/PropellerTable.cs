@@ -50,6 +50,10 @@ public sealed record PropellerTable : PropellerCurve
     /// <inheritdoc/>
     public override PropellerCurve Scaled(double thrust, double torque) =>
         new PropellerTable(this.thrust.Scaled(thrust), power.Scaled(torque));
+
+    /// <inheritdoc/>
+    public override PropellerCurve Stretched(double factor) =>
+        new PropellerTable([.. Rows.Select(row => row with { AdvanceRatio = factor * row.AdvanceRatio })]);
 }
 
 /// <summary>One row of a propeller table: coefficients at one advance ratio, all dimensionless.</summary>

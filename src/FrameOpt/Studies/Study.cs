@@ -46,6 +46,9 @@ public sealed record Study(
     /// <summary>The holes that decide spacing and lateral offset, or null where these are factors of their own.</summary>
     public HolePattern? Holes { get; init; }
 
+    /// <summary>Where figures come from, as far as the study says.</summary>
+    public IReadOnlyList<FigureOrigin> Origins { get; init; } = [];
+
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }
 

@@ -42,6 +42,7 @@ internal static class StudySectionsReader
         var ranking = RankingReader.Read(study, objectives, responses);
         var band = SettingsReader.Band(study, phases);
         var noise = NoiseReader.Read(study);
+        var origins = OriginReader.Read(study, root);
         var plan = PlanReader.Read(study.Child("plan", StudyKeys.Plan), responses, needs, objectives);
         HoleReader.Check(study, holes, search, plan);
         var title = Title(study);
@@ -60,6 +61,7 @@ internal static class StudySectionsReader
             Plan = plan,
             Holes = holes,
             Noise = noise,
+            Origins = origins,
             Search = search!,
             Files = diagnostics.Files,
         };

@@ -22,7 +22,9 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.Uncertainty"] = [.. BelowStudies, "FrameOpt.Studies"],
         ["FrameOpt.Fit"] = [.. BelowStudies, "FrameOpt.Studies"],
         ["FrameOpt.StudyFile"] = [.. BelowStudies, "FrameOpt.Studies"],
-        ["FrameOpt.Running"] = [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.Fit", "FrameOpt.StudyFile"],
+        ["FrameOpt.Forms"] = [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Fit", "FrameOpt.StudyFile"],
+        ["FrameOpt.Running"] =
+            [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.Fit", "FrameOpt.StudyFile", "FrameOpt.Forms"],
 
         ["FrameOpt.Reports.Text"] = [.. Library],
         ["FrameOpt.Reports.Tables"] = [.. Library, "FrameOpt.Reports.Text"],
@@ -30,6 +32,7 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.Reports.Answer"] = [.. Library, .. Parts],
         ["FrameOpt.Reports.Workbook.Cells"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Tables"],
         ["FrameOpt.Reports.Workbook"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer", "FrameOpt.Reports.Workbook.Cells"],
+        ["FrameOpt.Reports.Forms"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer", "FrameOpt.Reports.Workbook.Cells"],
         ["FrameOpt.Reports.Page"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer"],
         ["FrameOpt.Reports.Drafting"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Graphics", "FrameOpt.Reports.Answer"],
         ["FrameOpt.Reports.Drafting.Template"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Drafting"],
@@ -44,7 +47,10 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.Numerics", "FrameOpt.Model", "FrameOpt.Plans", "FrameOpt.Search", "FrameOpt.Analysis", "FrameOpt.ProductLine*"];
 
     private static string[] Library =>
-        [.. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.Fit", "FrameOpt.StudyFile", "FrameOpt.Running"];
+    [
+        .. BelowStudies, "FrameOpt.Studies", "FrameOpt.Uncertainty", "FrameOpt.Fit", "FrameOpt.StudyFile", "FrameOpt.Forms",
+        "FrameOpt.Running",
+    ];
 
     private static string[] Parts => ["FrameOpt.Reports.Text", "FrameOpt.Reports.Tables", "FrameOpt.Reports.Graphics"];
 

@@ -17,6 +17,8 @@ public class NoiseDocumentTests
         var table = string.Concat(NoiseSource.All.Select(source => $"| `{source.Name}` | {source.Title} | {Unit(source)} | "
             + $"{NoiseText.Words(source, source.Usual)} | {source.Meaning} | {source.Source} |\n"));
         Assert.Contains(table, document);
+        Assert.All(MeasurableSource.All, source => Assert.Contains($"| `{source.Name}` | {source.Title} | {Unit(source)} | "
+            + $"{NoiseText.Words(source, source.Usual)} | {source.Meaning} | {source.Source} |\n", document));
     }
 
     [Fact]

@@ -154,13 +154,14 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "line.options" => PathOf(PathOf(ProductLineChoice())),
         "line.customers" => AnyOf(AnyText(), List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")),
         "variants" => PathOf(Section("", isChange: true)),
+        "origins" => new JsonObject { ["type"] = "object" },
         "noise" => AnyOf(OneOf("none"), Section(path, isChange)),
         "noise.correlations" => List(new JsonObject { ["type"] = "array", ["minItems"] = 3, ["maxItems"] = 3 }, 0),
         "noise.<source>.normal" or "noise.<source>.from" or "noise.<source>.to" => Deviation(),
         "noise.<source>.uniform" => List(Deviation(), 2, 2),
         "noise.<source>.triangle" => List(Deviation(), 3, 3),
         "noise.<source>.table" => List(Deviation(), 1, 1000),
-        _ when NoiseSource.All.Any(source => path == $"noise.{source.Name}") =>
+        _ when NoiseSource.All.Concat(MeasurableSource.All).Any(source => path == $"noise.{source.Name}") =>
             AnyOf(OneOf("none"), Section("noise.<source>", isChange)),
         _ when path.StartsWith("factors.") && !path.StartsWith("factors.holes") => Factor(path["factors.".Length..], isChange),
         _ when StudyKeys.All.Any(section => section.Path == path) => Section(path, isChange),
@@ -170,9 +171,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
     /// <summary>What a choice of a line's option may change.</summary>
     private JsonObject ProductLineChoice()
     {
-        var properties = new JsonObject();
-        foreach (var key in new[] { "machine", "wing", "mission", "strength", "limits" })
-            properties[key] = Described(key, isChange: true);
+        var properties = new JsonObject(new[] { "machine", "wing", "mission", "strength", "limits" }
+            .Select(key => KeyValuePair.Create(key, (JsonNode?)Described(key, isChange: true))));
         return new JsonObject { ["type"] = "object", ["properties"] = properties, ["additionalProperties"] = false, ["minProperties"] = 1 };
     }
 

@@ -15,6 +15,9 @@ public sealed record NoiseSetting(
     /// <summary>Cases of a response over cases.</summary>
     public int Cases { get; init; } = 256;
 
+    /// <summary>Those that the study takes as exact in so many words.</summary>
+    public IReadOnlyList<NoiseSource> Exact { get; init; } = [];
+
     /// <summary>Of their sample.</summary>
     public uint Seed { get; init; } = 1;
 

@@ -16,12 +16,10 @@ public sealed class NoiseSource
         "seat_right", "the pilot's seat, sideways", NoiseUnit.Length, sides,
         "the pilot sits to one side, to the right +", new Spread.Normal(0.010), Practice,
         (state, d) => state.With(item => item.IsBody, item => Moved(item, 0, d)));
-
     public static readonly NoiseSource SeatForward = new(
         "seat_forward", "the pilot's seat, forward and back", NoiseUnit.Length, ("forward", "back"),
         "the pilot sits further forward +", new Spread.Normal(0.015), Practice,
         (state, d) => state.With(item => item.IsBody, item => Moved(item, d, 0)));
-
     public static readonly NoiseSource FrameRight = new(
         "frame_right", "the frame's centre of gravity", NoiseUnit.Length, sides,
         "centre of gravity of frame, engine and fuel, to the right +", new Spread.Normal(0.005), Practice,
@@ -132,16 +130,18 @@ public sealed class NoiseSource
 
     private readonly Func<NoiseCase, double, NoiseCase> change;
 
-    private NoiseSource(
+    /// <summary>A row; one that is not usual counts as exact until a study gives it a spread.</summary>
+    internal NoiseSource(
         string name, string title, NoiseUnit unit, (string More, string Less) ways, string meaning, Spread usual, string source,
-        Func<NoiseCase, double, NoiseCase> change)
+        Func<NoiseCase, double, NoiseCase> change, bool isUsual = true)
     {
         (Name, Title, Unit, Meaning, Usual, Source, this.change) = (name, title, unit, meaning, usual, source, change);
         (More, Less) = ways;
-        rows.Add(this);
+        if (isUsual)
+            rows.Add(this);
     }
 
-    /// <summary>All of them, in the order of the table in docs/noise.md.</summary>
+    /// <summary>Those that are uncertain in a study that says nothing of them, in the order of the table in docs/noise.md.</summary>
     public static IReadOnlyList<NoiseSource> All => rows;
 
     /// <summary>True when it changes how the frame is built, and nothing of machine, wing or mission.</summary>

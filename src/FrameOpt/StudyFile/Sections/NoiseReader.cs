@@ -14,7 +14,7 @@ internal static class NoiseReader
     /// <summary>The keys of the section: every source, and the correlations.</summary>
     public static SectionKeys Keys { get; } = new("noise",
     [
-        .. NoiseSource.All.Select(source => Key.Optional(source.Name, $"{{ normal: {Example(source)} }}",
+        .. NoiseSource.All.Concat(MeasurableSource.All).Select(source => Key.Optional(source.Name, $"{{ normal: {Example(source)} }}",
             "none, or one of normal, uniform, triangle and table")),
         Key.Optional("cases", "256", "cases of a response over cases, a power of two"), Key.Optional("seed", "1"),
         Key.Optional(Correlations, "[[seat_right, frame_right, 0.5]]", "a list of pairs, each with its rank correlation"),
@@ -41,11 +41,16 @@ internal static class NoiseReader
             return NoiseSetting.None;
         if (study.Child("noise", Keys) is not { } noise)
             return NoiseSetting.None;
-        var sources = NoiseSource.All.Select(source => (source, Spread: SpreadOf(noise, source)))
+        var known = NoiseSource.All.Concat(MeasurableSource.All.Where(source => noise.Has(source.Name))).ToList();
+        var sources = known.Select(source => (source, Spread: SpreadOf(noise, source)))
             .Where(pair => pair.Spread is not null).Select(pair => (pair.source, pair.Spread!)).ToList();
         var setting = new NoiseSetting(sources, [.. noise.List(Correlations).Select(item => Correlation(noise, item, sources))
             .OfType<RankCorrelation>()])
-        { Cases = Cases(noise), Seed = (uint)noise.Integer("seed", 1, 0, int.MaxValue) };
+        {
+            Cases = Cases(noise),
+            Seed = (uint)noise.Integer("seed", 1, 0, int.MaxValue),
+            Exact = [.. known.Except(sources.Select(pair => pair.source))],
+        };
         CheckTogether(noise, setting);
         return setting;
     }

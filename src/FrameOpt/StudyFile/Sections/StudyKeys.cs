@@ -32,6 +32,7 @@ internal static class StudyKeys
         Optional("strength", "{ limit_load_factor: 6, overhang: 120 mm }"),
         Optional("balanced_band", "{ phase: cruise, within: 5 N·m }"),
         Ready("noise", "none") with { IsRequired = false },
+        Optional("origins", "{ wing: { polar: guess } }", "groups and keys again, each figure with measured, maker or guess"),
         Ready("plan", "{ kind: central composite, centre_runs: 3 }") with { IsRequired = false },
         Optional("line", "{ variants: 3, customers: customers.csv }"),
         Optional("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }",

@@ -1,0 +1,24 @@
+namespace FrameOpt.Forms;
+
+/// <summary>The cells of a form as they stand in a file.</summary>
+/// <param name="File">Its name.</param>
+/// <param name="IsText">True for a text file, whose cells are named by line and column.</param>
+/// <param name="Sheets">Each with its rows from the first on; a row may be shorter than another.</param>
+public sealed record FilledForm(string File, bool IsText, IReadOnlyList<FilledSheet> Sheets);
+
+/// <summary>A sheet of cells.</summary>
+/// <param name="Name">Of the sheet.</param>
+/// <param name="FirstLine">Number of its first row in the file, from 1.</param>
+/// <param name="Rows">Cells as text; numbers with a decimal point.</param>
+public sealed record FilledSheet(string Name, int FirstLine, IReadOnlyList<IReadOnlyList<string>> Rows)
+{
+    /// <summary>A cell, empty beyond the end of its row.</summary>
+    public string Cell(int row, int column) => column < Rows[row].Count ? Rows[row][column].Trim() : "";
+
+    /// <summary>Where a cell stands, in words: "measurements.xlsx, Flight!D9".</summary>
+    internal string Place(FilledForm form, int row, int column) => form.IsText
+        ? FormattableString.Invariant($"{form.File} line {FirstLine + row}, {Name} {Letter(column)}")
+        : FormattableString.Invariant($"{form.File}, {Name}!{Letter(column)}{FirstLine + row}");
+
+    private static char Letter(int column) => (char)('A' + Math.Min(column, 25));
+}
