@@ -11,8 +11,8 @@ namespace FrameOpt.Reports.Drafting;
 /// <param name="Geometry">The frame.</param>
 internal sealed record DrawnDesign(RunReport Report, FrameGeometry Geometry)
 {
-    /// <summary>Every hole of the bar, each side from the plane of symmetry outwards; null where the study knows none.</summary>
-    public BarHoles? Holes { get; init; }
+    /// <summary>Every hole of the bar; null where the study knows none.</summary>
+    public HolePattern? Holes { get; init; } = Report.Result.Study.Holes;
 
     /// <summary>The best compromise of a run; null when it has none, for then there is nothing to drill.</summary>
     public static DrawnDesign? Of(RunReport report) => report.Result.Chosen is { } chosen ? new DrawnDesign(report, chosen.Geometry) : null;
@@ -28,18 +28,21 @@ internal sealed record DrawnDesign(RunReport Report, FrameGeometry Geometry)
         new("RIGHT", 1, DrillingDimensions.RightMetres(Geometry), Geometry.RightHeightMetres),
     ];
 
-    /// <summary>The holes of the bar that are not the hang points, to the right of the plane of symmetry, m.</summary>
+    /// <summary>The holes of the bar that are not the hang points, to the right of the plane of symmetry, m. Where the study does not say
+    /// which are drilled, all of them are taken to be.</summary>
     public IReadOnlyList<(double RightMetres, double UpMetres, bool IsDrilled)> OtherHoles => Holes is null ? [] :
     [
-        .. HangPoints.SelectMany(point => (point.Side < 0 ? Holes.Left : Holes.Right)
-            .Select(hole => (Right: point.Side * hole.OutwardMetres, hole.IsDrilled))
-            .Where(hole => Math.Abs(hole.Right - point.RightMetres) > SameHole)
-            .Select(hole => (hole.Right, point.UpMetres, hole.IsDrilled))),
+        .. HangPoints.SelectMany(point => Row(point).Places.Index().Where(hole => hole.Index != IndexOf(point)).Select(hole =>
+            (point.Side * hole.Item, point.UpMetres, Row(point).Drilled is null || Row(point).IsDrilled(hole.Index)))),
     ];
 
-    /// <summary>True when the bar has the hole of a hang point already.</summary>
-    public bool IsDrilled(HangPoint point) => Holes is not null && (point.Side < 0 ? Holes.Left : Holes.Right)
-        .Any(hole => hole.IsDrilled && Math.Abs(point.Side * hole.OutwardMetres - point.RightMetres) <= SameHole);
+    /// <summary>True when the hole of a hang point is there already, false when it is new; null when the study says neither.</summary>
+    public bool? IsDrilled(HangPoint point) => Holes is null || Row(point).Drilled is null ? null
+        : IndexOf(point) is { } hole && Row(point).IsDrilled(hole);
+
+    private HoleRow Row(HangPoint point) => point.Side < 0 ? Holes!.Left : Holes!.Right;
+
+    private int? IndexOf(HangPoint point) => Row(point).IndexOf(point.Side * point.RightMetres);
 
     /// <summary>"The propeller turns clockwise ...: its reaction pushes the left side down."</summary>
     public string RotationLine => $"propeller turns {StudyText.RotationText(Machine.Propeller.Rotation)} seen from behind; "
@@ -73,9 +76,6 @@ internal sealed record DrawnDesign(RunReport Report, FrameGeometry Geometry)
         return steers == "straight" ? $"without offset it hardly pulls in {TextTruncation.Truncate(phase.Phase.Name, 20)}"
             : $"pulls {steers} without offset ({TextTruncation.Truncate(phase.Phase.Name, 20)})";
     }
-
-    /// <summary>Two holes closer than this are one, m.</summary>
-    private const double SameHole = 5e-6;
 }
 
 /// <summary>Where a riser hangs.</summary>
@@ -88,13 +88,3 @@ internal sealed record HangPoint(string Name, int Side, double RightMetres, doub
     /// <summary>"207 mm to the left".</summary>
     public string Distance => $"{Sheet.Length(RightMetres)} to the {SideText.Side(RightMetres)}";
 }
-
-/// <summary>The holes of a bar.</summary>
-/// <param name="Left">On the pilot's left.</param>
-/// <param name="Right">On the pilot's right.</param>
-internal sealed record BarHoles(IReadOnlyList<BarHole> Left, IReadOnlyList<BarHole> Right);
-
-/// <summary>A hole of a bar.</summary>
-/// <param name="OutwardMetres">From the plane of symmetry towards its own side.</param>
-/// <param name="IsDrilled">True for one that is there, false for one that may be drilled.</param>
-internal sealed record BarHole(double OutwardMetres, bool IsDrilled);

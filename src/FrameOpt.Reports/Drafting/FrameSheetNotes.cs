@@ -44,7 +44,7 @@ internal static class FrameSheetNotes
     /// <summary>"hang point: drill" or "hang point: is there already", with its place.</summary>
     public static string HangPointLine(DrawnDesign design, HangPoint point) =>
         $"{point.Name} hang point: {point.Distance}, {Sheet.Length(point.UpMetres)} {(point.UpMetres < 0 ? "below" : "above")} the datum"
-            + (design.Holes is null ? "." : design.IsDrilled(point) ? " (the hole is there already)." : " (a new hole).");
+            + (design.IsDrilled(point) switch { null => ".", true => " (the hole is there already).", false => " (a new hole)." });
 
     private static IEnumerable<(string Title, IEnumerable<string> Lines)> Parts(DrawnDesign design, CentreRange range)
     {

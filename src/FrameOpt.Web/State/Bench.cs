@@ -27,8 +27,11 @@ public sealed class Bench(Session session)
     }
 
     /// <summary>Puts an input where it is wanted, or as near as can be built; kept at once unless it is being dragged.</summary>
-    public void Put(GeometryInput input, double si, bool isDragged = false) =>
-        session.Look(session.Hand.With(input, Snapped(input, si)), isDragged);
+    public void Put(GeometryInput input, double si, bool isDragged = false)
+    {
+        var moved = session.Hand.With(input, Snapped(input, si));
+        session.Look(HolePattern.Decides(input) && session.Study!.Holes is { } holes ? holes.Nearest(moved) : moved, isDragged);
+    }
 
     /// <summary>Keeps the design.</summary>
     public void Release() => session.Look(session.Hand);

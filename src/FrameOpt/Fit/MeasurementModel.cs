@@ -2,6 +2,7 @@ using FrameOpt.Model;
 using FrameOpt.Model.Balance;
 using FrameOpt.Model.Mission;
 using FrameOpt.Model.Propulsion;
+using FrameOpt.Numerics;
 using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Fit;
@@ -30,9 +31,9 @@ public static class MeasurementModel
                 var n = bench.PropellerRpm / 60;
                 var (curve, diameter) = (machine.Propeller.Curve, machine.Propeller.DiameterMetres);
                 var thrust = PropellerLoads.ThrustOf(
-                    curve.ThrustCoefficient(curve.SmallestAdvanceRatio), bench.Density, n, Math.Pow(diameter, 4));
+                    curve.ThrustCoefficient(curve.SmallestAdvanceRatio), bench.Density, n, Elementary.Pow(diameter, 4));
                 var torque = PropellerLoads.TorqueOf(
-                    curve.PowerCoefficient(curve.SmallestAdvanceRatio), bench.Density, n, Math.Pow(diameter, 5));
+                    curve.PowerCoefficient(curve.SmallestAdvanceRatio), bench.Density, n, Elementary.Pow(diameter, 5));
                 return [.. kinds.Select(kind => kind == ReadingKind.Thrust ? thrust : torque)];
             case MeasuredRun.Hang hang:
                 var straps = (hang.IsChangedOver ? -1 : 1) * state.CheckStrapsMetres;

@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
+using FrameOpt.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Fit;
@@ -52,7 +53,7 @@ public sealed record NextMeasurements(
         double Deviation(Matrix<double> known) => Math.Sqrt(slope * known * slope);
         var before = Math.Sqrt(slope.Select((by, i) => Math.Pow(by * fit.Numbers[i].Before.StandardDeviation, 2)).Sum());
         var deciding = DecidingNumbers(slope, covariance);
-        double Volume(Matrix<double> known) => Math.Log(Matrix<double>.Build.Dense(deciding.Count, deciding.Count,
+        double Volume(Matrix<double> known) => Elementary.Log(Matrix<double>.Build.Dense(deciding.Count, deciding.Count,
             (i, j) => known[deciding[i], deciding[j]]).Determinant());
         var best = candidates.Where(run => IsSafe(run, fit.State, fit.Study.Machine.Pilot.LeanMetres)).Select(run =>
         {

@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Fit;
@@ -24,7 +25,7 @@ internal static class NoiseBeliefs
         {
             var (i, j) = (all.IndexOf(pair.First), all.IndexOf(pair.Second));
             if (i >= 0 && j >= 0)
-                together[i, j] = together[j, i] = 2 * Math.Sin(Math.PI / 6 * pair.Rank);
+                together[i, j] = together[j, i] = 2 * Elementary.Sin(Math.PI / 6 * pair.Rank);
         }
 
         return together;
@@ -35,6 +36,6 @@ internal static class NoiseBeliefs
     [
         .. from i in Enumerable.Range(0, sources.Count)
            from j in Enumerable.Range(i + 1, sources.Count - i - 1)
-           select new RankCorrelation(sources[i], sources[j], 6 / Math.PI * Math.Asin(Math.Clamp(correlation(i, j), -1, 1) / 2)),
+           select new RankCorrelation(sources[i], sources[j], 6 / Math.PI * Elementary.Asin(Math.Clamp(correlation(i, j), -1, 1) / 2)),
     ];
 }

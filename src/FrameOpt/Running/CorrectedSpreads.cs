@@ -1,6 +1,7 @@
 using System.Globalization;
 using FrameOpt.Model;
 using FrameOpt.Model.Balance;
+using FrameOpt.Numerics;
 using FrameOpt.Studies;
 using FrameOpt.Studies.Noise;
 
@@ -59,8 +60,8 @@ internal static class CorrectedSpreads
             // In equal ratios from soft to stiff: a ratio is so much of the way, half of which lies on either side on average.
             var before = RiserStiffness.RollMetres(study.Wing, spacingMetres);
             var ratio = off < 0 ? before / RiserCoupling.Soft.LengthMetres : RiserCoupling.Stiff.LengthMetres / before;
-            var now = Math.Log(RiserCoupling.Stiff.LengthMetres / RiserCoupling.Soft.LengthMetres) / 2;
-            return size * Math.Log(ratio) / now;
+            var now = Elementary.Log(RiserCoupling.Stiff.LengthMetres / RiserCoupling.Soft.LengthMetres) / 2;
+            return size * Elementary.Log(ratio) / now;
         }
 
         return (study.Wing.YawLeverage, wing.YawLeverage) switch

@@ -26,8 +26,12 @@ internal sealed record TemplatePlane(
         return new TemplatePlane(
             [.. design.HangPoints.Select(point => new TemplatePoint(
                 point.Name, point.Side, 1000 * point.RightMetres, 1000 * (point.UpMetres - middle),
-                $"{point.Distance} of the plane of symmetry", design.Holes is null ? "drill centre"
-                    : design.IsDrilled(point) ? "the hole is there already" : "drill centre, a new hole"))],
+                $"{point.Distance} of the plane of symmetry", design.IsDrilled(point) switch
+                {
+                    null => "drill centre",
+                    true => "the hole is there already",
+                    false => "drill centre, a new hole",
+                }))],
             [.. design.OtherHoles.Select(hole => (1000 * hole.RightMetres, 1000 * (hole.UpMetres - middle), hole.IsDrilled))],
             IsMirrored: false);
     }

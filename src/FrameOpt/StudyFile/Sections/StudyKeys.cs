@@ -116,10 +116,8 @@ internal static class StudyKeys
 
     public static readonly SectionKeys Factors = new("factors", [.. FactorCatalogue.All.Select(input => (input.ExampleRange is { } range
         ? Ready(input.Name, range) with { IsRequired = input.IsRequired }
-        : new Key(input.Name, input.Example, input.IsRequired)
-        {
-            Wanted = "from, to and step under it, or one value, each with its unit",
-        }) with { StandIn = HolePattern.Decides(input) ? HoleReader.InFactors.Name : null }), HoleReader.InFactors]);
+        : new Key(input.Name, input.Example, input.IsRequired) { Wanted = "from, to and step under it, or one value, each with its unit" })
+        with { StandIn = HolePattern.Decides(input) ? HoleReader.InFactors.Name : null }), HoleReader.InFactors]);
 
     public static readonly SectionKeys Factor = new("factors.<factor>",
         Optional("from", "380 mm", WithUnit), Optional("to", "480 mm", WithUnit), Optional("step", "5 mm", WithUnit),

@@ -3,6 +3,7 @@ using FrameOpt.Model;
 using FrameOpt.Reports.Drafting;
 using FrameOpt.Reports.Drafting.Template;
 using FrameOpt.Reports.Files;
+using FrameOpt.Studies;
 using FrameOpt.Tests.Model;
 
 namespace FrameOpt.Tests.Reports.Drafting;
@@ -28,10 +29,11 @@ public class SheetTests
                     Propeller = WorkedMachine.Machine.Propeller with { DiameterMetres = diameter, Rotation = rotation },
                     Datum = isLong ? string.Join(' ', Enumerable.Repeat("the rear edge of the seat board", 9)) : "",
                 };
-                IReadOnlyList<BarHole> bar = [.. Enumerable.Range(0, holes).Select(i => new BarHole(0.12 + 0.02 * i, i % 2 == 0))];
+                IReadOnlyList<double> places = [.. Enumerable.Range(0, holes).Select(i => 0.12 + 0.02 * i)];
+                var bar = new HoleRow(places, [.. places.Where((_, i) => i % 2 == 0)]);
                 var design = DrawnDesigns.Of(geometry, machine, isLong ? new string('W', 300) : "Frame") with
                 {
-                    Holes = holes == 0 ? null : new BarHoles(bar, bar),
+                    Holes = holes == 0 ? null : new HolePattern(bar, bar, new DisplayUnit("mm", 0.001)),
                 };
                 AssertReadable(FrameSheet.Of(design));
                 // A template has ten sheets and more: those of every fifth design are enough.
@@ -83,7 +85,8 @@ public class SheetTests
         // The right hang point lies on the drilled hole at 245 mm, the left one on a planned one at 195 mm.
         var design = DrawnDesigns.Worked with
         {
-            Holes = new BarHoles([new(0.175, true), new(0.195, false)], [new(0.225, false), new(0.245, true)]),
+            Holes = new HolePattern(
+                new HoleRow([0.175, 0.195], [0.175]), new HoleRow([0.225, 0.245], [0.245]), new DisplayUnit("mm", 0.001)),
         };
         var words = string.Join('\n', Words(FrameSheet.Of(design)));
         Assert.Contains("(a new hole).", words.ReplaceLineEndings(" "));
