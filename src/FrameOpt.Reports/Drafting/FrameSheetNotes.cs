@@ -29,11 +29,12 @@ internal static class FrameSheetNotes
             [.. Parts(design, extent.Centre).Select(part => (part.Title, part.Lines.ToList()))];
         double Height(double letters) => parts.Sum(part => TitleStep(letters) + PartGap + part.Lines.Sum(line =>
             1.7 * letters * SheetFont.Wrap(line, letters, room).Count + LineGap));
-        double[] sizes = [2.5, 1.8];
-        var (y, letters) = (corner.Y, sizes.FirstOrDefault(size => corner.Y - Height(size) >= bottom, sizes[^1]));
+        // Below the last line there is the step to a next one, which is not needed.
+        bool Fits(double size) => corner.Y - Height(size) + 1.7 * size + PartGap >= bottom;
+        var (y, letters) = (corner.Y, Fits(2.5) ? 2.5 : 1.8);
         foreach (var (title, lines) in parts)
         {
-            sheet.Text(corner.X, y, 1.4 * letters, title);
+            sheet.Text(corner.X, y, letters > 2 ? 3.5 : 2.5, title);
             y -= TitleStep(letters);
             foreach (var line in lines)
                 y = sheet.Paragraph(corner.X, y, letters, line, room) - LineGap;

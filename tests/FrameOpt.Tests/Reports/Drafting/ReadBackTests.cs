@@ -99,7 +99,9 @@ public class ReadBackTests
         // 612.34 mm apart, 31.17 mm to the left, the right hang point 90 mm higher: two rows of sheets are needed.
         var design = DrawnDesigns.Of(ReportFixture.WorkedGeometry with
         {
-            SpacingMetres = 0.61234, OffsetMetres = -0.03117, HangHeightDifferenceMetres = 0.09,
+            SpacingMetres = 0.61234,
+            OffsetMetres = -0.03117,
+            HangHeightDifferenceMetres = 0.09,
         });
         var windows = Template(design, "A4").Where(IsTile).Where(sheet => sheet.Words.Contains("SEEN FROM BEHIND")).ToList();
         var row = windows.Count / 2;
