@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Reports.Drafting;
 
 /// <summary>Marks that several views share.</summary>
@@ -23,7 +25,7 @@ internal static class FrameMarks
     /// <param name="length">mm.</param>
     public static void Thrust(SheetBuilder sheet, (double X, double Y) hub, double radians, double length)
     {
-        var (sin, cos) = Math.SinCos(radians);
+        var (sin, cos) = Elementary.SinCos(radians);
         sheet.Line(Pen.Centre, hub.X - 8 * cos, hub.Y - 8 * sin, hub.X + (length + 8) * cos, hub.Y + (length + 8) * sin);
         sheet.Line(Pen.Outline, hub.X, hub.Y, hub.X + (length - 4) * cos, hub.Y + (length - 4) * sin);
         sheet.Arrow(hub.X + length * cos, hub.Y + length * sin, radians, 5);
@@ -32,7 +34,7 @@ internal static class FrameMarks
     /// <summary>The propeller seen along its disc, square to the thrust line.</summary>
     public static void Blade(SheetBuilder sheet, (double X, double Y) hub, double radians, double radius)
     {
-        var (sin, cos) = Math.SinCos(radians);
+        var (sin, cos) = Elementary.SinCos(radians);
         sheet.Line(Pen.Moving, hub.X + radius * sin, hub.Y - radius * cos, hub.X - radius * sin, hub.Y + radius * cos);
         sheet.Circle(Pen.Outline, hub.X, hub.Y, 1.5);
     }

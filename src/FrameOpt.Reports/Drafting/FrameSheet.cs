@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Text;
 
 namespace FrameOpt.Reports.Drafting;
@@ -106,7 +107,7 @@ internal sealed record FrameExtent(
     {
         var (geometry, centre) = (design.Geometry, CentreRange.Of(design.Report.Result));
         var radius = design.Machine.Propeller.DiameterMetres / 2;
-        var lean = radius * Math.Max(Math.Abs(Math.Sin(geometry.AngleRadians)), Math.Abs(Math.Sin(geometry.TiltRadians)));
+        var lean = radius * Math.Max(Math.Abs(Elementary.Sin(geometry.AngleRadians)), Math.Abs(Elementary.Sin(geometry.TiltRadians)));
         double[] aside = [Math.Abs(geometry.HubRightMetres) + radius, .. design.HangPoints.Select(point => Math.Abs(point.RightMetres)),
             .. design.OtherHoles.Select(hole => Math.Abs(hole.RightMetres)),
             Math.Abs(centre.Low.RightMetres), Math.Abs(centre.High.RightMetres)];

@@ -1,4 +1,5 @@
 using FrameOpt.Model;
+using FrameOpt.Numerics;
 
 namespace FrameOpt.Reports.Drafting;
 
@@ -41,7 +42,7 @@ internal static class RearElevation
         sheet.Label(x, y, 3, 2.5, "hub");
         var side = propeller.Rotation == Rotation.Clockwise ? 1 : -1;
         var arc = Enumerable.Range(-8, 17).Select(part => side * part * Math.PI / 48)
-            .Select(angle => (x + (radius - 4) * Math.Sin(angle), y + (radius - 4) * Math.Cos(angle))).ToList();
+            .Select(angle => (x + (radius - 4) * Elementary.Sin(angle), y + (radius - 4) * Elementary.Cos(angle))).ToList();
         sheet.Path(Pen.Outline, arc);
         sheet.Arrow(arc[^1].Item1, arc[^1].Item2, side > 0 ? -Math.PI / 6 : -Math.PI * 5 / 6, 4);
         var down = x - side * (radius + 4);

@@ -1,3 +1,4 @@
+using FrameOpt.Numerics;
 using FrameOpt.Reports.Graphics;
 
 namespace FrameOpt.Reports.Drafting;
@@ -41,8 +42,8 @@ internal sealed class SheetBuilder(string title, double width, double height)
         marks.Add(new Mark.Circle(pen, x, y, radius, isFilled));
         for (var part = 0; part < PartsOfCircle; part++)
         {
-            var ((sin1, cos1), (sin2, cos2)) = (Math.SinCos(2 * Math.PI * part / PartsOfCircle),
-                Math.SinCos(2 * Math.PI * (part + 1) / PartsOfCircle));
+            var ((sin1, cos1), (sin2, cos2)) = (Elementary.SinCos(2 * Math.PI * part / PartsOfCircle),
+                Elementary.SinCos(2 * Math.PI * (part + 1) / PartsOfCircle));
             lines.Add((x + radius * cos1, y + radius * sin1, x + radius * cos2, y + radius * sin2));
         }
     }
@@ -61,7 +62,7 @@ internal sealed class SheetBuilder(string title, double width, double height)
     /// <param name="length">mm.</param>
     public void Arrow(double x, double y, double radians, double length = 3)
     {
-        var (sin, cos) = Math.SinCos(radians);
+        var (sin, cos) = Elementary.SinCos(radians);
         (double, double) Corner(double side) =>
             (x - length * cos - side * sin * length / 6, y - length * sin + side * cos * length / 6);
         Path(Pen.Fine, [(x, y), Corner(1), Corner(-1)], isFilled: true);

@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Reports.Drafting;
 
 /// <summary>The frame seen from the pilot's right: heights and distances from the datum, thrust line with its tilt.</summary>
@@ -34,6 +36,7 @@ internal static class SideElevation
             : $"thrust line, {Sheet.Angle(geometry.TiltRadians)} {(geometry.TiltRadians > 0 ? "upward" : "downward")}");
         sheet.Label(hang.X, hang.Y, 3, 2.5, "hang points");
         sheet.Label(view.X(0), view.Y(0), 3, 2.5, "datum");
-        sheet.Label(hub.X - radius * Math.Sin(geometry.TiltRadians), hub.Y + radius * Math.Cos(geometry.TiltRadians), 2, 2.5, "propeller");
+        sheet.Label(
+            hub.X - radius * Elementary.Sin(geometry.TiltRadians), hub.Y + radius * Elementary.Cos(geometry.TiltRadians), 2, 2.5, "propeller");
     }
 }

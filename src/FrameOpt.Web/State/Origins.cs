@@ -7,10 +7,10 @@ namespace FrameOpt.Web.State;
 /// it.</summary>
 public static class Origins
 {
-    private static readonly string unknown = FigureOrigin.Words[^1];
+    private static readonly string unknown = FigureOrigin.Names[^1];
 
     /// <summary>The words for it, in order of trust; the first says nothing.</summary>
-    public static IReadOnlyList<string> All { get; } = ["", .. FigureOrigin.Words.Where(word => word != unknown)];
+    public static IReadOnlyList<string> All { get; } = ["", .. FigureOrigin.Names.Where(word => word != unknown)];
 
     /// <summary>The word for a place; empty where nothing is said.</summary>
     /// <param name="text">Of the study.</param>

@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
-using FrameOpt.Numerics;
 using FrameOpt.Studies;
 using FrameOpt.Studies.Noise;
 

@@ -6,7 +6,7 @@ namespace FrameOpt.Studies;
 
 /// <summary>Where a figure of machine or wing comes from, as the study says.</summary>
 /// <param name="Path">Of the figure, or of a group of them: "machine.pilot.drag_area", "wing.polar".</param>
-/// <param name="Word">One of <see cref="Words"/>.</param>
+/// <param name="Word">One of <see cref="Names"/>.</param>
 public sealed record FigureOrigin(string Path, string Word)
 {
     /// <summary>Measured by the builder.</summary>
@@ -40,7 +40,7 @@ public sealed record FigureOrigin(string Path, string Word)
     ];
 
     /// <summary>The words for it, in order of trust; the last says nothing.</summary>
-    public static IReadOnlyList<string> Words { get; } = [Measured, "maker", Guess, "unknown"];
+    public static IReadOnlyList<string> Names { get; } = [Measured, "maker", Guess, "unknown"];
 
     /// <summary>True when an uncertain number of the study is this figure, or one of the group.</summary>
     /// <param name="source">The uncertain number.</param>

@@ -36,11 +36,11 @@ internal static class OriginReader
                 foreach (var inner in map.Entries)
                     Read(inner, Child(marked, inner.Key.Text), $"{path}.{inner.Key.Text}", diagnostics, marks);
                 break;
-            case Node.Scalar { Text: var word } when FigureOrigin.Words.Contains(word):
+            case Node.Scalar { Text: var word } when FigureOrigin.Names.Contains(word):
                 marks.Add(new FigureOrigin(path, word));
                 break;
             default:
-                diagnostics.Add(entry.Value, $"{Key}.{path} is none of {string.Join(", ", FigureOrigin.Words)}.", "Write one of them.");
+                diagnostics.Add(entry.Value, $"{Key}.{path} is none of {string.Join(", ", FigureOrigin.Names)}.", "Write one of them.");
                 break;
         }
     }
