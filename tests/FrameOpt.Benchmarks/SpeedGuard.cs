@@ -53,7 +53,7 @@ public static class SpeedGuard
         var (sort, ranks) = (new NonDominatedSort(), new int[20_000]);
         var sphere = Front(FrontSamples.Shell(4, 20_000));
         var bands = new BalancedBands(model, 0);
-        yield return ("model over a grid of a million designs", 2.0, () =>
+        yield return ("model over a grid of a million designs", 3.6, () =>
         {
             foreach (var _ in new ExhaustiveSearch().Run(problem, threads: 1))
             {
