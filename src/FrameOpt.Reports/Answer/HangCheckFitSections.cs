@@ -92,10 +92,14 @@ public static class HangCheckFitSections
             yield break;
         }
 
+        var geometry = hole.Design.Geometry;
+        var best = hole.Holes is { } holes
+            ? $"pair of holes is now: {DrillingDimensions.Sentence(geometry, holes.Unit)} "
+                + string.Join(' ', HoleText.Sentences(holes, geometry))
+            : $"of the study is now: {GeometryText.Value(offset, geometry.OffsetMetres)}.";
         yield return $"Lateral offset as {frame}: {GeometryText.Value(offset, offset.LevelsSi[0])}. With everything else as {frame}, "
-            + "the best of "
-            + $"the study is now: {GeometryText.Value(offset, hole.Design.Geometry.OffsetMetres)}."
-            + (hole.MeetsLimits ? "" : " IT VIOLATES A LIMIT, as every other offset does; it comes nearest to meeting them all.");
+            + $"the best {best}"
+            + (hole.MeetsLimits ? "" : " IT VIOLATES A LIMIT, as every other choice does; it comes nearest to meeting them all.");
     }
 
     private static string Sideways(double metres) => Math.Abs(metres) < 5e-5 ? "in the plane of symmetry"

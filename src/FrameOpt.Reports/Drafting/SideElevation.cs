@@ -37,6 +37,7 @@ internal static class SideElevation
         sheet.Label(hang.X, hang.Y, 3, 2.5, "hang points");
         sheet.Label(view.X(0), view.Y(0), 3, 2.5, "datum");
         sheet.Label(
-            hub.X - radius * Elementary.Sin(geometry.TiltRadians), hub.Y + radius * Elementary.Cos(geometry.TiltRadians), 2, 2.5, "propeller");
+            hub.X - radius * Elementary.Sin(geometry.TiltRadians), hub.Y + radius * Elementary.Cos(geometry.TiltRadians), 2, 2.5,
+            "propeller");
     }
 }

@@ -9,6 +9,9 @@ namespace FrameOpt.Running;
 /// <param name="MeetsLimits">False when no offset does; then it is the one that comes nearest.</param>
 public sealed record HoleForFrame(DesignEvaluation Design, bool MeetsLimits)
 {
+    /// <summary>The holes it was chosen from; null where any offset of the study may be drilled.</summary>
+    public HolePattern? Holes { get; private init; }
+
     /// <summary>The best of a study's offsets or pairs of holes, everything else as hung; null when the study sweeps none, or when none
     /// flies every phase.</summary>
     /// <param name="study">With the machine as measured.</param>
@@ -27,8 +30,10 @@ public sealed record HoleForFrame(DesignEvaluation Design, bool MeetsLimits)
         {
         }
 
-        return search.RankedFront() is [var best, ..] ? new HoleForFrame(search.Mission.Evaluate(best.Geometry), true)
-            : search.Counts.NearestMiss < 0 ? null
-            : new HoleForFrame(search.Mission.Evaluate(search.Geometry(search.Counts.NearestMiss)), false);
+        return search.RankedFront() is [var best, ..] ? Found(best.Geometry, meetsLimits: true)
+            : search.Counts.NearestMiss < 0 ? null : Found(search.Geometry(search.Counts.NearestMiss), meetsLimits: false);
+
+        HoleForFrame Found(FrameGeometry geometry, bool meetsLimits) =>
+            new(search.Mission.Evaluate(geometry), meetsLimits) { Holes = study.Holes };
     }
 }
