@@ -16,8 +16,22 @@ public sealed class Bench(Session session)
 
     /// <summary>Moves inputs by so much since <see cref="Grab"/>, m or rad.</summary>
     public void Drag(params (GeometryInput Input, double By)[] moves) =>
-        session.Look(moves.Aggregate(session.Hand, (design, move) =>
-            design.With(move.Input, Snapped(move.Input, from[move.Input] + move.By))), isDragged: true);
+        session.Look(moves.Aggregate(session.Hand, (design, move) => Moved(design, move.Input, from[move.Input] + move.By)),
+            isDragged: true);
+
+    /// <summary>Moves the hole of one side outwards since <see cref="Grab"/>: both sides alike, or from hole to hole where the study has
+    /// holes.</summary>
+    /// <param name="side">-1 for the pilot's left, 1 for the right.</param>
+    /// <param name="outward">m.</param>
+    public void DragHole(int side, double outward)
+    {
+        if (session.Study!.Holes is not { } holes)
+            Drag((GeometryInput.HangPointSpacing, 2 * outward));
+        else
+            session.Look(side < 0
+                ? HolePattern.Put(session.Hand, holes.Left.Nearest(from.LeftMetres + outward), session.Hand.RightMetres)
+                : HolePattern.Put(session.Hand, session.Hand.LeftMetres, holes.Right.Nearest(from.RightMetres + outward)), isDragged: true);
+    }
 
     /// <summary>Moves an input by steps.</summary>
     public void Step(GeometryInput input, int steps)
@@ -27,11 +41,22 @@ public sealed class Bench(Session session)
     }
 
     /// <summary>Puts an input where it is wanted, or as near as can be built; kept at once unless it is being dragged.</summary>
-    public void Put(GeometryInput input, double si, bool isDragged = false)
+    public void Put(GeometryInput input, double si, bool isDragged = false) =>
+        session.Look(Moved(session.Hand, input, si), isDragged);
+
+    private FrameGeometry Moved(FrameGeometry design, GeometryInput input, double si)
     {
-        var moved = session.Hand.With(input, Snapped(input, si));
-        session.Look(HolePattern.Decides(input) && session.Study!.Holes is { } holes ? holes.Nearest(moved) : moved, isDragged);
+        var moved = design.With(input, Snapped(input, si));
+        return HolePattern.Decides(input) && session.Study!.Holes is { } holes ? Pair(holes, moved, input) : moved;
     }
+
+    /// <summary>The pair of holes that comes nearest in the input that is moved, and of those the one that changes least else.</summary>
+    private static FrameGeometry Pair(HolePattern holes, FrameGeometry moved, GeometryInput input) =>
+        (from left in holes.Left.Places
+         from right in holes.Right.Places
+         select HolePattern.Put(moved, left, right))
+        .OrderBy(pair => Math.Round(Math.Abs(pair[input] - moved[input]), 9))
+        .ThenBy(pair => Math.Abs(pair.OffsetMetres - moved.OffsetMetres) + Math.Abs(pair.SpacingMetres - moved.SpacingMetres)).First();
 
     /// <summary>Keeps the design.</summary>
     public void Release() => session.Look(session.Hand);
