@@ -30,6 +30,14 @@ internal readonly record struct DoubleDouble(double Value, double Rest)
         return Ordered(product.Value, product.Rest + a.Value * b.Rest + a.Rest * b.Value);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static DoubleDouble operator /(in DoubleDouble a, in DoubleDouble b)
+    {
+        var near = a.Value / b.Value;
+        var left = a - near * b;
+        return Ordered(near, left.Value / b.Value);
+    }
+
     /// <summary>Times a power of two, which is exact.</summary>
     public DoubleDouble Scaled(double power) => new(Value * power, Rest * power);
 
