@@ -68,9 +68,9 @@ internal static class NewCommand
             return ExitCode.InvalidInput;
         }
 
-        if (from is not null && chosen != StudyTemplate.All[0])
+        if (from is not null && chosen != LittleStart.Template)
         {
-            terminal.Error.WriteLine($"--from goes with the template {StudyTemplate.All[0].Name}.");
+            terminal.Error.WriteLine($"--from goes with the template {LittleStart.Template.Name}.");
             return ExitCode.InvalidInput;
         }
 

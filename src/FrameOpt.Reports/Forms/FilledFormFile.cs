@@ -1,21 +1,20 @@
 using System.Globalization;
-using System.IO.Compression;
 using System.Xml;
-using System.Xml.Linq;
 using CsvHelper;
+using DocumentFormat.OpenXml;
+using DocumentFormat.OpenXml.Packaging;
+using DocumentFormat.OpenXml.Spreadsheet;
 using FrameOpt.Forms;
+using FrameOpt.Reports.Workbook.Cells;
 
 namespace FrameOpt.Reports.Forms;
 
 /// <summary>Reads the cells of a filled form, as any spreadsheet program saves them.</summary>
-/// <remarks>Source: ECMA-376, Office Open XML, part 1, SpreadsheetML; only the cells are read.</remarks>
 public static class FilledFormFile
 {
     private const long MaxBytes = 20_000_000;
     private const int MaxColumns = 60;
     private const int MaxRows = 2_000;
-    private static readonly XNamespace main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-    private static readonly XNamespace link = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
     /// <summary>The cells of a workbook or a CSV file; null, with why, when it is neither.</summary>
     /// <param name="path">Of the file.</param>
@@ -39,7 +38,7 @@ public static class FilledFormFile
             problem = $"It cannot be read: {failure.Message}";
         }
         catch (Exception failure) when (failure is InvalidDataException or XmlException or FormatException or ArgumentException
-            or InvalidOperationException or NullReferenceException)
+            or InvalidOperationException or OpenXmlPackageException)
         {
             problem = "It is neither a workbook (.xlsx) nor a CSV file: save the form as one of the two.";
         }
@@ -80,32 +79,29 @@ public static class FilledFormFile
 
     private static FilledForm OfWorkbook(string name, byte[] bytes)
     {
-        using var package = new ZipArchive(new MemoryStream(bytes), ZipArchiveMode.Read);
-        var shared = package.GetEntry("xl/sharedStrings.xml") is { } entry
-            ? Load(entry).Elements(main + "si").Select(item => string.Concat(item.Descendants(main + "t")
-                .Where(text => text.Parent!.Name != main + "rPh").Select(text => text.Value))).ToList() : [];
-        var targets = Load(package.GetEntry("xl/_rels/workbook.xml.rels")!).Elements()
-            .ToDictionary(relation => (string)relation.Attribute("Id")!, relation => (string)relation.Attribute("Target")!);
-        return new FilledForm(name, false, [.. Load(package.GetEntry("xl/workbook.xml")!).Descendants(main + "sheet").Select(sheet =>
-        {
-            var target = targets[(string)sheet.Attribute(link + "id")!];
-            var part = target.StartsWith('/') ? target[1..] : $"xl/{target}";
-            return new FilledSheet((string)sheet.Attribute("name")!, 1, Rows(Load(package.GetEntry(part)!), shared));
-        })]);
+        using var document = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
+        var book = document.WorkbookPart ?? throw new InvalidDataException();
+        var shared = book.SharedStringTablePart?.SharedStringTable.Elements<SharedStringItem>().Select(Words).ToList() ?? [];
+        return new FilledForm(name, false, [.. book.Workbook.Descendants<Sheet>().Select(sheet => sheet.Name!.Value!)
+            .Select(sheet => new FilledSheet(sheet, 1, Rows(CellWriter.Sheet(book, sheet), shared)))]);
     }
 
-    private static List<IReadOnlyList<string>> Rows(XElement sheet, List<string> shared)
+    /// <summary>The words of a text, without those that say how to pronounce it.</summary>
+    private static string Words(OpenXmlElement text) => string.Concat(text.Descendants<DocumentFormat.OpenXml.Spreadsheet.Text>()
+        .Where(part => part.Parent is not PhoneticRun).Select(part => part.Text));
+
+    private static List<IReadOnlyList<string>> Rows(WorksheetPart sheet, List<string> shared)
     {
         var rows = new List<IReadOnlyList<string>>();
-        foreach (var row in sheet.Descendants(main + "row").Take(MaxRows))
+        foreach (var row in sheet.Worksheet.Descendants<Row>().Take(MaxRows))
         {
-            var number = (int?)row.Attribute("r") ?? rows.Count + 1;
+            var number = row.RowIndex?.Value ?? (uint)rows.Count + 1;
             while (rows.Count < Math.Min(number - 1, MaxRows))
                 rows.Add([]);
             var cells = new List<string>();
-            foreach (var cell in row.Elements(main + "c"))
+            foreach (var cell in row.Elements<Cell>())
             {
-                var column = (string?)cell.Attribute("r") is { } reference ? Column(reference) : cells.Count;
+                var column = cell.CellReference?.Value is { } reference ? Column(reference) : cells.Count;
                 while (cells.Count < Math.Min(column, MaxColumns))
                     cells.Add("");
                 if (cells.Count < MaxColumns)
@@ -118,28 +114,20 @@ public static class FilledFormFile
         return rows;
     }
 
-    private static string Value(XElement cell, List<string> shared)
+    private static string Value(Cell cell, List<string> shared)
     {
-        var value = (string?)cell.Element(main + "v") ?? "";
-        return (string?)cell.Attribute("t") switch
-        {
-            "s" when value.Length > 0 => shared[int.Parse(value, CultureInfo.InvariantCulture)],
-            "s" => "",
-            "inlineStr" => string.Concat(cell.Descendants(main + "t").Select(text => text.Value)),
-            "b" => value == "1" ? "TRUE" : "FALSE",
-            "str" or "e" => value,
-            _ => double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
-                ? Math.Round(number, 9).ToString(CultureInfo.InvariantCulture) : value,
-        };
+        var value = cell.CellValue?.Text ?? "";
+        var kind = cell.DataType?.Value ?? CellValues.Number;
+        if (kind == CellValues.SharedString)
+            return value.Length > 0 ? shared[int.Parse(value, CultureInfo.InvariantCulture)] : "";
+        if (kind == CellValues.InlineString)
+            return Words(cell);
+        if (kind == CellValues.Boolean)
+            return value == "1" ? "TRUE" : "FALSE";
+        return kind == CellValues.Number && double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? Math.Round(number, 9).ToString(CultureInfo.InvariantCulture) : value;
     }
 
     private static int Column(string reference) =>
         reference.TakeWhile(char.IsAsciiLetter).Aggregate(0, (column, letter) => 26 * column + char.ToUpperInvariant(letter) - 'A' + 1) - 1;
-
-    private static XElement Load(ZipArchiveEntry entry)
-    {
-        using var stream = entry.Open();
-        using var reader = XmlReader.Create(stream, new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit });
-        return XElement.Load(reader);
-    }
 }

@@ -20,7 +20,6 @@ public static class ProductLineAnswer
             WhoGetsWhich(result),
             .. WorstServed(result, MaxWorstServed),
             Gain(result),
-            .. Wing(result),
             .. LineStressSection.Of(result),
             new AnswerSection("Proof of optimality", [.. ProductLineOptimality.Of(result)]),
             new AnswerSection(
@@ -124,39 +123,6 @@ public static class ProductLineAnswer
                 point.Gain is { } gain && point.Solution.Feasible ? ProductLineText.Amount(setting, gain) : "-",
                     ProductLineOptimality.Status(point.Solution),
             ])]));
-    }
-
-    /// <summary>What the same geometries leave to the same customers if the wing is different.</summary>
-    internal static IEnumerable<AnswerSection> Wing(ProductLineResult result)
-    {
-        var served = result.Assignments.Where(customer => customer.Geometry >= 0).ToList();
-        if (served.Count == 0)
-            yield break;
-        var response = result.Setting.CostResponse;
-        var name = StudyText.Title(response.Response, response.Magnitude);
-        yield return new AnswerSection(
-            "The same geometries if the wing is different: yaw leverage and riser coupling, the least certain numbers of the wing",
-            ["Each customer keeps the geometry assigned. Mean and worst are of the customers that it still serves within the limits."],
-            new AnswerTable(
-                ["wing", $"mean {name}", $"worst {name}", "customers outside the limits"],
-                [.. WingCases.All.Select(wingCase => WingRow(result, served, wingCase))]));
-    }
-
-    private static string[] WingRow(ProductLineResult result, IReadOnlyList<SegmentAssignment> served, WingCase wingCase)
-    {
-        var response = result.Setting.CostResponse;
-        var (within, outside) = (served.Where(Within).ToList(), served.Where(customer => !Within(customer)));
-        bool Within(SegmentAssignment customer) => double.IsFinite(Value(customer));
-        double Value(SegmentAssignment customer) => customer.ResponseByWing[(int)wingCase];
-        string Amount(double value) => NumberFormat.Text(value, response.Response.Entry);
-        var mean = within.Sum(customer => customer.Row.Share * Value(customer)) / within.Sum(customer => customer.Row.Share);
-        return
-        [
-            StudyText.Name(wingCase),
-            within.Count == 0 ? "-" : Amount(mean),
-            within.Count == 0 ? "-" : Amount(response.Maximise ? within.Min(Value) : within.Max(Value)),
-            NumberFormat.Count(outside.Sum(customer => customer.Row.Customers.Count)),
-        ];
     }
 
     private static (string Description, bool IsWarning) Headline(ProductLineResult result)

@@ -72,8 +72,6 @@ public static class ProductLinePage
         yield return Html.Section("gain", "Gain from one more geometry",
             GainPlot.Of(result) is { } curve ? Html.Figure(curve, ProductLineText.Value(result.Setting)) : null,
             Html.SectionBody(ProductLineAnswer.Gain(result)));
-        foreach (var wing in ProductLineAnswer.Wing(result))
-            yield return Html.Section("wing", wing.Title, Html.SectionBody(wing));
         foreach (var stress in LineStressSection.Of(result))
             yield return Html.Section("stress", stress.Title, Html.SectionBody(stress));
         yield return Html.Section("sure", "Proof of optimality", [.. ProductLineOptimality.Of(result)

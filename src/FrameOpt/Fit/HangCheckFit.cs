@@ -63,7 +63,7 @@ public sealed record HangCheckFit(
         Belief[] beliefs = [.. sources.Select(pair => NoiseBeliefs.Middle(pair.Spread)), new Belief(0, reading.StrapErrorMetres)];
         HangCheck Check(double[] off)
         {
-            var state = new NoiseCase(study.Machine, [.. study.Machine.Masses], study.Wing, study.Mission, default);
+            var state = NoiseCase.Of(study.Machine, study.Wing, study.Mission);
             for (var s = 0; s < sources.Count; s++)
                 state = sources[s].Source.Apply(state, off[s]);
             state = state.Built(GeometryInput.StrapDifference, off[^1]);

@@ -46,7 +46,7 @@ public sealed record MeasuredNumber(NoiseSource? Source, string Title, Unknown B
     /// <param name="off">As many.</param>
     public static MeasuredState State(Study study, IReadOnlyList<MeasuredNumber> numbers, IReadOnlyList<double> off)
     {
-        var state = new NoiseCase(study.Machine, [.. study.Machine.Masses], study.Wing, study.Mission, default);
+        var state = NoiseCase.Of(study.Machine, study.Wing, study.Mission);
         double straps = 0, turn = 0;
         foreach (var (i, number) in numbers.Index())
         {

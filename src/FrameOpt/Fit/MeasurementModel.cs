@@ -3,6 +3,7 @@ using FrameOpt.Model.Balance;
 using FrameOpt.Model.Mission;
 using FrameOpt.Model.Propulsion;
 using FrameOpt.Numerics;
+using FrameOpt.Studies;
 using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Fit;
@@ -11,7 +12,11 @@ namespace FrameOpt.Fit;
 /// <param name="Case">Machine, wing, how the frame is built off its drawing.</param>
 /// <param name="CheckStrapsMetres">By how much the strap that hangs on the right as marked is longer than the other.</param>
 /// <param name="OwnTurnNewtonMetres">Residual torque of the wing's own trim, turns right +.</param>
-public readonly record struct MeasuredState(NoiseCase Case, double CheckStrapsMetres, double OwnTurnNewtonMetres);
+public readonly record struct MeasuredState(NoiseCase Case, double CheckStrapsMetres, double OwnTurnNewtonMetres)
+{
+    /// <summary>Nothing is off.</summary>
+    public static MeasuredState AsWritten(Study study) => new(NoiseCase.Of(study.Machine, study.Wing, study.Mission), 0, 0);
+}
 
 /// <summary>What an instrument would read, from the formulas of the model.</summary>
 public static class MeasurementModel

@@ -1,8 +1,7 @@
 using FrameOpt.Fit;
-using FrameOpt.Model;
 using FrameOpt.Studies;
-using FrameOpt.Studies.Noise;
 using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
 using static System.FormattableString;
 
 namespace FrameOpt.Forms;
@@ -13,33 +12,33 @@ internal static class FormPlausibility
     /// <summary>So near a ratio of units must lie to be named, as a share.</summary>
     private const double Near = 0.12;
 
-    private static readonly (ReadingKind Kind, double Factor, string Words)[] mistakes =
+    private static readonly (ReadingKind Kind, Dimension Dimension, string Typed, string Header)[] mistakes =
     [
-        (ReadingKind.Thrust, Constants.NewtonsPerKilogramForce, "newtons in a column of kgf"),
-        (ReadingKind.Thrust, 1 / Constants.NewtonsPerKilogramForce, "kgf in a column of newtons"),
-        (ReadingKind.Thrust, 2.2046, "pounds in a column of kgf"),
-        (ReadingKind.LeftScale, Constants.NewtonsPerKilogramForce, "newtons in a column of kgf"),
-        (ReadingKind.LeftScale, 2.2046, "pounds in a column of kgf"),
-        (ReadingKind.Airspeed, 3.6, "km/h in a column of m/s"),
-        (ReadingKind.Airspeed, 1 / 3.6, "m/s in a column of km/h"),
+        (ReadingKind.Thrust, Dimension.Force, "N", "kgf"),
+        (ReadingKind.Thrust, Dimension.Force, "kgf", "N"),
+        (ReadingKind.Thrust, Dimension.Force, "lbf", "kgf"),
+        (ReadingKind.LeftScale, Dimension.Force, "N", "kgf"),
+        (ReadingKind.LeftScale, Dimension.Force, "lbf", "kgf"),
+        (ReadingKind.Airspeed, Dimension.Speed, "km/h", "m/s"),
+        (ReadingKind.Airspeed, Dimension.Speed, "m/s", "km/h"),
     ];
 
     /// <summary>What looks wrong; a whole column of the same mistake is one finding.</summary>
     public static IEnumerable<Diagnostic> Of(IReadOnlyList<MeasuredRun> runs, Study study)
     {
-        var state = new MeasuredState(
-            new NoiseCase(study.Machine, [.. study.Machine.Masses], study.Wing, study.Mission, default), 0, 0);
+        var state = MeasuredState.AsWritten(study);
         var read = runs.SelectMany(run =>
         {
             var expected = MeasurementModel.Predict(run, [.. run.Readings.Select(reading => reading.Kind)], state);
             return run.Readings.Select((reading, r) => (Run: run, reading.Kind, Ratio: reading.Value / expected[r]));
         }).Where(reading => double.IsFinite(reading.Ratio)).ToList();
-        foreach (var (kind, factor, words) in mistakes)
+        foreach (var (kind, dimension, typed, header) in mistakes)
         {
+            var factor = dimension.FindUnit(header)!.ToBase(1) / dimension.FindUnit(typed)!.ToBase(1);
             var wrong = read.Where(reading => reading.Kind == kind && IsNear(reading.Ratio, factor)).ToList();
             if (wrong.Count > 0)
                 yield return new Diagnostic($"{kind.Name} of {Names(wrong.Select(reading => reading.Run.Name))}", 0, 0, "",
-                    Invariant($"This is {wrong[0].Ratio:0.##} times what the study expects, as {words} would be."),
+                    Invariant($"This is {wrong[0].Ratio:0.##} times what the study expects, as {typed} in a column of {header} would be."),
                     "Correct the numbers, write their unit behind them, or correct the unit in the header.");
         }
 

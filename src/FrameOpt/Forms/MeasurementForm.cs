@@ -3,7 +3,6 @@ using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
 using FrameOpt.Studies;
-using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Forms;
 
@@ -45,11 +44,11 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
         IEnumerable<PlannedRun> Lead(double lead) =>
             Flights(study, tables[3], frame, lead).Runs.Where(run => Fraction(run) == 0).Take(3);
         IEnumerable<PlannedRun> Twice(IEnumerable<PlannedRun> runs) => Enumerable.Range(1, Replicates).SelectMany(block =>
-            Shuffled(runs, random).Select(run => run with { Block = $"{block}" }));
+            random.Shuffled([.. runs]).Select(run => run with { Block = $"{block}" }));
         IEnumerable<PlannedRun> flown =
         [
             // Accelerated flight last: it is the hardest to hold.
-            .. Enumerable.Range(1, Replicates).SelectMany(flight => Shuffled(flights, random).OrderBy(run => Fraction(run) > 0)
+            .. Enumerable.Range(1, Replicates).SelectMany(flight => random.Shuffled([.. flights]).OrderBy(run => Fraction(run) > 0)
                 .Select(run => run with { Block = $"{flight}" })),
             // With lead by rising power, not at random: the pilot stops where it begins to pull.
             .. Lead(side).OrderBy(PropellerRpm).Select(run => run with { Block = $"{Replicates + 1}" }),
@@ -66,9 +65,9 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
     public static IReadOnlyList<MeasuredRun> Candidates(Study study, FrameGeometry frame)
     {
         var tables = FormTable.Of(study.Machine);
-        var offsets = study.Factors.FirstOrDefault(factor => factor.Input == GeometryInput.LateralOffset)?.LevelsSi;
-        var holes = new[] { 0, -OtherHoleMetres, OtherHoleMetres }.Select(by => frame with { OffsetMetres = frame.OffsetMetres + by })
-            .Where((hole, i) => i == 0 || offsets is not null && hole.OffsetMetres >= offsets[0] && hole.OffsetMetres <= offsets[^1]);
+        var offset = study.Factors.FirstOrDefault(factor => factor is { IsSwept: true } && factor.Input == GeometryInput.LateralOffset);
+        var holes = new[] { -OtherHoleMetres, OtherHoleMetres }.Select(by => OtherHole(study, offset, frame, by)).OfType<FrameGeometry>()
+            .Prepend(frame).Distinct();
         return
         [
             .. Bench(study, tables[0], frame).Concat([PlannedRun.Hang(frame, false), PlannedRun.Hang(frame, true)])
@@ -77,6 +76,19 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
                     .SelectMany(lead => Flights(study, tables[3], hole, lead).Runs.Where(run => lead == 0 || Fraction(run) == 0))))
                 .Select(run => run.Run),
         ];
+    }
+
+    /// <summary>A hole further to one side that the study knows; null where it has none there.</summary>
+    private static FrameGeometry? OtherHole(Study study, StudyFactor? offset, FrameGeometry frame, double byMetres)
+    {
+        var wanted = frame.OffsetMetres + byMetres;
+        if (offset is null || wanted < offset.LevelsSi[0] || wanted > offset.LevelsSi[^1])
+            return null;
+        return study.Holes is { } holes ? holes.Nearest(frame with { OffsetMetres = wanted })
+            : frame with
+            {
+                OffsetMetres = offset.IsContinuous ? wanted : offset.LevelsSi.MinBy(level => Math.Abs(level - wanted)),
+            };
     }
 
     private static FormSheet Sheet(FormTable table, IEnumerable<PlannedRun> runs) => new(
@@ -88,7 +100,7 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
     /// <summary>Up to nine tenths of full power standing still; without an engine, of the fastest phase.</summary>
     private static IEnumerable<PlannedRun> Bench(Study study, FormTable table, FrameGeometry frame)
     {
-        var state = State(study);
+        var state = MeasuredState.AsWritten(study);
         var top = StaticRun.Of(study.Machine, study.Mission)?.PropellerRpm ?? study.Mission
             .Where(phase => phase.Power is not PhasePower.FullThrottle)
             .Max(phase => FlownState.Of(new MeasuredRun.Flight("", frame, phase, 0), study.Machine, state)?.Rpm ?? 0);
@@ -99,7 +111,7 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
     private static (IReadOnlyList<PlannedRun> Runs, IReadOnlyList<string> LeftOut) Flights(
         Study study, FormTable table, FrameGeometry frame, double lead)
     {
-        var (runs, leftOut, state) = (new List<PlannedRun>(), new List<string>(), State(study));
+        var (runs, leftOut, state) = (new List<PlannedRun>(), new List<string>(), MeasuredState.AsWritten(study));
         var off = new Phase("engine off", 0, new FlightSpeed.AtFraction(0), new PhasePower.EngineOff(), study.Mission[0].AltitudeMetres);
         foreach (var phase in study.Mission.Where(CanBeRepeated).Append(off))
         {
@@ -127,25 +139,10 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
     private static double PropellerRpm(PlannedRun run) =>
         ((MeasuredRun.Flight)run.Run).Phase.Power is PhasePower.AtRpm power ? power.PropellerRpm : 0;
 
-    private static MeasuredState State(Study study) =>
-        new(new NoiseCase(study.Machine, [.. study.Machine.Masses], study.Wing, study.Mission, default), 0, 0);
-
     /// <summary>To whole 50 rpm as the instrument shows them.</summary>
     private static double Rounded(Machine machine, double propellerRpm)
     {
         var reduction = machine.Engine?.Reduction ?? 1;
         return 50 * Math.Round(propellerRpm * reduction / 50) / reduction;
-    }
-
-    private static List<PlannedRun> Shuffled(IEnumerable<PlannedRun> runs, Pcg32 random)
-    {
-        List<PlannedRun> order = [.. runs];
-        for (var i = order.Count - 1; i > 0; i--)
-        {
-            var j = random.Next(i + 1);
-            (order[i], order[j]) = (order[j], order[i]);
-        }
-
-        return order;
     }
 }

@@ -47,7 +47,7 @@ internal static class CorrectedFigures
 
     /// <summary>The wing with the learnt numbers.</summary>
     public static Wing Corrected(Study study, IReadOnlyList<LearntNumber> learnt) => learnt.Aggregate(
-        new NoiseCase(study.Machine, [.. study.Machine.Masses], study.Wing, study.Mission, default),
+        NoiseCase.Of(study.Machine, study.Wing, study.Mission),
         (state, number) => number.Source.Apply(state, number.After.Value)).Wing;
 
     private static void Propeller(StudySheet sheet, double thrust, double torque, double pitch)

@@ -19,8 +19,12 @@ internal sealed class LineStressRun(
     /// <summary>So many kinds of customers are looked at, those of the largest share.</summary>
     private const int MostRows = 400;
 
-    /// <summary>The line as the study has it, then with each source of the noise at both ends of its spread, then with other
-    /// pilots.</summary>
+    /// <summary>The least certain numbers of the wing: from end to end of what they may be (<see cref="WingCase"/>), whatever the noise of
+    /// the study says.</summary>
+    private static readonly NoiseSource[] ofWing = [NoiseSource.YawLeverageOfWing, NoiseSource.RiserCouplingOfWing];
+
+    /// <summary>The line as the study has it, then with low and high yaw leverage, soft and stiff riser coupling, each further source of
+    /// the noise at both ends of its spread, and other pilots.</summary>
     /// <param name="noise">Of the study.</param>
     /// <param name="threads">Worker threads, 1 or more.</param>
     public IReadOnlyList<LineStress> Of(NoiseSetting noise, int threads)
@@ -31,8 +35,10 @@ internal sealed class LineStressRun(
             return [];
         (NoiseSource? Source, double Deviation)[] worlds =
         [
-            (null, 0), .. noise.Sources.SelectMany(pair => new[] { LowShare, HighShare }, (pair, share) =>
-                ((NoiseSource?)pair.Source, pair.Spread.Quantile(share))),
+            (null, 0),
+            .. ofWing.SelectMany(source => new[] { -1.0, 1 }, (source, end) => ((NoiseSource?)source, end)),
+            .. noise.Sources.Where(pair => !ofWing.Contains(pair.Source)).SelectMany(pair => new[] { LowShare, HighShare },
+                (pair, share) => ((NoiseSource?)pair.Source, pair.Spread.Quantile(share))),
             (null, -PilotKilograms), (null, PilotKilograms),
         ];
         var each = InParallel.Select(looked.Length, threads, i =>

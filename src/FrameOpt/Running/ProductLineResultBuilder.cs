@@ -66,14 +66,10 @@ internal sealed class ProductLineResultBuilder
     {
         var assigned = solution.Assigned[r];
         var effort = double.NaN;
-        double[] byWing = [];
         if (assigned >= 0)
         {
             var customer = setting.Configurations[rows[r].Configuration].For(rows[r].PilotMassKilograms);
-            var mission = StudyProblem.Model(customer);
-            var design = candidates.On(customer.Machine, assigned);
-            effort = mission.Evaluate(design)[MissionQuantity.EffortWorst];
-            byWing = [.. WingCases.All.Select(wingCase => Response(customer, mission.With(wingCase.Of(customer.Wing)).Evaluate(design)))];
+            effort = StudyProblem.Model(customer).Evaluate(candidates.On(customer.Machine, assigned))[MissionQuantity.EffortWorst];
         }
 
         return new SegmentAssignment(
@@ -81,19 +77,9 @@ internal sealed class ProductLineResultBuilder
             assigned < 0 ? -1 : letterOf[assigned],
             regret.Cost,
             effort,
-            byWing,
             regret.BestCandidate < 0 ? null : candidates.Designs[regret.BestCandidate],
             regret.BestCost,
             regret.Regret);
-    }
-
-    /// <summary>The response that is the cost; not a number where the design cannot fly or breaks a limit.</summary>
-    private double Response(Study customer, DesignEvaluation design)
-    {
-        if (design.Failure is not null || customer.Limits.Any(limit => !limit.IsMetBy(design)))
-            return double.NaN;
-        var value = design[setting.CostResponse.Response];
-        return setting.CostResponse.Magnitude ? Math.Abs(value) : value;
     }
 
     /// <summary>How the propellers turn of all that the geometry is given to, by assignment or by the chart.</summary>

@@ -83,14 +83,12 @@ public sealed record ProductLineGeometry(
 /// <param name="Geometry">Index of the geometry they get; -1 when none is allowed for them.</param>
 /// <param name="Cost">In the response's unit; infinite when none is allowed.</param>
 /// <param name="EffortWorst">The largest effort of all settled phases with it; not a number when none is allowed.</param>
-/// <param name="ResponseByWing">The response that is the cost, in each <see cref="WingCase"/>; not a number where the geometry cannot fly
-/// or breaks a limit there; empty when none is allowed.</param>
 /// <param name="BestDesign">The candidate that suits them best, as built on the study's own machine; null when no candidate is allowed for
 /// them.</param>
 /// <param name="BestCost">With that candidate; infinite when there is none.</param>
 /// <param name="Regret">Cost less own cost: at least 0; infinite when only the line leaves them out.</param>
 public sealed record SegmentAssignment(CustomerSegment Row, int Geometry, double Cost, double EffortWorst,
-    IReadOnlyList<double> ResponseByWing, FrameGeometry? BestDesign, double BestCost, double Regret);
+    FrameGeometry? BestDesign, double BestCost, double Regret);
 
 /// <summary>A customer segment: customers with the same outfit and pilot mass.</summary>
 /// <param name="Configuration">Index of the outfit.</param>

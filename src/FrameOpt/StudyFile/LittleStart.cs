@@ -16,6 +16,9 @@ public static class LittleStart
     public const string Example =
         "power 15 kW, reduction 2.8, propeller 1.25 m, rpm 2550 rpm, thrust 60 kgf, frame 24 kg, pilot 76 kg, wing 24 m²";
 
+    /// <summary>What is filled in: the rest stays as it is there.</summary>
+    public static StudyTemplate Template { get; } = StudyTemplate.All.Single(template => template.Name == "custom-match");
+
     private const double DriveEfficiency = 0.97;
     private const double PitchOverDiameter = 0.62;
     private const double WingKilogramsPerSquareMetre = 0.23;
@@ -102,7 +105,7 @@ public static class LittleStart
 
     private static string Text(Dictionary<string, double> given)
     {
-        using var reader = new StreamReader(StudyTemplate.All[0].Open());
+        using var reader = new StreamReader(Template.Open());
         var text = reader.ReadToEnd();
         void Put(string path, string value) => text = StudyEdit.Of(text).With(path, value);
         void Number(string path, double value, string unit, int decimals) =>

@@ -61,31 +61,6 @@ public class ProductLineRunTests
     }
 
     [Fact]
-    public void Response_with_every_wing_is_that_of_the_customer_s_own_machine_and_wing()
-    {
-        var study = ProductLineStudy.Read();
-        var line = study.Line!;
-        var result = ProductLineStudy.Solve(study);
-        foreach (var served in result.Assignments)
-        {
-            Assert.Equal(WingCases.All.Count, served.ResponseByWing.Count);
-            Check.Close(served.Cost, served.ResponseByWing[(int)WingCase.AsGiven], relative: 1e-12,
-                because: "the cost is the response with the wing as given");
-            var own = line.Configurations[served.Row.Configuration].For(served.Row.PilotMassKilograms);
-            var design = result.Geometries[served.Geometry].Design;
-            foreach (var wingCase in WingCases.All)
-            {
-                var model = new MissionModel(own.Machine, wingCase.Of(own.Wing), own.Mission, StudyProblem.Model(own).References);
-                var built = model.Evaluate(FrameGeometry.On(
-                    own.Machine, design.SpacingMetres, design.OffsetMetres, design.HeightMetres, design.AngleRadians));
-                var isWithin = built.Failure is null && own.Limits.All(limit => limit.AsConstraint.IsSatisfiedBy(limit.ValueOf(built)));
-                var expected = isWithin ? built[line.CostResponse.Response] : double.NaN;
-                Assert.Equal(expected, served.ResponseByWing[(int)wingCase]);
-            }
-        }
-    }
-
-    [Fact]
     public void A_customer_entered_twice_is_one_of_twice_the_count()
     {
         var twice = ProductLineStudy.Customers.Replace(

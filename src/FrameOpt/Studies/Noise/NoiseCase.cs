@@ -13,7 +13,11 @@ public readonly record struct NoiseCase(
     Machine Machine, MassItem[] Masses, Wing Wing, IReadOnlyList<Phase> Mission, FrameGeometry BuiltOff)
 {
     /// <summary>Nothing is off.</summary>
-    public static NoiseCase Of(MissionModel model) => new(model.Machine, [.. model.Machine.Masses], model.Wing, model.Phases, default);
+    public static NoiseCase Of(MissionModel model) => Of(model.Machine, model.Wing, model.Phases);
+
+    /// <summary>Nothing is off.</summary>
+    public static NoiseCase Of(Machine machine, Wing wing, IReadOnlyList<Phase> mission) =>
+        new(machine, [.. machine.Masses], wing, mission, default);
 
     /// <summary>A model with the machine, wing and mission of this case in place of its own.</summary>
     public MissionModel In(MissionModel model) => new(Machine.With(Masses), Wing, Mission, model.References);

@@ -57,7 +57,7 @@ public sealed class FormReadingTests : IDisposable
     {
         // The same numbers, now said to be newtons: a tenth of what an engine of this size pulls.
         var error = Refused(filled.Replace("thrust [kgf]", "thrust [N]"));
-        Assert.Contains("as kgf in a column of newtons would be", error);
+        Assert.Contains("as kgf in a column of N would be", error);
     }
 
     [Fact]
