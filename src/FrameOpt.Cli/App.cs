@@ -65,6 +65,7 @@ public static class App
             EvaluateCommand.Build(terminal),
             CheckCommand.Build(terminal),
             PlanCommand.Build(terminal),
+            AnalyseCommand.Build(terminal),
             CompareCommand.Build(terminal),
             LineCommand.Build(terminal),
             FormCommand.Build(terminal),

@@ -12,13 +12,16 @@ namespace FrameOpt.Cli;
 /// <summary>plan: the runs of a study's plan, what they can tell, and the surfaces fitted to them.</summary>
 internal static class PlanCommand
 {
+    /// <summary>Of the order in which runs are made.</summary>
+    private const ulong Seed = 1;
+
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
         var csv = new Option<string?>("--csv")
         {
-            Description = "Also write the runs to this file, for measurements; it must not exist yet.",
+            Description = "Also write the runs to this file in a random order, with empty cells for what is measured, for analyse; it must not exist yet.",
             HelpName = "file"
         };
         OutputOptions.RefuseEmpty(csv, "--csv needs the name of a file, for example --csv runs.csv.");
@@ -75,7 +78,7 @@ internal static class PlanCommand
         }
 
         var (answer, sections) = work.GetAwaiter().GetResult();
-        if (csv is not null && !NewFile.TryWrite(csv, stream => CsvTable.Write(PlanTable.Of(answer), stream), "The runs", terminal))
+        if (csv is not null && !NewFile.TryWrite(csv, stream => CsvTable.Write(PlanTable.ToMeasure(answer, Seed), stream), "The runs", terminal))
             return ExitCode.InvalidInput;
         if (terminal.StopRequested())
         {

@@ -39,6 +39,11 @@ internal static class ChoiceSection
             yield return Weights(study, chosen.Design, choice);
         yield return $"By {StudyText.Method(study.Ranking.OtherMethod)}, the other ranking method, the best is "
             + $"{Named(study, chosen.Design, choice.OtherMethod)}.";
+        foreach (var spread in choice.OfSpread)
+            yield return $"By weights from the spread of the front itself, {spread.Method}, which the study does not use ("
+                + $"{string.Join(", ", study.Objectives.Zip(spread.Weights, (objective, weight) =>
+                    Invariant($"{StudyText.Title(objective.Response, objective.Magnitude)} {weight:0.00}")))}), the best is "
+                + $"{Named(study, chosen.Design, spread.Best)}.";
         if (choice.Seeds.Count > 0)
             yield return Seeds(study, chosen.Design, choice);
         if (choice.Better.Count > 0)

@@ -1,4 +1,3 @@
-using FrameOpt.Analysis;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
@@ -15,7 +14,7 @@ public static class PlanSections
     /// <summary>The plan, what it can tell, and for each response which terms matter and how far the surface is from the model.</summary>
     public static IReadOnlyList<AnswerSection> Of(PlanResult answer) =>
         [ModelSharesSection.Of(answer.Shares), Runs(answer), AliasStructure(answer.Plan), Quality(answer.Plan),
-            .. answer.Surfaces.Select(surface => Surface(answer.Plan, surface))];
+            .. answer.Surfaces.Select(surface => SurfaceSection.Of(answer.Plan, surface))];
 
     /// <summary>One row for each run: coded values and the values to build.</summary>
     public static AnswerSection Runs(PlanResult answer)
@@ -30,15 +29,19 @@ public static class PlanSections
                     .Select((factor, f) =>
                     $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Low)} and {factor.Unit.Text(plan.Scales[f].High)}")) + ".",
         };
+        if (answer.MeetsLimits.Contains(false))
+            lines.Add($"{NumberFormat.Count(answer.MeetsLimits.Count(meets => !meets))} OF THEM LEAVE THE LIMITS of the study: compute them, "
+                + "and do not build or fly them.");
         lines.AddRange(answer.Failures.Select((failure, i) => (failure, i)).Where(run => run.failure is not null)
             .Select(run => $"Run {run.i + 1} cannot fly and is excluded from every fit. {FailureText.Describe(run.failure!)}"));
         return new AnswerSection("Plan", lines, new AnswerTable(
-            ["run", "kind", .. plan.Factors.Select(factor => $"{factor.Name} coded"),
+            ["run", "kind", "limits", .. plan.Factors.Select(factor => $"{factor.Name} coded"),
                 .. plan.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")],
             [.. plan.Plan.Runs.Select((run, i) => (IReadOnlyList<string>)
             [
                 Invariant($"{run.Number}"),
                 run.Kind.ToString().ToLowerInvariant(),
+                answer.MeetsLimits[i] ? "met" : "LEFT",
                 .. run.Coded.Select(value => Invariant($"{value:0.####}")),
                 .. plan.Factors.Select(factor => Invariant($"{factor.Unit.FromSi(plan.Designs[i][factor.Input]):0.####}")),
             ])]));
@@ -103,66 +106,6 @@ public static class PlanSections
                 + "plan with more runs can separate them.";
     }
 
-    /// <summary>Which terms matter to one response, and how far its surface is from the model.</summary>
-    public static AnswerSection Surface(StudyPlan plan, FittedSurface surface)
-    {
-        var title = $"Surface of {surface.Response.Name}";
-        if (surface.Fit is not { } fit)
-            return new AnswerSection(title, ["Too few runs can fly for a surface to be fitted."]);
-        var unit = surface.Response.Unit;
-        var names = plan.Factors.Select(factor => factor.Name).ToList();
-        var lines = new List<string> { FitQuality(fit, unit) };
-        if (fit.Aliased.Count > 0)
-            lines.Add("Omitted because they are aliased with other terms in these runs: "
-                + $"{string.Join(", ", fit.Aliased.Select(term => term.NamedWith(names)))}.");
-        if (surface.Check is { } check)
-        {
-            lines.Add($"Compared with the model on {NumberFormat.Count(check.Points, "design")} of the plan's cube: maximum error "
-                + $"{PlanLabels.FourDigits(check.LargestError, unit)}, "
-                + $"root mean square {PlanLabels.FourDigits(check.RootMeanSquareError, unit)}; range of the response "
-                + $"{PlanLabels.FourDigits(check.Range, unit)}. The error is largest at "
-                + string.Join(
-                    ", ", plan.Factors
-                    .Select((factor, f) => $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(check.WorstCoded[f]))}")) + ".");
-        }
-
-        if (surface.Shape is { } shape)
-            lines.Add($"Stationary point: {shape.ShapeInWords}{StationaryPointText(plan, shape)}.");
-        if (fit.NoTestsReason is { } why)
-            lines.Add($"No p-values and no F tests: {why}.");
-        return new AnswerSection(title, lines, new AnswerTable(
-            ["term", unit.Length > 0 ? $"coefficient, coded [{unit}]" : "coefficient, coded", "share over the runs [%]"],
-            [.. PlanLabels.Terms(fit).Select(row => (IReadOnlyList<string>)
-            [
-                row.Term.NamedWith(names),
-                PlanLabels.FourDigits(row.Coefficient, ""),
-                row.Share is { } share ? Invariant($"{share:0.0}") : "",
-            ])]));
-    }
-
-    private static string FitQuality(RegressionFit fit, string unit)
-    {
-        var crossValidation = CrossValidation.LeaveOneOut(fit);
-        var explained = Invariant($"The terms explain {100 * fit.Anova.RSquared:0.00} % of the variation over the runs.");
-        return crossValidation is null
-            ? explained
-            : $"{explained} Leave-one-out prediction: "
-                + $"root mean square error {PlanLabels.FourDigits(crossValidation.RootMeanSquare, unit)}, "
-                + $"maximum {PlanLabels.FourDigits(crossValidation.Worst, unit)}.";
-    }
-
-    private static string StationaryPointText(StudyPlan plan, ResponseSurface shape)
-    {
-        if (shape.StationaryPoint is not { } point)
-            return "";
-        var place = string.Join(", ", plan.Factors.Select((factor, f) =>
-            $"{factor.Name} {FactorValue(factor, plan.Scales[f].Natural(point[f]))}"));
-        return $"; it lies at {place}{(point.Any(value => Math.Abs(value) > 1) ? ", outside the plan's cube" : "")}";
-    }
-
-    /// <summary>The value of a factor to a tenth of its unit.</summary>
-    private static string FactorValue(StudyFactor factor, double si) => Invariant($"{factor.Unit.FromSi(si):0.#} {factor.Unit.Symbol}");
-
     /// <summary>What the plan shows, a sentence or two for each response; nothing for a study without a plan.</summary>
     public static IEnumerable<AnswerSection> Summary(StudyResult result)
     {
@@ -190,8 +133,9 @@ public static class PlanSections
         var matter = terms.Count == 0 ? "no term has a share of 1 % or more" : string.Join(", ", terms);
         return surface.Check is not { } check
             ? $"The runs: {matter}."
-            : $"The runs: {matter}. The maximum error of the polynomial is "
-                + $"{PlanLabels.FourDigits(check.LargestError, surface.Response.Unit)}, range of the response "
-                + $"{PlanLabels.FourDigits(check.Range, surface.Response.Unit)}.";
+            : $"The runs: {matter}. The largest error of the polynomial is "
+                + $"{PlanLabels.FourDigits(check.Everywhere.Largest, surface.Response.Unit)}, range of the response "
+                + $"{PlanLabels.FourDigits(check.Everywhere.Range, surface.Response.Unit)}; R² {SurfaceSection.RSquared(check.Everywhere)}"
+                + (check.WithinLimits is { } within ? $", over the designs that meet the limits {SurfaceSection.RSquared(within)}." : ".");
     }
 }

@@ -85,7 +85,7 @@ internal static class PlanJson
             json.WriteDecimal("share_percent", row.Share ?? double.NaN);
         });
         json.WriteDecimal("r_squared", fit.Anova.RSquared);
-        json.WriteOptional("leave_one_out", CrossValidation.LeaveOneOut(fit), crossValidation => LeaveOneOut(json, crossValidation));
+        json.WriteOptional("leave_one_out", surface.LeaveOneOut, crossValidation => LeaveOneOut(json, crossValidation));
         json.WriteOptional("check", surface.Check, check => Check(json, plan, check));
         json.WriteString("why_no_tests", fit.NoTestsReason);
     }
@@ -101,15 +101,27 @@ internal static class PlanJson
     private static void Check(Utf8JsonWriter json, StudyPlan plan, SurfaceCheck check)
     {
         json.WriteStartObject();
-        json.WriteNumber("points", check.Points);
-        json.WriteDecimal("largest_error", check.LargestError);
-        json.WriteDecimal("rms_error", check.RootMeanSquareError);
-        json.WriteDecimal("range", check.Range);
+        Error(json, check.Everywhere);
+        json.WriteOptional("within_limits", check.WithinLimits, error =>
+        {
+            json.WriteStartObject();
+            Error(json, error);
+            json.WriteEndObject();
+        });
         json.WriteStartObject("largest_error_at");
         for (var f = 0; f < plan.Factors.Count; f++)
             json.WriteQuantity(plan.Factors[f].Name, plan.Factors[f].Unit.FromSi(plan.Scales[f].Natural(check.WorstCoded[f])),
                 plan.Factors[f].Unit.Symbol);
         json.WriteEndObject();
         json.WriteEndObject();
+    }
+
+    private static void Error(Utf8JsonWriter json, SurfaceError error)
+    {
+        json.WriteNumber("points", error.Points);
+        json.WriteDecimal("largest_error", error.Largest);
+        json.WriteDecimal("rms_error", error.RootMeanSquare);
+        json.WriteDecimal("range", error.Range);
+        json.WriteDecimal("r_squared", error.RSquared);
     }
 }

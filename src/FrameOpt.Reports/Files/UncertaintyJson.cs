@@ -84,6 +84,15 @@ internal static class UncertaintyJson
             json.WriteNumber("rank", share.Design.Rank);
             json.WriteDecimal("best", share.Share);
         });
+        json.WriteObjects("weights_of_the_spread", choice.OfSpread, spread =>
+        {
+            json.WriteString("method", spread.Method);
+            json.WriteStartArray("weights");
+            foreach (var weight in spread.Weights)
+                json.WriteNumberValue(Math.Round(weight, 6));
+            json.WriteEndArray();
+            json.WriteOptional("best_design", spread.Best, best => EvaluationJson.Design(json, best.Geometry, study));
+        });
         json.WriteObjects("other_seeds", choice.Seeds, seed =>
         {
             json.WriteNumber("seed", seed.Seed);

@@ -19,7 +19,14 @@ public static class FilledFormFile
     /// <summary>The cells of a workbook or a CSV file; null, with why, when it is neither.</summary>
     /// <param name="path">Of the file.</param>
     /// <param name="problem">A sentence with how to correct it; empty when it was read.</param>
-    public static FilledForm? Read(string path, out string problem)
+    public static FilledForm? Read(string path, out string problem) => Read(path, isForm: true, out problem);
+
+    /// <summary>The cells of a table in a workbook or a CSV file; null, with why, when it is neither.</summary>
+    /// <param name="path">Of the file.</param>
+    /// <param name="problem">A sentence with how to correct it; empty when it was read.</param>
+    public static FilledForm? ReadTable(string path, out string problem) => Read(path, isForm: false, out problem);
+
+    private static FilledForm? Read(string path, bool isForm, out string problem)
     {
         problem = "";
         try
@@ -30,7 +37,7 @@ public static class FilledFormFile
             {
                 var bytes = File.ReadAllBytes(path);
                 var name = Path.GetFileName(path);
-                return bytes.AsSpan().StartsWith("PK"u8) ? OfWorkbook(name, bytes) : OfText(name, bytes);
+                return bytes.AsSpan().StartsWith("PK"u8) ? OfWorkbook(name, bytes) : OfText(name, bytes, isForm);
             }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
@@ -40,18 +47,19 @@ public static class FilledFormFile
         catch (Exception failure) when (failure is InvalidDataException or XmlException or FormatException or ArgumentException
             or InvalidOperationException or OpenXmlPackageException)
         {
-            problem = "It is neither a workbook (.xlsx) nor a CSV file: save the form as one of the two.";
+            problem = "It is neither a workbook (.xlsx) nor a CSV file: save it as one of the two.";
         }
 
         return null;
     }
 
-    private static FilledForm OfText(string name, byte[] bytes)
+    /// <summary>A form as text has its sheets one below the other, each under its name in brackets; a table is one sheet.</summary>
+    private static FilledForm OfText(string name, byte[] bytes, bool isForm)
     {
         var options = CsvReaderOptions.Default with { HasHeader = false, TrackLineNumbers = true, TrimWhitespace = true };
         using var csv = CsvReader.Create(bytes, options);
         var sheets = new List<FilledSheet>();
-        List<IReadOnlyList<string>>? rows = null;
+        List<IReadOnlyList<string>>? rows = isForm ? null : [];
         var (line, first, title) = (0, 1, "");
         void Close()
         {
@@ -62,7 +70,7 @@ public static class FilledFormFile
         while (csv.Read() && line++ < MaxRows)
         {
             string[] cells = [.. Enumerable.Range(0, Math.Min(MaxColumns, csv.FieldCount)).Select(csv.GetString)];
-            if (cells is [['[', .. var inside, ']'], ..])
+            if (isForm && cells is [['[', .. var inside, ']'], ..])
             {
                 Close();
                 (title, first, rows) = (inside, line + 1, []);

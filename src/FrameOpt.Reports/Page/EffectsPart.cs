@@ -14,21 +14,25 @@ internal static class EffectsPart
         if (content.Result.Plan is not { } answer || PlanSections.Summary(content.Result).FirstOrDefault() is not { } section)
             return null;
         return Html.Section("effects", section.Title, [Html.SectionBody(section),
-            .. answer.Surfaces.SelectMany((surface, s) => Response(answer.Plan, surface, s))]);
+            .. answer.Surfaces.SelectMany((surface, s) => Response(answer, surface, s))]);
     }
 
-    private static IEnumerable<XElement> Response(StudyPlan plan, FittedSurface surface, int index)
+    private static IEnumerable<XElement> Response(PlanResult answer, FittedSurface surface, int index)
     {
-        if (surface.Fit is not { } fit)
+        var shares = answer.Shares.Responses[index];
+        if (surface.Fit is null && shares.Everywhere.Count == 0)
             yield break;
-        var pictures = new EffectsPlots(plan, surface.Response, fit, $"effects-{index + 1}");
         yield return Html.Heading(PlanLabels.WithUnit(surface.Response));
         yield return Html.Paragraph($"{surface.Response.Name}: {surface.Response.Entry.Meaning}.");
+        var pictures = surface.Fit is { } fitted ? new EffectsPlots(answer.Plan, surface.Response, fitted, $"effects-{index + 1}") : null;
         yield return Html.Block(
             "pictures",
-            Html.Figure(pictures.Shares(), "Outlined bars: interactions of two factors."),
-            Html.Figure(pictures.MainEffects(), "Main effects: one factor varies, the others are at mid-range."),
-            pictures.InteractionPlot() is { } pair
+            shares.Everywhere.Count == 0 ? null : Html.Figure(ModelSharesBars.Of($"shares-{index + 1}", answer.Shares, shares),
+                "The model itself: nothing is sampled, no polynomial is fitted."),
+            pictures is null ? null : Html.Figure(pictures.Shares(), "The plan's runs. Outlined bars: interactions of two factors."),
+            pictures is null ? null : Html.Figure(pictures.MainEffects(),
+                "The fitted surface: one factor varies, the others are at mid-range."),
+            pictures?.InteractionPlot() is { } pair
                 ? Html.Figure(pair, "Lines that are not parallel show an interaction of the two factors.") : null);
     }
 }

@@ -1,3 +1,4 @@
+using FrameOpt.Forms;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Tables;
@@ -19,6 +20,32 @@ public static class PlanTable
                     row => factor.Unit.FromSi(plan.Designs[row][factor.Input]))),
                 .. answer.Surfaces.Select(surface => Column.OfNumbers(surface.Response.Name, surface.Response.Unit, Column.GeneralFormat,
                     row => surface.Values[row])),
+            ],
+            runs.Count);
+    }
+
+    /// <summary>The runs to make, in random order within their blocks, each with an empty cell for what will be measured and the model's
+    /// value beside it.</summary>
+    /// <param name="answer">The plan.</param>
+    /// <param name="seed">Another seed gives another order.</param>
+    public static Table ToMeasure(PlanResult answer, ulong seed)
+    {
+        var plan = answer.Plan;
+        var runs = plan.Plan.InRandomOrder(seed);
+        return new(
+            [
+                Column.OfNumbers("order", "0", row => row + 1),
+                Column.OfNumbers("run", "0", row => runs[row].Number),
+                Column.OfNumbers("block", "0", row => runs[row].Block),
+                Column.OfTexts("kind", row => runs[row].Kind.ToString().ToLowerInvariant()),
+                .. plan.Factors.Select(factor => Column.OfNumbers(factor.Name, factor.Unit.Symbol, Column.GeneralFormat,
+                    row => factor.Unit.FromSi(plan.Designs[runs[row].Number - 1][factor.Input]))),
+                .. answer.Surfaces.SelectMany(surface => new[]
+                {
+                    Column.OfNumbers(surface.Response.Name, surface.Response.Unit, Column.GeneralFormat, _ => double.NaN),
+                    Column.OfNumbers(RunTableReader.ModelPrefix + surface.Response.Name, surface.Response.Unit, Column.GeneralFormat,
+                        row => surface.Values[runs[row].Number - 1]),
+                }),
             ],
             runs.Count);
     }

@@ -87,9 +87,9 @@ public static class DesirabilitySearch
     /// <param name="seed">The same seed gives the same answer.</param>
     /// <remarks>A desirability of 0 has no gradient, so random points come first and the best of them are improved, each along random
     /// lines: the surface has kinks, where axes and slopes mislead.</remarks>
-    public static DesirabilityOptimum Maximise(IReadOnlyList<ResponseDesirability> goals, IReadOnlyList<Interval> box, int seed)
+    public static DesirabilityOptimum Maximise(IReadOnlyList<ResponseDesirability> goals, IReadOnlyList<Interval> box, ulong seed)
     {
-        var random = new Random(seed);
+        var random = new Pcg32(seed);
         var coding = FactorCoding.OfRanges(box);
         double Overall(double[] coded) => At(goals, coding.Uncoded(coded)).Overall;
         var best = Enumerable.Range(0, PointsPerFactor * box.Count)
@@ -108,7 +108,7 @@ public static class DesirabilitySearch
     }
 
     /// <summary>Steps along random lines, half as long after a round without a gain.</summary>
-    private static double[] Improved(double[] start, Func<double[], double> overall, Random random)
+    private static double[] Improved(double[] start, Func<double[], double> overall, Pcg32 random)
     {
         var (best, value) = (start, overall(start));
         for (var step = 0.25; step > SmallestStep; step /= 2)

@@ -10,7 +10,7 @@ public sealed class ResponseSurface
     private readonly Vector<double> linear;
     private readonly Matrix<double> curvature;
 
-    private ResponseSurface(double constant, Vector<double> linear, Matrix<double> curvature)
+    private ResponseSurface(double constant, Vector<double> linear, Matrix<double> curvature, double error)
     {
         this.constant = constant;
         this.linear = linear;
@@ -19,8 +19,9 @@ public sealed class ResponseSurface
         var order = Enumerable.Range(0, linear.Count).OrderByDescending(i => axes.EigenValues[i].Real).ToArray();
         Eigenvalues = [.. order.Select(i => axes.EigenValues[i].Real)];
         Eigenvectors = [.. order.Select(i => axes.EigenVectors.Column(i).ToArray())];
-        Shape = ShapeOf(Eigenvalues);
-        StationaryPoint = Shape == SurfaceShape.Ridge ? null : curvature.Solve(linear * -0.5).ToArray();
+        Shape = ShapeOf(Eigenvalues, [.. Eigenvectors.Select(axis => linear * Vector<double>.Build.DenseOfEnumerable(axis))], error);
+        StationaryPoint = Shape is SurfaceShape.Maximum or SurfaceShape.Minimum or SurfaceShape.Saddle
+            ? curvature.Solve(linear * -0.5).ToArray() : null;
     }
 
     /// <summary>Curvatures along the principal axes, largest first, in the response's unit.</summary>
@@ -33,7 +34,7 @@ public sealed class ResponseSurface
     public SurfaceShape Shape { get; }
 
     /// <summary>Where the surface is level in every direction, in the factors of the fit, perhaps far outside the runs; null for a
-    /// ridge.</summary>
+    /// ridge or a plane.</summary>
     public IReadOnlyList<double>? StationaryPoint { get; }
 
     /// <summary>The shape in words.</summary>
@@ -42,7 +43,10 @@ public sealed class ResponseSurface
         SurfaceShape.Maximum => "a maximum: the response falls in every direction from it",
         SurfaceShape.Minimum => "a minimum: the response rises in every direction from it",
         SurfaceShape.Saddle => "a saddle: the response rises in some directions and falls in others",
-        _ => "a ridge: the response stays level in some direction, there is no single stationary point",
+        SurfaceShape.Ridge => "a ridge: the response stays level in some direction, there is no single stationary point",
+        SurfaceShape.RisingRidge => "a rising ridge: in some direction the response keeps rising without curvature, there is no stationary "
+            + "point",
+        _ => "a plane: no curvature beyond the error of the fit",
     };
 
     /// <summary>Direction in which the response rises fastest from the centre, of length 1; null when it is level there.</summary>
@@ -53,13 +57,20 @@ public sealed class ResponseSurface
     /// <exception cref="ArgumentException">A term is of higher than second order.</exception>
     /// <remarks>Source: canonical analysis, R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Response Surface Methodology, ch. 6
     /// (from memory): xs = -B^-1 b / 2.</remarks>
-    public static ResponseSurface Of(RegressionFit fit)
+    public static ResponseSurface Of(RegressionFit fit) => Of(fit, fit.Terms[0].Powers.Count, 0);
+
+    /// <summary>The surface of a fit that is known to be off: curvatures and slopes within the error count as none.</summary>
+    /// <param name="fit">Of second order.</param>
+    /// <param name="error">Of the fit, in the response's unit.</param>
+    public static ResponseSurface Of(RegressionFit fit, double error) => Of(fit, fit.Terms[0].Powers.Count, error);
+
+    /// <summary>The surface over the first factors of a fit, the others at 0: those after them are blocks.</summary>
+    internal static ResponseSurface Of(RegressionFit fit, int factors, double error)
     {
-        var factors = fit.Terms[0].Powers.Count;
         var constant = 0.0;
         var linear = Vector<double>.Build.Dense(factors);
         var curvature = Matrix<double>.Build.Dense(factors, factors);
-        foreach (var coefficient in fit.Coefficients)
+        foreach (var coefficient in fit.Coefficients.Where(one => one.Term.Powers.Skip(factors).All(power => power == 0)))
         {
             int[] of = [.. coefficient.Term.Powers.SelectMany((power, f) => Enumerable.Repeat(f, power))];
             if (of.Length > 2)
@@ -75,7 +86,7 @@ public sealed class ResponseSurface
             }
         }
 
-        return new ResponseSurface(constant, linear, curvature);
+        return new ResponseSurface(constant, linear, curvature, error);
     }
 
     /// <summary>The response at a point.</summary>
@@ -122,11 +133,14 @@ public sealed class ResponseSurface
         return [.. Enumerable.Range(0, linear.Count).Select(f => axes.Select((axis, i) => axis[f] * along[i]).Sum())];
     }
 
-    private static SurfaceShape ShapeOf(IReadOnlyList<double> eigenvalues)
+    private static SurfaceShape ShapeOf(IReadOnlyList<double> eigenvalues, double[] slopes, double error)
     {
-        var level = Level * eigenvalues.Max(Math.Abs);
-        if (eigenvalues.Any(value => Math.Abs(value) <= level))
-            return SurfaceShape.Ridge;
+        var level = Math.Max(error, Level * eigenvalues.Max(Math.Abs));
+        var isFlat = eigenvalues.Select(value => Math.Abs(value) <= level).ToList();
+        if (isFlat.Contains(true))
+            return !isFlat.Contains(false) ? SurfaceShape.Plane
+                : slopes.Where((slope, i) => isFlat[i] && Math.Abs(slope) > Math.Max(error, Level * slopes.Max(Math.Abs))).Any()
+                    ? SurfaceShape.RisingRidge : SurfaceShape.Ridge;
         return eigenvalues.All(value => value < 0) ? SurfaceShape.Maximum
             : eigenvalues.All(value => value > 0) ? SurfaceShape.Minimum : SurfaceShape.Saddle;
     }
@@ -146,4 +160,10 @@ public enum SurfaceShape
 
     /// <summary>It stays level in some direction: there is no single stationary point.</summary>
     Ridge,
+
+    /// <summary>In some direction it rises without curvature: there is no stationary point.</summary>
+    RisingRidge,
+
+    /// <summary>No curvature in any direction.</summary>
+    Plane,
 }

@@ -8,23 +8,26 @@ public static class StepwiseSelection
 {
     /// <summary>From the constant alone, the term is added or dropped that lowers the corrected Akaike criterion most, until none
     /// does.</summary>
-    /// <param name="candidates">A hierarchical set; a term enters after those it contains and leaves before them.</param>
+    /// <param name="candidates">A hierarchical set; a term enters together with those it contains and leaves before
+    /// them.</param>
     /// <param name="x">The factors of each run.</param>
     /// <param name="y">The response of each run.</param>
     /// <param name="errors">Whether the runs were measured or computed.</param>
+    /// <param name="isKept">Terms that are in from the start and stay, such as blocks; the constant always does.</param>
     /// <returns>The fit of the terms chosen, in the order of the candidates.</returns>
     /// <exception cref="ArgumentException">The candidates are not hierarchical.</exception>
     /// <remarks>p-values of a fit chosen like this are too small: the runs chose the terms they test.</remarks>
     public static RegressionFit Fit(IReadOnlyList<ModelTerm> candidates, IReadOnlyList<double[]> x, IReadOnlyList<double> y,
-        ErrorKind errors)
+        ErrorKind errors, Func<ModelTerm, bool>? isKept = null)
     {
+        bool Stays(ModelTerm term) => term.Order == 0 || (isKept?.Invoke(term) ?? false);
         if (ModelTerms.Missing(candidates) is [var missing, ..])
             throw new ArgumentException($"the candidates lack {missing.Name}", nameof(candidates));
-        var chosen = candidates.Where(term => term.Order == 0).ToHashSet();
+        var chosen = candidates.Where(Stays).ToHashSet();
         var score = Score(candidates, chosen, x, y);
         while (true)
         {
-            var best = candidates.Where(term => MayChange(term, chosen))
+            var best = candidates.Where(term => !Stays(term) && MayChange(term, chosen))
                 .Select(term => (Term: term, Score: Score(candidates, Changed(chosen, term), x, y)))
                 .MinBy(step => step.Score);
             if (best.Term is null || best.Score.CompareTo(score) >= 0)
@@ -33,14 +36,14 @@ public static class StepwiseSelection
         }
     }
 
-    private static bool MayChange(ModelTerm term, HashSet<ModelTerm> chosen) => term.Order > 0
-        && (chosen.Contains(term) ? !chosen.Any(other => other.Contains(term)) : ModelTerms.Parents(term).All(chosen.Contains));
+    private static bool MayChange(ModelTerm term, HashSet<ModelTerm> chosen) =>
+        !chosen.Contains(term) || !chosen.Any(other => other.Contains(term));
 
     private static HashSet<ModelTerm> Changed(HashSet<ModelTerm> chosen, ModelTerm term)
     {
         HashSet<ModelTerm> changed = [.. chosen];
         if (!changed.Remove(term))
-            changed.Add(term);
+            changed.UnionWith([term, .. ModelTerms.Missing([.. chosen, term])]);
         return changed;
     }
 

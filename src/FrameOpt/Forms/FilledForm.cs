@@ -17,7 +17,7 @@ public sealed record FilledSheet(string Name, int FirstLine, IReadOnlyList<IRead
 
     /// <summary>Where a cell stands, in words: "measurements.xlsx, Flight!D9".</summary>
     internal string Place(FilledForm form, int row, int column) => form.IsText
-        ? FormattableString.Invariant($"{form.File} line {FirstLine + row}, {Name} {Letter(column)}")
+        ? FormattableString.Invariant($"{form.File} line {FirstLine + row}, {Name} {Letter(column)}").Replace(",  ", ", ")
         : FormattableString.Invariant($"{form.File}, {Name}!{Letter(column)}{FirstLine + row}");
 
     private static char Letter(int column) => (char)('A' + Math.Min(column, 25));

@@ -29,6 +29,11 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
         return Numbered(Kind, Factors, Runs.Concat(blocks.SelectMany(block => Centres(Factors.Count, count, block))));
     }
 
+    /// <summary>The plan with every run made so many times.</summary>
+    /// <param name="times">1 or more.</param>
+    internal Plan Repeated(int times) => times == 1 ? this
+        : Numbered(Kind, Factors, Enumerable.Range(0, times).SelectMany(_ => Runs));
+
     /// <summary>A plan of some runs, renumbered from 1.</summary>
     internal static Plan Numbered(string kind, IReadOnlyList<string> factors, IEnumerable<PlanRun> runs) =>
         new(kind, factors, [.. runs.Select((run, index) => run with { Number = index + 1 })]);

@@ -12,10 +12,16 @@ public abstract record PlanRequest
     /// <exception cref="ArgumentException">There is no such plan for this number of factors or runs; the message says why.</exception>
     public abstract BuiltPlan Build(IReadOnlyList<string> factors);
 
+    /// <summary>Builds the plan where runs can be chosen by what can be made, what is allowed and what was made already; kinds whose runs
+    /// are fixed take the factors only.</summary>
+    /// <param name="room">The factors, and what is known of them.</param>
+    /// <exception cref="ArgumentException">There is no such plan; the message says why.</exception>
+    public virtual BuiltPlan Build(PlanRoom room) => Build(room.Factors);
+
     /// <summary>Number of runs the plan has, without a search for the best ones where there is one.</summary>
-    /// <param name="factors">The names of the factors.</param>
+    /// <param name="room">As for the plan.</param>
     /// <exception cref="ArgumentException">There is no such plan for this number of factors or runs; the message says why.</exception>
-    public virtual int CountRuns(IReadOnlyList<string> factors) => Build(factors).Plan.Runs.Count;
+    public virtual int CountRuns(PlanRoom room) => Build(room.Factors).Plan.Runs.Count;
 
     /// <summary>Every combination of levels.</summary>
     /// <param name="Levels">Number of levels of each factor, at least 2.</param>
@@ -79,44 +85,69 @@ public abstract record PlanRequest
             new(Plans.DefinitiveScreening.Build(factors), SurfaceModel.LinearAndSquares);
     }
 
-    /// <summary>A D- or I-optimal plan on five levels of each factor.</summary>
+    /// <summary>A plan that fills the cube.</summary>
+    /// <param name="Kind">How.</param>
+    /// <param name="Runs">Number of runs.</param>
+    /// <param name="Seed">The same seed gives the same Latin hypercube.</param>
+    public sealed record Filling(FillingKind Kind, int Runs, ulong Seed) : PlanRequest
+    {
+        /// <inheritdoc/>
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(
+            Kind switch
+            {
+                FillingKind.LatinHypercube => SpaceFilling.MaximinLatinHypercube(factors, Runs, Seed),
+                FillingKind.Sobol => SpaceFilling.Sobol(factors, Runs),
+                _ => SpaceFilling.Halton(factors, Runs),
+            },
+            new[] { SurfaceModel.Quadratic, SurfaceModel.Interactions }
+                .FirstOrDefault(model => Runs > ModelTerms.Of(model, factors.Count).Count, SurfaceModel.Linear));
+    }
+
+    /// <summary>A D- or I-optimal plan.</summary>
     /// <param name="Criterion">The criterion to optimise.</param>
     /// <param name="Model">Linear, interactions or quadratic.</param>
-    /// <param name="Runs">Number of runs.</param>
+    /// <param name="Runs">Number of runs to choose.</param>
     /// <param name="Seed">The same seed gives the same plan.</param>
-    public sealed record Optimal(OptimalCriterion Criterion, SurfaceModel Model, int Runs, ulong Seed) : PlanRequest
+    /// <param name="Levels">Evenly spaced levels of each factor; null for those that can be made.</param>
+    public sealed record Optimal(OptimalCriterion Criterion, SurfaceModel Model, int Runs, ulong Seed, int? Levels) : PlanRequest
     {
-        private const int Levels = 5;
         private const double MaxWork = 1e9;
         private const int MaxStarts = 50;
 
         /// <inheritdoc/>
-        public override BuiltPlan Build(IReadOnlyList<string> factors) => new(OptimalPlan.Build(Request(factors)), Model);
+        public override BuiltPlan Build(IReadOnlyList<string> factors) => Build(new PlanRoom(factors));
 
         /// <inheritdoc/>
-        public override int CountRuns(IReadOnlyList<string> factors)
+        public override BuiltPlan Build(PlanRoom room) => new(OptimalPlan.Build(Request(room)), Model);
+
+        /// <inheritdoc/>
+        public override int CountRuns(PlanRoom room)
         {
-            var request = Request(factors);
+            var request = Request(room);
             OptimalPlan.Refuse(request);
-            return request.Runs;
+            return request.Runs + request.Given.Count;
         }
 
-        private OptimalRequest Request(IReadOnlyList<string> factors)
+        private OptimalRequest Request(PlanRoom room)
         {
-            var terms = ModelTerms.Of(Model, factors.Count);
-            var most = Math.Floor(Math.Sqrt(MaxWork / factors.Count) / terms.Count);
+            var terms = ModelTerms.Of(Model, room.Factors.Count);
+            var most = Math.Floor(Math.Sqrt(MaxWork / room.Factors.Count) / terms.Count);
             if (Runs > most)
                 throw new ArgumentException($"the search for {Runs} runs that tell {terms.Count} terms apart would take minutes; at most "
                     + $"{most} runs are searched for, and fewer are enough for a computed model");
             return new OptimalRequest
             {
-                Factors = factors,
+                Factors = room.Factors,
                 Model = new PlanModel(terms),
                 Runs = Runs,
-                Levels = [.. factors.Select(_ => CodedLevels.EvenlySpaced(Levels))],
+                Levels = Levels is null && room.Levels is { } own ? own
+                    : [.. room.Factors.Select(_ => CodedLevels.EvenlySpaced(Levels ?? PlanRoom.UsualLevels))],
                 Criterion = Criterion,
                 Seed = Seed,
-                Starts = (int)Math.Clamp(MaxWork / Work(factors.Count, terms.Count), 2, MaxStarts),
+                Allowed = room.Allowed,
+                Given = [.. room.Made.Select((coded, i) => new PlanRun(i + 1, PointKind.Given, 1, coded))],
+                InNewBlock = room.Made.Count > 0,
+                Starts = (int)Math.Clamp(MaxWork / Work(room.Factors.Count, terms.Count), 2, MaxStarts),
             };
         }
 
@@ -134,3 +165,33 @@ public abstract record PlanRequest
 /// <param name="Model">The terms of the surface.</param>
 /// <param name="Fraction">What a two-level fraction confounds; null for other plans.</param>
 public sealed record BuiltPlan(Plan Plan, SurfaceModel Model, Fraction? Fraction = null);
+
+/// <summary>What an optimal plan may choose from.</summary>
+/// <param name="Factors">The names.</param>
+public sealed record PlanRoom(IReadOnlyList<string> Factors)
+{
+    /// <summary>Levels of a factor of which no others are known.</summary>
+    public const int UsualLevels = 5;
+
+    /// <summary>The coded levels of each factor that can be made; null when not known.</summary>
+    public IReadOnlyList<IReadOnlyList<double>>? Levels { get; init; }
+
+    /// <summary>Whether a run, coded, is allowed; null for every one.</summary>
+    public Func<double[], bool>? Allowed { get; init; }
+
+    /// <summary>Runs that were made already, coded.</summary>
+    public IReadOnlyList<double[]> Made { get; init; } = [];
+}
+
+/// <summary>Ways to fill a cube.</summary>
+public enum FillingKind
+{
+    /// <summary>Every level of every factor once, the closest runs far apart.</summary>
+    LatinHypercube,
+
+    /// <summary>The Sobol sequence.</summary>
+    Sobol,
+
+    /// <summary>The Halton sequence.</summary>
+    Halton,
+}

@@ -16,22 +16,28 @@ public static class PlanRunner
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static PlanResult Run(Study study, MissionModel mission, int threads, CancellationToken stop = default)
     {
-        var plan = StudyPlan.Of(study);
+        var plan = StudyPlan.Of(study, mission);
         var evaluations = plan.Designs.Select(design =>
         {
             stop.ThrowIfCancellationRequested();
             return mission.Evaluate(design);
         }).ToList();
+        var limits = study.Limits.Where(limit => !limit.Response.IsOverCases).ToList();
         var responses = study.Plan!.Responses;
         var values = responses
             .Select(response => evaluations.Select(e => e.Failure is null ? e[response] : double.NaN).ToArray()).ToList();
         var fits = values.Select(y => Fit(plan, y)).ToList();
         var checks = SurfaceComparison.Of(study, mission, plan, responses, fits, threads, stop);
+        var isRepeated = plan.Plan.Runs.Select(run => string.Join('|', run.Coded)).Distinct().Count() < plan.Plan.Runs.Count;
         return new PlanResult(
             plan,
             [.. evaluations.Select(evaluation => evaluation.Failure)],
-            [.. responses.Select((response, r) => new FittedSurface(response, values[r], fits[r], Shape(fits[r]), checks[r]))],
-            ModelSharesRun.Of(study, mission, responses, threads, stop));
+            [.. responses.Select((response, r) => new FittedSurface(response, values[r], fits[r], Shape(fits[r], checks[r]), checks[r])
+            {
+                LeaveOneOut = fits[r] is { } fit && !isRepeated ? CrossValidation.LeaveOneOut(fit) : null,
+            })],
+            ModelSharesRun.Of(study, mission, responses, threads, stop),
+            [.. evaluations.Select(evaluation => StudyPlan.MeetsLimits(evaluation, limits))]);
     }
 
     private static RegressionFit? Fit(StudyPlan plan, double[] y)
@@ -41,6 +47,7 @@ public static class PlanRunner
             plan.Terms, [.. flying.Select(i => plan.Plan.Runs[i].Coded)], [.. flying.Select(i => y[i])], ErrorKind.Deterministic);
     }
 
-    private static ResponseSurface? Shape(RegressionFit? fit) =>
-        fit is not null && fit.Aliased.Count == 0 && fit.Terms.Any(term => term.Powers.Contains(2)) ? ResponseSurface.Of(fit) : null;
+    private static ResponseSurface? Shape(RegressionFit? fit, SurfaceCheck? check) =>
+        fit is not null && fit.Aliased.Count == 0 && fit.Terms.Any(term => term.Powers.Contains(2))
+            ? ResponseSurface.Of(fit, check?.Everywhere.RootMeanSquare ?? 0) : null;
 }

@@ -189,7 +189,7 @@ internal static class StudySearch
     private static IEnumerable<IReadOnlyList<double>> Start(Study study, SearchStart? start) => start switch
     {
         SearchStart.FromFile file => file.Designs,
-        SearchStart.FromPlan => StudyPlan.Of(study).Designs
+        SearchStart.FromPlan => StudyPlan.Of(study, StudyProblem.Model(study)).Designs
             .Select(design => (IReadOnlyList<double>)[.. study.Factors.Select(factor => design[factor.Input])]),
         _ => [],
     };

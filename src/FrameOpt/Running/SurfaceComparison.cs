@@ -21,16 +21,17 @@ public static class SurfaceComparison
         {
             Factors = [.. study.Factors.Select(factor => Finer(factor, plan, levels))],
             Objectives = [.. responses.Select(response => new StudyObjective(response, false, false, 0))],
-            Limits = [],
+            Limits = [.. study.Limits.Where(limit => !limit.Response.IsOverCases)],
         };
-        var sums = fits.Select(_ => new Sum()).ToArray();
+        var sums = fits.Select(_ => (Everywhere: new Sum(), Within: new Sum())).ToArray();
         foreach (var batch in new ExhaustiveSearch().Run(new StudyProblem(fine, mission).Problem, threads))
         {
             stop.ThrowIfCancellationRequested();
             Add(batch, plan, fits, sums, threads);
         }
 
-        return [.. fits.Select((fit, r) => fit is null || sums[r].Count == 0 ? null : sums[r].AsCheck())];
+        return [.. fits.Select((fit, r) => fit is null || sums[r].Everywhere.AsError() is not { } everywhere ? null
+            : new SurfaceCheck(everywhere, fine.Limits.Count == 0 ? null : sums[r].Within.AsError(), sums[r].Everywhere.Worst))];
     }
 
     private static StudyFactor Finer(StudyFactor factor, StudyPlan plan, int levels)
@@ -46,7 +47,8 @@ public static class SurfaceComparison
             };
     }
 
-    private static void Add(EvaluatedBatch batch, StudyPlan plan, IReadOnlyList<RegressionFit?> fits, Sum[] sums, int threads)
+    private static void Add(EvaluatedBatch batch, StudyPlan plan, IReadOnlyList<RegressionFit?> fits, (Sum Everywhere, Sum Within)[] sums,
+        int threads)
     {
         var flying = Enumerable.Range(0, batch.Designs.Count).Where(i => batch.Failures[i] == 0).ToArray();
         var coded = Array.ConvertAll([.. plan.Factors], _ => new double[flying.Length]);
@@ -67,31 +69,44 @@ public static class SurfaceComparison
             var surface = new double[flying.Length];
             fit.PredictAll(coded, surface);
             for (var k = 0; k < flying.Length; k++)
-                sums[r].Add(batch.Objectives[r][flying[k]], surface[k], coded, k);
+            {
+                sums[r].Everywhere.Add(batch.Objectives[r][flying[k]], surface[k], coded, k);
+                if (batch.Feasible[flying[k]] != 0)
+                    sums[r].Within.Add(batch.Objectives[r][flying[k]], surface[k], coded, k);
+            }
         });
     }
 
     private sealed class Sum
     {
+        private long count;
         private double squares;
         private double largest = -1;
         private double lowest = double.PositiveInfinity;
         private double highest = double.NegativeInfinity;
-        private double[] worst = [];
 
-        public long Count { get; private set; }
+        /// <summary>Mean of the model, and the sum of squares about it.</summary>
+        private double mean, spread;
 
+        public double[] Worst { get; private set; } = [];
+
+        /// <remarks>Source: B. P. Welford 1962, Note on a method for calculating corrected sums of squares and products (from
+        /// memory).</remarks>
         public void Add(double model, double surface, double[][] coded, int design)
         {
             var error = Math.Abs(surface - model);
-            Count++;
+            count++;
             squares += error * error;
+            var off = model - mean;
+            mean += off / count;
+            spread += off * (model - mean);
             lowest = Math.Min(lowest, model);
             highest = Math.Max(highest, model);
             if (error > largest)
-                (largest, worst) = (error, Array.ConvertAll(coded, column => column[design]));
+                (largest, Worst) = (error, Array.ConvertAll(coded, column => column[design]));
         }
 
-        public SurfaceCheck AsCheck() => new(Count, largest, Math.Sqrt(squares / Count), highest - lowest, worst);
+        public SurfaceError? AsError() => count == 0 ? null : new SurfaceError(count, largest, Math.Sqrt(squares / count), highest - lowest,
+            spread > 0 ? 1 - squares / spread : double.NaN);
     }
 }

@@ -24,6 +24,10 @@ public sealed record ChoiceResult(
     /// <summary>Of those, the easiest to build: the most dimensions on round figures, then nearest to the baseline.</summary>
     public required FrontDesign Easiest { get; init; }
 
+    /// <summary>Weights from the spread of the front itself, each with the design that would be best by them: to hold the study's own
+    /// against.</summary>
+    public IReadOnlyList<SpreadWeights> OfSpread { get; init; } = [];
+
     /// <summary>Best by the values as drawn.</summary>
     public required Standing AsDrawn { get; init; }
 
@@ -51,3 +55,9 @@ public sealed record DesignShare(FrontDesign Design, double Share);
 /// <param name="Seed">Of the search.</param>
 /// <param name="Best">Its best design, or null when it found none.</param>
 public sealed record SeedBest(ulong Seed, FrontDesign? Best);
+
+/// <summary>Weights of the objectives that follow from the spread of a front.</summary>
+/// <param name="Method">How, in words.</param>
+/// <param name="Weights">One for each objective, adding up to 1.</param>
+/// <param name="Best">The design that they would choose.</param>
+public sealed record SpreadWeights(string Method, IReadOnlyList<double> Weights, FrontDesign Best);

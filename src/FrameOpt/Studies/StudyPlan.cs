@@ -8,7 +8,26 @@ namespace FrameOpt.Studies;
 /// <summary>A plan of runs over the swept factors, to find out which factors matter.</summary>
 /// <param name="Request">The kind of plan.</param>
 /// <param name="Responses">The responses to analyse: the objectives, unless the study names others.</param>
-public sealed record PlanSetting(PlanRequest Request, IReadOnlyList<Response> Responses);
+public sealed record PlanSetting(PlanRequest Request, IReadOnlyList<Response> Responses)
+{
+    /// <summary>Runs with every factor at its middle, added to each block.</summary>
+    public int CentreRuns { get; init; }
+
+    /// <summary>How often every run is made, 1 or more.</summary>
+    public int Repeats { get; init; } = 1;
+
+    /// <summary>True when only designs that meet the limits of the study are chosen.</summary>
+    public bool IsWithinLimits { get; init; }
+
+    /// <summary>Designs that were run already, values in m or rad in the order of the study's factors.</summary>
+    public IReadOnlyList<IReadOnlyList<double>> Made { get; init; } = [];
+
+    /// <summary>Number of runs, without a search for the best ones.</summary>
+    /// <param name="factors">Names of the swept factors.</param>
+    /// <exception cref="ArgumentException">There is no such plan; the message says why.</exception>
+    public int CountRuns(IReadOnlyList<string> factors) => Repeats * (CentreRuns
+        + Request.CountRuns(new PlanRoom(factors) { Made = [.. Made.Select(_ => new double[factors.Count])] }));
+}
 
 /// <summary>A study's plan with the designs of its runs.</summary>
 /// <param name="Plan">In coded units, over the swept factors.</param>
@@ -30,33 +49,52 @@ public sealed record StudyPlan(
 
     /// <summary>The plan of a study.</summary>
     /// <param name="study">With a plan setting.</param>
+    /// <param name="mission">The model, for the limits.</param>
     /// <exception cref="ImpossiblePlanException">There is no such plan for this number of factors or runs; the message says
     /// why.</exception>
-    public static StudyPlan Of(Study study)
+    public static StudyPlan Of(Study study, MissionModel mission)
     {
-        var factors = study.Factors.Where(factor => factor.IsSwept).ToList();
-        var built = Build(study, [.. factors.Select(f => f.Name)]);
-        var furthest = built.Plan.Runs.Max(run => run.Coded.Max(Math.Abs));
-        IReadOnlyList<PlanScale> scales = [.. factors.Select(f => PlanScale.Within(f.LevelsSi[0], f.LevelsSi[^1], Math.Max(1, furthest)))];
+        var setting = study.Plan ?? throw new ArgumentException("the study has no plan");
+        List<StudyFactor> factors = [.. study.Factors.Where(factor => factor.IsSwept)];
         var fixedAt = FrameGeometry.AsBuilt(study.Machine);
         foreach (var factor in study.Factors.Where(factor => !factor.IsSwept))
             fixedAt = fixedAt.With(factor.Input, factor.LevelsSi[0]);
-        FrameGeometry Design(PlanRun run)
+        FrameGeometry Design(IReadOnlyList<PlanScale> scales, double[] coded)
         {
             var geometry = fixedAt;
             for (var f = 0; f < factors.Count; f++)
-                geometry = geometry.With(factors[f].Input, scales[f].Natural(run.Coded[f]));
+                geometry = geometry.With(factors[f].Input, scales[f].Natural(coded[f]));
             return geometry;
         }
 
-        return new StudyPlan(built.Plan, built.Fraction, built.Model, factors, scales, [.. built.Plan.Runs.Select(Design)]);
+        IReadOnlyList<PlanScale> Scales(double furthest) =>
+            [.. factors.Select(f => PlanScale.Within(f.LevelsSi[0], f.LevelsSi[^1], furthest))];
+        var unit = Scales(1);
+        var limits = study.Limits.Where(limit => !limit.Response.IsOverCases).ToList();
+        var built = Build(setting, new PlanRoom([.. factors.Select(f => f.Name)])
+        {
+            Levels = factors.Any(f => f.IsContinuous) ? null : [.. factors.Select((f, i) => (IReadOnlyList<double>)
+                [.. f.LevelsSi.Select(unit[i].Coded)])],
+            Allowed = !setting.IsWithinLimits ? null : coded => MeetsLimits(mission.Evaluate(Design(unit, coded)), limits),
+            Made = [.. setting.Made.Select(values => factors.Select((factor, i) =>
+                unit[i].Coded(values[study.Factors.ToList().IndexOf(factor)])).ToArray())],
+        });
+        var scales = Scales(Math.Max(1, setting.Made.Count > 0 ? 1 : built.Plan.Runs.Max(run => run.Coded.Max(Math.Abs))));
+        return new StudyPlan(built.Plan, built.Fraction, built.Model, factors, scales,
+            [.. built.Plan.Runs.Select(run => Design(scales, run.Coded))]);
     }
 
-    private static BuiltPlan Build(Study study, IReadOnlyList<string> factors)
+    /// <summary>True when a design can fly and meets some limits.</summary>
+    public static bool MeetsLimits(DesignEvaluation design, IReadOnlyList<StudyLimit> limits) =>
+        design.Failure is null && limits.All(limit => limit.IsMetBy(design));
+
+    private static BuiltPlan Build(PlanSetting setting, PlanRoom room)
     {
         try
         {
-            return (study.Plan ?? throw new ArgumentException("the study has no plan")).Request.Build(factors);
+            var built = setting.Request.Build(room);
+            var plan = setting.CentreRuns > 0 ? built.Plan.WithCentrePoints(setting.CentreRuns) : built.Plan;
+            return built with { Plan = plan.Repeated(setting.Repeats) };
         }
         catch (ArgumentException cause)
         {
@@ -75,27 +113,41 @@ public sealed class ImpossiblePlanException(ArgumentException cause) : Exception
 /// <param name="Failures">For each run, why its design cannot fly, or null.</param>
 /// <param name="Surfaces">One for each response analysed.</param>
 /// <param name="Shares">What the factors do in the model itself, for the same responses.</param>
+/// <param name="MeetsLimits">For each run, whether its design meets every limit of the study that is not over cases.</param>
 public sealed record PlanResult(
-    StudyPlan Plan, IReadOnlyList<DesignFailure?> Failures, IReadOnlyList<FittedSurface> Surfaces, ModelShares Shares);
+    StudyPlan Plan, IReadOnlyList<DesignFailure?> Failures, IReadOnlyList<FittedSurface> Surfaces, ModelShares Shares,
+    IReadOnlyList<bool> MeetsLimits);
 
 /// <summary>A surface fitted to one response over a plan, and its error against the model.</summary>
 /// <param name="Response">The fitted response, in its unit; signed where the response is.</param>
 /// <param name="Values">Value of each run; NaN where the design cannot fly.</param>
 /// <param name="Fit">In coded units; null when too few runs can fly.</param>
-/// <param name="Shape">Stationary point and curvatures; null for a surface without squares.</param>
+/// <param name="Shape">Stationary point and curvatures, those within the error of the fit counting as none; null for a surface without
+/// squares.</param>
 /// <param name="Check">Error of the surface against the model over the plan's cube; null without a fit.</param>
 public sealed record FittedSurface(
     Response Response,
     IReadOnlyList<double> Values,
     RegressionFit? Fit,
     ResponseSurface? Shape,
-    SurfaceCheck? Check);
+    SurfaceCheck? Check)
+{
+    /// <summary>Each run predicted from the others; null where a run decides its own fit, or where runs are repeated: a repeated run of a
+    /// model predicts itself exactly and makes the error look small.</summary>
+    public CrossValidatedError? LeaveOneOut { get; init; }
+}
 
 /// <summary>Error of a surface against the model on a fine grid of the plan's cube.</summary>
-/// <param name="Points">Number of designs compared; those that cannot fly are not counted.</param>
-/// <param name="LargestError">Largest absolute difference, in the response's unit.</param>
-/// <param name="RootMeanSquareError">Over those designs, in the response's unit.</param>
-/// <param name="Range">Largest less smallest value of the model over those designs, in the response's unit.</param>
+/// <param name="Everywhere">Over the designs that can fly.</param>
+/// <param name="WithinLimits">Over those that meet every limit of the study; null without limits or where none meets them.</param>
 /// <param name="WorstCoded">Where the difference is largest, in coded units.</param>
-public sealed record SurfaceCheck(
-    long Points, double LargestError, double RootMeanSquareError, double Range, IReadOnlyList<double> WorstCoded);
+public sealed record SurfaceCheck(SurfaceError Everywhere, SurfaceError? WithinLimits, IReadOnlyList<double> WorstCoded);
+
+/// <summary>Error of a surface against the model over some designs.</summary>
+/// <param name="Points">Number of designs compared.</param>
+/// <param name="Largest">Largest absolute difference found on that grid, in the response's unit.</param>
+/// <param name="RootMeanSquare">In the response's unit.</param>
+/// <param name="Range">Largest less smallest value of the model, in the response's unit.</param>
+/// <param name="RSquared">1 less the mean square error over the variance of the model: 1 for a perfect surface, below 0 for one that is
+/// worse than the mean; not a number where the model does not change.</param>
+public sealed record SurfaceError(long Points, double Largest, double RootMeanSquare, double Range, double RSquared);

@@ -43,7 +43,7 @@ internal static class StudySectionsReader
         var band = SettingsReader.Band(study, phases);
         var noise = NoiseReader.Read(study);
         var origins = OriginReader.Read(study, root);
-        var plan = PlanReader.Read(study.Child("plan", StudyKeys.Plan), responses, needs, objectives);
+        var plan = PlanReader.Read(study.Child("plan", StudyKeys.Plan), responses, needs, objectives, factors);
         HoleReader.Check(study, holes, search, plan);
         var title = Title(study);
         var question = study.Text("question")?.ReplaceLineEndings(" ").Trim() ?? "";

@@ -1,3 +1,4 @@
+using FrameOpt.Analysis;
 using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
@@ -67,6 +68,7 @@ public sealed class ChoiceRun
         var result = new ChoiceResult(comparison.Cases, noneMeetsLimits, standings, OverWeights(), OtherMethod(), seeds)
         {
             Easiest = standings[0].Design,
+            OfSpread = [.. OfSpread()],
             AsDrawn = asDrawn,
             Robust = robust,
         };
@@ -116,6 +118,16 @@ public sealed class ChoiceRun
             .CountBy(design => design).OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key.Rank)
             .Select(pair => new DesignShare(pair.Key, pair.Value / (double)comparison.Cases)),
     ];
+
+    private IEnumerable<SpreadWeights> OfSpread()
+    {
+        if (study.Objectives.Count < 2)
+            yield break;
+        if (ObjectiveWeights.ByEntropy(oriented) is { } entropy)
+            yield return new SpreadWeights("entropy", entropy, BestOf(study.Ranking with { Weights = entropy }));
+        if (ObjectiveWeights.ByContrastAndConflict(oriented) is { } critic)
+            yield return new SpreadWeights("contrast and conflict (CRITIC)", critic, BestOf(study.Ranking with { Weights = critic }));
+    }
 
     private FrontDesign OtherMethod() => BestOf(study.Ranking with { Method = study.Ranking.OtherMethod });
 

@@ -49,7 +49,7 @@ public class DesirabilityTests
     [InlineData(2)]
     [InlineData(3)]
     [InlineData(4)]
-    public void The_search_finds_the_published_optimum_from_every_seed(int seed)
+    public void The_search_finds_the_published_optimum_from_every_seed(ulong seed)
     {
         var best = DesirabilitySearch.Maximise(goals, [.. Enumerable.Repeat(new Interval(-1.633, 1.633), 3)], seed);
         Check.Close(0.58327133, best.Overall, absolute: 1e-6,

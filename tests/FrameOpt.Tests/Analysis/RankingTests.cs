@@ -62,4 +62,28 @@ public class RankingTests
         Assert.Equal(1, Assert.Single(Ranking.ByTopsis([[4, 2]], [1, 1])).Rank);
         Assert.Empty(Ranking.ByDistanceToIdeal([], [1, 1]));
     }
+
+    // Source: Diakoulaki, Mavrotas and Papayannakis 1995, as in the tests of scikit-criteria (seen); digits recomputed outside this code.
+    [Fact]
+    public void Weights_by_contrast_and_conflict_meet_the_worked_example()
+    {
+        double[][] more = [[61, 1.08, 4.33], [20.7, 0.26, 4.34], [16.3, 1.98, 2.53], [9, 3.29, 1.65], [5.4, 2.77, 2.33], [4, 4.12, 1.21],
+            [-6.1, 3.52, 2.10], [-34.6, 3.31, 0.98]];
+        AreNear([0.2022255398, 0.4809017290, 0.3168727312], ObjectiveWeights.ByContrastAndConflict(more)!);
+    }
+
+    // Source: Zavadskas and Podvezko 2016, printed 0.1146 0.1981 0.4185 0.2689; digits recomputed outside this code.
+    [Fact]
+    public void Weights_by_entropy_meet_the_worked_example()
+    {
+        AreNear([0.1145754499, 0.1980819718, 0.4184612446, 0.2688813337],
+            ObjectiveWeights.ByEntropy([[3, 100, 10, 7], [2.5, 80, 8, 5], [1.8, 50, 20, 11], [2.2, 70, 12, 9]])!);
+        Assert.Null(ObjectiveWeights.ByEntropy([[3, 100], [-1, 80]]));
+    }
+
+    private static void AreNear(double[] expected, double[] actual)
+    {
+        foreach (var (weight, found) in expected.Zip(actual))
+            Check.Close(weight, found, absolute: 1e-9, because: "ten printed digits");
+    }
 }

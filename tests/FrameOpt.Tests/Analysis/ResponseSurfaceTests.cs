@@ -25,6 +25,17 @@ public class ResponseSurfaceTests
     }
 
     [Fact]
+    public void Curvature_within_the_error_of_the_fit_is_none()
+    {
+        // y = x1 + x2² / 1000: by hand curvatures of 0.001 and 0, a slope of 1 along x1.
+        var fit = Regression.Fit(ModelTerms.Quadratic(3), grid, [.. grid.Select(x => x[0] + (x[1] * x[1] / 1000))],
+            ErrorKind.Deterministic);
+        Assert.Equal(SurfaceShape.RisingRidge, ResponseSurface.Of(fit).Shape);
+        Assert.Equal(SurfaceShape.Plane, ResponseSurface.Of(fit, 0.002).Shape);
+        Assert.Null(ResponseSurface.Of(fit, 0.002).StationaryPoint);
+    }
+
+    [Fact]
     public void At_the_stationary_point_the_surface_is_level() => surfaces.Sample(surface =>
     {
         if (surface.StationaryPoint is not { } point || point.Any(x => Math.Abs(x) > 100))

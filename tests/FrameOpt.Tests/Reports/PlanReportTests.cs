@@ -134,8 +134,8 @@ public class PlanReportTests
             Check.Close(
                 GoodnessOfFit.RSquared(Answer.Plan.Plan.Runs.Select(run => made.Fit!.Predict(run.Coded)), made.Values),
                 surface.GetProperty("r_squared").GetDouble(), absolute: 1e-11, because: "another program's formula");
-            Assert.Equal(made.Check!.LargestError, surface.GetProperty("check").GetProperty("largest_error").GetDouble());
-            Assert.Equal(made.Check.RootMeanSquareError, surface.GetProperty("check").GetProperty("rms_error").GetDouble());
+            Assert.Equal(made.Check!.Everywhere.Largest, surface.GetProperty("check").GetProperty("largest_error").GetDouble());
+            Assert.Equal(made.Check.Everywhere.RootMeanSquare, surface.GetProperty("check").GetProperty("rms_error").GetDouble());
             Assert.Contains("computed", surface.GetProperty("why_no_tests").GetString());
         }
     }
@@ -168,7 +168,7 @@ public class PlanReportTests
             var (best, response) = (Answer.Shares.Responses[r].WithinLimits, Answer.Surfaces[r].Response.Name);
             var heaviest = best.Index().MaxBy(share => share.Item.Shapley).Index;
             Assert.StartsWith($"{response}: {Answer.Shares.Factors[heaviest].Name} ", section.Lines[1 + r]);
-            Assert.Contains("maximum error of the polynomial", section.Lines[1 + r]);
+            Assert.Contains("largest error of the polynomial", section.Lines[1 + r]);
         }
     }
 

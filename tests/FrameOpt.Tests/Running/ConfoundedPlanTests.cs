@@ -13,7 +13,7 @@ public class ConfoundedPlanTests
     public void Seven_swept_factors_in_eight_runs_are_confounded_as_in_the_saturated_fraction()
     {
         var study = File.Right(SevenFactors("kind: fractional factorial, most_runs: 8"));
-        var plan = StudyPlan.Of(study);
+        var plan = StudyPlan.Of(study, StudyProblem.Model(study));
         Assert.Equal(8, plan.Plan.Runs.Count);
         Assert.Equal(["hang_point_spacing", "lateral_offset", "suspension_height", "thrust_line_angle", "thrust_line_tilt", "hub_forward",
             "hub_up"], plan.Factors.Select(factor => factor.Name));
@@ -29,7 +29,8 @@ public class ConfoundedPlanTests
     {
         // Generators D=AB, E=AC, F=BC, G=ABC: words ABD ACE AFG BCF BEG CDG DEF, Box and Hunter 1961 (from memory); pairs follow from the
         // words.
-        var plan = StudyPlan.Of(File.Right(SevenFactors("kind: fractional factorial, generators: [D=AB, E=AC, F=BC, G=ABC]")));
+        var study = File.Right(SevenFactors("kind: fractional factorial, generators: [D=AB, E=AC, F=BC, G=ABC]"));
+        var plan = StudyPlan.Of(study, StudyProblem.Model(study));
         var words = plan.Fraction!.DefiningRelation.Select(word => word.ToString());
         Assert.Equal("ABD ACE AFG BCF BEG CDG DEF ABCG ABEF ACDF ADEG BCDE BDFG CEFG ABCDEFG".Split(' '), words);
         Assert.Equal(

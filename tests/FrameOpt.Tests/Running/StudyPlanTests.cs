@@ -38,7 +38,7 @@ public class StudyPlanTests
             Assert.Empty(surface.Fit.Aliased);
             Assert.NotNull(surface.Fit.NoTestsReason);
             Assert.All(surface.Fit.Coefficients, coefficient => Assert.Null(coefficient.P));
-            Assert.Equal(32 * 32 * 32 * 32, surface.Check!.Points); // the smallest grid of four factors that has a million points
+            Assert.Equal(32 * 32 * 32 * 32, surface.Check!.Everywhere.Points); // the smallest grid of four factors that has a million points
         });
     }
 
@@ -90,12 +90,12 @@ public class StudyPlanTests
             }
 
             var check = surface.Check!;
-            Check.Close(check.LargestError, Error(check.WorstCoded), relative: 1e-6, absolute: 1e-9,
+            Check.Close(check.Everywhere.Largest, Error(check.WorstCoded), relative: 1e-6, absolute: 1e-9,
                 because: "the same design by another route");
             foreach (var corner in Enumerable.Range(0, 16))
             {
                 double[] coded = [.. Enumerable.Range(0, 4).Select(f => (corner >> f & 1) == 0 ? -1.0 : 1.0)];
-                Assert.True(Error(coded) <= check.LargestError * (1 + 1e-9));
+                Assert.True(Error(coded) <= check.Everywhere.Largest * (1 + 1e-9));
             }
         }
     }

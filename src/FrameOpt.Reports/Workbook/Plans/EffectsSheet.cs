@@ -37,6 +37,7 @@ internal static class EffectsSheet
         {
             var surface = answer.Surfaces[r];
             page.Heading(PlanLabels.WithUnit(surface.Response), newPage: r > 0);
+            ModelShares(page, answer.Shares, answer.Shares.Responses[r]);
             if (surface.Fit is not { } fit)
             {
                 page.Paragraphs(["Too few runs can fly for a surface to be fitted."]);
@@ -55,6 +56,25 @@ internal static class EffectsSheet
                 PlanCharts.MainEffects(plan, surface.Response, mainEffects)));
             page.Row = Math.Max(page.Row, top + 2 * RowsPerChart);
         }
+    }
+
+    /// <summary>What the factors do in the model itself.</summary>
+    private static void ModelShares(SheetBuilder page, ModelShares shares, ResponseShares response)
+    {
+        if (response.Everywhere.Count == 0)
+            return;
+        double Percent(IReadOnlyList<FactorShare> list, int f, Func<FactorShare, double> which) =>
+            list.Count == 0 ? double.NaN : 100 * Math.Max(0, which(list[f]));
+        page.Table(new Table(
+            [
+                Column.OfTexts("in the model itself", row => PlanLabels.Name(shares.Factors[row])),
+                Column.OfNumbers("alone [%]", "0.0", row => Percent(response.Everywhere, row, share => share.Alone)),
+                Column.OfNumbers("with interactions [%]", "0.0", row => Percent(response.Everywhere, row, share => share.Total)),
+                Column.OfNumbers("Shapley effect [%]", "0.0", row => Percent(response.Everywhere, row, share => share.Shapley)),
+                Column.OfNumbers("the same within the limits [%]", "0.0", row => Percent(response.WithinLimits, row, share => share.Shapley)),
+            ],
+            shares.Factors.Count));
+        page.Row++;
     }
 
     /// <summary>The terms by share; the constant comes last, so that the others are a piece for the chart.</summary>

@@ -26,7 +26,7 @@ internal static class SurfaceSheet
             var surface = answer.Surfaces[r];
             var response = surface.Response;
             page.Heading(PlanLabels.WithUnit(response), newPage: r > 0);
-            page.Paragraphs(PlanSections.Surface(answer.Plan, surface).Lines);
+            page.Paragraphs(SurfaceSection.Of(answer.Plan, surface).Lines);
             if (surface.Fit is not { } fit)
                 continue;
             page.Row++;
@@ -54,7 +54,7 @@ internal static class SurfaceSheet
         yield return ("R²: fraction of the variation explained", fit.Anova.RSquared);
         if (fit.Anova.AdjustedRSquared is { } adjusted)
             yield return ("adjusted R²", adjusted);
-        if (CrossValidation.LeaveOneOut(fit) is { } crossValidation)
+        if (surface.LeaveOneOut is { } crossValidation)
         {
             yield return (Unit("leave-one-out: root mean square error"), crossValidation.RootMeanSquare);
             yield return (Unit("leave-one-out: maximum error"), crossValidation.Worst);
@@ -62,12 +62,19 @@ internal static class SurfaceSheet
 
         if (surface.Check is { } check)
         {
-            yield return ("designs compared with the model", check.Points);
-            yield return (Unit("maximum error"), check.LargestError);
-            yield return (Unit("root mean square error"), check.RootMeanSquareError);
-            yield return (Unit("range of the response"), check.Range);
+            foreach (var (error, where) in new[] { (check.Everywhere, ""), (check.WithinLimits, ", within the limits") })
+            {
+                if (error is null)
+                    continue;
+                yield return ($"designs compared with the model{where}", error.Points);
+                yield return (Unit($"largest error on that grid{where}"), error.Largest);
+                yield return (Unit($"root mean square error{where}"), error.RootMeanSquare);
+                yield return (Unit($"range of the response{where}"), error.Range);
+                yield return ($"R² against the model{where}", error.RSquared);
+            }
+
             for (var f = 0; f < plan.Factors.Count; f++)
-                yield return ($"maximum error at {PlanLabels.WithUnit(plan.Factors[f])}", PlanLabels.Natural(plan, f, check.WorstCoded[f]));
+                yield return ($"largest error at {PlanLabels.WithUnit(plan.Factors[f])}", PlanLabels.Natural(plan, f, check.WorstCoded[f]));
         }
 
         if (surface.Shape is not { } shape)

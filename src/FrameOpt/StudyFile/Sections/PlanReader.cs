@@ -10,18 +10,28 @@ namespace FrameOpt.StudyFile.Sections;
 internal static class PlanReader
 {
     private const int MaxRuns = 10_000;
+    private const int MaxCentreRuns = 100;
+    private const int MaxRepeats = 20;
+    private const int MaxLevels = 21;
+    private const int MaxFilling = 500;
+
+    /// <summary>In place of a number of levels: those of the factors.</summary>
+    private const string OwnLevels = "as made";
 
     /// <summary>Every kind of plan, and the keys it takes beside kind and responses.</summary>
     private static readonly Dictionary<string, string[]> kinds = new()
     {
-        ["full factorial"] = ["levels"],
-        ["fractional factorial"] = ["generators", "most_runs"],
-        ["Plackett-Burman"] = ["runs"],
+        ["full factorial"] = ["levels", "centre_runs"],
+        ["fractional factorial"] = ["generators", "most_runs", "centre_runs"],
+        ["Plackett-Burman"] = ["runs", "centre_runs"],
         ["central composite"] = ["axial", "centre_runs"],
         ["Box-Behnken"] = ["centre_runs"],
-        ["definitive screening"] = [],
-        ["D-optimal"] = ["model", "runs", "seed"],
-        ["I-optimal"] = ["model", "runs", "seed"],
+        ["definitive screening"] = ["centre_runs"],
+        ["D-optimal"] = ["model", "runs", "seed", "levels", "within", "made", "centre_runs"],
+        ["I-optimal"] = ["model", "runs", "seed", "levels", "within", "made", "centre_runs"],
+        ["Latin hypercube"] = ["runs", "seed"],
+        ["Sobol sequence"] = ["runs"],
+        ["Halton sequence"] = ["runs"],
     };
 
     private static readonly Dictionary<string, AxialRule> axialRules = new()
@@ -39,7 +49,8 @@ internal static class PlanReader
         ["quadratic"] = SurfaceModel.Quadratic,
     };
 
-    public static PlanSetting? Read(Section? plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
+    public static PlanSetting? Read(Section? plan, ResponseReader responses, Prerequisites needs,
+        IReadOnlyList<StudyObjective> objectives, IReadOnlyList<StudyFactor> factors)
     {
         if (plan is null || plan.Choice("kind", [.. kinds.Keys]) is not { } kind)
             return null;
@@ -50,7 +61,16 @@ internal static class PlanReader
                     $"Remove it; it belongs to {string.Join(", ", kinds.Where(k => k.Value.Contains(key)).Select(k => k.Key))}.");
         }
 
-        return Request(plan, kind) is { } request ? new PlanSetting(request, Responses(plan, responses, needs, objectives)) : null;
+        if (Request(plan, kind) is not { } request)
+            return null;
+        var hasOwnCentre = request is PlanRequest.CentralComposite or PlanRequest.BoxBehnken;
+        return new PlanSetting(request, Responses(plan, responses, needs, objectives))
+        {
+            CentreRuns = hasOwnCentre ? 0 : plan.Integer("centre_runs", 0, 0, MaxCentreRuns),
+            Repeats = plan.Integer("repeats", 1, 1, MaxRepeats),
+            IsWithinLimits = plan.Has("within") && plan.Choice("within", ["limits"]) is not null,
+            Made = plan.Has("made") ? StartReader.FromFile(plan, "made", factors) ?? [] : [],
+        };
     }
 
     /// <summary>Number of runs of a study's plan; reports a plan that does not exist for its factors and gives 0.</summary>
@@ -58,7 +78,7 @@ internal static class PlanReader
     {
         try
         {
-            return plan.Request.CountRuns([.. factors.Where(factor => factor.IsSwept).Select(factor => factor.Name)]);
+            return plan.CountRuns([.. factors.Where(factor => factor.IsSwept).Select(factor => factor.Name)]);
         }
         catch (ArgumentException problem)
         {
@@ -70,14 +90,17 @@ internal static class PlanReader
 
     private static PlanRequest? Request(Section plan, string kind) => kind switch
     {
-        "full factorial" => new PlanRequest.FullFactorial(plan.Integer("levels", 2, 2, 21)),
+        "full factorial" => new PlanRequest.FullFactorial(plan.Integer("levels", 2, 2, MaxLevels)),
         "fractional factorial" => Fraction(plan),
         "Plackett-Burman" => new PlanRequest.PlackettBurman(plan.Has("runs") ? plan.Integer("runs", 12, 4, MaxRuns) : null),
         "central composite" => new PlanRequest.CentralComposite(
             plan.Has("axial") && plan.Choice("axial", [.. axialRules.Keys]) is { } rule ? axialRules[rule] : Assumed(plan),
-                plan.Integer("centre_runs", 1, 0, 100)),
-        "Box-Behnken" => new PlanRequest.BoxBehnken(plan.Integer("centre_runs", 1, 0, 100)),
+                plan.Integer("centre_runs", 1, 0, MaxCentreRuns)),
+        "Box-Behnken" => new PlanRequest.BoxBehnken(plan.Integer("centre_runs", 1, 0, MaxCentreRuns)),
         "definitive screening" => new PlanRequest.DefinitiveScreening(),
+        "Latin hypercube" => Filling(plan, FillingKind.LatinHypercube),
+        "Sobol sequence" => Filling(plan, FillingKind.Sobol),
+        "Halton sequence" => Filling(plan, FillingKind.Halton),
         _ => Optimal(plan, kind == "D-optimal" ? OptimalCriterion.D : OptimalCriterion.I),
     };
 
@@ -106,17 +129,28 @@ internal static class PlanReader
 
     private static PlanRequest? Optimal(Section plan, OptimalCriterion criterion)
     {
-        if (!plan.Has("runs"))
-        {
-            plan.DiagnosticBag.Add(plan.Owner, $"{plan.PathOf("runs")} is missing.",
-                "Add `runs:` under plan, with a plain number: how many runs you can make.");
+        if (LacksRuns(plan))
             return null;
-        }
-
         var model = plan.Has("model") && plan.Choice("model", [.. models.Keys]) is { } name ? models[name] : SurfaceModel.Quadratic;
         if (!plan.Has("model"))
             plan.DiagnosticBag.AddAssumption("model of the plan", "quadratic", "assumption; other choices linear, interactions");
-        return new PlanRequest.Optimal(criterion, model, plan.Integer("runs", 20, 2, 500), (ulong)plan.Integer("seed", 1, 0, int.MaxValue));
+        int? levels = plan.Has("levels") && (plan.Value("levels") as Node.Scalar)?.Text.Trim() == OwnLevels ? null
+            : plan.Integer("levels", PlanRoom.UsualLevels, 2, MaxLevels);
+        return new PlanRequest.Optimal(criterion, model, plan.Integer("runs", 20, 1, 500), Seed(plan), levels);
+    }
+
+    private static PlanRequest? Filling(Section plan, FillingKind kind) =>
+        LacksRuns(plan) ? null : new PlanRequest.Filling(kind, plan.Integer("runs", 20, 2, MaxFilling), Seed(plan));
+
+    private static ulong Seed(Section plan) => (ulong)plan.Integer("seed", 1, 0, int.MaxValue);
+
+    private static bool LacksRuns(Section plan)
+    {
+        if (plan.Has("runs"))
+            return false;
+        plan.DiagnosticBag.Add(plan.Owner, $"{plan.PathOf("runs")} is missing.",
+            "Add `runs:` under plan, with a plain number: how many runs you can make.");
+        return true;
     }
 
     private static IReadOnlyList<Response> Responses(

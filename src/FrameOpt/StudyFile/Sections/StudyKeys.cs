@@ -157,6 +157,7 @@ internal static class StudyKeys
         Required("kind", "central composite", "the kind of plan; docs/plans.md lists them"), Optional("levels", "3"),
         Optional("generators", "[D=ABC]"), Optional("most_runs", "8"), Optional("runs", "20"),
         Optional("axial", "face-centred", "rotatable, spherical, face-centred or orthogonal"), Optional("centre_runs", "3"),
+        Optional("repeats", "2"), Optional("within", "limits", "limits"), Optional("made", "runs.csv"),
         Optional("model", "quadratic", "linear, interactions or quadratic"), Optional("seed", "1"),
         Optional("responses", "[residual_rms, pitch_swing]"));
 

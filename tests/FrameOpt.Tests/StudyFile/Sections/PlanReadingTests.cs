@@ -20,9 +20,14 @@ public class PlanReadingTests
         { "kind: central composite, axial: rotatable, centre_runs: 3", new PlanRequest.CentralComposite(AxialRule.Rotatable, 3) },
         { "kind: Box-Behnken, centre_runs: 2", new PlanRequest.BoxBehnken(2) },
         { "kind: definitive screening", new PlanRequest.DefinitiveScreening() },
-        { "kind: D-optimal, runs: 20", new PlanRequest.Optimal(OptimalCriterion.D, SurfaceModel.Quadratic, 20, 1) },
+        { "kind: D-optimal, runs: 20", new PlanRequest.Optimal(OptimalCriterion.D, SurfaceModel.Quadratic, 20, 1, 5) },
         { "kind: I-optimal, runs: 12, model: interactions, seed: 7",
-            new PlanRequest.Optimal(OptimalCriterion.I, SurfaceModel.Interactions, 12, 7) },
+            new PlanRequest.Optimal(OptimalCriterion.I, SurfaceModel.Interactions, 12, 7, 5) },
+        { "kind: D-optimal, runs: 20, levels: as made, within: limits",
+            new PlanRequest.Optimal(OptimalCriterion.D, SurfaceModel.Quadratic, 20, 1, null) },
+        { "kind: Latin hypercube, runs: 20, seed: 3", new PlanRequest.Filling(FillingKind.LatinHypercube, 20, 3) },
+        { "kind: Sobol sequence, runs: 16", new PlanRequest.Filling(FillingKind.Sobol, 16, 1) },
+        { "kind: Halton sequence, runs: 16", new PlanRequest.Filling(FillingKind.Halton, 16, 1) },
     };
 
     [Theory]
@@ -56,7 +61,9 @@ public class PlanReadingTests
     [InlineData("kind: Plackett-Burman, axial: rotatable", "takes no axial")]
     [InlineData("kind: central composite, model: linear", "takes no model")]
     [InlineData("kind: Box-Behnken, most_runs: 8", "takes no most_runs")]
-    [InlineData("kind: definitive screening, centre_runs: 1", "takes no centre_runs")]
+    [InlineData("kind: definitive screening, levels: 3", "takes no levels")]
+    [InlineData("kind: Latin hypercube, runs: 8, centre_runs: 1", "takes no centre_runs")]
+    [InlineData("kind: central composite, within: limits", "takes no within")]
     [InlineData("kind: D-optimal, runs: 20, generators: [D=ABC]", "takes no generators")]
     [InlineData("kind: Box Behnken", "Did you mean `Box-Behnken`?")]
     [InlineData("kind: fractional factorial", "either generators or most_runs")]

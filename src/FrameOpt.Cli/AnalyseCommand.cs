@@ -1,0 +1,98 @@
+using System.CommandLine;
+using FrameOpt.Analysis;
+using FrameOpt.Forms;
+using FrameOpt.Plans;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Forms;
+using FrameOpt.Reports.Runs;
+using FrameOpt.Reports.Text;
+using FrameOpt.StudyFile.Syntax;
+using Spectre.Console;
+
+namespace FrameOpt.Cli;
+
+/// <summary>analyse: which factors matter in measured runs.</summary>
+internal static class AnalyseCommand
+{
+    private static readonly (string Word, SurfaceModel Model)[] models =
+    [
+        ("linear", SurfaceModel.Linear), ("interactions", SurfaceModel.Interactions), ("squares", SurfaceModel.LinearAndSquares),
+        ("quadratic", SurfaceModel.Quadratic),
+    ];
+
+    public static Command Build(Terminal terminal)
+    {
+        var file = new Argument<string>("file") { Description = "Measured runs: a table with a row of headers (.csv or .xlsx)." };
+        var response = Several("--response", "name", "A column that was measured, once for each; by default those beside which the file has "
+            + "the model's value, or else the last one.");
+        var factor = Several("--factor", "name", "A column that was set, once for each; by default every other column of numbers.");
+        var range = Several("--range", "'factor low..high'", "What coded -1 and +1 stand for, for example 'time 80..90'.");
+        var goal = Several("--goal", "'response way numbers'", "What is wanted of a response, to look for the setting that meets all goals "
+            + "best, for example 'yield more 60..80', 'drag less 20..30' or 'stretch near 400..500..600'.");
+        var model = new Option<string?>("--model")
+        {
+            Description = $"Terms to fit: {string.Join(", ", models.Select(one => one.Word))}; by default the most that the runs can "
+                + "estimate with something left for the error.",
+            HelpName = "terms",
+        };
+        model.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && !models.Any(one => one.Word == result.Tokens[0].Value))
+                result.AddError($"--model must be one of {string.Join(", ", models.Select(one => one.Word))}.");
+        });
+        var select = new Option<bool>("--select")
+        {
+            Description = "Keep only the terms that earn their place (stepwise, corrected Akaike criterion).",
+        };
+        var command = new CommandWithExamples(
+            "analyse",
+            "Analyse measured runs: effects, variances, fit, outliers, and the model's values beside them.",
+            "frameopt plan study.yaml --csv runs.csv",
+            "frameopt analyse runs.csv",
+            "frameopt analyse runs.csv --response lean --model linear --range 'time 80..90' --goal 'lean less 10..60'")
+        {
+            file, response, factor, range, model, select, goal,
+        };
+        command.SetAction(parsed => Run(
+            parsed.GetRequiredValue(file),
+            new RunTableRequest(parsed.GetValue(response) ?? [], parsed.GetValue(factor) ?? [], parsed.GetValue(range) ?? []),
+            parsed.GetValue(model) is { } word ? models.First(one => one.Word == word).Model : null,
+            parsed.GetValue(select), parsed.GetValue(goal) ?? [], terminal));
+        return command;
+    }
+
+    private static Option<string[]> Several(string name, string helpName, string description) => new(name)
+    {
+        Description = description,
+        HelpName = helpName,
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+
+    private static int Run(string path, RunTableRequest request, SurfaceModel? model, bool isSelected, IReadOnlyList<string> goals,
+        Terminal terminal)
+    {
+        if (FilledFormFile.ReadTable(path, out var problem) is not { } cells)
+        {
+            terminal.Error.WriteLine($"{VisibleText.Path(path)}: {problem}");
+            return ExitCode.InvalidInput;
+        }
+
+        if (RunTableReader.Read(cells, request, out var errors) is not { } table)
+        {
+            ConsoleWriter.WriteDiagnostics(terminal, path, errors);
+            return ExitCode.InvalidInput;
+        }
+
+        var wanted = goals.Select(goal => (Text: goal, Goal: GoalText.Read(goal, table.Responses))).ToList();
+        foreach (var (text, _) in wanted.Where(one => one.Goal is null))
+            terminal.Error.WriteLine($"--goal {VisibleText.Quoted(text)} is none of a response. {GoalText.HowTo}");
+        if (wanted.Any(one => one.Goal is null))
+            return ExitCode.InvalidInput;
+        var analyses = table.Responses.Select(response => RunAnalysis.Of(table, response, model, isSelected)).ToList();
+        var optimum = wanted.Count == 0 ? null
+            : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))]);
+        ConsoleWriter.WriteSections(terminal.Out,
+            [.. RunAnalysisSections.Of(table, analyses, optimum), new AnswerSection("Cautions", Cautions.FirstPage)]);
+        return ExitCode.Success;
+    }
+}
