@@ -27,6 +27,10 @@ public class StudyPlanTests
     [InlineData("kind: definitive screening", 9, 9)]
     [InlineData("kind: D-optimal, runs: 20", 20, 15)]
     [InlineData("kind: I-optimal, runs: 14, model: interactions", 14, 11)]
+    [InlineData("kind: Latin hypercube, runs: 20", 20, 15)]
+    [InlineData("kind: Sobol sequence, runs: 12, repeats: 2", 24, 11)]
+    [InlineData("kind: Halton sequence, runs: 8", 8, 5)]
+    [InlineData("kind: full factorial, centre_runs: 4", 20, 11)]
     public void Each_kind_of_plan_runs_and_has_a_surface_for_each_response(string plan, int runs, int terms)
     {
         var (study, answer) = Answer(plan);

@@ -96,5 +96,22 @@ public class PlanReadingTests
         Assert.Contains("3 to 7 factors, not 2", WorkedStudyText.OneDiagnostic(fixedFactors).Text);
     }
 
+    /// <summary>docs/plans.md promises no plan that a study cannot ask for.</summary>
+    [Fact]
+    public void Every_row_of_the_docs_can_be_asked_for()
+    {
+        var rows = File.ReadAllLines(Path.Combine(Repository.Root, "docs", "plans.md")).SkipWhile(line => !line.StartsWith("| Plan, `kind:`"))
+            .Skip(2).TakeWhile(line => line.StartsWith('|')).Select(line => line.Split('|')[1]).ToList();
+        Assert.Equal(11, rows.Count);
+        var kinds = rows.SelectMany(row => System.Text.RegularExpressions.Regex.Matches(row, "`([^`]+)`").Select(match => match.Groups[1].Value))
+            .Where(word => word is not ("generators" or "most_runs" or "made"));
+        Assert.All(kinds, kind => Assert.NotNull(WorkedStudyText.Right(With($"kind: {kind}" + kind switch
+        {
+            "fractional factorial" => ", most_runs: 8",
+            "D-optimal" or "I-optimal" or "Latin hypercube" or "Sobol sequence" or "Halton sequence" => ", runs: 16",
+            _ => "",
+        })).Plan));
+    }
+
     private static string With(string plan) => $"{WorkedStudyText.Text}plan: {{ {plan} }}\n";
 }
