@@ -61,6 +61,42 @@ public sealed class LocalSearchTests
         Assert.Contains(run.FrontValues(), point => point.Sum() < 1.21);
     }
 
+    /// <summary>W. Hock and K. Schittkowski 1981, Test Examples for Nonlinear Programming Codes, problems 35 and 76 (from memory): at their
+    /// optima oblique limits are met exactly, and no single factor can move along those.</summary>
+    [Theory]
+    [InlineData(35, 1.0 / 9, 0.005)]
+    [InlineData(76, -4.6818182, 0.05)]
+    public void Along_a_limit_that_is_met_exactly_the_search_goes_on(int number, double best, double within)
+    {
+        var (factors, start) = number == 35 ? (3, new[] { 0.1, 0.1, 1.4 }) : (4, [0.5, 0.5, 0.5, 0.5]);
+        var problem = TestProblem.Of(TestProblem.Continuous(factors, 0, 3), 2, number == 35
+                ? [new Constraint("sum", double.NegativeInfinity, 3)]
+                : [new Constraint("one", double.NegativeInfinity, 5), new Constraint("two", double.NegativeInfinity, 4),
+                    new Constraint("three", 1.5, double.PositiveInfinity)],
+            (x, f, g) =>
+            {
+                if (number == 35)
+                {
+                    g[0] = x[0] + x[1] + (2 * x[2]);
+                    f[0] = 9 - (8 * x[0]) - (6 * x[1]) - (4 * x[2]) + (2 * x[0] * x[0]) + (2 * x[1] * x[1]) + (x[2] * x[2])
+                        + (2 * x[0] * x[1]) + (2 * x[0] * x[2]);
+                }
+                else
+                {
+                    g[0] = x[0] + (2 * x[1]) + x[2] + x[3];
+                    g[1] = (3 * x[0]) + x[1] + (2 * x[2]) - x[3];
+                    g[2] = x[1] + (4 * x[2]);
+                    f[0] = (x[0] * x[0]) + (0.5 * x[1] * x[1]) + (x[2] * x[2]) + (0.5 * x[3] * x[3]) - (x[0] * x[2]) + (x[2] * x[3]) - x[0]
+                        - (3 * x[1]) + x[2] - x[3];
+                }
+
+                f[1] = f[0] + 1;
+            });
+        var run = EvaluatedRun.Of(new LocalSearch(new LocalSearchSettings([start]) { LastStep = 1e-5 }), problem, int.MaxValue);
+        Check.Close(best, run.FrontValues().Min(point => point[0]), absolute: within,
+            because: "directions at random; factor by factor it stops 4.2 and 0.2 short");
+    }
+
     [Fact]
     public void Steps_of_a_stepped_factor_are_single_levels()
     {
