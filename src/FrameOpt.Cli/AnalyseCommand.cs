@@ -44,6 +44,12 @@ internal static class AnalyseCommand
         {
             Description = "Keep only the terms that earn their place (stepwise, corrected Akaike criterion).",
         };
+        var page = new Option<string?>("--out")
+        {
+            Description = "Also write a page with the pictures (residuals, half-normal plot) to this file (.html); it must not exist yet.",
+            HelpName = "file",
+        };
+        OutputOptions.RefuseEmpty(page, "--out needs the name of a file, for example --out runs.html.");
         var command = new CommandWithExamples(
             "analyse",
             "Analyse measured runs: effects, variances, fit, outliers, and the model's values beside them.",
@@ -51,13 +57,13 @@ internal static class AnalyseCommand
             "frameopt analyse runs.csv",
             "frameopt analyse runs.csv --response lean --model linear --range 'time 80..90' --goal 'lean less 10..60'")
         {
-            file, response, factor, range, model, select, goal,
+            file, response, factor, range, model, select, goal, page,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(file),
             new RunTableRequest(parsed.GetValue(response) ?? [], parsed.GetValue(factor) ?? [], parsed.GetValue(range) ?? []),
             parsed.GetValue(model) is { } word ? models.First(one => one.Word == word).Model : null,
-            parsed.GetValue(select), parsed.GetValue(goal) ?? [], terminal));
+            parsed.GetValue(select), parsed.GetValue(goal) ?? [], parsed.GetValue(page), terminal));
         return command;
     }
 
@@ -69,8 +75,14 @@ internal static class AnalyseCommand
     };
 
     private static int Run(string path, RunTableRequest request, SurfaceModel? model, bool isSelected, IReadOnlyList<string> goals,
-        Terminal terminal)
+        string? page, Terminal terminal)
     {
+        if (page is not null && NewFile.Obstacle(page) is { } obstacle)
+        {
+            terminal.Error.WriteLine($"Nothing was computed, because the page could not be written: {obstacle}");
+            return ExitCode.InvalidInput;
+        }
+
         if (FilledFormFile.ReadTable(path, out var problem) is not { } cells)
         {
             terminal.Error.WriteLine($"{VisibleText.Path(path)}: {problem}");
@@ -91,8 +103,14 @@ internal static class AnalyseCommand
         var analyses = table.Responses.Select(response => RunAnalysis.Of(table, response, model, isSelected)).ToList();
         var optimum = wanted.Count == 0 ? null
             : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))]);
-        ConsoleWriter.WriteSections(terminal.Out,
-            [.. RunAnalysisSections.Of(table, analyses, optimum), new AnswerSection("Cautions", Cautions.FirstPage)]);
+        IReadOnlyList<AnswerSection> sections =
+            [.. RunAnalysisSections.Of(table, analyses, optimum), new AnswerSection("Cautions", Cautions.FirstPage)];
+        ConsoleWriter.WriteSections(terminal.Out, sections);
+        if (page is null)
+            return ExitCode.Success;
+        if (!NewFile.TryWrite(page, stream => RunAnalysisPage.Write(cells.File, analyses, sections, stream), "The page", terminal))
+            return ExitCode.InvalidInput;
+        terminal.Out.WriteLine($"Written to {VisibleText.Path(page)}.");
         return ExitCode.Success;
     }
 }

@@ -52,7 +52,7 @@ public static class PlanSections
     {
         var lines = new List<string> { $"The fitted surface has {PlanLabels.ModelDescription(plan.Model)}." };
         if (plan.Fraction is not { } fraction)
-            return new AnswerSection("Alias structure of the plan", lines);
+            return Partial(plan, lines);
         var letters = plan.Factors.Select((factor, f) => $"{EffectWord.Letters[f]} {factor.Name}");
         lines.Add($"Letters: {string.Join(", ", letters)}.");
         if (fraction.Resolution is { } resolution)
@@ -63,6 +63,24 @@ public static class PlanSections
 
         return new AnswerSection("Alias structure of the plan", lines, new AnswerTable(
             ["aliased effects"], [.. fraction.Aliases().Select(group => (IReadOnlyList<string>)[group.ToString()])]));
+    }
+
+    /// <summary>Of a plan that is no regular fraction: what each term takes with it of interactions that are not fitted.</summary>
+    private static AnswerSection Partial(StudyPlan plan, List<string> lines)
+    {
+        const string title = "Alias structure of the plan";
+        List<string> names = [.. plan.Factors.Select(factor => factor.Name)];
+        var aliases = PartialAlias.Of(plan.Plan, plan.Terms);
+        if (aliases.Count == 0)
+            return new AnswerSection(title, lines);
+        lines.Add("Interactions of two factors are not fitted, and what they do goes into other terms, in the shares below: a term may look "
+            + "important because of them.");
+        return new AnswerSection(title, lines, new AnswerTable(["term", "takes with it"], [.. aliases.Select(alias =>
+            (IReadOnlyList<string>)
+            [
+                alias.Term.NamedWith(names),
+                string.Join(", ", alias.Interactions.Select(pair => Invariant($"{pair.Share:0.##} of {pair.Interaction.NamedWith(names)}"))),
+            ])]));
     }
 
     /// <summary>How well the plan would estimate its terms if its runs were measured, with noise: efficiencies, and for each term its

@@ -12,7 +12,7 @@ internal static class ModelSharesBars
     private const double Side = 8;
     private const double Reach = 270;
     private const double Top = 40;
-    private const double RowStep = 38;
+    private const double RowStep = 42;
 
     /// <summary>The picture.</summary>
     /// <param name="id">Unlike every other on the page.</param>
@@ -40,7 +40,7 @@ internal static class ModelSharesBars
     private static IEnumerable<XElement> Row(string name, double top, double everywhere, double? within)
     {
         yield return Svg.Text("name", Side, top + 10, "start", name);
-        foreach (var (share, cssClass, down) in new[] { ((double?)everywhere, "bar-2", 13), (within, "bar-1", 23) })
+        foreach (var (share, cssClass, down) in new[] { ((double?)everywhere, "bar-2", 13), (within, "bar-1", 25) })
         {
             if (share is not { } value)
                 continue;

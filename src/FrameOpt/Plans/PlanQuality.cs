@@ -1,5 +1,6 @@
 using FrameOpt.Numerics;
 using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace FrameOpt.Plans;
 
@@ -41,15 +42,18 @@ public sealed record PlanQuality(
         var (runs, columns) = (x.RowCount, x.ColumnCount);
         if (runs < columns || !HasFullRank(x))
             return null;
-        var information = x.TransposeThisAndMultiply(x);
-        var v = information.Inverse();
+
+        // From the columns themselves: X'X would square their condition number.
+        var triangle = x.QR(QRMethod.Thin).R;
+        var inverse = triangle.Inverse();
+        var v = inverse.TransposeAndMultiply(inverse);
         return new PlanQuality(
             ModelMatrix.Names(plan, model),
             [.. v.Diagonal().Select(Math.Sqrt)],
             [.. Enumerable.Range(0, columns).Select(c => Inflation(x.Column(c), v[c, c]))],
             [.. x.EnumerateRows().Select(row => row * v * row)],
             runs - columns,
-            Elementary.Pow((information / runs).Determinant(), 1.0 / columns),
+            Elementary.Pow(triangle.Diagonal().Aggregate(1.0, (product, size) => product * (size * size / runs)), 1.0 / columns),
             columns / (runs * v.Trace()),
             model.Terms.Count / (runs * MaxPredictionVariance.Of(plan, model, v)),
             (v * ModelMatrix.Moments(model, columns)).Trace());
@@ -141,4 +145,30 @@ public static class PlanCorrelation
     }
 
     private static double Dot(double[] left, double[] right) => left.Zip(right, (a, b) => a * b).Sum();
+}
+
+/// <summary>What the estimate of a term takes with it of interactions that the model leaves out.</summary>
+/// <param name="Term">Of the model.</param>
+/// <param name="Interactions">Those it takes with it, each with the share of it: 1 for full aliasing.</param>
+public sealed record PartialAlias(ModelTerm Term, IReadOnlyList<(ModelTerm Interaction, double Share)> Interactions)
+{
+    /// <summary>Smaller shares are rounding.</summary>
+    private const double Least = 1e-6;
+
+    /// <summary>The terms of a plan's model that are aliased, wholly or in part, with interactions of two factors.</summary>
+    /// <param name="plan">Its runs.</param>
+    /// <param name="terms">Of the model; as many runs or more.</param>
+    /// <remarks>Source: the alias matrix (X'X)^-1 X'Z, G. E. P. Box and K. B. Wilson 1951 (from memory).</remarks>
+    public static IReadOnlyList<PartialAlias> Of(Plan plan, IReadOnlyList<ModelTerm> terms)
+    {
+        List<ModelTerm> omitted = [.. ModelTerms.WithInteractions(plan.Factors.Count).Except(terms)];
+        if (omitted.Count == 0 || plan.Runs.Count < terms.Count)
+            return [];
+        Matrix<double> Columns(IReadOnlyList<ModelTerm> of) =>
+            Matrix<double>.Build.DenseOfColumns(of.Select(term => plan.Runs.Select(run => term.Value(run.Coded))));
+        var shares = Columns(terms).QR(QRMethod.Thin).Solve(Columns(omitted));
+        return [.. terms.Select((term, t) => new PartialAlias(term,
+                [.. omitted.Select((other, o) => (other, shares[t, o])).Where(pair => Math.Abs(pair.Item2) > Least)]))
+            .Where(alias => alias.Term.Order > 0 && alias.Interactions.Count > 0)];
+    }
 }

@@ -32,6 +32,7 @@ public class DependencyTests(ITestOutputHelper output)
         ["FrameOpt.Reports.Answer"] = [.. Library, .. Parts],
         ["FrameOpt.Reports.Workbook.Cells"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Tables"],
         ["FrameOpt.Reports.Workbook"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer", "FrameOpt.Reports.Workbook.Cells"],
+        ["FrameOpt.Reports.Runs"] = [.. Library, .. Parts, .. Documents],
         ["FrameOpt.Reports.Forms"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer", "FrameOpt.Reports.Workbook.Cells"],
         ["FrameOpt.Reports.Page"] = [.. Library, .. Parts, "FrameOpt.Reports.Answer"],
         ["FrameOpt.Reports.Drafting"] = [.. Library, "FrameOpt.Reports.Text", "FrameOpt.Reports.Graphics", "FrameOpt.Reports.Answer"],

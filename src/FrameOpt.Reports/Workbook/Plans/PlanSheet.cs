@@ -28,7 +28,7 @@ internal static class PlanSheet
         if (aliasStructure.Table is { } aliases)
         {
             page.Row++;
-            page.Paragraphs([$"{aliases.Headers[0]}:", .. aliases.Rows.Select(row => row[0])]);
+            page.Paragraphs([$"{aliases.Headers[0]}:", .. aliases.Rows.Select(row => string.Join(": ", row))]);
         }
 
         var quality = PlanSections.Quality(plan);
