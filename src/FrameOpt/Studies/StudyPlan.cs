@@ -71,11 +71,21 @@ public sealed record StudyPlan(
             [.. factors.Select(f => PlanScale.Within(f.LevelsSi[0], f.LevelsSi[^1], furthest))];
         var unit = Scales(1);
         var limits = study.Limits.Where(limit => !limit.Response.IsOverCases).ToList();
+
+        // The search for the best runs comes back to the same designs over and over.
+        var known = new Dictionary<FrameGeometry, bool>();
+        bool Known(FrameGeometry design)
+        {
+            if (!known.TryGetValue(design, out var meets))
+                known[design] = meets = MeetsLimits(mission.Evaluate(design), limits);
+            return meets;
+        }
+
         var built = Build(setting, new PlanRoom([.. factors.Select(f => f.Name)])
         {
             Levels = factors.Any(f => f.IsContinuous) ? null : [.. factors.Select((f, i) => (IReadOnlyList<double>)
                 [.. f.LevelsSi.Select(unit[i].Coded)])],
-            Allowed = !setting.IsWithinLimits ? null : coded => MeetsLimits(mission.Evaluate(Design(unit, coded)), limits),
+            Allowed = !setting.IsWithinLimits ? null : coded => Known(Design(unit, coded)),
             Made = [.. setting.Made.Select(values => factors.Select((factor, i) =>
                 unit[i].Coded(values[study.Factors.ToList().IndexOf(factor)])).ToArray())],
         });
