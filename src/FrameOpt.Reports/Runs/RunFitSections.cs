@@ -12,6 +12,9 @@ internal static class RunFitSections
 {
     private const double HardToSeparate = 5;
 
+    /// <summary>A smaller gain may be chance.</summary>
+    private const double MuchBetter = 0.7;
+
     /// <summary>Coefficients with their errors, and how good the fit is.</summary>
     public static AnswerSection Fit(RunAnalysis analysis)
     {
@@ -42,6 +45,8 @@ internal static class RunFitSections
             lines.Add($"Hard to separate from others (variance inflation above {HardToSeparate:0}): {Join(hard, names)}.");
         if (analysis.Shape is { } shape)
             lines.Add(Shape(analysis, shape));
+        if (analysis.Smooth is { } smooth)
+            lines.Add(Smooth(analysis, smooth));
         return new AnswerSection($"{analysis.Response.Measured.Name}: fit", lines, new AnswerTable(
             ["term", Title("coefficient, coded", unit), "standard error", "t", "p", "from", "to", "variance inflation"],
             [.. fit.Coefficients.Select(one => (IReadOnlyList<string>)
@@ -55,6 +60,19 @@ internal static class RunFitSections
 
     private static double Half(RegressionFit fit, double error) =>
         Numerics.Quantile.Student((1 + Confidence) / 2, fit.Anova.ResidualDegreesOfFreedom) * error;
+
+    /// <summary>Whether a surface without a polynomial predicts the runs better.</summary>
+    private static string Smooth(RunAnalysis analysis, GaussianProcess smooth)
+    {
+        var (unit, runs) = (analysis.Response.Measured.Unit, analysis.Fit.Runs.Count);
+        var polynomial = analysis.Fit.Press is { } press ? Math.Sqrt(press / runs) : (double?)null;
+        var text = $"A Gaussian process (Matern 5/2), which takes no polynomial, predicts each run without it to "
+            + $"{Digits(smooth.LeaveOneOutError, unit)} (root mean square)"
+            + (polynomial is { } own ? $", the polynomial to {Digits(own, unit)}" : "");
+        return polynomial is { } other && smooth.LeaveOneOutError < MuchBetter * other
+            ? $"{text}: THE POLYNOMIAL MISSES SOMETHING. Measure between the runs, or look at smaller ranges."
+            : $"{text}: the polynomial is good enough.";
+    }
 
     private static string Shape(RunAnalysis analysis, ResponseSurface shape)
     {

@@ -12,8 +12,9 @@ namespace FrameOpt.Analysis;
 /// <param name="Fit">In coded factors.</param>
 /// <param name="Shape">Stationary point and curvatures; null without squares.</param>
 /// <param name="TwoLevel">Effects by contrasts; null when the runs are not those of an orthogonal two-level plan.</param>
+/// <param name="Smooth">A surface without a polynomial, over the readings less what blocks differ by; null where there is none.</param>
 public sealed record RunAnalysis(RunTable Table, MeasuredResponse Response, IReadOnlyList<int> Used, SurfaceModel Model,
-    IReadOnlyList<string> BlockNames, RegressionFit Fit, ResponseSurface? Shape, TwoLevelRuns? TwoLevel)
+    IReadOnlyList<string> BlockNames, RegressionFit Fit, ResponseSurface? Shape, TwoLevelRuns? TwoLevel, GaussianProcess? Smooth)
 {
     private static readonly SurfaceModel[] largestFirst =
         [SurfaceModel.Quadratic, SurfaceModel.LinearAndSquares, SurfaceModel.Interactions, SurfaceModel.Linear];
@@ -39,8 +40,13 @@ public sealed record RunAnalysis(RunTable Table, MeasuredResponse Response, IRea
         var hasSquares = fit.Terms.Any(term => term.Powers.Contains(2));
         return new RunAnalysis(table, response, used, model, blocks.Length > 1 ? blocks[1..] : [], fit,
             hasSquares ? ResponseSurface.Of(fit, table.Factors.Count, 0) : null,
-            TwoLevelRuns.Of(coded, y, [.. used.Select(run => table.Blocks[run])]));
+            TwoLevelRuns.Of(coded, y, [.. used.Select(run => table.Blocks[run])]),
+            GaussianProcess.Fit(coded, [.. y.Select((value, i) => value - Blocks(fit, table.Factors.Count, x[i]))]));
     }
+
+    /// <summary>What a run's block adds, by the fit.</summary>
+    private static double Blocks(RegressionFit fit, int factors, double[] run) => fit.Coefficients
+        .Where(one => one.Term.Powers.Skip(factors).Any(power => power > 0)).Sum(one => one.Value * one.Term.Value(run));
 
     /// <summary>The fitted response of an average block.</summary>
     /// <param name="coded">The factors, coded.</param>
