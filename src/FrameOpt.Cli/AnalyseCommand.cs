@@ -23,8 +23,8 @@ internal static class AnalyseCommand
     public static Command Build(Terminal terminal)
     {
         var file = new Argument<string>("file") { Description = "Measured runs: a table with a row of headers (.csv or .xlsx)." };
-        var response = Several("--response", "name", "A column that was measured, once for each; by default those beside which the file has "
-            + "the model's value, or else the last one.");
+        var response = Several("--response", "name", "A column that was measured, once for each; by default those beside which the file "
+            + "has the model's value, or else the last one.");
         var factor = Several("--factor", "name", "A column that was set, once for each; by default every other column of numbers.");
         var range = Several("--range", "'factor low..high'", "What coded -1 and +1 stand for, for example 'time 80..90'.");
         var goal = Several("--goal", "'response way numbers'", "What is wanted of a response, to look for the setting that meets all goals "

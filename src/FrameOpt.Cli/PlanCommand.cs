@@ -21,7 +21,8 @@ internal static class PlanCommand
         var variant = StudyArgument.Variant();
         var csv = new Option<string?>("--csv")
         {
-            Description = "Also write the runs to this file in a random order, with empty cells for what is measured, for analyse; it must not exist yet.",
+            Description = "Also write the runs to this file in a random order, with empty cells for what is measured, for analyse; it "
+                + "must not exist yet.",
             HelpName = "file"
         };
         OutputOptions.RefuseEmpty(csv, "--csv needs the name of a file, for example --csv runs.csv.");
@@ -78,8 +79,12 @@ internal static class PlanCommand
         }
 
         var (answer, sections) = work.GetAwaiter().GetResult();
-        if (csv is not null && !NewFile.TryWrite(csv, stream => CsvTable.Write(PlanTable.ToMeasure(answer, Seed), stream), "The runs", terminal))
+        if (csv is not null
+            && !NewFile.TryWrite(csv, stream => CsvTable.Write(PlanTable.ToMeasure(answer, Seed), stream), "The runs", terminal))
+        {
             return ExitCode.InvalidInput;
+        }
+
         if (terminal.StopRequested())
         {
             terminal.Error.WriteLine($"Stopped; {(csv is null ? "nothing was written" : $"the runs are in {VisibleText.Path(csv)}")}.");

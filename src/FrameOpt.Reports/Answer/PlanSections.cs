@@ -30,8 +30,8 @@ public static class PlanSections
                     $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Low)} and {factor.Unit.Text(plan.Scales[f].High)}")) + ".",
         };
         if (answer.MeetsLimits.Contains(false))
-            lines.Add($"{NumberFormat.Count(answer.MeetsLimits.Count(meets => !meets))} OF THEM LEAVE THE LIMITS of the study: compute them, "
-                + "and do not build or fly them.");
+            lines.Add($"{NumberFormat.Count(answer.MeetsLimits.Count(meets => !meets))} OF THEM LEAVE THE LIMITS of the study: compute "
+                + "them, and do not build or fly them.");
         lines.AddRange(answer.Failures.Select((failure, i) => (failure, i)).Where(run => run.failure is not null)
             .Select(run => $"Run {run.i + 1} cannot fly and is excluded from every fit. {FailureText.Describe(run.failure!)}"));
         return new AnswerSection("Plan", lines, new AnswerTable(
@@ -73,13 +73,14 @@ public static class PlanSections
         var aliases = PartialAlias.Of(plan.Plan, plan.Terms);
         if (aliases.Count == 0)
             return new AnswerSection(title, lines);
-        lines.Add("Interactions of two factors are not fitted, and what they do goes into other terms, in the shares below: a term may look "
-            + "important because of them.");
+        lines.Add("Interactions of two factors are not fitted, and what they do goes into other terms, in the shares below: a term may "
+            + "look important because of them.");
         return new AnswerSection(title, lines, new AnswerTable(["term", "takes with it"], [.. aliases.Select(alias =>
             (IReadOnlyList<string>)
             [
                 alias.Term.NamedWith(names),
-                string.Join(", ", alias.Interactions.Select(pair => Invariant($"{pair.Share:0.##} of {pair.Interaction.NamedWith(names)}"))),
+                string.Join(", ", alias.Interactions.Select(pair =>
+                    Invariant($"{pair.Share:0.##} of {pair.Interaction.NamedWith(names)}"))),
             ])]));
     }
 

@@ -60,7 +60,8 @@ internal static class SurfaceSection
     }
 
     /// <summary>In words where the model does not change.</summary>
-    public static string RSquared(SurfaceError error) => double.IsNaN(error.RSquared) ? "not defined" : Invariant($"{error.RSquared:0.000}");
+    public static string RSquared(SurfaceError error) =>
+        double.IsNaN(error.RSquared) ? "not defined" : Invariant($"{error.RSquared:0.000}");
 
     private static string StationaryPointText(StudyPlan plan, ResponseSurface shape)
     {

@@ -30,7 +30,8 @@ internal static class ModelSharesBars
                 Svg.Text("axis", Side, 12, "start", "Shapley effect in the model itself [% of the variance]"),
                 Svg.Rectangle("bar-2", Side, 19, 20, 9),
                 Svg.Text("axis", Side + 26, 28, "start", "all designs"),
-                .. hasLimits ? [Svg.Rectangle("bar-1", Side + 110, 19, 20, 9), Svg.Text("axis", Side + 136, 28, "start", "within the limits")]
+                .. hasLimits
+                    ? [Svg.Rectangle("bar-1", Side + 110, 19, 20, 9), Svg.Text("axis", Side + 136, 28, "start", "within the limits")]
                     : Array.Empty<XElement>(),
                 .. names.SelectMany((name, f) => Row(name, Top + f * RowStep, response.Everywhere[f].Shapley,
                     hasLimits ? response.WithinLimits[f].Shapley : null)),

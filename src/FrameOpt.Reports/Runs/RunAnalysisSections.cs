@@ -83,7 +83,8 @@ public static class RunAnalysisSections
             .. runs.Curvature is { } curvature
                 ? new[]
                 {
-                    $"The corners are on average {Digits(Math.Abs(curvature.Difference), unit)} {(curvature.Difference < 0 ? "below" : "above")} "
+                    $"The corners are on average {Digits(Math.Abs(curvature.Difference), unit)} "
+                        + (curvature.Difference < 0 ? "below " : "above ")
                         + "the centre" + (curvature.P is { } p ? $" (p {P(p)}): " + (p < Small ? "THE RESPONSE IS CURVED, which no "
                         + "two-level plan can describe; add axial runs." : "no sign of curvature.") : "; one centre run cannot tell "
                         + "whether that is curvature."),

@@ -20,10 +20,11 @@ internal static class RunFitSections
     {
         var (fit, unit) = (analysis.Fit, analysis.Response.Measured.Unit);
         var names = Names(analysis);
+        var isShorter = fit.Terms.Count < ModelTerms.Of(analysis.Model, analysis.Table.Factors.Count).Count;
         List<string> lines =
         [
             $"{NumberFormat.Count(analysis.Used.Count, "run")}; {PlanLabels.ModelDescription(analysis.Model)}"
-                + $"{(fit.Terms.Count < ModelTerms.Of(analysis.Model, analysis.Table.Factors.Count).Count ? ", less what was left out" : "")}"
+                + $"{(isShorter ? ", less what was left out" : "")}"
                 + $"{(analysis.BlockNames.Count > 0 ? "; the constant is of the mean of the blocks" : "")}. R² "
                 + Invariant($"{fit.Anova.RSquared:0.0000}") + (fit.Anova.AdjustedRSquared is { } adjusted && fit.NoTestsReason is null
                 ? Invariant($", adjusted {adjusted:0.0000}") : "") + (fit.PredictedRSquared is { } predicted
@@ -38,8 +39,8 @@ internal static class RunFitSections
             lines.Add($"Left out because the runs cannot tell them from others: {Join(fit.Aliased, names)}.");
         if (fit.LackOfFit is { F: not null } lack)
             lines.Add(lack.P < Small
-                ? $"THE MODEL DOES NOT FIT (lack of fit: F {Ratio(lack.F.Value)}, p {P(lack.P!.Value)}): repeated runs scatter less than the "
-                    + "fit misses them."
+                ? $"THE MODEL DOES NOT FIT (lack of fit: F {Ratio(lack.F.Value)}, p {P(lack.P!.Value)}): repeated runs scatter less "
+                    + "than the fit misses them."
                 : $"No lack of fit (F {Ratio(lack.F.Value)}, p {P(lack.P!.Value)}, against repeated runs).");
         if (fit.Coefficients.Where(one => one.VarianceInflation > HardToSeparate).Select(one => one.Term).ToList() is { Count: > 0 } hard)
             lines.Add($"Hard to separate from others (variance inflation above {HardToSeparate:0}): {Join(hard, names)}.");

@@ -8,8 +8,8 @@ public static class ObjectiveWeights
     /// <summary>By the entropy of each objective: one whose values are nearly alike decides little.</summary>
     /// <param name="designs">Two or more.</param>
     /// <returns>Adding up to 1; null where a value is 0 or below, or where no objective has a range.</returns>
-    /// <remarks>Source: C. E. Shannon 1948; with worked figures in E. K. Zavadskas and V. Podvezko 2016, Integrated determination of objective
-    /// criteria weights in MCDM.</remarks>
+    /// <remarks>Source: C. E. Shannon 1948; with worked figures in E. K. Zavadskas and V. Podvezko 2016, Integrated determination of
+    /// objective criteria weights in MCDM.</remarks>
     public static double[]? ByEntropy(IReadOnlyList<double[]> designs)
     {
         if (designs.Count < 2 || designs.Any(design => design.Any(value => value <= 0)))

@@ -136,8 +136,8 @@ public sealed record TwoLevelRuns(IReadOnlyList<Effect> Effects, int Order, Lent
 /// <param name="P">Probability of a larger one by chance, against the repeats of the centre; null with one centre run.</param>
 public sealed record CurvatureTest(double Difference, double SumOfSquares, double? P)
 {
-    /// <remarks>Source: R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Response Surface Methodology, section 4.5 (from memory):
-    /// SS = nF nC (mean F - mean C)² / (nF + nC).</remarks>
+    /// <remarks>Source: R. H. Myers, D. C. Montgomery and C. M. Anderson-Cook 2009, Response Surface Methodology, section 4.5 (from
+    /// memory): SS = nF nC (mean F - mean C)² / (nF + nC).</remarks>
     internal static CurvatureTest? Of(double[] corners, double[] centre, bool isOneBlock)
     {
         if (centre.Length == 0 || !isOneBlock)

@@ -84,7 +84,8 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
             return request.Responses.Select(Find).OfType<Heading>();
         var compared = headings.Where(one => Model(one) is not null).ToList();
         var filled = compared.Where(one => rows.Exists(row => sheet.Cell(row, one.Column).Length > 0)).ToList();
-        return filled.Count > 0 ? filled : compared.Count > 0 ? compared.Take(1) : headings.Where(one => !one.IsOfPlan && IsOfNumbers(one)).TakeLast(1);
+        return filled.Count > 0 ? filled : compared.Count > 0 ? compared.Take(1)
+            : headings.Where(one => !one.IsOfPlan && IsOfNumbers(one)).TakeLast(1);
     }
 
     /// <summary>The column of a name, with its unit or without; an error where there is none.</summary>

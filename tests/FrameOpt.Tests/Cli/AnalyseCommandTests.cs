@@ -1,3 +1,4 @@
+using System.Globalization;
 using FrameOpt.Cli;
 
 namespace FrameOpt.Tests.Cli;
@@ -90,7 +91,7 @@ public class AnalyseCommandTests
     [Fact]
     public void A_fit_with_repeated_centre_runs_is_that_of_the_source()
     {
-        // V. Czitrom and P. D. Spagon, Statistical Case Studies for Industrial Process Improvement, 1997 (data of the NIST handbook 5.4.7.3).
+        // V. Czitrom and P. D. Spagon, Statistical Case Studies for Industrial Process Improvement, 1997 (NIST handbook 5.4.7.3).
         var output = Right("""
             x1,x2,uniformity
             1,0,4.6
@@ -146,7 +147,7 @@ public class AnalyseCommandTests
             Array.FindIndex(lines[0], cell => cell.StartsWith("model residual_rms", StringComparison.Ordinal)));
         // All measured 2 N·m above the model.
         foreach (var line in lines.Skip(1))
-            line[empty] = FormattableString.Invariant($"{double.Parse(line[model], System.Globalization.CultureInfo.InvariantCulture) + 2}");
+            line[empty] = FormattableString.Invariant($"{double.Parse(line[model], CultureInfo.InvariantCulture) + 2}");
         File.WriteAllLines(folder["runs.csv"], lines.Select(line => string.Join(',', line)));
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("analyse", folder["runs.csv"], "--response", "residual_rms"));

@@ -42,7 +42,8 @@ public class StudyPlanTests
             Assert.Empty(surface.Fit.Aliased);
             Assert.NotNull(surface.Fit.NoTestsReason);
             Assert.All(surface.Fit.Coefficients, coefficient => Assert.Null(coefficient.P));
-            Assert.Equal(32 * 32 * 32 * 32, surface.Check!.Everywhere.Points); // the smallest grid of four factors that has a million points
+            // The smallest grid of four factors that has a million points.
+            Assert.Equal(32 * 32 * 32 * 32, surface.Check!.Everywhere.Points);
         });
     }
 

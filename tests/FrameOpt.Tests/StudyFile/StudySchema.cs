@@ -130,8 +130,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "ranking.method" => OneOf("distance to ideal", "topsis"),
         "ranking.weights" => new JsonObject
         {
-            ["type"] = "object",
-            ["propertyNames"] = Reference("any_response"),
+            ["type"] = "object", ["propertyNames"] = Reference("any_response"),
             ["additionalProperties"] = new JsonObject { ["type"] = "number", ["minimum"] = 0 }
         },
         "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),

@@ -71,7 +71,8 @@ internal static class EffectsSheet
                 Column.OfNumbers("alone [%]", "0.0", row => Percent(response.Everywhere, row, share => share.Alone)),
                 Column.OfNumbers("with interactions [%]", "0.0", row => Percent(response.Everywhere, row, share => share.Total)),
                 Column.OfNumbers("Shapley effect [%]", "0.0", row => Percent(response.Everywhere, row, share => share.Shapley)),
-                Column.OfNumbers("the same within the limits [%]", "0.0", row => Percent(response.WithinLimits, row, share => share.Shapley)),
+                Column.OfNumbers("the same within the limits [%]", "0.0",
+                    row => Percent(response.WithinLimits, row, share => share.Shapley)),
             ],
             shares.Factors.Count));
         page.Row++;

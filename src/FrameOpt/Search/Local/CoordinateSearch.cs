@@ -156,8 +156,11 @@ internal sealed class CoordinateSearch
                 var trial = members.Of(designs + owners.Count);
                 members.Of(i).CopyTo(trial);
                 foreach (var (place, gene) in continuous.Index())
-                    trial[gene] = Math.Clamp(trial[gene] + (step * direction[place] * (space.High[gene] - space.Low[gene])), space.Low[gene],
-                        space.High[gene]);
+                {
+                    var (low, high) = (space.Low[gene], space.High[gene]);
+                    trial[gene] = Math.Clamp(trial[gene] + (step * direction[place] * (high - low)), low, high);
+                }
+
                 if (memory.TryAdd(trial))
                     owners.Add(i);
             }

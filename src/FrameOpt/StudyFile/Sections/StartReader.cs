@@ -62,7 +62,8 @@ internal static class StartReader
                 + "they are moved to the nearest end.");
     }
 
-    private static IReadOnlyList<IReadOnlyList<double>> Designs(Section search, string named, CsvTable table, IReadOnlyList<StudyFactor> factors)
+    private static IReadOnlyList<IReadOnlyList<double>> Designs(
+        Section search, string named, CsvTable table, IReadOnlyList<StudyFactor> factors)
     {
         var at = search.At(named);
         if (table.Rows.Count > MaxDesigns)

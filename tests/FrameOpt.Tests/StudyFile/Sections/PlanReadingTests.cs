@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
 using FrameOpt.Plans;
@@ -100,10 +101,11 @@ public class PlanReadingTests
     [Fact]
     public void Every_row_of_the_docs_can_be_asked_for()
     {
-        var rows = File.ReadAllLines(Path.Combine(Repository.Root, "docs", "plans.md")).SkipWhile(line => !line.StartsWith("| Plan, `kind:`"))
+        var rows = File.ReadAllLines(Path.Combine(Repository.Root, "docs", "plans.md"))
+            .SkipWhile(line => !line.StartsWith("| Plan, `kind:`"))
             .Skip(2).TakeWhile(line => line.StartsWith('|')).Select(line => line.Split('|')[1]).ToList();
         Assert.Equal(11, rows.Count);
-        var kinds = rows.SelectMany(row => System.Text.RegularExpressions.Regex.Matches(row, "`([^`]+)`").Select(match => match.Groups[1].Value))
+        var kinds = rows.SelectMany(row => Regex.Matches(row, "`([^`]+)`").Select(match => match.Groups[1].Value))
             .Where(word => word is not ("generators" or "most_runs" or "made"));
         Assert.All(kinds, kind => Assert.NotNull(WorkedStudyText.Right(With($"kind: {kind}" + kind switch
         {
