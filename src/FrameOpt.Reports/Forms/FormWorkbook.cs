@@ -1,17 +1,16 @@
 using ClosedXML.Excel;
-using CsvHelper;
 using FrameOpt.Forms;
 using FrameOpt.Model;
-using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Forms;
 
-/// <summary>Writes a form to fill in, as a workbook or as one CSV file with the same cells.</summary>
-public static class FormFile
+/// <summary>Writes a form to fill in as a workbook.</summary>
+public static class FormWorkbook
 {
-    private const string ReadMe = "Read me";
+    internal const string ReadMe = "Read me";
+
     private const double ReadMeWidth = 110;
     private const double LeastWidth = 9;
     private const int ExtraRows = 4;
@@ -28,7 +27,7 @@ public static class FormFile
     /// <param name="frame">As built.</param>
     /// <param name="info">What wrote it, from which file.</param>
     /// <param name="stream">Left open.</param>
-    public static void WriteWorkbook(MeasurementForm form, Study study, FrameGeometry frame, RunInfo info, Stream stream) =>
+    public static void Write(MeasurementForm form, Study study, FrameGeometry frame, RunInfo info, Stream stream) =>
         Spreadsheet.Write(study, info, book =>
         {
             var first = book.AddSheet(ReadMe);
@@ -40,40 +39,6 @@ public static class FormFile
             foreach (var sheet in form.Sheets)
                 Add(book, sheet, FormNotes.Of(study, frame, sheet));
         }, stream);
-
-    /// <summary>The same as text: a line with the name of a sheet in brackets, its notes, its headers, its runs.</summary>
-    /// <param name="form">The runs.</param>
-    /// <param name="study">Named on it.</param>
-    /// <param name="frame">As built.</param>
-    /// <param name="stream">Left open.</param>
-    public static void WriteCsv(MeasurementForm form, Study study, FrameGeometry frame, Stream stream)
-    {
-        var options = CsvWriterOptions.Default with { NewLine = "\n", ValidateFieldCount = false };
-        using var csv = CsvWriter.Create(stream, options, leaveOpen: true);
-        void Line(IEnumerable<string> cells)
-        {
-            foreach (var cell in cells)
-                csv.WriteField(TextSanitizer.ForCsv(cell));
-            csv.EndRecord();
-        }
-
-        void Lines(FormNotes notes)
-        {
-            foreach (var note in notes.Cautions.Concat(notes.How))
-                Line([note]);
-        }
-
-        Line([$"[{ReadMe}]"]);
-        Lines(FormNotes.ReadMe(study, form));
-        foreach (var sheet in form.Sheets)
-        {
-            Line([$"[{sheet.Name}]"]);
-            Lines(FormNotes.Of(study, frame, sheet));
-            Line(sheet.Headers);
-            foreach (var row in sheet.Rows)
-                Line([.. row, .. Enumerable.Repeat("", sheet.Headers.Count - row.Count)]);
-        }
-    }
 
     private static void Add(Spreadsheet book, FormSheet form, FormNotes notes)
     {
