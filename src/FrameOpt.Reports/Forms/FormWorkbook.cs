@@ -13,6 +13,7 @@ public static class FormWorkbook
 
     private const double ReadMeWidth = 110;
     private const double LeastWidth = 9;
+    private const double MostWidth = 40;
     private const int ExtraRows = 4;
 
     /// <summary>Bold letters fill a line sooner: none of a caution may be cut off.</summary>
@@ -44,8 +45,9 @@ public static class FormWorkbook
     {
         var sheet = book.AddSheet(form.Name);
         sheet.ShowGridLines = false;
-        var widths = form.Headers.Select((header, c) => Math.Max(LeastWidth,
-            header.Split(' ').Concat(form.Rows.Select(row => c < row.Count ? row[c] : "")).Max(word => word.Length) + 2)).ToList();
+        var widths = form.Headers.Select((header, c) => Math.Clamp(
+            header.Split(' ').Concat(form.Rows.Select(row => c < row.Count ? row[c] : "")).Max(word => word.Length) + 2,
+            LeastWidth, MostWidth)).ToList();
         widths[^1] = Math.Max(widths[^1], 24);
         for (var c = 0; c < widths.Count; c++)
             sheet.Column(c + 1).Width = widths[c];

@@ -48,11 +48,18 @@ public sealed class Device(IJSRuntime js)
 
     /// <summary>Runs a study beside the page, so that the page stays usable.</summary>
     /// <param name="job">The study as JSON.</param>
-    /// <param name="isLine">True to work out its product line.</param>
+    /// <param name="task">What to do with it.</param>
     /// <param name="progress">Its methods Progress and Answered are called.</param>
     /// <returns>The names of its files; null when it was stopped.</returns>
-    public ValueTask<string[]?> RunBeside<T>(string job, bool isLine, DotNetObjectReference<T> progress)
-        where T : class => js.InvokeAsync<string[]?>("frameopt.run", CancellationToken.None, job, isLine, progress);
+    public ValueTask<string[]?> RunBeside<T>(string job, RunTask task, DotNetObjectReference<T> progress)
+        where T : class => js.InvokeAsync<string[]?>("frameopt.run", CancellationToken.None, job, $"{task}", progress);
+
+    /// <summary>Does something short beside the page, whatever runs there, and saves the files that it makes.</summary>
+    /// <param name="job">As the task takes it.</param>
+    /// <param name="task">What to do.</param>
+    /// <returns>Its answer.</returns>
+    public ValueTask<string> Ask(string job, RunTask task) =>
+        js.InvokeAsync<string>("frameopt.ask", CancellationToken.None, job, $"{task}");
 
     /// <summary>Stops the run.</summary>
     public void StopRun() => page.InvokeVoid("frameopt.stop");
