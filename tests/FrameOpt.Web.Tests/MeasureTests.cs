@@ -23,7 +23,7 @@ public sealed class MeasureTests(Application application) : IDisposable
         var before = await Application.Text(page);
         await MoveHoles(page);
         await Application.Go(page, "Scales");
-        await Assertions.Expect(page.Locator(".behind")).ToContainTextAsync("rated for lifting");
+        await Assertions.Expect(page.Locator(".first")).ToContainTextAsync("rated for lifting");
         await Application.Type(page, "#scale-left", "46,1 kg of force");
         await Assertions.Expect(page.Locator(".field.wrong")).ToContainTextAsync("is not known");
         await Application.Type(page, "#scale-left", "46,1");

@@ -15,6 +15,10 @@ public static partial class Words
                 + "drop a filled form (.xlsx or .csv) on this page.";
         public const string Begin = "Begin the card";
         public const string Built = "The frame that is built";
+        public const string Other = "It is another one";
+        public const string IsThis = "It is this one";
+        public const string Cancel = "Leave it as it is";
+        public const string OffsetIsSaid = "The lateral offset stays the one that the runs of the card say.";
         public const string Sheets = "Sheets of the card";
         public const string Cautions = "Read this first";
         public const string How = "How to measure";
@@ -28,7 +32,7 @@ public static partial class Words
         public const string TheyLead =
             "Predicted beside measured, what was learnt, what to measure next, the hole that fits, and the study corrected by it. Any number "
                 + "of runs is enough.";
-        public const string Takes = "Takes some seconds; the page stays usable meanwhile.";
+        public const string Takes = "Takes half a minute or so; the page stays usable meanwhile.";
         public const string Changed = "The card or the study has changed since.";
         public const string Fitting = "fitting the study to the readings";
         public const string NothingYet = "Nothing is filled in yet.";

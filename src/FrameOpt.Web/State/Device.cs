@@ -36,8 +36,11 @@ public sealed class Device(IJSRuntime js)
     /// <summary>Follows a pointer until it is released.</summary>
     /// <param name="handle">What was touched.</param>
     /// <param name="pointer">Its number.</param>
-    /// <returns>How many picture units a pixel of the screen is.</returns>
-    public double Follow(ElementReference handle, long pointer) => page.Invoke<double>("frameopt.follow", handle, pointer);
+    /// <param name="x">Where it was touched.</param>
+    /// <param name="y">Where it was touched.</param>
+    /// <param name="moved">Its method Moved is called with how far it went, in picture units.</param>
+    public void Follow<T>(ElementReference handle, long pointer, double x, double y, DotNetObjectReference<T> moved)
+        where T : class => page.InvokeVoid("frameopt.follow", handle, pointer, x, y, moved);
 
     /// <summary>Where a click fell in a picture, in picture units.</summary>
     public double[] PlaceIn(ElementReference picture, double x, double y) => page.Invoke<double[]>("frameopt.placeIn", picture, x, y);

@@ -18,7 +18,7 @@ public static class Measuring
     /// <param name="design">What the study varies is taken of it.</param>
     public static MeasuredFrame Frame(StoredStudy stored, Study study, FrameGeometry design)
     {
-        var built = Session.Rebuilt(study, design);
+        var built = Designs.On(study, design);
         return new MeasuredFrame(stored.Text, StudyFiles.Folder, study, [.. study.Factors.Select(factor => factor.At(built[factor.Input]))],
             built, 1);
     }
@@ -26,7 +26,7 @@ public static class Measuring
     /// <summary>The frame that the flight card is for; its lateral offset is the one that most of the runs say.</summary>
     public static MeasuredFrame Built(StoredStudy stored, Study study)
     {
-        var frame = Frame(stored, study, StoredStudy.Geometry(stored.Measured?.Built) ?? StoredStudy.Geometry(stored.Hand) ?? default);
+        var frame = Frame(stored, study, StoredStudy.Geometry(stored.Measured?.Built) ?? StoredStudy.Geometry(stored.Hand) ?? Designs.First(study));
         var offset = FormReader.Read(Form(stored), study, frame.Geometry).Runs.Select(OffsetMetres).OfType<double>()
             .GroupBy(metres => metres).MaxBy(runs => runs.Count())?.Key;
         return offset is { } said ? Frame(stored, study, frame.Geometry with { OffsetMetres = said }) : frame;

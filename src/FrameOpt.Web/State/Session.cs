@@ -147,6 +147,8 @@ public sealed class Session(Device device)
     /// <summary>Looks at a design. While something is dragged it is not yet kept.</summary>
     public void Look(FrameGeometry design, bool isDragged = false)
     {
+        if (isDragged && IsDragged && design == Hand)
+            return;
         (Hand, IsDragged) = (design, isDragged);
         if (!isDragged)
             Keep(stored with { Hand = StoredStudy.Numbers(design) });
@@ -179,20 +181,13 @@ public sealed class Session(Device device)
         Reading = StudyFiles.Read(next);
         if (Study is { } study)
         {
-            Hand = Hand != default ? Rebuilt(study, Hand) : StoredStudy.Geometry(next.Hand) is { } kept ? kept : AsBuilt(study);
+            Hand = Hand != default ? Designs.On(study, Hand) : StoredStudy.Geometry(next.Hand) is { } kept ? kept : Designs.First(study);
             if (Kept.Count == 0)
                 Kept = [.. next.Kept.Select(StoredStudy.Geometry).OfType<FrameGeometry>()];
         }
 
         Changed?.Invoke();
     }
-
-    /// <summary>A design on a machine that may have changed: what the study varies stays.</summary>
-    public static FrameGeometry Rebuilt(Study study, FrameGeometry design) => study.Factors.Aggregate(AsBuilt(study),
-        (geometry, factor) => geometry.With(factor.Input, design[factor.Input]));
-
-    private static FrameGeometry AsBuilt(Study study) => study.Baseline ?? study.Factors.Aggregate(FrameGeometry.AsBuilt(study.Machine),
-        (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2]));
 
     private void Keep(StoredStudy next)
     {

@@ -78,10 +78,15 @@ globalThis.frameopt = (() => {
     await shell.invokeMethodAsync("Opened", [decodeURIComponent(address.split("/").pop())], [text]);
   }
 
-  function follow(handle, pointer) {
+  // Two numbers for a move, where an event of the framework would carry thirty.
+  function follow(handle, pointer, x, y, reference) {
     try { handle.setPointerCapture(pointer); } catch { /* The pointer is gone already. */ }
-    const picture = handle.ownerSVGElement;
-    return picture.viewBox.baseVal.width / picture.getBoundingClientRect().width;
+    const picture = handle.ownerSVGElement, scale = picture.viewBox.baseVal.width / picture.getBoundingClientRect().width;
+    const over = new AbortController();
+    handle.addEventListener("pointermove", event => {
+      if (event.pointerId === pointer) reference.invokeMethod("Moved", (event.clientX - x) * scale, (event.clientY - y) * scale);
+    }, over);
+    for (const end of ["pointerup", "pointercancel"]) handle.addEventListener(end, () => over.abort(), over);
   }
 
   function placeIn(picture, x, y) {

@@ -26,6 +26,10 @@ public sealed record FilledSheet(string Name, int FirstLine, IReadOnlyList<IRead
     public int HeaderRow => Enumerable.Range(0, Rows.Count).FirstOrDefault(
         row => Title(Cell(row, 0)) == FormTable.Run || Title(Cell(row, 1)) == FormTable.Block, -1);
 
+    /// <summary>True for the rpm of a run with the engine off: nothing is read there.</summary>
+    public bool IsIdle(int row, int column) =>
+        Title(Cell(HeaderRow, column)).EndsWith(FormTable.RpmRead, StringComparison.Ordinal) && Rows[row].Contains(FormTable.Off);
+
     /// <summary>Where a cell stands, in words: "measurements.xlsx, Flight!D9".</summary>
     public string Place(FilledForm form, int row, int column) => form.IsText
         ? FormattableString.Invariant($"{form.File} line {FirstLine + row}, {Name} {Letter(column)}")
