@@ -80,7 +80,7 @@ public sealed class MeasureTests(Application application) : IDisposable
         var left = page.GetByLabel("Left scale");
         await left.FillAsync("53,7x");
         await left.BlurAsync();
-        await Assertions.Expect(page.Locator(".field.wrong")).ToContainTextAsync("A number takes a decimal point");
+        await Assertions.Expect(page.Locator(".field.wrong")).ToContainTextAsync("The unit `x` is not known: left scale wants a force.");
         await left.FillAsync("53,78");
         await left.BlurAsync();
         await Assertions.Expect(left).ToHaveValueAsync("53.78");

@@ -15,7 +15,7 @@ public static partial class Words
                 + "drop a filled form (.xlsx or .csv) on this page.";
         public const string Begin = "Begin the card";
         public const string Built = "The frame that is built";
-        public const string Other = "It is another one";
+        public const string Other = "Another frame";
         public const string IsThis = "It is this one";
         public const string Cancel = "Leave it as it is";
         public const string OffsetIsSaid = "The lateral offset stays the one that the runs of the card say.";
