@@ -90,7 +90,8 @@ public sealed class Application : IAsyncLifetime
     {
         var page = await NewPage(width, isOffline: true);
         await page.GotoAsync(OneFile);
-        await Choose(page, page.Locator(".card").Last, [.. files.Select(file => Path.Combine(Path.GetDirectoryName(Repository.Study(study))!, file))]);
+        var beside = Path.GetDirectoryName(Repository.Study(study))!;
+        await Choose(page, page.Locator(".card").Last, [.. files.Select(file => Path.Combine(beside, file))]);
         await page.Locator(".field").First.WaitForAsync();
         return page;
     }

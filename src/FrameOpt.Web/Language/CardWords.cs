@@ -30,8 +30,8 @@ public static partial class Words
         public const string Ask = "Say what they say";
         public const string They = "What they say";
         public const string TheyLead =
-            "Predicted beside measured, what was learnt, what to measure next, the hole that fits, and the study corrected by it. Any number "
-                + "of runs is enough.";
+            "Predicted beside measured, what was learnt, what to measure next, the hole that fits, and the study corrected by it. Any "
+                + "number of runs is enough.";
         public const string Takes = "Takes half a minute or so; the page stays usable meanwhile.";
         public const string Changed = "The card or the study has changed since.";
         public const string Fitting = "fitting the study to the readings";
@@ -53,7 +53,8 @@ public static partial class Words
         public const string FilesHead = "On paper and as a file";
 
         public static string Command(string study, IEnumerable<string> settings) =>
-            $"frameopt fit {study} {string.Concat(settings.Select(setting => $"--set {setting} "))}--measured measurements.csv --out corrected.yaml";
+            $"frameopt fit {study} {string.Concat(settings.Select(setting => $"--set {setting} "))}"
+                + "--measured measurements.csv --out corrected.yaml";
 
         public static string Run(string name, string block) => block.Length == 0 ? name : $"{name}, block {block}";
 

@@ -24,7 +24,8 @@ public sealed class CardFiles(Session session, Card card, Device device)
     /// <param name="name">Of the file.</param>
     /// <param name="text">Its content; of a workbook in base64.</param>
     public static bool IsForm(string name, string text) =>
-        IsWorkbook(name) || name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && Measuring.Form(text).Sheet("Hang check") is not null;
+        IsWorkbook(name) || name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
+            && Measuring.Form(text).Sheet("Hang check") is not null;
 
     /// <summary>Takes a filled form in the place of the card.</summary>
     /// <param name="name">Of the file.</param>

@@ -26,7 +26,8 @@ public static class Measuring
     /// <summary>The frame that the flight card is for; its lateral offset is the one that most of the runs say.</summary>
     public static MeasuredFrame Built(StoredStudy stored, Study study)
     {
-        var frame = Frame(stored, study, StoredStudy.Geometry(stored.Measured?.Built) ?? StoredStudy.Geometry(stored.Hand) ?? Designs.First(study));
+        var frame = Frame(stored, study,
+            StoredStudy.Geometry(stored.Measured?.Built) ?? StoredStudy.Geometry(stored.Hand) ?? Designs.First(study));
         var offset = FormReader.Read(Form(stored), study, frame.Geometry).Runs.Select(OffsetMetres).OfType<double>()
             .GroupBy(metres => metres).MaxBy(runs => runs.Count())?.Key;
         return offset is { } said ? Frame(stored, study, frame.Geometry with { OffsetMetres = said }) : frame;
@@ -42,7 +43,8 @@ public static class Measuring
         {
             return FormCsv.Read(StoredMeasured.FormName, Encoding.UTF8.GetBytes(text));
         }
-        catch (Exception problem) when (problem is FormatException or ArgumentException or InvalidOperationException or InvalidDataException)
+        catch (Exception problem) when (problem is FormatException or ArgumentException or InvalidOperationException
+            or InvalidDataException)
         {
             return new FilledForm(StoredMeasured.FormName, true, []);
         }

@@ -24,7 +24,8 @@ public sealed record StoredStudy(
         : FactorCatalogue.All.Aggregate(default(FrameGeometry), (geometry, input) => geometry.With(input, numbers[input.Index]));
 }
 
-/// <summary>What was measured on a frame, as the browser keeps it; the readings of the flight card stand in a file beside the study.</summary>
+/// <summary>What was measured on a frame, as the browser keeps it; the readings of the flight card stand in a file beside the
+/// study.</summary>
 /// <param name="Left">What the left scale read, as typed.</param>
 /// <param name="Right">What the right scale read.</param>
 /// <param name="IsBaseline">True when the study's baseline hung, false for the design looked at.</param>

@@ -128,7 +128,7 @@ public static class FormReader
         FilledForm form, FilledSheet sheet, FormTable table, int header, List<Diagnostic> errors)
     {
         var (columns, before) = (new Dictionary<string, (int, FormColumn, string)>(), errors.Count);
-        List<string> there = [.. Enumerable.Range(0, sheet.Rows[header].Count).Select(column => FilledSheet.Title(sheet.Cell(header, column)))];
+        List<string> there = [.. sheet.Rows[header].Select(FilledSheet.Title)];
         foreach (var (i, column) in table.Columns.Index())
         {
             void Error(string what, string fix) => errors.Add(new Diagnostic(sheet.Place(form, header, i), 0, 0,
