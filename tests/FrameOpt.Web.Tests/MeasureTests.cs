@@ -109,7 +109,7 @@ public sealed class MeasureTests(Application application) : IDisposable
         File.Copy(await Application.Saved(page, "Save measurements.csv"), folder["measurements.csv"]);
         Assert.Equal(File.ReadAllText(filled), File.ReadAllText(folder["measurements.csv"]));
         await page.Locator(".sheets button", new() { HasText = "What they say" }).ClickAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "Say what they say" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Work it out" }).ClickAsync();
         await page.Locator(".fit").WaitForAsync(new() { Timeout = 300_000 });
         await Assertions.Expect(page.Locator(".fit")).ToContainTextAsync("Predicted beside measured");
         Assert.Empty(await Application.Faults(page, width));

@@ -27,7 +27,7 @@ public static partial class Words
         public const string AddRun = "Add a run of your own";
         public const string RemoveRun = "Remove this run";
         public const string OwnRun = "Your own run: say how it was set.";
-        public const string Ask = "Say what they say";
+        public const string Ask = "Work it out";
         public const string They = "What they say";
         public const string TheyLead =
             "Predicted beside measured, what was learnt, what to measure next, the hole that fits, and the study corrected by it. Any "

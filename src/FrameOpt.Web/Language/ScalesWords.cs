@@ -33,7 +33,7 @@ public static partial class Words
             "The study names a hang check in its head: readings that it was corrected by already must not correct it once more.";
         public const string Nothing = "No number of the study changes.";
         public const string Look = "Look at the hole that fits";
-        public const string Save = "Save it as a file beside";
+        public const string Save = "Save it as a file";
         public const string Taking = "the button above takes them over, with your comments, and Undo takes them back.";
 
         public static string Frame(string design) => $"{StudyText.Capitalised(design)}.";
