@@ -87,7 +87,7 @@ public static partial class FormCsv
         {
             Line([$"[{sheet.Name}]"]);
             foreach (var row in sheet.Rows)
-                Line(row);
+                Line(row.Count == 0 ? [""] : row);
         }
     }
 
