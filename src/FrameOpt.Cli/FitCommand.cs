@@ -1,14 +1,9 @@
 using System.CommandLine;
-using System.Globalization;
 using System.Text;
 using FrameOpt.Fit;
-using FrameOpt.Forms;
-using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Forms;
-using FrameOpt.Reports.Text;
 using FrameOpt.Running;
-using FrameOpt.Studies;
 using FrameOpt.StudyFile;
 using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
@@ -18,7 +13,7 @@ namespace FrameOpt.Cli;
 /// <summary>fit: what measurements say of a study's machine, and which hole fits then.</summary>
 internal static class FitCommand
 {
-    private const string Impossible = "These readings would move a number of the study out of what is possible, so nothing was corrected: ";
+    private const string Taking = "--out writes the file, with your comments.";
 
     public static Command Build(Terminal terminal)
     {
@@ -80,19 +75,17 @@ internal static class FitCommand
         }
 
         ConsoleWriter.WriteWarnings(terminal, [.. study.Warnings, .. built.Warnings]);
-        IReadOnlyList<StudyFactor> frame = [.. built.Values.Select(value => value.Factor)];
-        var told = loads is not { } read ? Measured(request, study, frame, geometry, terminal)
-            : Scales(request, study, frame, geometry, new ScaleReading(read.LeftNewtons, read.RightNewtons), terminal);
-        if (told is not var (sections, correction))
+        var frame = new MeasuredFrame(File.ReadAllText(request.StudyPath), Path.GetDirectoryName(Path.GetFullPath(request.StudyPath)),
+            study, [.. built.Values.Select(value => value.Factor)], geometry, Environment.ProcessorCount);
+        if (Answer(request, frame, loads, terminal) is not { } answer)
             return ExitCode.InvalidInput;
         terminal.Out.Write(new Text(study.FullTitle, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
-        ConsoleWriter.WriteSections(terminal.Out,
-            [.. sections, Changes(correction), new AnswerSection("Cautions", Cautions.FirstPage)]);
+        ConsoleWriter.WriteSections(terminal.Out, answer.Sections);
         if (request.Corrected is null)
             return ExitCode.Success;
-        if (!NewFile.TryWrite(request.Corrected, stream => stream.Write(Encoding.UTF8.GetBytes(correction.Text)), "The corrected study",
-            terminal))
+        if (!NewFile.TryWrite(request.Corrected, stream => stream.Write(Encoding.UTF8.GetBytes(answer.Corrected.Correction.Text)),
+            "The corrected study", terminal))
         {
             return ExitCode.InvalidInput;
         }
@@ -101,76 +94,32 @@ internal static class FitCommand
         return ExitCode.Success;
     }
 
-    private static (IEnumerable<AnswerSection> Sections, CorrectedStudy Correction)? Scales(
-        Request request, Study study, IReadOnlyList<StudyFactor> frame, FrameGeometry hung, ScaleReading reading, Terminal terminal)
+    private static FitAnswer? Answer(
+        Request request, MeasuredFrame frame, (double LeftNewtons, double RightNewtons)? loads, Terminal terminal)
     {
-        var fit = HangCheckFit.Of(study, hung, reading);
-        var correction = CorrectedStudy.Of(File.ReadAllText(request.StudyPath), study, LearntNumber.Of(fit), fit.Correlations,
-            hung.SpacingMetres, string.Create(CultureInfo.InvariantCulture, $"hang check read on {DateTime.Now:yyyy-MM-dd}, left ")
-                + $"{NumberFormat.Load(reading.LeftNewtons)}, right {NumberFormat.Load(reading.RightNewtons)}");
-        var corrected = StudyReader.Parse(Encoding.UTF8.GetBytes(correction.Text), "the corrected study");
-        if (corrected.Study is { } measured)
-            return ([
-                HangCheckFitSections.Readings(fit, study.Machine),
-                HangCheckFitSections.Causes(fit),
-                HangCheckFitSections.Hole(frame, StudyProblem.Model(study).Evaluate(hung), StudyProblem.Model(measured).Evaluate(hung),
-                    HoleForFrame.Of(measured, frame, Environment.ProcessorCount)),
-            ], correction);
-        ConsoleWriter.WriteDiagnostics(terminal, request.StudyPath, corrected.Diagnostics);
-        terminal.Error.WriteLine(
-            $"{Impossible}check that the scales read what is typed, and that frame, pilot and fuel are those of the study.");
-        return null;
-    }
-
-    private static (IEnumerable<AnswerSection> Sections, CorrectedStudy Correction)? Measured(
-        Request request, Study study, IReadOnlyList<StudyFactor> frame, FrameGeometry built, Terminal terminal)
-    {
-        if (study.Noise.Sources.Count == 0)
+        var today = DateOnly.FromDateTime(DateTime.Now);
+        FitAnswer? answer;
+        FitRefusal? refusal;
+        if (loads is { } read)
         {
-            terminal.Error.WriteLine(
-                "noise: none takes every number of the study as exact, so there is nothing to correct: remove that line.");
-            return null;
+            answer = FitAnswer.OfScales(frame, new ScaleReading(read.LeftNewtons, read.RightNewtons), today, Taking, out refusal);
         }
-
-        if (FilledFormFile.Read(request.Measured!, out var problem) is not { } form)
+        else if (FilledFormFile.Read(request.Measured!, out var problem) is { } form)
+        {
+            answer = FitAnswer.OfForm(frame, form, today, Taking, out refusal);
+        }
+        else
         {
             terminal.Error.WriteLine($"{VisibleText.Path(request.Measured!)}: {problem}");
             return null;
         }
 
-        var reading = FormReader.Read(form, study, built);
-        if (reading.Diagnostics.Count > 0)
-        {
-            ConsoleWriter.WriteDiagnostics(terminal, request.Measured!, reading.Diagnostics);
-            return null;
-        }
-
-        var fit = MeasuredFit.Of(study, reading.Runs);
-        if (SignSuspicion.Of(fit) is { } wrong)
-        {
-            terminal.Error.WriteLine(MeasuredSections.Suspicion(wrong));
-            return null;
-        }
-
-        var origin = string.Create(CultureInfo.InvariantCulture,
-            $"filled form {form.File} read on {DateTime.Now:yyyy-MM-dd}, {reading.Runs.Count} runs");
-        if (MeasuredAnswer.Of(File.ReadAllText(request.StudyPath), fit, frame, built, origin, Environment.ProcessorCount, out var errors)
-            is { } answer)
-            return ([
-                .. MeasuredSections.Of(answer, reading.NotMeasured, built.OffsetMetres),
-                HangCheckFitSections.Hole(frame, answer.Before, answer.After, answer.Hole, "built"),
-            ], answer.Correction);
-        ConsoleWriter.WriteDiagnostics(terminal, request.StudyPath, errors);
-        terminal.Error.WriteLine($"{Impossible}check the form, and that machine, pilot and wing are those of the study.");
-        return null;
+        if (refusal?.Findings.Count > 0)
+            ConsoleWriter.WriteDiagnostics(terminal, refusal.IsOfForm ? request.Measured! : request.StudyPath, refusal.Findings);
+        if (refusal?.Sentence.Length > 0)
+            terminal.Error.WriteLine(refusal.Sentence);
+        return answer;
     }
-
-    private static AnswerSection Changes(CorrectedStudy correction) => correction.Changes.Count == 0
-        ? new AnswerSection("The corrected study", ["No number of the study changes."])
-        : new AnswerSection("The corrected study",
-            ["Only these numbers change; --out writes the file, with your comments. Run it: the choice over all factors may change too."],
-            new AnswerTable(["number", "was", "is now"], [.. correction.Changes.Where(change => !change.IsList).Select(change =>
-                (IReadOnlyList<string>)[change.Name, change.Before.Length == 0 ? "not given" : change.Before, change.After])]));
 
     private sealed record Request(
         string StudyPath, string? Scales, string? Measured, IReadOnlyList<string> Settings, string? Corrected);

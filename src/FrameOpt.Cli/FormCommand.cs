@@ -75,9 +75,9 @@ internal static class FormCommand
         if (!NewFile.TryWrite(path, stream =>
         {
             if (isCsv)
-                FormFile.WriteCsv(form, study, frame, stream);
+                FormCsv.Write(FormCsv.Of(Path.GetFileName(path), form, study, frame), stream);
             else
-                FormFile.WriteWorkbook(form, study, frame, info, stream);
+                FormWorkbook.Write(form, study, frame, info, stream);
         }, "The form", terminal))
         {
             return ExitCode.InvalidInput;

@@ -11,6 +11,8 @@ public sealed class Application : IAsyncLifetime
     private const int Port = 7492;
 
     private readonly string folder = Environment.GetEnvironmentVariable("FRAMEOPT_WEB") ?? Path.Combine(Repository.Root, "build", "web");
+    private static readonly string axe = Path.Combine(Repository.Root, "tests", "page", "node_modules", "axe-core", "axe.min.js");
+
     private readonly StringWriter said = new();
     private IPlaywright? playwright;
     private IBrowser? browser;
@@ -70,11 +72,57 @@ public sealed class Application : IAsyncLifetime
         return await page.Locator("#study-text").InputValueAsync();
     }
 
+    public static async Task Type(IPage page, string box, string text)
+    {
+        await page.Locator(box).FillAsync(text);
+        await page.Locator(box).BlurAsync();
+    }
+
     public static async Task Replace(IPage page, string text)
     {
         await Go(page, "Study file");
         await page.Locator("#study-text").FillAsync(text);
         await page.Locator("#study-text").BlurAsync();
+    }
+
+    /// <summary>Opens files of a study's folder in the one file.</summary>
+    public async Task<IPage> Opened(string study, int width, params string[] files)
+    {
+        var page = await NewPage(width, isOffline: true);
+        await page.GotoAsync(OneFile);
+        var beside = Path.GetDirectoryName(Repository.Study(study))!;
+        await Choose(page, page.Locator(".card").Last, [.. files.Select(file => Path.Combine(beside, file))]);
+        await page.Locator(".field").First.WaitForAsync();
+        return page;
+    }
+
+    /// <summary>Gives files to what asks for them.</summary>
+    public static async Task Choose(IPage page, ILocator asks, params string[] files) =>
+        await (await page.RunAndWaitForFileChooserAsync(() => asks.ClickAsync())).SetFilesAsync(files);
+
+    /// <summary>What a button saves.</summary>
+    public static async Task<string> Saved(IPage page, string button)
+    {
+        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = button }).ClickAsync());
+        return await download.PathAsync();
+    }
+
+    /// <summary>What does not fit the window, and what an accessibility checker finds, light and dark.</summary>
+    public static async Task<IReadOnlyList<string>> Faults(IPage page, int width)
+    {
+        var found = new List<string>();
+        if (await page.EvaluateAsync<int>("document.documentElement.scrollWidth") is var wide && wide > width)
+            found.Add($"is {wide} px wide");
+        foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark }.Where(_ => File.Exists(axe)))
+        {
+            await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            await page.EvaluateAsync(await File.ReadAllTextAsync(axe));
+            found.AddRange((await page.EvaluateAsync<string[]>(
+                "async () => (await axe.run(document)).violations.map(one => one.id + ': ' + one.nodes[0].html.slice(0, 200))"))
+                .Select(one => $"{scheme}: {one}"));
+        }
+
+        return found;
     }
 
     public async Task DisposeAsync()

@@ -8,9 +8,8 @@ namespace FrameOpt.Web.Tests;
 [Collection("application")]
 public class ScreenTests(Application application)
 {
-    private static readonly string[] screens = ["Machine", "Holes", "Choices", "How sure", "Take away", "Product line", "Study file"];
-
-    private static readonly string axe = Path.Combine(Repository.Root, "tests", "page", "node_modules", "axe-core", "axe.min.js");
+    private static readonly string[] screens =
+        ["Machine", "Holes", "Choices", "How sure", "Take away", "Scales", "Flight card", "Product line", "Study file"];
 
     [Theory]
     [InlineData(360)]
@@ -24,15 +23,7 @@ public class ScreenTests(Application application)
             await Application.Go(page, screen);
             if (screen == "Choices")
                 await page.Locator(".front").First.WaitForAsync();
-            Assert.InRange(await page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, width);
-            foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark }.Where(_ => File.Exists(axe)))
-            {
-                await page.EmulateMediaAsync(new() { ColorScheme = scheme });
-                await page.EvaluateAsync(await File.ReadAllTextAsync(axe));
-                found.AddRange((await page.EvaluateAsync<string[]>(
-                    "async () => (await axe.run(document)).violations.map(one => one.id + ': ' + one.nodes[0].html.slice(0, 200))"))
-                    .Select(one => $"{screen} {scheme}: {one}"));
-            }
+            found.AddRange((await Application.Faults(page, width)).Select(one => $"{screen} {one}"));
         }
 
         Assert.True(found.Count == 0, string.Join('\n', found.Distinct()));

@@ -60,16 +60,16 @@ public class StudyTests(Application application)
         var page = await application.Begun();
         var diameter = page.Locator(".field", new() { Has = page.Locator("#f-machine-propeller-diameter") });
         await Assertions.Expect(diameter).ToContainTextAsync("The template's figure, which is invented.");
-        await Type(page, "#f-machine-propeller-diameter", "2,5");
+        await Application.Type(page, "#f-machine-propeller-diameter", "2,5");
         // The words of UsualRangeTests.
         await Assertions.Expect(diameter).ToContainTextAsync("The diameter of the propeller is 2.5 m; 0.9 to 1.8 m is usual");
         await Assertions.Expect(diameter).Not.ToContainTextAsync("invented");
         await Assertions.Expect(page.Locator(".findings.mild")).ToContainTextAsync("the diameter of the propeller is 2.5 m");
         // Another box says what it has to say as well, and a unit that was wrong is not taken again.
         var span = page.Locator(".field", new() { Has = page.Locator("#f-wing-span") });
-        await Type(page, "#f-wing-span", "11 kg");
+        await Application.Type(page, "#f-wing-span", "11 kg");
         await Assertions.Expect(span).ToContainTextAsync("wing.span wants a length");
-        await Type(page, "#f-wing-span", "10,5");
+        await Application.Type(page, "#f-wing-span", "10,5");
         await Assertions.Expect(span).Not.ToContainTextAsync("wants a length");
         await Assertions.Expect(page.Locator("#f-wing-span")).ToHaveValueAsync("10.5 m");
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
@@ -79,12 +79,6 @@ public class StudyTests(Application application)
         await Application.Go(page, "Machine");
         await Assertions.Expect(span).ToContainTextAsync("wing.span is missing.");
         await Assertions.Expect(page.Locator(".turns")).ToContainTextAsync("machine.propeller.turns is missing.");
-    }
-
-    private static async Task Type(IPage page, string box, string text)
-    {
-        await page.Locator(box).FillAsync(text);
-        await page.Locator(box).BlurAsync();
     }
 
     [Fact]
@@ -145,19 +139,15 @@ public class StudyTests(Application application)
         var expected = temporary["results"];
         var console = Terminal.Console(TextWriter.Null, isPipe: true);
         App.Run(["run", Repository.Study(study), "--out", expected], new Terminal(console, console, Stream.Null, () => false));
-        var page = await application.NewPage(isOffline: true);
-        await page.GotoAsync(application.OneFile);
-        var chooser = await page.RunAndWaitForFileChooserAsync(() => page.Locator(".card").Last.ClickAsync());
-        await chooser.SetFilesAsync(Directory.GetFiles(Path.GetDirectoryName(Repository.Study(study))!)
-            .Where(file => Path.GetExtension(file) is ".yaml" or ".csv"));
+        var page = await application.Opened(study, 1280, [.. Directory.GetFiles(Path.GetDirectoryName(Repository.Study(study))!)
+            .Where(file => Path.GetExtension(file) is ".yaml" or ".csv").Select(file => Path.GetFileName(file))]);
         await Application.Go(page, "Take away");
         await page.Locator(".run .main").ClickAsync();
         await page.Locator(".files").WaitForAsync(new() { Timeout = 600_000 });
         var differ = new List<string>();
         foreach (var name in new[] { "report.html", "results.xlsx", "designs.csv", "run.json" })
         {
-            var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = name }).ClickAsync());
-            var own = await File.ReadAllBytesAsync(await download.PathAsync());
+            var own = await File.ReadAllBytesAsync(await Application.Saved(page, name));
             var other = await File.ReadAllBytesAsync(Path.Combine(expected, name));
             if (!Enumerable.SequenceEqual(own, other))
                 differ.Add(name);
@@ -176,13 +166,11 @@ public class StudyTests(Application application)
         await page.Locator("#customers").BlurAsync();
         await Assertions.Expect(page.Locator("#customers")).ToHaveValueAsync(
             "name,pilot_mass [kg],count\npupils,62.5,9\n\"tall, heavy\",88,4\nclub,76,6\n");
-        await Type(page, "#f-line-variants", "2");
-        await Type(page, "#f-line-up_to", "2");
+        await Application.Type(page, "#f-line-variants", "2");
+        await Application.Type(page, "#f-line-up_to", "2");
         await page.Locator(".run .main").ClickAsync();
         await page.Locator(".files").WaitForAsync(new() { Timeout = 300_000 });
-        var download = await page.RunAndWaitForDownloadAsync(() =>
-            page.GetByRole(AriaRole.Button, new() { Name = "line.json" }).ClickAsync());
-        var own = await File.ReadAllBytesAsync(await download.PathAsync());
+        var own = await File.ReadAllBytesAsync(await Application.Saved(page, "line.json"));
 
         using var temporary = new TemporaryFolder();
         await File.WriteAllTextAsync(temporary["study.yaml"], await Application.Text(page));

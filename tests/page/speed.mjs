@@ -6,7 +6,7 @@ import puppeteer from "puppeteer-core";
 const [file, runs] = [pathToFileURL(process.argv[2]).href, Number(process.argv[3] ?? 5)];
 const median = list => [...list].sort((a, b) => a - b)[list.length >> 1];
 const share90 = list => [...list].sort((a, b) => a - b)[Math.floor(list.length * 0.9)];
-const times = { usable: [], processor: [], again: [], drag: [], dragWork: [], keys: [], answer: [], answerWork: [] };
+const times = { usable: [], processor: [], again: [], drag: [], dragWork: [], keys: [], weight: [], weightWork: [], answer: [], answerWork: [] };
 
 async function started() {
   const browser = await puppeteer.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ["--no-sandbox"],
@@ -61,24 +61,29 @@ for (let run = 0; run < runs; run++) {
   await grip.evaluate(one => one.closest(".handle").focus());
   for (let step = 0; step < 20; step++) { await page.keyboard.press(step % 2 ? "ArrowLeft" : "ArrowRight"); await new Promise(done => setTimeout(done, 60)); }
   times.keys.push(...(await page.evaluate(() => painted.splice(0))).slice(2));
-  // A figure is changed: until the whole search of the study has ended and its front is drawn.
+  // A weight is let go, which orders the front again; then that is undone, which is a change like any other: the whole search, its front drawn.
   await go(page, "Choices");
   await page.waitForSelector(".front");
-  for (let change = 0; change < 4; change++) {
+  const drawn = async (act, list, work, value) => {
     const idle = await worked(session);
-    times.answer.push(await page.evaluate(value => new Promise(done => {
+    list.push(await page.evaluate((act, value) => new Promise(done => {
       const slider = document.querySelector("#w-1"), began = performance.now();
+      let last = null;
+      // Drawn when nothing searches and nothing was drawn again for 100 ms; the last drawing counts.
       const watch = new MutationObserver(() => {
+        clearTimeout(last);
         if (document.querySelector("progress") || !document.querySelector(".front")) return;
-        watch.disconnect();
-        requestAnimationFrame(() => setTimeout(() => done(performance.now() - began)));
+        requestAnimationFrame(() => { const painted = performance.now(); last = setTimeout(() => { watch.disconnect(); done(painted - began); }, 100); });
       });
-      slider.value = value;
-      slider.dispatchEvent(new Event("input", { bubbles: true }));
-      watch.observe(document.querySelector("main"), { subtree: true, childList: true, characterData: true });
-      slider.dispatchEvent(new Event("change", { bubbles: true }));
-    }), 2 + change));
-    times.answerWork.push(await worked(session) - idle);
+      watch.observe(document.querySelector("main"), { subtree: true, childList: true, characterData: true, attributes: true });
+      if (act === "undo") document.querySelectorAll(".tools button")[0].click();
+      else { slider.value = value; slider.dispatchEvent(new Event("input", { bubbles: true })); slider.dispatchEvent(new Event("change", { bubbles: true })); }
+    }), act, value));
+    work.push(await worked(session) - idle);
+  };
+  for (let change = 0; change < 4; change++) {
+    await drawn("weight", times.weight, times.weightWork, 2 + change);
+    await drawn("undo", times.answer, times.answerWork);
   }
   await browser.close();
 }
@@ -126,5 +131,7 @@ row("of that, processor time of the page", times.processor);
 row("from a move of the pointer to the painted phases", times.drag);
 row("processor time of that", times.dragWork);
 row("the same by an arrow key, which also keeps the design", times.keys);
-row("from letting a weight go to the answer of the whole search", times.answer);
+row("from letting a weight go to the front in its order", times.weight);
+row("processor time of that", times.weightWork);
+row("from any other change of the study to the answer of the whole search", times.answer);
 row("processor time of that", times.answerWork);

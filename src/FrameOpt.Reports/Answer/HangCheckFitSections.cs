@@ -60,13 +60,11 @@ public static class HangCheckFitSections
 
     /// <summary>The frame as hung under both machines, and the hole that fits the measured one.</summary>
     /// <param name="hung">Every factor of the frame at its one level.</param>
-    /// <param name="before">The hung frame on the machine of the study.</param>
-    /// <param name="after">The same on the machine as measured.</param>
-    /// <param name="hole">The offset that fits on the machine as measured; null when there is none.</param>
+    /// <param name="corrected">The frame on the machine of the study and on the machine as measured, and the hole.</param>
     /// <param name="frame">What the frame is called: "hung" or "built".</param>
-    public static AnswerSection Hole(
-        IReadOnlyList<StudyFactor> hung, DesignEvaluation before, DesignEvaluation after, HoleForFrame? hole, string frame = "hung")
+    public static AnswerSection Hole(IReadOnlyList<StudyFactor> hung, CorrectedFrame corrected, string frame = "hung")
     {
+        var (before, after, hole) = (corrected.Before, corrected.After, corrected.Hole);
         var best = hole?.Design;
         string Residual(DesignEvaluation? design, int phase) =>
             design is { Failure: null } ? SideText.Residual(design.Phases[phase]) : "cannot fly";

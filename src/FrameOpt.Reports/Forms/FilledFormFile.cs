@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml;
-using CsvHelper;
 using DocumentFormat.OpenXml;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
@@ -13,8 +12,6 @@ namespace FrameOpt.Reports.Forms;
 public static class FilledFormFile
 {
     private const long MaxBytes = 20_000_000;
-    private const int MaxColumns = 60;
-    private const int MaxRows = 2_000;
 
     /// <summary>The cells of a workbook or a CSV file; null, with why, when it is neither.</summary>
     /// <param name="path">Of the file.</param>
@@ -37,7 +34,7 @@ public static class FilledFormFile
             {
                 var bytes = File.ReadAllBytes(path);
                 var name = Path.GetFileName(path);
-                return bytes.AsSpan().StartsWith("PK"u8) ? OfWorkbook(name, bytes) : OfText(name, bytes, isForm);
+                return bytes.AsSpan().StartsWith("PK"u8) ? OfWorkbook(name, bytes) : FormCsv.Read(name, bytes, isForm);
             }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
@@ -51,38 +48,6 @@ public static class FilledFormFile
         }
 
         return null;
-    }
-
-    /// <summary>A form as text has its sheets one below the other, each under its name in brackets; a table is one sheet.</summary>
-    private static FilledForm OfText(string name, byte[] bytes, bool isForm)
-    {
-        var options = CsvReaderOptions.Default with { HasHeader = false, TrackLineNumbers = true, TrimWhitespace = true };
-        using var csv = CsvReader.Create(bytes, options);
-        var sheets = new List<FilledSheet>();
-        List<IReadOnlyList<string>>? rows = isForm ? null : [];
-        var (line, first, title) = (0, 1, "");
-        void Close()
-        {
-            if (rows is not null)
-                sheets.Add(new FilledSheet(title, first, rows));
-        }
-
-        while (csv.Read() && line++ < MaxRows)
-        {
-            string[] cells = [.. Enumerable.Range(0, Math.Min(MaxColumns, csv.FieldCount)).Select(csv.GetString)];
-            if (isForm && cells is [['[', .. var inside, ']'], ..])
-            {
-                Close();
-                (title, first, rows) = (inside, line + 1, []);
-            }
-            else
-            {
-                rows?.Add(cells);
-            }
-        }
-
-        Close();
-        return new FilledForm(name, true, sheets);
     }
 
     private static FilledForm OfWorkbook(string name, byte[] bytes)
@@ -101,18 +66,18 @@ public static class FilledFormFile
     private static List<IReadOnlyList<string>> Rows(WorksheetPart sheet, List<string> shared)
     {
         var rows = new List<IReadOnlyList<string>>();
-        foreach (var row in sheet.Worksheet.Descendants<Row>().Take(MaxRows))
+        foreach (var row in sheet.Worksheet.Descendants<Row>().Take(FormCsv.MaxRows))
         {
             var number = row.RowIndex?.Value ?? (uint)rows.Count + 1;
-            while (rows.Count < Math.Min(number - 1, MaxRows))
+            while (rows.Count < Math.Min(number - 1, FormCsv.MaxRows))
                 rows.Add([]);
             var cells = new List<string>();
             foreach (var cell in row.Elements<Cell>())
             {
                 var column = cell.CellReference?.Value is { } reference ? Column(reference) : cells.Count;
-                while (cells.Count < Math.Min(column, MaxColumns))
+                while (cells.Count < Math.Min(column, FormCsv.MaxColumns))
                     cells.Add("");
-                if (cells.Count < MaxColumns)
+                if (cells.Count < FormCsv.MaxColumns)
                     cells.Add(Value(cell, shared));
             }
 

@@ -11,9 +11,14 @@ namespace FrameOpt.Reports.Forms;
 /// source.</summary>
 /// <param name="Cautions">In a warning colour.</param>
 /// <param name="How">Plain.</param>
-internal sealed record FormNotes(IReadOnlyList<string> Cautions, IReadOnlyList<string> How)
+public sealed record FormNotes(IReadOnlyList<string> Cautions, IReadOnlyList<string> How)
 {
+    /// <summary>In reading order.</summary>
+    public IEnumerable<string> All => [.. Cautions, .. How];
+
     /// <summary>Of the whole form.</summary>
+    /// <param name="study">Named there.</param>
+    /// <param name="form">The runs.</param>
     public static FormNotes ReadMe(Study study, MeasurementForm form) => new(
         [$"{Text.Cautions.Danger} {Text.Cautions.GroundTestFirst}", Text.Cautions.Safety[2], Text.Cautions.NotValidated],
         [
@@ -34,6 +39,9 @@ internal sealed record FormNotes(IReadOnlyList<string> Cautions, IReadOnlyList<s
         ]);
 
     /// <summary>Of one sheet.</summary>
+    /// <param name="study">For the loads.</param>
+    /// <param name="frame">As built.</param>
+    /// <param name="sheet">Of the form.</param>
     public static FormNotes Of(Study study, FrameGeometry frame, FormSheet sheet)
     {
         var check = HangCheck.Of(study.Machine, frame);

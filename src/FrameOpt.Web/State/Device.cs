@@ -36,8 +36,11 @@ public sealed class Device(IJSRuntime js)
     /// <summary>Follows a pointer until it is released.</summary>
     /// <param name="handle">What was touched.</param>
     /// <param name="pointer">Its number.</param>
-    /// <returns>How many picture units a pixel of the screen is.</returns>
-    public double Follow(ElementReference handle, long pointer) => page.Invoke<double>("frameopt.follow", handle, pointer);
+    /// <param name="x">Where it was touched.</param>
+    /// <param name="y">Where it was touched.</param>
+    /// <param name="moved">Its method Moved is called with how far it went, in picture units.</param>
+    public void Follow<T>(ElementReference handle, long pointer, double x, double y, DotNetObjectReference<T> moved)
+        where T : class => page.InvokeVoid("frameopt.follow", handle, pointer, x, y, moved);
 
     /// <summary>Where a click fell in a picture, in picture units.</summary>
     public double[] PlaceIn(ElementReference picture, double x, double y) => page.Invoke<double[]>("frameopt.placeIn", picture, x, y);
@@ -48,11 +51,18 @@ public sealed class Device(IJSRuntime js)
 
     /// <summary>Runs a study beside the page, so that the page stays usable.</summary>
     /// <param name="job">The study as JSON.</param>
-    /// <param name="isLine">True to work out its product line.</param>
+    /// <param name="task">What to do with it.</param>
     /// <param name="progress">Its methods Progress and Answered are called.</param>
     /// <returns>The names of its files; null when it was stopped.</returns>
-    public ValueTask<string[]?> RunBeside<T>(string job, bool isLine, DotNetObjectReference<T> progress)
-        where T : class => js.InvokeAsync<string[]?>("frameopt.run", CancellationToken.None, job, isLine, progress);
+    public ValueTask<string[]?> RunBeside<T>(string job, RunTask task, DotNetObjectReference<T> progress)
+        where T : class => js.InvokeAsync<string[]?>("frameopt.run", CancellationToken.None, job, $"{task}", progress);
+
+    /// <summary>Does something short beside the page, whatever runs there, and saves the files that it makes.</summary>
+    /// <param name="job">As the task takes it.</param>
+    /// <param name="task">What to do.</param>
+    /// <returns>Its answer.</returns>
+    public ValueTask<string> Ask(string job, RunTask task) =>
+        js.InvokeAsync<string>("frameopt.ask", CancellationToken.None, job, $"{task}");
 
     /// <summary>Stops the run.</summary>
     public void StopRun() => page.InvokeVoid("frameopt.stop");

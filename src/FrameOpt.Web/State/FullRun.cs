@@ -7,9 +7,9 @@ namespace FrameOpt.Web.State;
 /// <param name="session">The study.</param>
 /// <param name="device">Runs it.</param>
 /// <param name="read">Reads the answer.</param>
-public sealed class FullRun(Session session, Device device, Func<string, (RunAnswer Answer, IReadOnlyList<string> Pictures)> read)
+public sealed class FullRun(Session session, Device device, Func<string, RunOutcome> read)
 {
-    private int started;
+    private (int Edition, string? Form, double[]? Built) started, answered;
 
     /// <summary>Something changed: draw again.</summary>
     public event Action? Changed;
@@ -23,17 +23,14 @@ public sealed class FullRun(Session session, Device device, Func<string, (RunAns
     /// <summary>Share done of this stage, 0 to 1; null where that is not known.</summary>
     public double? Share { get; private set; }
 
-    /// <summary>Of the last run.</summary>
-    public RunAnswer? Answer { get; private set; }
+    /// <summary>Of the last run; null while there is none.</summary>
+    public RunOutcome? Outcome { get; private set; }
 
-    /// <summary>What each uncertain number does alone, drawn; none where nothing is uncertain.</summary>
-    public IReadOnlyList<string> Pictures { get; private set; } = [];
+    /// <summary>Its words.</summary>
+    public RunAnswer? Answer => Outcome?.Answer;
 
     /// <summary>Why the last run failed; null when it did not.</summary>
     public string? Failure { get; private set; }
-
-    /// <summary>The edition of the text that the answer belongs to.</summary>
-    public int Edition { get; private set; }
 
     /// <summary>The names of its files, when they are written.</summary>
     public IReadOnlyList<string> FileNames { get; private set; } = [];
@@ -41,28 +38,34 @@ public sealed class FullRun(Session session, Device device, Func<string, (RunAns
     /// <summary>True when its files are written.</summary>
     public bool HasFiles => FileNames.Count > 0;
 
-    /// <summary>True when the last run was one of the product line.</summary>
-    public bool IsLine { get; private set; }
+    /// <summary>What the last run did.</summary>
+    public RunTask Kind { get; private set; }
 
-    /// <summary>True when the last run was that of the study as it stands, or of its product line.</summary>
-    public bool IsCurrent(bool isLine = false) => Answer is not null && IsLine == isLine && Edition == session.Edition;
+    /// <summary>True when the last run did this and nothing changed since that it stands on, or only that its corrected study was taken
+    /// over.</summary>
+    public bool IsCurrent(RunTask kind = RunTask.Run)
+    {
+        var now = Version(kind);
+        return Answer is not null && Kind == kind && (answered == now || answered with { Edition = now.Edition } == now
+            && Outcome!.Correction is { HasChanges: true } correction && correction.Text == session.Stored.Text);
+    }
 
     /// <summary>Runs the study.</summary>
     /// <param name="job">The study as JSON.</param>
-    /// <param name="isLine">True to work out its product line.</param>
+    /// <param name="kind">What to do with it.</param>
     /// <param name="stage">What to say first.</param>
-    public async Task Run(string job, bool isLine, string stage)
+    public async Task Run(string job, RunTask kind, string stage)
     {
         if (IsRunning)
             return;
-        started = session.Edition;
-        (FileNames, Answer, IsLine) = ([], null, isLine);
+        started = Version(kind);
+        (FileNames, Outcome, Kind) = ([], null, kind);
         (IsRunning, Stage, Share, Failure) = (true, stage, null, null);
         Changed?.Invoke();
         using var self = DotNetObjectReference.Create(this);
         try
         {
-            FileNames = await device.RunBeside(job, isLine, self) ?? [];
+            FileNames = await device.RunBeside(job, kind, self) ?? [];
         }
         catch (JSException problem)
         {
@@ -80,7 +83,7 @@ public sealed class FullRun(Session session, Device device, Func<string, (RunAns
     [JSInvokable]
     public void Answered(string answer)
     {
-        ((Answer, Pictures), Edition) = (read(answer), started);
+        (Outcome, answered) = (read(answer), started);
         Changed?.Invoke();
     }
 
@@ -91,4 +94,7 @@ public sealed class FullRun(Session session, Device device, Func<string, (RunAns
         (Stage, Share) = (stage, total > 0 ? done / total : null);
         Changed?.Invoke();
     }
+
+    private (int Edition, string? Form, double[]? Built) Version(RunTask kind) => kind != RunTask.Fit ? (session.Edition, null, null)
+        : (session.Edition, session.Stored.Beside.GetValueOrDefault(StoredMeasured.FormName), session.Stored.Measured?.Built);
 }

@@ -18,6 +18,7 @@ public sealed class QuickSearch(Session session, Device device)
     private CancellationTokenSource? running;
     private MissionModel? model;
     private int edition = -1;
+    private bool isReweighed;
     private (IReadOnlyList<FrontDesign>? Front, double[] Weights, IReadOnlyList<FrontDesign> Order) ranked = (null, [], []);
 
     /// <summary>Something changed: draw again.</summary>
@@ -47,12 +48,29 @@ public sealed class QuickSearch(Session session, Device device)
     /// <summary>A design of the front in full.</summary>
     public DesignEvaluation? Evaluate(FrontDesign design) => model?.Evaluate(design.Geometry);
 
+    /// <summary>Writes other weights into the study. The front is the same for any, so nothing is searched again.</summary>
+    /// <param name="text">The study with the weights.</param>
+    public void Reweigh(string text)
+    {
+        isReweighed = IsCurrent;
+        session.Write(text);
+        isReweighed = false;
+    }
+
     /// <summary>Searches unless the front is already that of the text, or the search is long and was not asked for.</summary>
     /// <param name="isAsked">True when the user asked.</param>
     public async Task Start(bool isAsked)
     {
         if (session.Study is not { } study || edition == session.Edition && !isAsked)
             return;
+        if (isReweighed)
+        {
+            (Study, edition) = (study, session.Edition);
+            Front = RankedBy(study.Ranking.Weights);
+            Changed?.Invoke();
+            return;
+        }
+
         var planned = study.GridSize ?? (study.Search as SearchSetting.Evolutionary)?.Stop.Evaluations ?? long.MaxValue;
         if (!isAsked && planned > MostUnasked)
             return;

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using FrameOpt.Model;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile;
@@ -10,13 +9,13 @@ namespace FrameOpt.Web.State;
 /// <param name="device">Keeps it between visits.</param>
 public sealed class Session(Device device)
 {
-    private const string NumbersKey = "frameopt:studies";
     private const string OpenKey = "frameopt:open";
     private const int MostKept = 3;
 
     private static readonly StudyReadResult nothingRead = new(null, []);
 
     private readonly History history = new();
+    private Study? asWritten;
     private string number = "";
     private StoredStudy stored = new("study.yaml", "", [], "", null, []);
 
@@ -42,6 +41,9 @@ public sealed class Session(Device device)
     /// <summary>As understood; null while there is something to correct.</summary>
     public Study? Study => Reading.Study;
 
+    /// <summary>The study without a variant: measurements correct the file as it stands.</summary>
+    public Study? AsWritten => stored.Variant.Length == 0 ? Study : asWritten ??= StudyFiles.Read(stored with { Variant = "" }).Study;
+
     /// <summary>The design looked at.</summary>
     public FrameGeometry Hand { get; private set; }
 
@@ -54,10 +56,8 @@ public sealed class Session(Device device)
     /// <summary>Texts to go back to.</summary>
     public History History => history;
 
-    /// <summary>Every study that is kept, with its number.</summary>
-    public IReadOnlyList<(string Number, StoredStudy Study)> All() =>
-        [.. StoredJson.Numbers(device.Read(NumbersKey)).Select(one => (one, StoredJson.Study(device.Read($"frameopt:study:{one}"))))
-            .Where(pair => pair.Item2 is not null).Select(pair => (pair.one, pair.Item2!))];
+    /// <summary>The studies that are kept.</summary>
+    public Shelf Shelf { get; } = new(device);
 
     /// <summary>Opens the study of the last visit, if there is one.</summary>
     public void Resume()
@@ -69,31 +69,23 @@ public sealed class Session(Device device)
     /// <summary>Opens a study that is kept.</summary>
     public void Reopen(string one)
     {
-        if (StoredJson.Study(device.Read($"frameopt:study:{one}")) is { } found)
+        if (Shelf.Find(one) is { } found)
             Begin(one, found);
     }
 
     /// <summary>Opens a text as a new study; one that is kept just so is opened again.</summary>
     public void Open(string name, string text)
     {
-        if (All().FirstOrDefault(kept => kept.Study.Name == name && kept.Study.Text == text) is { Number: { } known })
-        {
+        if (Shelf.All().FirstOrDefault(kept => kept.Study.Name == name && kept.Study.Text == text) is { Number: { } known })
             Reopen(known);
-            return;
-        }
-
-        var numbers = StoredJson.Numbers(device.Read(NumbersKey));
-        var next = $"{numbers.Select(one => int.TryParse(one, out var value) ? value : 0).DefaultIfEmpty().Max() + 1}";
-        IsKept = device.Write(NumbersKey, JsonSerializer.Serialize([.. numbers, next], StoredJson.Default.ListString));
-        Begin(next, new StoredStudy(name, text, [], "", null, []));
+        else
+            Begin(Shelf.Next(), new StoredStudy(name, text, [], "", null, []));
     }
 
     /// <summary>Forgets a study that is kept.</summary>
     public void Forget(string one)
     {
-        device.Write(NumbersKey, JsonSerializer.Serialize(
-            [.. StoredJson.Numbers(device.Read(NumbersKey)).Where(other => other != one)], StoredJson.Default.ListString));
-        device.Write($"frameopt:study:{one}", null);
+        Shelf.Remove(one);
         Changed?.Invoke();
     }
 
@@ -120,6 +112,18 @@ public sealed class Session(Device device)
     /// <summary>Adds or replaces a file that the study reads.</summary>
     public void WriteBeside(string name, string text) => Take(stored with { Beside = new(stored.Beside) { [name] = text } });
 
+    /// <summary>Keeps what was measured, and files of it that the study does not read.</summary>
+    public void KeepMeasured(StoredMeasured measured, params IEnumerable<(string Name, string Text)> files)
+    {
+        var beside = new Dictionary<string, string>(stored.Beside);
+        foreach (var (name, text) in files)
+            beside[name] = text;
+        Keep(stored with { Measured = measured, Beside = beside });
+    }
+
+    /// <summary>What was measured.</summary>
+    public StoredMeasured Measured => stored.Measured ?? StoredMeasured.None;
+
     /// <summary>Goes back to the text before the last change.</summary>
     public void Undo()
     {
@@ -143,6 +147,8 @@ public sealed class Session(Device device)
     /// <summary>Looks at a design. While something is dragged it is not yet kept.</summary>
     public void Look(FrameGeometry design, bool isDragged = false)
     {
+        if (isDragged && IsDragged && design == Hand)
+            return;
         (Hand, IsDragged) = (design, isDragged);
         if (!isDragged)
             Keep(stored with { Hand = StoredStudy.Numbers(design) });
@@ -170,13 +176,12 @@ public sealed class Session(Device device)
     {
         Keep(next);
         Edition++;
+        asWritten = null;
         Edit = StudyEdit.Of(next.Text);
         Reading = StudyFiles.Read(next);
         if (Study is { } study)
         {
-            var asBuilt = study.Baseline ?? study.Factors.Aggregate(FrameGeometry.AsBuilt(study.Machine),
-                (geometry, factor) => geometry.With(factor.Input, factor.LevelsSi[factor.LevelsSi.Count / 2]));
-            Hand = Hand != default ? Rebuilt(study, asBuilt, Hand) : StoredStudy.Geometry(next.Hand) is { } kept ? kept : asBuilt;
+            Hand = Hand != default ? Designs.On(study, Hand) : StoredStudy.Geometry(next.Hand) is { } kept ? kept : Designs.First(study);
             if (Kept.Count == 0)
                 Kept = [.. next.Kept.Select(StoredStudy.Geometry).OfType<FrameGeometry>()];
         }
@@ -184,14 +189,10 @@ public sealed class Session(Device device)
         Changed?.Invoke();
     }
 
-    /// <summary>The design looked at on a machine that may have changed: what the study varies stays.</summary>
-    private static FrameGeometry Rebuilt(Study study, FrameGeometry asBuilt, FrameGeometry hand) => study.Factors.Aggregate(asBuilt,
-        (geometry, factor) => geometry.With(factor.Input, hand[factor.Input]));
-
     private void Keep(StoredStudy next)
     {
         stored = next;
         if (IsOpen)
-            IsKept = device.Write($"frameopt:study:{number}", JsonSerializer.Serialize(next, StoredJson.Default.StoredStudy));
+            IsKept = Shelf.Put(number, next);
     }
 }

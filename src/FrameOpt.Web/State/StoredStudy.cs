@@ -11,8 +11,10 @@ namespace FrameOpt.Web.State;
 /// <param name="Variant">The variant looked at; empty for none.</param>
 /// <param name="Hand">The design looked at, each geometry input in m or rad.</param>
 /// <param name="Kept">Designs kept to compare with.</param>
+/// <param name="Measured">What was measured; null for nothing.</param>
 public sealed record StoredStudy(
-    string Name, string Text, Dictionary<string, string> Beside, string Variant, double[]? Hand, double[][] Kept)
+    string Name, string Text, Dictionary<string, string> Beside, string Variant, double[]? Hand, double[][] Kept,
+    StoredMeasured? Measured = null)
 {
     /// <summary>A design as numbers.</summary>
     public static double[] Numbers(FrameGeometry design) => [.. FactorCatalogue.All.Select(input => design[input])];
@@ -20,6 +22,22 @@ public sealed record StoredStudy(
     /// <summary>A design from its numbers; null where there are too few or too many.</summary>
     public static FrameGeometry? Geometry(double[]? numbers) => numbers?.Length != FactorCatalogue.All.Count ? null
         : FactorCatalogue.All.Aggregate(default(FrameGeometry), (geometry, input) => geometry.With(input, numbers[input.Index]));
+}
+
+/// <summary>What was measured on a frame, as the browser keeps it; the readings of the flight card stand in a file beside the
+/// study.</summary>
+/// <param name="Left">What the left scale read, as typed.</param>
+/// <param name="Right">What the right scale read.</param>
+/// <param name="IsBaseline">True when the study's baseline hung, false for the design looked at.</param>
+/// <param name="Built">The frame that the flight card is for, each geometry input in m or rad; null where there is none.</param>
+/// <param name="Done">The runs of the flight card that are ticked.</param>
+public sealed record StoredMeasured(string Left, string Right, bool IsBaseline, double[]? Built, string[] Done)
+{
+    /// <summary>The file beside the study that the flight card is kept in, as the command form writes it.</summary>
+    public const string FormName = "measurements.csv";
+
+    /// <summary>Nothing yet.</summary>
+    public static StoredMeasured None { get; } = new("", "", false, null, []);
 }
 
 /// <summary>Writes and reads what is kept, without reflection.</summary>

@@ -5,6 +5,9 @@ namespace FrameOpt.Web.State;
 /// <summary>Puts a study and the files beside it where the reader of the command line looks for them.</summary>
 public static class StudyFiles
 {
+    /// <summary>Where a study and what it reads lie.</summary>
+    public static string Folder { get; } = Path.Combine(Path.GetTempPath(), "study");
+
     /// <summary>Reads a study as the command line reads it.</summary>
     public static StudyReadResult Read(StoredStudy study) => Read(study.Name, study.Text, study.Beside, study.Variant);
 
@@ -15,11 +18,10 @@ public static class StudyFiles
     /// <param name="variant">Or nothing.</param>
     public static StudyReadResult Read(string name, string text, IReadOnlyDictionary<string, string> beside, string variant)
     {
-        var folder = Path.Combine(Path.GetTempPath(), "study");
-        Directory.CreateDirectory(folder);
+        Directory.CreateDirectory(Folder);
         foreach (var (other, content) in beside)
-            File.WriteAllText(Path.Combine(folder, Path.GetFileName(other)), content);
-        var path = Path.Combine(folder, Path.GetFileName(name));
+            File.WriteAllText(Path.Combine(Folder, Path.GetFileName(other)), content);
+        var path = Path.Combine(Folder, Path.GetFileName(name));
         File.WriteAllText(path, text);
         var read = StudyReader.Read(path, variant);
         // A variant that the text no longer has hides nothing else.

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Web.State;
 
 namespace FrameOpt.Web.Work;
 
@@ -8,8 +9,9 @@ namespace FrameOpt.Web.Work;
 public static class AnswerJson
 {
     /// <summary>As text.</summary>
-    public static string Write(RunAnswer answer, IEnumerable<string> pictures)
+    public static string Write(RunOutcome outcome)
     {
+        var answer = outcome.Answer;
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream))
         {
@@ -18,7 +20,8 @@ public static class AnswerJson
             json.WriteStringValue(answer.Question);
             json.WriteStringValue(answer.Headline);
             json.WriteBooleanValue(answer.IsWarning);
-            Texts(json, pictures);
+            Texts(json, outcome.Pictures);
+            Correction(json, outcome.Correction);
             foreach (var section in answer.Sections)
             {
                 json.WriteStartArray();
@@ -37,13 +40,31 @@ public static class AnswerJson
     }
 
     /// <summary>Back from text.</summary>
-    public static (RunAnswer Answer, IReadOnlyList<string> Pictures) Read(string text)
+    public static RunOutcome Read(string text)
     {
         using var json = JsonDocument.Parse(text);
         var parts = json.RootElement.EnumerateArray().ToList();
-        return (new RunAnswer(parts[0].GetString()!, parts[1].GetString()!, parts[2].GetString()!, parts[3].GetBoolean(),
-            [.. parts.Skip(5).Select(Section)]), Texts(parts[4]));
+        return new RunOutcome(new RunAnswer(parts[0].GetString()!, parts[1].GetString()!, parts[2].GetString()!, parts[3].GetBoolean(),
+            [.. parts.Skip(6).Select(Section)]), Texts(parts[4]), Correction([.. parts[5].EnumerateArray()]));
     }
+
+    /// <summary>The text, whether it changes anything, and the numbers of the hole; nothing where nothing was corrected.</summary>
+    private static void Correction(Utf8JsonWriter json, Correction? correction)
+    {
+        json.WriteStartArray();
+        if (correction is not null)
+        {
+            json.WriteStringValue(correction.Text);
+            json.WriteBooleanValue(correction.HasChanges);
+            foreach (var number in correction.Hole is { } hole ? StoredStudy.Numbers(hole) : [])
+                json.WriteNumberValue(number);
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static Correction? Correction(List<JsonElement> parts) => parts.Count == 0 ? null
+        : new(parts[0].GetString()!, parts[1].GetBoolean(), StoredStudy.Geometry([.. parts.Skip(2).Select(part => part.GetDouble())]));
 
     private static AnswerSection Section(JsonElement part)
     {

@@ -13,7 +13,7 @@ using FrameOpt.Web.State;
 
 namespace FrameOpt.Web.Work;
 
-/// <summary>A whole run, in a worker beside the page: what `frameopt run` does, with the files in memory.</summary>
+/// <summary>Long work, in a worker beside the page: what `frameopt run`, `line` and `fit` do, with the files in memory.</summary>
 [SupportedOSPlatform("browser")]
 public static partial class RunJob
 {
@@ -36,8 +36,11 @@ public static partial class RunJob
             (study.Search as SearchSetting.Evolutionary)?.Seed ?? 0));
         files.Clear();
         unwritten = RunFolder.Files(report, threads: 1);
-        return AnswerJson.Write(RunAnswer.Of(report.Result), report.Result is { Chosen: { } chosen, Uncertainty.Bars: { Count: > 0 } bars }
-            ? HowSurePictures.Of(study, chosen, bars).Select(picture => picture.ToString()) : []);
+        return AnswerJson.Write(new RunOutcome(RunAnswer.Of(report.Result), report.Result is
+        {
+            Chosen: { } chosen, Uncertainty.Bars: { Count: > 0 } bars,
+        }
+            ? [.. HowSurePictures.Of(study, chosen, bars).Select(picture => picture.ToString())] : []));
     }
 
     /// <summary>Works out the product line of a study: what `frameopt line` does.</summary>
@@ -52,7 +55,7 @@ public static partial class RunJob
         var result = run.Result() ?? throw new InvalidOperationException(run.NoCandidatesReason);
         files.Clear();
         unwritten = ProductLineFolder.Files(new ProductLineReport(result, new RunInfo(stored.Name, BuildInfo.Version, 0)));
-        return AnswerJson.Write(ProductLineAnswer.Of(result), []);
+        return AnswerJson.Write(new RunOutcome(ProductLineAnswer.Of(result), []));
     }
 
     /// <summary>Writes the other files of the run, which takes longest.</summary>
@@ -60,6 +63,8 @@ public static partial class RunJob
     [JSExport]
     public static void WriteFiles(string job)
     {
+        if (unwritten.Count == 0)
+            return;
         foreach (var file in unwritten)
         {
             Progress(Language.Words.TakeAway.Writing(file.Name), 0, 0);
@@ -76,6 +81,14 @@ public static partial class RunJob
     /// <summary>A file of the last run.</summary>
     [JSExport]
     public static byte[] File(string name) => files[name];
+
+    /// <summary>Makes a file, the only one then.</summary>
+    internal static void Keep(string name, Action<Stream> write)
+    {
+        files.Clear();
+        unwritten = [];
+        Write((name, write));
+    }
 
     private static void Follow(IEnumerable<RunProgress> steps)
     {

@@ -22,11 +22,23 @@ globalThis.frameopt = (() => {
 
   const types = { html: "text/html", csv: "text/csv", json: "application/json", zip: "application/zip",
     svg: "image/svg+xml", xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" };
-  const save = (name, text) => saveBlob(name, [text], "application/yaml");
-  const saveResult = name => saveBlob(name, [results[name]], types[name.split(".").pop()]);
+  const typeOf = name => types[name.split(".").pop()] ?? "application/yaml";
+  const save = (name, text) => saveBlob(name, [text], typeOf(name));
+  const saveResult = name => saveBlob(name, [results[name]], typeOf(name));
+
+  // A workbook is no text: its bytes as base64.
+  function letters(file) {
+    if (!file.name.toLowerCase().endsWith(".xlsx")) return file.text();
+    return new Promise((done, fail) => {
+      const reader = new FileReader();
+      reader.onload = () => done(reader.result.split(",")[1] ?? "");
+      reader.onerror = () => fail(reader.error);
+      reader.readAsDataURL(file);
+    });
+  }
 
   async function open(files) {
-    const texts = await Promise.all([...files].map(async file => [file.name, await file.text()]));
+    const texts = await Promise.all([...files].map(async file => [file.name, await letters(file)]));
     await shell.invokeMethodAsync("Opened", texts.map(one => one[0]), texts.map(one => one[1]));
   }
 
@@ -34,7 +46,7 @@ globalThis.frameopt = (() => {
     const box = document.createElement("input");
     box.type = "file";
     box.multiple = true;
-    box.accept = ".yaml,.yml,.csv,.txt";
+    box.accept = ".yaml,.yml,.csv,.txt,.xlsx";
     box.onchange = () => open(box.files);
     box.click();
   }
@@ -66,10 +78,15 @@ globalThis.frameopt = (() => {
     await shell.invokeMethodAsync("Opened", [decodeURIComponent(address.split("/").pop())], [text]);
   }
 
-  function follow(handle, pointer) {
+  // Two numbers for a move, where an event of the framework would carry thirty.
+  function follow(handle, pointer, x, y, reference) {
     try { handle.setPointerCapture(pointer); } catch { /* The pointer is gone already. */ }
-    const picture = handle.ownerSVGElement;
-    return picture.viewBox.baseVal.width / picture.getBoundingClientRect().width;
+    const picture = handle.ownerSVGElement, scale = picture.viewBox.baseVal.width / picture.getBoundingClientRect().width;
+    const over = new AbortController();
+    handle.addEventListener("pointermove", event => {
+      if (event.pointerId === pointer) reference.invokeMethod("Moved", (event.clientX - x) * scale, (event.clientY - y) * scale);
+    }, over);
+    for (const end of ["pointerup", "pointercancel"]) handle.addEventListener(end, () => over.abort(), over);
   }
 
   function placeIn(picture, x, y) {
@@ -77,21 +94,45 @@ globalThis.frameopt = (() => {
     return [(x - box.left) * view.width / box.width, (y - box.top) * view.height / box.height];
   }
 
-  function run(job, isLine, reference) {
+  function started(task, job) {
+    const one = new Worker(packed.modules["worker.js"] ?? "worker.js");
+    packed.unwrapRest();
+    one.postMessage({ base: document.baseURI, texts: packed.texts, bytes: packed.bytes, job, task });
+    return one;
+  }
+
+  const notStarted = event => new Error(event.message || "The worker could not start.");
+
+  function run(job, task, reference) {
     return new Promise((done, fail) => {
       const end = () => { worker?.terminate(); worker = stopped = null; };
       stopped = () => { end(); done(null); };
-      worker = new Worker(packed.modules["worker.js"] ?? "worker.js");
-      worker.onerror = event => { end(); fail(new Error(event.message || "The worker could not start.")); };
+      worker = started(task, job);
+      worker.onerror = event => { end(); fail(notStarted(event)); };
       worker.onmessage = ({ data }) => {
         if (data.stage) { reference.invokeMethodAsync("Progress", data.stage, data.done, data.total); return; }
         if (data.files) results = data.files;
-        if (data.answer) { reference.invokeMethodAsync("Answered", data.answer); return; }
+        if ("answer" in data) { reference.invokeMethodAsync("Answered", data.answer); return; }
         end();
         if (data.failure) fail(new Error(data.failure)); else done(Object.keys(results));
       };
-      packed.unwrapRest();
-      worker.postMessage({ base: document.baseURI, texts: packed.texts, bytes: packed.bytes, job, isLine });
+    });
+  }
+
+  // A short task, whatever runs meanwhile: its answer, and the files that it made are saved.
+  function ask(job, task) {
+    return new Promise((done, fail) => {
+      const one = started(task, job);
+      let answer = "";
+      one.onerror = event => { one.terminate(); fail(notStarted(event)); };
+      one.onmessage = ({ data }) => {
+        if ("answer" in data) answer = data.answer;
+        if (data.stage || !data.done && !data.failure) return;
+        one.terminate();
+        if (data.failure) { fail(new Error(data.failure)); return; }
+        for (const [name, bytes] of Object.entries(data.files)) saveBlob(name, [bytes], typeOf(name));
+        done(answer);
+      };
     });
   }
 
@@ -105,5 +146,5 @@ globalThis.frameopt = (() => {
   }
 
   const stop = () => stopped?.();
-  return { packed, pause, read, write, save, saveResult, pick, listen, follow, placeIn, run, stop };
+  return { packed, pause, read, write, save, saveResult, pick, listen, follow, placeIn, run, ask, stop };
 })();

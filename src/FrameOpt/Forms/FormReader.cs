@@ -31,7 +31,7 @@ public static class FormReader
         var (errors, runs, empty) = (new List<Diagnostic>(), new List<MeasuredRun>(), new List<string>());
         foreach (var table in FormTable.Of(study.Machine))
         {
-            if (form.Sheets.FirstOrDefault(sheet => sheet.Name.Equals(table.Name, StringComparison.OrdinalIgnoreCase)) is { } sheet)
+            if (form.Sheet(table.Name) is { } sheet)
                 ReadSheet(form, sheet, table, new FormRuns(study, frame), (errors, runs, empty));
             else
                 errors.Add(new Diagnostic(form.File, 0, 0, "", $"There is no sheet {table.Name}.",
@@ -49,8 +49,7 @@ public static class FormReader
         FilledForm form, FilledSheet sheet, FormTable table, FormRuns reader,
         (List<Diagnostic> Errors, List<MeasuredRun> Runs, List<string> Empty) into)
     {
-        var header = Enumerable.Range(0, sheet.Rows.Count)
-            .FirstOrDefault(row => Title(sheet.Cell(row, 0)) == FormTable.Run || Title(sheet.Cell(row, 1)) == FormTable.Block, -1);
+        var header = sheet.HeaderRow;
         if (header < 0)
         {
             into.Errors.Add(new Diagnostic($"{form.File}, {sheet.Name}", 0, 0, "", "The row of headers, which begins with run, is missing.",
@@ -129,7 +128,7 @@ public static class FormReader
         FilledForm form, FilledSheet sheet, FormTable table, int header, List<Diagnostic> errors)
     {
         var (columns, before) = (new Dictionary<string, (int, FormColumn, string)>(), errors.Count);
-        List<string> there = [.. Enumerable.Range(0, sheet.Rows[header].Count).Select(column => Title(sheet.Cell(header, column)))];
+        List<string> there = [.. sheet.Rows[header].Select(FilledSheet.Title)];
         foreach (var (i, column) in table.Columns.Index())
         {
             void Error(string what, string fix) => errors.Add(new Diagnostic(sheet.Place(form, header, i), 0, 0,
@@ -138,7 +137,7 @@ public static class FormReader
                 Error(there.IndexOf(column.Title) is >= 0 and var other
                     ? $"The column {column.Title} belongs here and stands at {sheet.Place(form, header, other).Split('!', ' ')[^1]}."
                     : $"The column {column.Title} belongs here.", "Put the columns back in the order in which the form was written.");
-            var unit = Regex.Match(sheet.Cell(header, i), @"\[(?<unit>[^\]]*)\]\s*$").Groups["unit"].Value;
+            var unit = FilledSheet.Unit(sheet.Cell(header, i));
             if (column.Dimension is { } dimension && i < there.Count && there[i] == column.Title && dimension.FindUnit(unit) is null)
                 Error($"The unit of {column.Title} is not {dimension.Name}.", $"Write one of {dimension.SpellingList} in the brackets.");
             columns[column.Title] = (i, column, unit);
@@ -146,6 +145,4 @@ public static class FormReader
 
         return errors.Count > before ? null : columns;
     }
-
-    private static string Title(string header) => Regex.Replace(header, @"\s*\[[^\]]*\]\s*$", "").Trim();
 }

@@ -60,6 +60,20 @@ public sealed record MeasurementForm(IReadOnlyList<FormSheet> Sheets, IReadOnlyL
             ], leftOut);
     }
 
+    /// <summary>The plan with the headers and rows of a form that was filled in, as far as that has the same sheets.</summary>
+    public MeasurementForm With(FilledForm filled) => this with
+    {
+        Sheets = [.. Sheets.Select(sheet => filled.Sheet(sheet.Name) is { HeaderRow: >= 0 and var header } own ? sheet with
+        {
+            Headers = Cells(own, header, sheet.Headers.Count),
+            Rows = [.. Enumerable.Range(header + 1, own.Rows.Count - header - 1).Select(row => Cells(own, row, sheet.Headers.Count))
+                .Where(cells => cells.Any(cell => cell.Length > 0))],
+        } : sheet)],
+    };
+
+    private static IReadOnlyList<string> Cells(FilledSheet sheet, int row, int columns) =>
+        [.. Enumerable.Range(0, columns).Select(column => sheet.Cell(row, column))];
+
     /// <summary>Runs that may be proposed as the next one: those of the form, and the flights at a second hole, further left and further
     /// right, where the study has one.</summary>
     public static IReadOnlyList<MeasuredRun> Candidates(Study study, FrameGeometry frame)

@@ -66,30 +66,32 @@ public sealed record CorrectedStudy(string Text, IReadOnlyList<StudyChange> Chan
 internal sealed class StudySheet(string text)
 {
     private readonly List<StudyChange> changes = [];
+    private StudyEdit edit = StudyEdit.Of(text);
 
     public string Text { get; private set; } = text;
 
     public IReadOnlyList<StudyChange> Changes => changes;
 
     /// <summary>A value as it stands now; null where there is none.</summary>
-    public string? Value(string path) => StudyEdit.Of(Text).Value(path);
+    public string? Value(string path) => edit.Value(path);
 
     /// <summary>How many items a list or group has now.</summary>
-    public int Count(string path) => StudyEdit.Of(Text).Count(path);
+    public int Count(string path) => edit.Count(path);
 
     /// <summary>Marks where a figure comes from.</summary>
-    public void Mark(string path, string origin) => Text = StudyEdit.Of(Text).With($"origins.{path}", origin);
+    public void Mark(string path, string origin) => Take(edit.With($"origins.{path}", origin));
 
     /// <summary>Replaces a value, or adds it; false where that cannot be.</summary>
     public bool Change(string path, string name, string after, bool asList = false)
     {
-        var edit = StudyEdit.Of(Text);
         var before = edit.Value(path) ?? "";
         var changed = asList ? edit.WithList(path, after) : edit.With(path, after);
         if (before == after || changed == Text)
             return before == after;
-        Text = changed;
+        Take(changed);
         changes.Add(new StudyChange(path, name, before, after));
         return true;
     }
+
+    private void Take(string changed) => (Text, edit) = (changed, StudyEdit.Of(changed));
 }

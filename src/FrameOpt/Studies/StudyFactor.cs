@@ -24,6 +24,10 @@ public sealed record StudyFactor(GeometryInput Input, IReadOnlyList<double> Leve
     /// <summary>The range that the study sweeps, where one frame of it is looked at alone; null otherwise. A distance from the baseline is
     /// measured in it.</summary>
     public double? SweptRangeSi { get; init; }
+
+    /// <summary>The factor of one frame of the study.</summary>
+    /// <param name="si">Its level, m or rad.</param>
+    public StudyFactor At(double si) => this with { LevelsSi = [si], SweptRangeSi = RangeSi };
 }
 
 /// <summary>The unit a user typed for a factor, so that results come back in it.</summary>

@@ -57,7 +57,7 @@ public static class DesignReader
             var level = geometry[factor.Input];
             var origin = set.ContainsKey(factor.Input) ? "as set" : !factor.IsSwept && factor.LevelsSi[0] == level ? "fixed in the study"
                 : "baseline";
-            return new DesignValue(factor with { LevelsSi = [level], SweptRangeSi = factor.RangeSi }, origin);
+            return new DesignValue(factor.At(level), origin);
         }),
         .. set.Values.Where(input => study.Factors.All(factor => factor.Input != input.Input))
             .Select(input => new DesignValue(input, "as set; not a factor of the study")),

@@ -33,10 +33,19 @@ public static partial class ScaleReadingText
         return errors.Count == 0 ? loads : null;
     }
 
-    /// <summary>One load in N; NaN after an error.</summary>
+    /// <summary>What one scale reads, in N; null after an error.</summary>
     /// <param name="text">A force, or a mass as scales show it.</param>
-    /// <param name="source">What the errors call the place.</param>
-    /// <param name="diagnostics">Takes the error.</param>
+    /// <param name="source">What the error calls the place, for example left scale.</param>
+    /// <param name="errors">Empty when it could be read.</param>
+    public static double? ReadOne(string text, string source, out IReadOnlyList<Diagnostic> errors)
+    {
+        var diagnostics = new DiagnosticBag(source);
+        var load = Load(text, source, diagnostics);
+        errors = diagnostics.Diagnostics();
+        return errors.Count == 0 ? load : null;
+    }
+
+    /// <summary>One load in N; NaN after an error.</summary>
     private static double Load(string text, string source, DiagnosticBag diagnostics)
     {
         var isMass = NumberText.Parse(text) is { Message: null, Unit: var unit } && Dimension.Mass.FindUnit(unit) is not null;

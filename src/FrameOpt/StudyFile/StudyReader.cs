@@ -26,6 +26,13 @@ public static class StudyReader
     public static StudyReadResult Parse(byte[] bytes, string fileName, params IReadOnlyList<string> variants) =>
         Parse(bytes, variants, new DiagnosticBag(fileName));
 
+    /// <summary>Reads the content of a file that is not written yet, as if it stood in a folder.</summary>
+    /// <param name="bytes">UTF-8 text, with or without a byte order mark.</param>
+    /// <param name="fileName">For the errors to name.</param>
+    /// <param name="folder">Where the files lie that it names; null for none.</param>
+    public static StudyReadResult ParseIn(byte[] bytes, string fileName, string? folder) =>
+        Parse(bytes, [], new DiagnosticBag(fileName, folder));
+
     private static StudyReadResult Parse(byte[] bytes, IReadOnlyList<string> asked, DiagnosticBag diagnostics)
     {
         var root = StudySource.Text(bytes, diagnostics) is { } text ? YamlText.Read(text, diagnostics) : null;

@@ -94,8 +94,8 @@ public sealed class NextMeasurementTests
     public void A_corrected_study_predicts_what_the_fit_predicted()
     {
         var text = File.ReadAllText(Repository.Study("custom-match"));
-        StudyFactor[] frame = [.. study.Factors.Select(factor => factor with { LevelsSi = [built[factor.Input]] })];
-        var answer = MeasuredAnswer.Of(text, fit, frame, built, "test", 2, out _)!;
+        StudyFactor[] frame = [.. study.Factors.Select(factor => factor.At(built[factor.Input]))];
+        var answer = MeasuredAnswer.Of(new MeasuredFrame(text, null, study, frame, built, 2), fit, "test", out _)!.Corrected;
         var corrected = StudyReader.Parse(System.Text.Encoding.UTF8.GetBytes(answer.Correction.Text), "corrected").Study!;
         var again = MeasuredFit.Of(corrected, fit.Runs);
         // What belongs to the frame as built and to the measuring is not written, so a little misfit is left.

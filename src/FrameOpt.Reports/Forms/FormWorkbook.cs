@@ -1,19 +1,19 @@
 using ClosedXML.Excel;
-using CsvHelper;
 using FrameOpt.Forms;
 using FrameOpt.Model;
-using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Forms;
 
-/// <summary>Writes a form to fill in, as a workbook or as one CSV file with the same cells.</summary>
-public static class FormFile
+/// <summary>Writes a form to fill in as a workbook.</summary>
+public static class FormWorkbook
 {
-    private const string ReadMe = "Read me";
+    internal const string ReadMe = "Read me";
+
     private const double ReadMeWidth = 110;
     private const double LeastWidth = 9;
+    private const double MostWidth = 40;
     private const int ExtraRows = 4;
 
     /// <summary>Bold letters fill a line sooner: none of a caution may be cut off.</summary>
@@ -28,7 +28,7 @@ public static class FormFile
     /// <param name="frame">As built.</param>
     /// <param name="info">What wrote it, from which file.</param>
     /// <param name="stream">Left open.</param>
-    public static void WriteWorkbook(MeasurementForm form, Study study, FrameGeometry frame, RunInfo info, Stream stream) =>
+    public static void Write(MeasurementForm form, Study study, FrameGeometry frame, RunInfo info, Stream stream) =>
         Spreadsheet.Write(study, info, book =>
         {
             var first = book.AddSheet(ReadMe);
@@ -41,46 +41,13 @@ public static class FormFile
                 Add(book, sheet, FormNotes.Of(study, frame, sheet));
         }, stream);
 
-    /// <summary>The same as text: a line with the name of a sheet in brackets, its notes, its headers, its runs.</summary>
-    /// <param name="form">The runs.</param>
-    /// <param name="study">Named on it.</param>
-    /// <param name="frame">As built.</param>
-    /// <param name="stream">Left open.</param>
-    public static void WriteCsv(MeasurementForm form, Study study, FrameGeometry frame, Stream stream)
-    {
-        var options = CsvWriterOptions.Default with { NewLine = "\n", ValidateFieldCount = false };
-        using var csv = CsvWriter.Create(stream, options, leaveOpen: true);
-        void Line(IEnumerable<string> cells)
-        {
-            foreach (var cell in cells)
-                csv.WriteField(TextSanitizer.ForCsv(cell));
-            csv.EndRecord();
-        }
-
-        void Lines(FormNotes notes)
-        {
-            foreach (var note in notes.Cautions.Concat(notes.How))
-                Line([note]);
-        }
-
-        Line([$"[{ReadMe}]"]);
-        Lines(FormNotes.ReadMe(study, form));
-        foreach (var sheet in form.Sheets)
-        {
-            Line([$"[{sheet.Name}]"]);
-            Lines(FormNotes.Of(study, frame, sheet));
-            Line(sheet.Headers);
-            foreach (var row in sheet.Rows)
-                Line([.. row, .. Enumerable.Repeat("", sheet.Headers.Count - row.Count)]);
-        }
-    }
-
     private static void Add(Spreadsheet book, FormSheet form, FormNotes notes)
     {
         var sheet = book.AddSheet(form.Name);
         sheet.ShowGridLines = false;
-        var widths = form.Headers.Select((header, c) => Math.Max(LeastWidth,
-            header.Split(' ').Concat(form.Rows.Select(row => c < row.Count ? row[c] : "")).Max(word => word.Length) + 2)).ToList();
+        var widths = form.Headers.Select((header, c) => Math.Clamp(
+            header.Split(' ').Concat(form.Rows.Select(row => c < row.Count ? row[c] : "")).Max(word => word.Length) + 2,
+            LeastWidth, MostWidth)).ToList();
         widths[^1] = Math.Max(widths[^1], 24);
         for (var c = 0; c < widths.Count; c++)
             sheet.Column(c + 1).Width = widths[c];
