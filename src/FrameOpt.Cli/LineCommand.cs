@@ -55,6 +55,13 @@ internal static class LineCommand
             return ExitCode.InvalidInput;
         }
 
+        if (request.Count < study.Line.Fixed.Count)
+        {
+            terminal.Error.WriteLine($"--variants {request.Count} is fewer than the {study.Line.Fixed.Count} geometries that the study "
+                + "fixes. Give at least that number, or remove some of `line.geometries`.");
+            return ExitCode.InvalidInput;
+        }
+
         if (request.Count is { } count)
             study = study with { Line = study.Line with { Count = count, UpTo = Math.Max(count, study.Line.UpTo) } };
         ConsoleWriter.WriteWarnings(terminal, study.Warnings);

@@ -32,7 +32,7 @@ internal static class CustomerTable
                     row => StudyText.RotationText(setting.Configurations[rows[row].Customer.Configuration].Rotation)),
                 Column.OfNumbers("share", Column.GeneralFormat, row => rows[row].Customer.Share),
                 Column.OfTexts("geometry", row => rows[row].Served.Geometry < 0 ? "none"
-                    : ProductLineText.Letter(result, rows[row].Served.Geometry)),
+                    : ProductLineText.GeometryName(result, rows[row].Served.Geometry)),
                 Column.OfNumbers(setting.CostResponse.Maximise ? $"shortfall_of_{response.Name}" : response.Name, response.Unit, format,
                     row => rows[row].Served.Cost),
                 Column.OfNumbers("made_to_measure", response.Unit, format, row => rows[row].Served.BestCost),

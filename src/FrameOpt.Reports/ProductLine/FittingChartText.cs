@@ -23,7 +23,7 @@ internal static class FittingChartText
     {
         var geometry = span.Geometry < 0 ? null : result.Geometries[span.Geometry];
         var words = geometry is null ? withMasses ? "none" : ProductLineText.None
-            : $"{geometry.Letter}  {HoleOffset(result, span)}{(withMasses ? " " : "\n")}"
+            : $"{geometry.Name}  {HoleOffset(result, span)}{(withMasses ? " " : "\n")}"
                 + (withMasses ? ServedRotation.Signs(geometry) : ServedRotation.Cell(geometry));
         return withMasses ? $"{Masses(span)}: {words}" : words;
     }
@@ -47,7 +47,7 @@ internal static class FittingChartText
     public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>
     {
         var (left, right) = ProductLineText.DrillingPositions(result.Study, geometry.Design);
-        return $"{geometry.Letter}: propeller {ServedRotation.Text(geometry)}; LEFT hang point {left}, RIGHT {right} from the plane of "
+        return $"{geometry.Name}: propeller {ServedRotation.Text(geometry)}; LEFT hang point {left}, RIGHT {right} from the plane of "
             + "symmetry, seen from behind; "
             + $"{ProductLineText.Design(result.Study, geometry.Design)}.";
     });

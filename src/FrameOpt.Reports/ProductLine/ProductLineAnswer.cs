@@ -59,7 +59,7 @@ public static class ProductLineAnswer
                     var (left, right) = ProductLineText.DrillingPositions(study, geometry.Design);
                     return (IReadOnlyList<string>)
                     [
-                        geometry.Letter.ToString(), ServedRotation.Cell(geometry), left, right,
+                        geometry.Name, ServedRotation.Cell(geometry), left, right,
                         ProductLineText.HoleOffset(study, geometry.Design),
                         .. further.Select(factor => factor.Unit.Text(geometry.Design[factor.Input])),
                         NumberFormat.Count(geometry.Customers), Invariant($"{100 * geometry.Share:0} %"),
@@ -89,7 +89,7 @@ public static class ProductLineAnswer
                 [
                     ProductLineText.Name(setting, served.Row), ProductLineText.Configuration(setting, served.Row),
                     StudyText.RotationText(setting.Configurations[served.Row.Configuration].Rotation),
-                    ProductLineText.Letter(result, served.Geometry),
+                    ProductLineText.GeometryName(result, served.Geometry),
                     ProductLineText.Amount(setting, served.Cost), ProductLineText.Amount(setting, served.BestCost),
                     served.Regret > 0 ? ProductLineText.Design(result.Study, served.BestDesign!.Value) : "the same",
                 ])]));
@@ -138,7 +138,7 @@ public static class ProductLineAnswer
         var stopped = result.IsComplete ? "" : "STOPPED EARLY, best selection so far. ";
         if (result.Geometries.Count == 0)
             return ($"{stopped}NO CANDIDATE IS ALLOWED FOR ANY CUSTOMER: there is no geometry to make.", true);
-        var letters = string.Join(", ", result.Geometries.Select(geometry => geometry.Letter));
+        var letters = string.Join(", ", result.Geometries.Select(geometry => geometry.Name));
         if (!solution.Feasible)
             return ($"{stopped}NO LINE OF {setting.Count} SERVES EVERY CUSTOMER. The closest, {letters}, leaves unserved "
                 + $"{NumberFormat.Count(solution.Unserved.Sum(row => result.Assignments[row].Row.Customers.Count))} of "

@@ -91,6 +91,7 @@ public static class ProductLineJson
             ProductLineStopReason.Proven => "proven",
             ProductLineStopReason.Representatives => "proven for representatives",
             ProductLineStopReason.TimeLimit => "time",
+            ProductLineStopReason.Fixed => "nothing to choose",
             _ => "stopped",
         });
         json.WriteBoolean("serves_all", solution.Feasible);
@@ -102,7 +103,8 @@ public static class ProductLineJson
         json.WriteObjects("geometries", result.Geometries.Index(), item =>
         {
             var (row, geometry) = item;
-            json.WriteString("letter", geometry.Letter.ToString());
+            json.WriteString("letter", geometry.Name);
+            json.WriteBoolean("fixed", geometry.IsFixed);
             json.WriteStrings("turns", geometry.Rotations.Select(StudyText.RotationName));
             json.WriteNumber("candidate", geometry.Candidate);
             json.WriteNumber("customers", geometry.Customers);
@@ -125,7 +127,7 @@ public static class ProductLineJson
         {
             json.WriteQuantity("from", span.FromKilograms, "kg");
             json.WriteQuantity("to", span.ToKilograms, "kg");
-            json.WriteString("geometry", span.Geometry < 0 ? "none" : ProductLineText.Letter(result, span.Geometry));
+            json.WriteString("geometry", span.Geometry < 0 ? "none" : ProductLineText.GeometryName(result, span.Geometry));
         });
     });
 }

@@ -107,14 +107,14 @@ public static class ProductLinePage
     {
         var scale = result.Geometries.Count == 0 ? null
             : FrameScale.Of(result.Study.Machine, [.. result.Geometries.Select(geometry => geometry.Design)]);
-        foreach (var (geometry, rotation) in result.Geometries.SelectMany(
-            geometry => geometry.Rotations.Select(rotation => (geometry, rotation))))
+        foreach (var (index, geometry, rotation) in result.Geometries.Index().SelectMany(
+            item => item.Item.Rotations.Select(rotation => (item.Index, item.Item, rotation))))
         {
-            var id = $"frame-{char.ToLowerInvariant(geometry.Letter)}-{StudyText.RotationName(rotation)}";
+            var id = $"frame-{index + 1}-{StudyText.RotationName(rotation)}";
             var (factors, machine) = (result.Study.Factors, ServedRotation.On(result.Study, rotation));
             yield return Html.Figure(
                 FrameRearView.Of(id, machine, factors, geometry.Design, scale!),
-                $"Geometry {geometry.Letter}, for a propeller that turns {StudyText.RotationText(rotation)} seen from behind"
+                $"Geometry {geometry.Name}, for a propeller that turns {StudyText.RotationText(rotation)} seen from behind"
                     + $"{(geometry.Rotations.Count > 1 ? " (this geometry serves BOTH rotations)" : "")}, drawn on the "
                     + "study's own machine. " + DrillingSection.Of(machine, factors, geometry.Design).Lines[0]);
         }

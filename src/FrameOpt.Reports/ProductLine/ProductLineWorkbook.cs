@@ -45,7 +45,7 @@ public static class ProductLineWorkbook
             : "Geometries may be combined freely.", "Offsets and angles are positive to the pilot's right."]);
         page.Table(new Table(
             [
-                Column.OfTexts("geometry", row => geometries[row].Letter.ToString()),
+                Column.OfTexts("geometry", row => geometries[row].Name),
                 Column.OfTexts("propeller turns", row => ServedRotation.Cell(geometries[row])),
                 .. dimensions.Select(column => column with { Name = column.Name.Replace('_', ' ') }),
                 Column.OfNumbers("customers", "0", row => geometries[row].Customers),
@@ -54,7 +54,7 @@ public static class ProductLineWorkbook
             geometries.Count));
         foreach (var geometry in geometries)
         {
-            page.Heading($"Geometry {geometry.Letter}");
+            page.Heading($"Geometry {geometry.Name}");
             page.Paragraphs(geometry.Rotations
                 .SelectMany(rotation =>
                     DrillingSection.Of(ServedRotation.On(result.Study, rotation), result.Study.Factors, geometry.Design).Lines)

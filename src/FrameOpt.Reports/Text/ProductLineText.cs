@@ -76,7 +76,7 @@ internal static class ProductLineText
     /// <summary>"A up to 77 kg, B from 78 kg".</summary>
     public static string Spans(ProductLineResult result, IReadOnlyList<FittingSpan> spans) => string.Join(", ", spans.Select((span, s) =>
     {
-        var letter = span.Geometry < 0 ? "none" : Letter(result, span.Geometry);
+        var letter = span.Geometry < 0 ? "none" : GeometryName(result, span.Geometry);
         var masses = spans.Count == 1 ? "for every mass of the chart"
             : s == 0 ? Invariant($"up to {span.ToKilograms} kg")
             : s == spans.Count - 1 ? Invariant($"from {span.FromKilograms} kg")
@@ -86,8 +86,8 @@ internal static class ProductLineText
     }));
 
     /// <summary>The letter of a geometry, or words for none.</summary>
-    public static string Letter(ProductLineResult result, int geometry) =>
-        geometry < 0 ? None : result.Geometries[geometry].Letter.ToString();
+    public static string GeometryName(ProductLineResult result, int geometry) =>
+        geometry < 0 ? None : result.Geometries[geometry].Name;
 
     /// <summary>The boundary masses of every column of the chart, one sentence each.</summary>
     public static IEnumerable<string> Boundaries(ProductLineResult result) =>
@@ -101,6 +101,13 @@ internal static class ProductLineText
 
     /// <summary>"3 geometries", "one geometry".</summary>
     public static string Geometries(int count) => count == 1 ? "one geometry" : $"{count} geometries";
+
+    /// <summary>How many are chosen: "3 geometries", "one geometry beside A and B".</summary>
+    public static string Chosen(ProductLineSetting setting) => setting.Fixed.Count == 0 ? Geometries(setting.Count)
+        : $"{Geometries(setting.Count - setting.Fixed.Count)} beside {FixedNames(setting)}";
+
+    /// <summary>The names of the geometries that the study fixes: "A, B".</summary>
+    public static string FixedNames(ProductLineSetting setting) => string.Join(", ", setting.Fixed.Select(one => one.Name));
 
     /// <summary>What all geometries have in common; empty when the study asks for nothing.</summary>
     public static string CommonalityText(ProductLineSetting setting) => string.Join(" ", new[]
@@ -135,6 +142,9 @@ internal static class ProductLineDescription
             yield break;
         DescriptionRow Row(string what, string value) => new("Product line", what, value);
         yield return Row("geometries", Invariant($"{line.Count}; gains computed up to {line.UpTo}"));
+        foreach (var one in line.Fixed)
+            yield return Row($"geometry {one.Name}", $"fixed: {ProductLineText.Design(study, one.Design)}"
+                + (one.Turns is { } turns ? $"; for propellers that turn {StudyText.RotationText(turns)}" : ""));
         yield return Row("objective", ProductLineText.Value(line));
         var candidates = line.FromGrid ? "every design of the grid" : "the front of the study's own customer";
         yield return Row("candidates", $"{candidates}. {ProductLineText.CommonalityText(line)}".TrimEnd());

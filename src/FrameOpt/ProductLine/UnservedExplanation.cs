@@ -7,21 +7,30 @@ public static class UnservedExplanation
 
     /// <summary>Sentences about customers that no candidate can serve and about a line that leaves some out; none when all are
     /// served.</summary>
-    /// <param name="problem">The problem.</param>
     /// <param name="solution">The solution.</param>
     /// <param name="customers">The name of each customer.</param>
+    /// <param name="count">How many variants could be chosen.</param>
+    /// <param name="ofOneGroup">True when they had to be of one group.</param>
+    /// <param name="fixedCount">How many others are in the line whatever is chosen.</param>
     public static IEnumerable<string> UnservedMessages(
-        ProductLineProblem problem, ProductLineSolution solution, IReadOnlyList<string> customers)
+        ProductLineSolution solution, IReadOnlyList<string> customers, int count, bool ofOneGroup, int fixedCount = 0)
     {
         if (solution.Unservable.Count > 0)
             yield return $"No candidate is allowed for {Names(solution.Unservable, customers)}, left out of the value. "
                 + "Widen the ranges or their limits.";
         if (solution.Unserved.Count == 0)
             yield break;
-        var group = problem.Groups is null ? "" : " of one group";
-        var variants = problem.Count == 1 ? "one candidate" : $"{problem.Count} candidates";
-        var fact = solution.Proven ? $"No choice of {variants}{group} serves every customer"
-            : $"No choice of {variants}{group} that serves every customer was found";
+        if (count == 0)
+        {
+            yield return $"The fixed variants leave unserved {Names(solution.Unserved, customers)}. Allow further variants, or widen the "
+                + "limits of those customers.";
+            yield break;
+        }
+
+        var group = ofOneGroup ? " of one group" : "";
+        var variants = (count == 1 ? "one candidate" : $"{count} candidates") + group + (fixedCount > 0 ? " beside the fixed ones" : "");
+        var fact = solution.Proven ? $"No choice of {variants} serves every customer"
+            : $"No choice of {variants} that serves every customer was found";
         yield return $"{fact}: the closest leaves unserved {Names(solution.Unserved, customers)}. "
             + "Allow more variants, or widen the limits of those customers.";
     }

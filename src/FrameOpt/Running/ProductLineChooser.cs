@@ -19,29 +19,62 @@ internal sealed class ProductLineChooser(
 
     private readonly double[] shares = [.. rows.Select(row => row.Share)];
     private readonly int[]? groups = candidates.Groups(setting.Common);
+    private readonly int toChooseFrom = candidates.Count - setting.Fixed.Count;
+    private double[][]? kept;
 
+    /// <summary>The best line of so many geometries, the fixed ones among them.</summary>
     public ProductLineChoice Of(int count)
     {
-        var settings = new ProductLineSolverSettings(setting.Time, cancel);
-        if (table.Kept is { } costs && rows.Count <= MaxRows && (long)rows.Count * candidates.Count <= MaxCosts)
-        {
-            var problem = new ProductLineProblem(costs, shares, count, setting.Objective, groups);
-            var solution = ProductLineSolver.Solve(problem, settings);
-            return new ProductLineChoice(solution, null, UnservedMessages(problem, solution), Infeasible(solution));
-        }
-
-        ProductLineProblem? representatives = null;
-        var line = AggregatedSolution.Solve(
-            shares, candidates.Count, table.Row, (rowCosts, rowShares) =>
-                representatives = new ProductLineProblem(rowCosts, rowShares, count, setting.Objective, groups), Representatives, settings);
-        return new ProductLineChoice(
-            line.Solution, line, UnservedMessages(representatives!, line.Solution), Infeasible(line.Solution));
+        var (free, line) = (count - setting.Fixed.Count, (AggregatedSolution?)null);
+        var solution = free == 0 || toChooseFrom == 0 ? null : Choose(free, out line);
+        if (setting.Fixed.Count > 0)
+            solution = new FixedVariants(setting.Fixed.Count, groups)
+                .With(solution, setting.Objective, shares, candidates.Count, table.Row);
+        return new ProductLineChoice(solution!, line is null ? null : line with { Solution = solution! },
+            UnservedMessages(free, solution!), Infeasible(solution!));
     }
 
-    private IReadOnlyList<string> UnservedMessages(ProductLineProblem problem, ProductLineSolution solution) =>
+    /// <summary>Chooses among the candidates that are not fixed; their numbers begin at 0.</summary>
+    private ProductLineSolution Choose(int count, out AggregatedSolution? aggregated)
+    {
+        var settings = new ProductLineSolverSettings(setting.Time, cancel);
+        // Beside fixed geometries those of another group save nothing, and the rest are of one.
+        var ofOneGroup = setting.Fixed.Count > 0 ? null : groups;
+        ProductLineProblem Problem(double[][] costs, double[] weights) => new(costs, weights, count, setting.Objective, ofOneGroup);
+        aggregated = null;
+        if (table.Kept is { } costs && rows.Count <= MaxRows && (long)rows.Count * candidates.Count <= MaxCosts)
+            return ProductLineSolver.Solve(Problem(kept ??= setting.Fixed.Count == 0 ? costs : Cut(costs), shares), settings);
+        aggregated = AggregatedSolution.Solve(shares, toChooseFrom, setting.Fixed.Count == 0 ? table.Row : CutRow(), Problem,
+            Representatives, settings);
+        return aggregated.Solution;
+    }
+
+    private double[][] Cut(double[][] costs)
+    {
+        var beside = new FixedVariants(setting.Fixed.Count, groups);
+        return Array.ConvertAll(costs, row =>
+        {
+            var cut = new double[toChooseFrom];
+            beside.Cut(row, cut);
+            return cut;
+        });
+    }
+
+    private CostRowFunction CutRow()
+    {
+        var (beside, all) = (new FixedVariants(setting.Fixed.Count, groups), new double[candidates.Count]);
+        return (row, cut) =>
+        {
+            table.Row(row, all);
+            beside.Cut(all, cut);
+        };
+    }
+
+    private IReadOnlyList<string> UnservedMessages(int free, ProductLineSolution solution) =>
     [
-        .. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)]),
-        .. setting.SeparateRotations && problem.Count == 1
+        .. UnservedExplanation.UnservedMessages(
+            solution, [.. rows.Select(Name)], free, groups is not null, setting.Fixed.Count),
+        .. setting.SeparateRotations && free + setting.Fixed.Count == 1
             ? ["The engines turn both ways, and a geometry serves those that turn one way: make two or more (`variants`), or write "
                 + "`allow_both_rotations: true` in the section `line`."]
             : Array.Empty<string>(),

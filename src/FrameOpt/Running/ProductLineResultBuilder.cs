@@ -21,17 +21,21 @@ internal sealed class ProductLineResultBuilder
     {
         (setting, this.rows, this.candidates, this.solution, this.threads) = (study.Line!, rows, candidates, solution, threads);
         var all = rows.Sum(row => row.Share);
-        letterOf = solution.Chosen.OrderBy(MeanMass).Index().ToDictionary(pair => pair.Item, pair => pair.Index);
+        // The fixed geometries are the first candidates; the others get the letters that are left, the lightest pilots' first.
+        var chosen = solution.Chosen.Where(candidate => candidate >= setting.Fixed.Count).OrderBy(MeanMass);
+        letterOf = Enumerable.Range(0, setting.Fixed.Count).Concat(chosen).Index().ToDictionary(pair => pair.Item, pair => pair.Index);
+        string[] names = [.. setting.Fixed.Select(one => one.Name), .. setting.FreeLetters];
         Chart = FittingChart();
         Geometries =
         [
             .. letterOf.OrderBy(pair => pair.Value).Select(pair => new ProductLineGeometry(
-                (char)('A' + pair.Value),
+                names[pair.Value],
                 pair.Key,
                 candidates.Designs[pair.Key],
                 Rows(pair.Key).Sum(row => row.Customers.Count),
                 Rows(pair.Key).Sum(row => row.Share) / all,
-                Rotations(pair.Key, pair.Value))),
+                Rotations(pair.Key, pair.Value),
+                pair.Key < setting.Fixed.Count)),
         ];
     }
 
@@ -83,13 +87,18 @@ internal sealed class ProductLineResultBuilder
     }
 
     /// <summary>How the propellers turn of all that the geometry is given to, by assignment or by the chart.</summary>
-    private IReadOnlyList<Rotation> Rotations(int candidate, int letter) =>
-    [
-        .. Rows(candidate).Select(row => setting.Configurations[row.Configuration].Rotation)
-            .Concat(Chart.Blocks.SelectMany(block => block.Columns).Where(column => column.Spans.Any(span => span.Geometry == letter))
-                .Select(column => column.Rotation))
-            .Distinct().Order(),
-    ];
+    private IReadOnlyList<Rotation> Rotations(int candidate, int letter)
+    {
+        IReadOnlyList<Rotation> given =
+        [
+            .. Rows(candidate).Select(row => setting.Configurations[row.Configuration].Rotation)
+                .Concat(Chart.Blocks.SelectMany(block => block.Columns).Where(column => column.Spans.Any(span => span.Geometry == letter))
+                    .Select(column => column.Rotation))
+                .Distinct().Order(),
+        ];
+        // A fixed geometry that nobody gets is still for some engines.
+        return given.Count > 0 ? given : setting.Fixed[candidate].Turns is { } turns ? [turns] : setting.Rotations;
+    }
 
     private IEnumerable<CustomerSegment> Rows(int candidate) => rows.Where((_, r) => solution.Assigned[r] == candidate);
 

@@ -50,7 +50,8 @@ public sealed class ProductLineRun
         }
 
         var steps = new ProductLineChooser(setting, rows, candidates, table, cancel);
-        var counts = Enumerable.Range(1, setting.UpTo).OrderBy(count => count == setting.Count ? 0 : count).ToList();
+        var counts = Enumerable.Range(setting.LeastCount, setting.UpTo - setting.LeastCount + 1)
+            .OrderBy(count => count == setting.Count ? 0 : count).ToList();
         foreach (var (place, count) in counts.Index().Where(_ => !cancel.IsCancellationRequested || choices.Count == 0))
         {
             yield return new RunProgress(count == 1 ? "the best single geometry" : $"the best {count} geometries", place, counts.Count,
@@ -80,7 +81,8 @@ public sealed class ProductLineRun
             teller.Chart,
             choice.UnservedMessages,
             choice.Infeasible,
-            choices.Count == setting.UpTo && choice.Solution.Stop != ProductLineStopReason.Cancelled)
+            choices.ContainsKey(setting.UpTo) && choices.Count == setting.UpTo - setting.LeastCount + 1
+                && choice.Solution.Stop != ProductLineStopReason.Cancelled)
         {
             Stress = new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
         };

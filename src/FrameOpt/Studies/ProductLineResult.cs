@@ -12,7 +12,7 @@ namespace FrameOpt.Studies;
 /// <param name="Aggregated">The aggregation to representatives where there are very many customers; null when every customer entered the
 /// problem.</param>
 /// <param name="Curve">The best line of each number of geometries that was computed, ascending.</param>
-/// <param name="Geometries">The geometries to make, A first; none when no candidate is allowed for any customer.</param>
+/// <param name="Geometries">The geometries to make, those of the study first, then those chosen; none when no candidate is allowed for any customer.</param>
 /// <param name="Assignments">One per segment, by outfit and pilot mass.</param>
 /// <param name="Chart">Which geometry for which pilot mass and outfit.</param>
 /// <param name="UnservedMessages">Sentences on customers that the line leaves out; none when all are served.</param>
@@ -68,15 +68,16 @@ public sealed record InfeasibleCustomers(
     CustomerSegment Customers, FlightFailure? Failure, StudyLimit? Limit, int RuledOut, int Candidates);
 
 /// <summary>One of the geometries a line makes.</summary>
-/// <param name="Letter">A, B, C ..., from the one for the lightest pilots on.</param>
+/// <param name="Name">As the study names it; of those chosen the letters that are left, from the one for the lightest pilots on.</param>
 /// <param name="Candidate">Its number among the candidates.</param>
 /// <param name="Design">As built on the study's own machine.</param>
 /// <param name="Customers">Number of customers assigned to it.</param>
 /// <param name="Share">Their share of all shares, 0 to 1.</param>
 /// <param name="Rotations">How the propellers turn that it is for, seen from behind: those of its customers and of its cells of the
 /// fitting chart; two only where the study allows it.</param>
+/// <param name="IsFixed">True when the study gives it, so that it was not chosen.</param>
 public sealed record ProductLineGeometry(
-    char Letter, int Candidate, FrameGeometry Design, int Customers, double Share, IReadOnlyList<Rotation> Rotations);
+    string Name, int Candidate, FrameGeometry Design, int Customers, double Share, IReadOnlyList<Rotation> Rotations, bool IsFixed);
 
 /// <summary>Assignment of a customer segment and its own best candidate.</summary>
 /// <param name="Row">The segment.</param>

@@ -32,7 +32,9 @@ internal static class ProductLineReader
         if (study.Child("line", StudyKeys.Line) is not { } line)
             return null;
         var options = ProductLineOptionsReader.Options(line);
-        var count = line.Integer("variants", 1, 1, ProductLineSetting.MaxGeometries);
+        var fixedOnes = ProductLineGeometriesReader.Sections(line);
+        var least = Math.Clamp(fixedOnes.Count, 1, ProductLineSetting.MaxGeometries);
+        var count = line.Integer("variants", least, least, ProductLineSetting.MaxGeometries);
         var goal = CostResponse(line, responses, needs);
         var pitch = line.OptionalNumber("hole_pitch", Dimension.Length, AllowedRange.PositiveUpTo(0.2, "200 mm"));
         var fromGrid = line.Has("candidates") && line.Choice("candidates", ["front", "grid"]) == "grid";
@@ -51,7 +53,7 @@ internal static class ProductLineReader
         if (configurations is null)
             return null;
         CheckRotations(line, read, configurations, fromGrid);
-        return new ProductLineSetting(
+        var setting = new ProductLineSetting(
             count, objective, goal!, [.. options.Select(option => option.Option)], configurations, customers)
         {
             UpTo = upTo,
@@ -62,6 +64,11 @@ internal static class ProductLineReader
             Time = TimeSpan.FromSeconds(time),
             CustomersDescription = words,
         };
+        var reader = new ProductLineGeometriesReader(read, setting.Rotations, setting.SeparateRotations);
+        var geometries = reader.Read(fixedOnes);
+        if (!line.DiagnosticBag.HasErrors)
+            reader.CheckCommon(line, geometries, common, fromGrid && upTo > geometries.Count);
+        return setting with { Fixed = geometries };
     }
 
     private static void AddAssumption(Section line)

@@ -161,7 +161,10 @@ internal static class StudyKeys
         Optional("responses", "[residual_rms, pitch_swing]"));
 
     public static readonly SectionKeys Line = new("line",
-        Required("variants", "3"), Optional("up_to", "5"),
+        Required("variants", "3") with { StandIn = "geometries" },
+        Optional("geometries", "[{ name: A, hang_point_spacing: 420 mm, lateral_offset: 20 mm }]",
+            "a list of geometries that are made already, each with its name and dimensions"),
+        Optional("up_to", "5"),
         Optional("objective", "blend 30 %", "mean, worst, or percentile or blend with a share"),
         Optional("response", "residual_rms", OneResponse), Optional("maximise", "true", TrueOrFalse),
         Optional("candidates", "grid", "front or grid"), Optional("common", "frame", "nothing, spacing or frame"),
@@ -170,6 +173,11 @@ internal static class StudyKeys
         Optional("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }",
             "a name for each option, under it its choices, and under each the keys it changes"),
         Required("customers", "customers.csv", "the name of a CSV file, or a list of customers"));
+
+    public static readonly SectionKeys ProductLineGeometry = new("line.geometries[]",
+        [Required("name", "A", "a name"), Optional("turns", "clockwise", "clockwise or counter-clockwise, as seen from behind the machine"),
+            Optional("left_hole", "240 mm"), Optional("right_hole", "200 mm"),
+            .. FactorCatalogue.All.Select(input => Optional(input.Name, input.Example))]);
 
     public static readonly SectionKeys ProductLineCustomer = new("line.customers[]",
         Optional("name", "school", "a name"), Required("pilot_mass", "70 kg"), Optional("share", "20 %"), Optional("count", "12"));
@@ -187,7 +195,7 @@ internal static class StudyKeys
         Sideslip, Phase,
         Factors, Factor, HoleReader.Keys, HoleReader.RowKeys, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength,
         BalancedBand, NoiseReader.Keys, NoiseReader.SpreadKeys, Plan,
-        Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
+        Line, ProductLineGeometry, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];
 
     private static Key[] Position() =>

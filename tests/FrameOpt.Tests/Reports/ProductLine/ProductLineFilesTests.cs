@@ -90,7 +90,7 @@ public class ProductLineFilesTests
         var texts = drawing.Descendants(space + "text").Select(text => text.Value).ToList();
         foreach (var geometry in report.Value.Result.Geometries)
         {
-            Assert.Contains(geometry.Letter.ToString(), texts);
+            Assert.Contains(geometry.Name, texts);
             Assert.Contains(texts, text => text == ProductLineText.HoleOffset(report.Value.Result.Study, geometry.Design));
         }
 
