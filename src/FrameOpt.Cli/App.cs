@@ -67,6 +67,7 @@ public static class App
             PlanCommand.Build(terminal),
             CompareCommand.Build(terminal),
             LineCommand.Build(terminal),
+            CardCommand.Build(terminal),
             FormCommand.Build(terminal),
             FitCommand.Build(terminal),
             NewCommand.Build(terminal),

@@ -67,11 +67,7 @@ internal sealed class LineStressRun(
     }
 
     /// <summary>Less is better.</summary>
-    private double Cost(DesignEvaluation design)
-    {
-        var value = design[setting.CostResponse.Response];
-        return setting.CostResponse.Maximise ? -value : setting.CostResponse.Magnitude ? Math.Abs(value) : value;
-    }
+    private double Cost(DesignEvaluation design) => setting.CostResponse.Oriented(setting.CostResponse.ValueOf(design));
 
     private LineStress Sum((NoiseSource? Source, double Deviation) world, IReadOnlyList<(double Share, ServedCustomer Served)> customers)
     {

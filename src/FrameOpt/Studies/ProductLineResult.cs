@@ -77,7 +77,13 @@ public sealed record InfeasibleCustomers(
 /// fitting chart; two only where the study allows it.</param>
 /// <param name="IsFixed">True when the study gives it, so that it was not chosen.</param>
 public sealed record ProductLineGeometry(
-    string Name, int Candidate, FrameGeometry Design, int Customers, double Share, IReadOnlyList<Rotation> Rotations, bool IsFixed);
+    string Name, int Candidate, FrameGeometry Design, int Customers, double Share, IReadOnlyList<Rotation> Rotations, bool IsFixed)
+{
+    /// <summary>The geometry on a customer's machine: its factors, and the machine's own values for all else.</summary>
+    /// <param name="customer">The study of the customer.</param>
+    public FrameGeometry On(Study customer) => customer.Factors.Aggregate(FrameGeometry.AsBuilt(customer.Machine),
+        (geometry, factor) => geometry.With(factor.Input, Design[factor.Input]));
+}
 
 /// <summary>Assignment of a customer segment and its own best candidate.</summary>
 /// <param name="Row">The segment.</param>
