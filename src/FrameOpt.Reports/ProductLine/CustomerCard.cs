@@ -103,7 +103,8 @@ internal static class CustomerCard
     private static string Nearest(ProductLineResult line, CustomerFit fit) =>
         string.Join(" ", fit.Frames.Take(1).Select(frame => $"{frame.Geometry.Name} {Why(frame)}."));
 
-    private static string Value(ProductLineResult line, FittedFrame frame)
+    /// <summary>The response that is the cost, with a frame.</summary>
+    public static string Value(ProductLineResult line, FittedFrame frame)
     {
         var response = line.Setting.CostResponse;
         return $"{StudyText.Title(response.Response, response.Magnitude)} "
@@ -111,7 +112,7 @@ internal static class CustomerCard
     }
 
     /// <summary>Why a frame is not allowed.</summary>
-    private static string Why(FittedFrame frame) => !frame.IsForRotation ? "is for engines that turn the other way"
+    public static string Why(FittedFrame frame) => !frame.IsForRotation ? "is for engines that turn the other way"
         : frame.Design.Failure is { } failure ? $"cannot fly: {FailureText.Describe(failure)}"
         : "violates " + string.Join(" and ", frame.Broken.Select(limit => $"the limit {StudyText.LimitTitle(limit)} (it is "
             + $"{NumberFormat.Text(limit.ValueOf(frame.Design), limit.Response.Entry)})"));

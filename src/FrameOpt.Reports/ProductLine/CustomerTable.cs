@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
@@ -41,10 +42,14 @@ internal static class CustomerTable
                     ? Array.Empty<Column>()
                     : [Column.OfNumbers("effort_worst", NumberFormat.FormatCode(""), row => rows[row].Served.EffortWorst)],
                 .. GeometryColumns.Of(result.Study, row => rows[row].Served.BestDesign)
-                    .Select(column => column with { Name = $"own_{column.Name}" }),
+                    .Select(column => column with { Name = $"own_{column.Name}", Unit = Unit(column, result.Study.Machine) }),
             ],
             rows.Count);
     }
+
+    /// <summary>A height says which point it is measured from.</summary>
+    private static string Unit(Column column, Machine machine) => column.Name != GeometryInput.SuspensionHeight.Name ? column.Unit
+        : $"{column.Unit} above the datum: {(machine.Datum.Length > 0 ? machine.Datum : DatumText.Unnamed)}";
 
     private static IReadOnlyList<Assignment> Assignments(ProductLineResult result)
     {

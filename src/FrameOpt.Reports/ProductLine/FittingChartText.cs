@@ -40,7 +40,7 @@ internal static class FittingChartText
     public static IEnumerable<string> Notes(ProductLineResult result) =>
         [
             .. ServedRotation.Notes(result), .. Letters(result), DatumText.Sentence(result.Study.Machine),
-            .. ProductLineText.Boundaries(result), .. Warnings,
+            .. ProductLineText.Boundaries(result), .. FittingChartReasons.Of(result), .. FittingChartReasons.NotSold(result), .. Warnings,
         ];
 
     /// <summary>What to drill for each letter.</summary>

@@ -89,7 +89,7 @@ public static class ProductLinePage
         new XElement("div", new XAttribute("class", "chart"), new XAttribute("role", "group"), new XAttribute("tabindex", "0"),
             new XAttribute("aria-label", "Fitting chart"), FittingChartDrawing.Of(result, isAlone: false)),
         Html.List(ServedRotation.Notes(result)),
-        Html.List(ProductLineText.Boundaries(result)),
+        Html.List([.. ProductLineText.Boundaries(result), .. FittingChartReasons.Of(result), .. FittingChartReasons.NotSold(result)]),
         Html.List(FittingChartText.Letters(result)),
         Html.Paragraph(FittingChartText.Warnings[0]),
         Html.Paragraph("The same chart for the wall, A4 or A3: fitting-chart.svg and the sheet Fitting chart of line.xlsx."));

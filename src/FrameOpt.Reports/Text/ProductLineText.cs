@@ -62,6 +62,15 @@ internal static class ProductLineText
                 .Select(factor => $"{factor.Input.ShortName} {factor.Unit.Text(design[factor.Input])}"),
         ]);
 
+    /// <summary>A number of customers by their weight: "62 pieces", "1 piece", or "31 % of the customers" where they have shares.</summary>
+    public static string Pieces(ProductLineSetting setting, double share)
+    {
+        if (setting.InPieces)
+            return NumberFormat.Count((long)Math.Round(share), "piece");
+        var percent = 100 * share / setting.Customers.Sum(customer => customer.Share);
+        return percent is > 0 and < 0.5 ? "below 1 % of the customers" : Invariant($"{percent:0} % of the customers");
+    }
+
     /// <summary>Customers that nothing tells apart, by the name of the first.</summary>
     public static string Name(ProductLineSetting setting, CustomerSegment row)
     {
@@ -127,7 +136,7 @@ internal static class ProductLineText
         var cause = reason.Failure is { } failure ? $"that it cannot fly ({FailureText.Kind(phases, failure)})"
             : $"the limit {StudyText.LimitTitle(reason.Limit!)}";
         return Invariant(
-            $"{Name(setting, reason.Customers)}: {cause} rules out {reason.RuledOut} of {reason.Candidates} candidates.");
+            $"{Name(setting, reason.Customers)}: {cause} rules out {reason.RuledOut:N0} of {reason.Candidates:N0} candidates.");
     }
 
     private static StudyFactor Offset(Study study) => study.Factor(GeometryInput.LateralOffset);

@@ -18,6 +18,8 @@ public static class UnservedExplanation
         if (solution.Unservable.Count > 0)
             yield return $"No candidate is allowed for {Names(solution.Unservable, customers)}, left out of the value. "
                 + "Widen the ranges or their limits.";
+        if (solution.SetAside.Count > 0)
+            yield return $"Left out, because not all need be served: {Names(solution.SetAside, customers)}.";
         if (solution.Unserved.Count == 0)
             yield break;
         if (count == 0)
@@ -38,7 +40,7 @@ public static class UnservedExplanation
     private static string Names(IReadOnlyList<int> numbers, IReadOnlyList<string> customers)
     {
         var shown = string.Join(", ", numbers.Take(NamesShown).Select(number => customers[number]));
-        return numbers.Count > NamesShown ? $"{shown} and {numbers.Count - NamesShown} more" : shown;
+        return numbers.Count > NamesShown ? FormattableString.Invariant($"{shown} and {numbers.Count - NamesShown:N0} more") : shown;
     }
 }
 
@@ -50,9 +52,9 @@ public static class UnservedExplanation
 /// <param name="BestCost">Cost with that candidate.</param>
 public sealed record CustomerRegret(int Customer, double Cost, int BestCandidate, double BestCost)
 {
-    /// <summary>Cost with the line less cost with the best candidate: at least 0; infinite when the line leaves the customer out, 0 when
-    /// nothing could serve it.</summary>
-    public double Regret => BestCandidate < 0 ? 0 : Cost - BestCost;
+    /// <summary>Cost with the line less cost with the best candidate: at least 0; infinite when the line leaves the customer out, not a
+    /// number when nothing could serve it.</summary>
+    public double Regret => BestCandidate < 0 ? double.NaN : Cost - BestCost;
 
     /// <summary>The regret of one customer, given all its costs.</summary>
     public static CustomerRegret Of(int customer, ReadOnlySpan<double> costs, double costWithLine)

@@ -22,30 +22,59 @@ internal sealed class ProductLineChooser(
     private readonly int toChooseFrom = candidates.Count - setting.Fixed.Count;
     private double[][]? kept;
 
+    /// <summary>True when every customer segment enters the problem.</summary>
+    private bool IsExact => table.Kept is not null && rows.Count <= MaxRows && (long)rows.Count * candidates.Count <= MaxCosts;
+
     /// <summary>The best line of so many geometries, the fixed ones among them.</summary>
     public ProductLineChoice Of(int count)
     {
         var (free, line) = (count - setting.Fixed.Count, (AggregatedSolution?)null);
-        var solution = free == 0 || toChooseFrom == 0 ? null : Choose(free, out line);
+        var settings = new ProductLineSolverSettings(setting.Time, cancel);
+        var aside = setting.Serve < 1 && IsExact ? SetAside(free, settings) : [];
+        var solution = free == 0 || toChooseFrom == 0 ? null : Choose(free, aside, settings, out line);
         if (setting.Fixed.Count > 0)
             solution = new FixedVariants(setting.Fixed.Count, groups)
-                .With(solution, setting.Objective, shares, candidates.Count, table.Row);
+                .With(solution, setting.Objective, shares, candidates.Count, (row, costs) => Row(row, aside, costs));
+        if (aside.Count > 0)
+            solution = PartlyServed.PutBack(solution!, aside, table.Row, candidates.Count);
         return new ProductLineChoice(solution!, line is null ? null : line with { Solution = solution! },
             UnservedMessages(free, solution!), Infeasible(solution!));
     }
 
-    /// <summary>Chooses among the candidates that are not fixed; their numbers begin at 0.</summary>
-    private ProductLineSolution Choose(int count, out AggregatedSolution? aggregated)
+    private void Row(int row, IReadOnlyList<int> aside, Span<double> costs)
     {
-        var settings = new ProductLineSolverSettings(setting.Time, cancel);
-        // Beside fixed geometries those of another group save nothing, and the rest are of one.
-        var ofOneGroup = setting.Fixed.Count > 0 ? null : groups;
-        ProductLineProblem Problem(double[][] costs, double[] weights) => new(costs, weights, count, setting.Objective, ofOneGroup);
+        if (aside.Contains(row))
+            costs.Fill(double.PositiveInfinity);
+        else
+            table.Row(row, costs);
+    }
+
+    /// <summary>The customers that need not be served. The fixed geometries serve whom they suit.</summary>
+    private IReadOnlyList<int> SetAside(int free, ProductLineSolverSettings settings) => free == 0 || toChooseFrom == 0
+        ? [.. Enumerable.Range(0, rows.Count).Where(row => table.Kept![row].Any(double.IsFinite)
+            && table.Kept[row].Take(setting.Fixed.Count).All(double.IsInfinity))]
+        : PartlyServed.SetAside(Problem(Costs(), shares, free), setting.Serve, settings);
+
+    private double[][] Costs() => kept ??= setting.Fixed.Count == 0 ? table.Kept! : Cut(table.Kept!);
+
+    // Beside fixed geometries those of another group save nothing, and the rest are of one.
+    private ProductLineProblem Problem(double[][] costs, double[] weights, int count) =>
+        new(costs, weights, count, setting.Objective, setting.Fixed.Count > 0 ? null : groups);
+
+    /// <summary>Chooses among the candidates that are not fixed; their numbers begin at 0.</summary>
+    private ProductLineSolution Choose(
+        int count, IReadOnlyList<int> aside, ProductLineSolverSettings settings, out AggregatedSolution? aggregated)
+    {
         aggregated = null;
-        if (table.Kept is { } costs && rows.Count <= MaxRows && (long)rows.Count * candidates.Count <= MaxCosts)
-            return ProductLineSolver.Solve(Problem(kept ??= setting.Fixed.Count == 0 ? costs : Cut(costs), shares), settings);
-        aggregated = AggregatedSolution.Solve(shares, toChooseFrom, setting.Fixed.Count == 0 ? table.Row : CutRow(), Problem,
-            Representatives, settings);
+        if (IsExact)
+        {
+            var costs = Costs();
+            return ProductLineSolver.Solve(Problem(aside.Count == 0 ? costs
+                : [.. costs.Select((row, r) => aside.Contains(r) ? [.. row.Select(_ => double.PositiveInfinity)] : row)], shares, count), settings);
+        }
+
+        aggregated = AggregatedSolution.Solve(shares, toChooseFrom, setting.Fixed.Count == 0 ? table.Row : CutRow(),
+            (costs, weights) => Problem(costs, weights, count), Representatives, settings);
         return aggregated.Solution;
     }
 
@@ -74,6 +103,9 @@ internal sealed class ProductLineChooser(
     [
         .. UnservedExplanation.UnservedMessages(
             solution, [.. rows.Select(Name)], free, groups is not null, setting.Fixed.Count),
+        .. setting.Serve < 1 && !IsExact
+            ? [FormattableString.Invariant($"With more than {MaxRows:N0} kinds of customers `serve` is not used: all must be served.")]
+            : Array.Empty<string>(),
         .. setting.SeparateRotations && free + setting.Fixed.Count == 1
             ? ["The engines turn both ways, and a geometry serves those that turn one way: make two or more (`variants`), or write "
                 + "`allow_both_rotations: true` in the section `line`."]

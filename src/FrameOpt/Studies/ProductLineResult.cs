@@ -54,9 +54,11 @@ public sealed record ProductLineResult(
 /// <param name="WorstCost">The same of the worst of them.</param>
 /// <param name="OutsideLimits">Share of the customers whose geometry cannot fly there or breaks a limit.</param>
 /// <param name="BetterWithAnother">Share of the customers whom another geometry of the line would serve better.</param>
+/// <param name="MeanChange">By how much the cost of a customer changes, up or down: the mean over those within the limits before and
+/// after; not a number where none is.</param>
 public sealed record LineStress(
     NoiseSource? Source, double Deviation, double WorstEffort, double MeanCost, double WorstCost, double OutsideLimits,
-    double BetterWithAnother);
+    double BetterWithAnother, double MeanChange);
 
 /// <summary>Customers that no candidate suits, and what rules out the most candidates for them.</summary>
 /// <param name="Customers">The customers.</param>
@@ -93,9 +95,11 @@ public sealed record ProductLineGeometry(
 /// <param name="BestDesign">The candidate that suits them best, as built on the study's own machine; null when no candidate is allowed for
 /// them.</param>
 /// <param name="BestCost">With that candidate; infinite when there is none.</param>
-/// <param name="Regret">Cost less own cost: at least 0; infinite when only the line leaves them out.</param>
+/// <param name="Regret">Cost less own cost: at least 0; infinite when only the line leaves them out, not a number when nothing suits
+/// them.</param>
+/// <param name="NextCost">With the second-best geometry of the line; infinite when no other is allowed for them.</param>
 public sealed record SegmentAssignment(CustomerSegment Row, int Geometry, double Cost, double EffortWorst,
-    FrameGeometry? BestDesign, double BestCost, double Regret);
+    FrameGeometry? BestDesign, double BestCost, double Regret, double NextCost);
 
 /// <summary>A customer segment: customers with the same outfit and pilot mass.</summary>
 /// <param name="Configuration">Index of the outfit.</param>
@@ -137,8 +141,9 @@ public sealed record FittingBlock(string Title, IReadOnlyList<FittingColumn> Col
 /// <summary>A column of the fitting chart.</summary>
 /// <param name="Name">The choice it is for.</param>
 /// <param name="Rotation">How the propeller of that choice turns, seen from behind.</param>
+/// <param name="Configuration">Index of an outfit of that choice; all that the column is for have the same spans.</param>
 /// <param name="Spans">From the lightest pilot to the heaviest, without gaps.</param>
-public sealed record FittingColumn(string Name, Rotation Rotation, IReadOnlyList<FittingSpan> Spans);
+public sealed record FittingColumn(string Name, Rotation Rotation, int Configuration, IReadOnlyList<FittingSpan> Spans);
 
 /// <summary>Pilot masses, in whole kilograms, that one geometry suits best.</summary>
 /// <param name="FromKilograms">The first.</param>

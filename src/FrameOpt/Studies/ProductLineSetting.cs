@@ -37,6 +37,9 @@ public sealed record ProductLineSetting(
     /// <summary>What all geometries have in common.</summary>
     public ProductLineCommon Common { get; init; }
 
+    /// <summary>Share of the customers, by weight, that must be served where a geometry that suits them exists: above 0, 1 for all.</summary>
+    public double Serve { get; init; } = 1;
+
     /// <summary>Lateral offsets are multiples of this, in m; null when any level may be taken.</summary>
     public double? HolePitchMetres { get; init; }
 
@@ -52,6 +55,12 @@ public sealed record ProductLineSetting(
 
     /// <summary>True when engines turn both ways and each geometry serves those of one way only.</summary>
     public bool SeparateRotations => Rotations.Count > 1 && !AllowBothRotations;
+
+    /// <summary>True when the weights of the customers are numbers of pieces, false when they are shares.</summary>
+    public bool InPieces { get; init; } = true;
+
+    /// <summary>Indices of the outfits that some customer has, ascending.</summary>
+    public IReadOnlyList<int> Sold => [.. Customers.Select(customer => customer.Configuration).Distinct().Order()];
 
     /// <summary>Where the customers are from, in words.</summary>
     public string CustomersDescription { get; init; } = "";

@@ -40,9 +40,10 @@ internal static class ProductLineReader
         var fromGrid = line.Has("candidates") && line.Choice("candidates", ["front", "grid"]) == "grid";
         var objective = Objective(line);
         var common = line.Has("common") && line.Choice("common", [.. commons.Keys]) is { } word ? commons[word] : ProductLineCommon.Nothing;
-        var (customers, words) = ProductLineCustomersReader.Read(line, options);
+        var (customers, words, inPieces) = ProductLineCustomersReader.Read(line, options);
         var pilot = line.Text("pilot")?.Trim();
         var bothRotations = line.Has("allow_both_rotations") && line.Boolean("allow_both_rotations");
+        var serve = Serve(line);
         AddAssumption(line);
         var upTo = line.Integer("up_to", Math.Min(count + 2, ProductLineSetting.MaxGeometries), count, ProductLineSetting.MaxGeometries);
         var time = line.OptionalNumber("time", Dimension.Time, AllowedRange.PositiveUpTo(7 * 86_400, "168 h")) ?? AssumedSeconds;
@@ -63,6 +64,8 @@ internal static class ProductLineReader
             AllowBothRotations = bothRotations,
             Time = TimeSpan.FromSeconds(time),
             CustomersDescription = words,
+            InPieces = inPieces,
+            Serve = serve,
         };
         var reader = new ProductLineGeometriesReader(read, setting.Rotations, setting.SeparateRotations);
         var geometries = reader.Read(fixedOnes);
@@ -125,6 +128,18 @@ internal static class ProductLineReader
                 line.DiagnosticBag.Add(at, "Unknown objective of the product line.", $"Write {Objectives}.");
                 return new ProductLineObjective.Mean();
         }
+    }
+
+    /// <summary>The share that must be served: "at least 95 % of pieces".</summary>
+    private static double Serve(Section line)
+    {
+        const string atLeast = "at least ";
+        if (line.Text("serve")?.Trim() is not { } text)
+            return 1;
+        var at = line.At("serve");
+        var share = text.StartsWith(atLeast, StringComparison.OrdinalIgnoreCase) ? text[atLeast.Length..].Split(" of ")[0] : text;
+        return Quantity.Read(new Node.Scalar(share.Trim(), false, at.Line, at.Column), "line.serve", Dimension.Share,
+            AllowedRange.PositiveUpTo(1, "100 %"), line.DiagnosticBag)?.Base ?? double.NaN;
     }
 
     private static double Missing(Section line, Node at, string word)

@@ -145,6 +145,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "plan.generators" => List(Pattern("^[A-Z] *= *-?[A-Z]+$"), 1),
         "plan.responses" => List(Reference("response"), 1),
         "line.objective" => AnyOf(OneOf("mean", "worst"), Pattern($"^(percentile|blend) +{Number} *%?$")),
+        "line.serve" => Pattern($"^(at least +)?{Number} *%?( of .+)?$"),
         "line.response" => Reference("response"),
         "machine.masses[].body" or "mission.<phase>.settled" or "search.polish" or "line.maximise" or "line.allow_both_rotations" =>
             new JsonObject { ["type"] = "boolean" },

@@ -168,7 +168,7 @@ internal static class StudyKeys
         Optional("objective", "blend 30 %", "mean, worst, or percentile or blend with a share"),
         Optional("response", "residual_rms", OneResponse), Optional("maximise", "true", TrueOrFalse),
         Optional("candidates", "grid", "front or grid"), Optional("common", "frame", "nothing, spacing or frame"),
-        Optional("hole_pitch", "5 mm"), Optional("time", "60 s"), Optional("pilot", "pilot", "the name of one of the masses"),
+        Optional("serve", "at least 95 % of pieces", "at least and a share in %"), Optional("hole_pitch", "5 mm"), Optional("time", "60 s"), Optional("pilot", "pilot", "the name of one of the masses"),
         Optional("allow_both_rotations", "true", TrueOrFalse),
         Optional("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }",
             "a name for each option, under it its choices, and under each the keys it changes"),
