@@ -22,6 +22,7 @@ internal static class CustomerCard
             Html.Block("foot", Html.Paragraph($"{Cautions.Danger} {Cautions.GroundTestFirst} {Cautions.NotValidated} Certification, national "
                     + "regulations and the limits set by the makers of frame and wing take precedence; have it flown first by a qualified "
                     + "pilot."),
+                line.Study.Decision is { } decision ? Html.Paragraph(DecisionSection.Sentence(line.Study, decision)) : null,
                 Html.Paragraph("stamp", $"{cards.Info.StudyFileName}, SHA-256 {line.Study.Hash[..12]}, FrameOpt {cards.Info.ToolVersion}"),
                 Html.Block("blanks", ((string[])["date", "pilot", "frame and engine number", "checked by"]).Select(TestCardStep.Blank))));
     }

@@ -16,6 +16,7 @@ public static class ProductLineAnswer
         var (headline, isWarning) = Headline(result);
         return new RunAnswer(result.Study.FullTitle, result.Study.Question, headline, isWarning,
         [
+            .. LineDecision.Of(result),
             Geometries(result),
             WhoGetsWhich(result),
             .. WorstServed(result, MaxWorstServed),

@@ -50,10 +50,14 @@ internal sealed class ProductLineChooser(
     }
 
     /// <summary>The customers that need not be served. The fixed geometries serve whom they suit.</summary>
-    private IReadOnlyList<int> SetAside(int free, ProductLineSolverSettings settings) => free == 0 || toChooseFrom == 0
-        ? [.. Enumerable.Range(0, rows.Count).Where(row => table.Kept![row].Any(double.IsFinite)
-            && table.Kept[row].Take(setting.Fixed.Count).All(double.IsInfinity))]
-        : PartlyServed.SetAside(Problem(Costs(), shares, free), setting.Serve, settings);
+    private IReadOnlyList<int> SetAside(int free, ProductLineSolverSettings settings)
+    {
+        if (free > 0 && toChooseFrom > 0)
+            return PartlyServed.SetAside(Problem(Costs(), shares, free), setting.Serve, settings);
+        int[] servable = [.. Enumerable.Range(0, rows.Count).Where(row => table.Kept![row].Any(double.IsFinite))];
+        int[] without = [.. servable.Where(row => table.Kept![row].Take(setting.Fixed.Count).All(double.IsInfinity))];
+        return without.Sum(row => shares[row]) <= (1 - setting.Serve) * servable.Sum(row => shares[row]) ? without : [];
+    }
 
     private double[][] Costs() => kept ??= setting.Fixed.Count == 0 ? table.Kept! : Cut(table.Kept!);
 

@@ -84,6 +84,7 @@ public sealed class ProductLineRun
             choices.ContainsKey(setting.UpTo) && choices.Count == setting.UpTo - setting.LeastCount + 1
                 && choice.Solution.Stop != ProductLineStopReason.Cancelled)
         {
+            Decided = Decided(choice.Solution),
             Stress = new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
         };
         clocks[3].Stop();
@@ -119,6 +120,24 @@ public sealed class ProductLineRun
         candidatesWords = front.Count > RunLimits.MaxCandidates
             ? FormattableString.Invariant($"the best {RunLimits.MaxCandidates} by rank of a front of {front.Count}")
             : "the front of the study's own customer";
+    }
+
+    /// <summary>The geometries of the decision alone, for those whom the line is to serve.</summary>
+    private DecidedLine? Decided(ProductLineSolution line)
+    {
+        if (study.Decision is not { Geometries: { Count: > 0 } names })
+            return null;
+        int[] decided = [.. Enumerable.Range(0, setting.Fixed.Count).Where(g => names.Contains(setting.Fixed[g].Name))];
+        var (costs, shares, own) = (new double[candidates!.Count], new List<double>(), new List<double>());
+        foreach (var row in Enumerable.Range(0, rows.Count).Except(line.Unservable).Except(line.SetAside))
+        {
+            table!.Row(row, costs);
+            shares.Add(rows[row].Share);
+            own.Add(decided.Min(g => costs[g]));
+        }
+
+        return own.Count == 0 ? null : new DecidedLine(ObjectiveValue.Of(setting.Objective, shares, own),
+            own.Zip(shares, (cost, share) => double.IsInfinity(cost) ? share : 0).Sum());
     }
 
     private IReadOnlyList<ProductLineCurvePoint> Curve() =>

@@ -52,6 +52,9 @@ public sealed record Study(
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }
 
+    /// <summary>What was decided on before, or null.</summary>
+    public Decision? Decision { get; init; }
+
     /// <summary>Stands between the names of variants that were combined.</summary>
     public const string VariantSeparator = " + ";
 

@@ -1,6 +1,5 @@
 using FrameOpt.Model;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Plausibility;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
@@ -13,8 +12,6 @@ namespace FrameOpt.StudyFile;
 /// <param name="separate">True when a geometry serves engines that turn one way only.</param>
 internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rotation> rotations, bool separate)
 {
-    private const string LeftHole = "left_hole", RightHole = "right_hole";
-
     /// <summary>The sections of the list, with their names checked.</summary>
     public static IReadOnlyList<Section> Sections(Section line)
     {
@@ -43,7 +40,8 @@ internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rot
 
     /// <summary>The geometries; valid only if there are no errors.</summary>
     public IReadOnlyList<FixedGeometry> Read(IReadOnlyList<Section> sections) =>
-        [.. sections.Select(section => new FixedGeometry(section.Text("name")!.Trim(), Design(section), Turns(section)))];
+        [.. sections.Select(section => new FixedGeometry(section.Text("name")!.Trim(),
+            GeometryReader.Read(section, study, $"the geometry {section.Text("name")}"), Turns(section)))];
 
     /// <summary>Reports fixed geometries that do not have in common what the whole line must.</summary>
     public void CheckCommon(Section line, IReadOnlyList<FixedGeometry> geometries, ProductLineCommon common, bool choosesFromGrid)
@@ -65,52 +63,6 @@ internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rot
                     + $"{geometries[0].Name}, {factor.Unit.Text(first)}, which the whole line is to have in common.",
                     $"Let {factor.Name} have that level, or remove `common`.");
         }
-    }
-
-    private FrameGeometry Design(Section section)
-    {
-        var design = FrameGeometry.AsBuilt(study.Machine);
-        var holes = Holes(section);
-        foreach (var input in FactorCatalogue.All.Where(input => section.Has(input.Name) && study.Factors.All(f => f.Input != input)))
-            section.DiagnosticBag.Add(section.KeyAt(input.Name), $"{input.Name} is no factor of this study, and a geometry of a line is one "
-                + "of its factors only; all else is that of each machine.", "Add it to `factors` with one value, or remove it here.");
-        foreach (var factor in study.Factors.Where(factor => holes is null || !HolePattern.Decides(factor.Input)))
-        {
-            var value = section.Has(factor.Name)
-                ? section.Number(factor.Name, FactorReader.DimensionOf(factor.Input), FactorReader.AllowedRangeOf(factor.Input))
-                : !factor.IsSwept ? factor.LevelsSi[0] : study.Baseline?[factor.Input];
-            if (value is null)
-                section.DiagnosticBag.Add(section.Owner, $"{section.PathOf(factor.Name)} is missing: the study has a range of it and no "
-                    + "baseline to take it from.", StudyKeys.ProductLineGeometry.Find(factor.Name)!.FixWhenMissing($"under {section.Path}"));
-            design = design.With(factor.Input, value ?? double.NaN);
-        }
-
-        if (holes is var (left, right))
-            design = HolePattern.Put(design, left, right);
-        foreach (var input in study.Factors.Select(factor => factor.Input).Where(input => double.IsFinite(design[input])))
-            GeometryChecks.Check(input, design[input], study.Machine,
-                section.At(section.Has(input.Name) || !HolePattern.Decides(input) ? input.Name : LeftHole), section.DiagnosticBag,
-                $" of the geometry {section.Text("name")}");
-        return design;
-    }
-
-    /// <summary>From the plane of symmetry to the left and the right hole, where they are given in place of spacing and offset.</summary>
-    private static (double Left, double Right)? Holes(Section section)
-    {
-        if (!section.Has(LeftHole) && !section.Has(RightHole))
-            return null;
-        foreach (var input in FactorCatalogue.All.Where(input => HolePattern.Decides(input) && section.Has(input.Name)))
-            section.DiagnosticBag.Add(section.KeyAt(input.Name), $"{section.Path} gives both holes and {input.Name}.",
-                "Keep one of the two: the holes have their own spacing and offset.");
-        double Place(string key)
-        {
-            if (!section.Has(key))
-                section.DiagnosticBag.Add(section.Owner, $"{section.PathOf(key)} is missing.",
-                    "Write how far each hole is from the plane of symmetry, or spacing and offset in place of the holes.");
-            return section.Number(key, Dimension.Length, HoleReader.Place);
-        }
-
-        return (Place(LeftHole), Place(RightHole));
     }
 
     private Rotation? Turns(Section section)

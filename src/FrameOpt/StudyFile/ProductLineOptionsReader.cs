@@ -65,7 +65,7 @@ internal static class ProductLineOptionsReader
     public static IReadOnlyList<ProductLineConfiguration>? Configurations(
         Section line, Node.Map root, Study study, IReadOnlyList<OptionChanges> options, string? pilot)
     {
-        var plain = root with { Entries = [.. root.Entries.Where(entry => entry.Key.Text != "line")] };
+        var plain = root with { Entries = [.. root.Entries.Where(entry => entry.Key.Text is not ("line" or "decision"))] };
         foreach (var option in options)
         {
             foreach (var change in option.Changes)

@@ -35,6 +35,7 @@ internal static class StudyKeys
         Optional("origins", "{ wing: { polar: guess } }", "groups and keys again, each figure with measured, maker or guess"),
         Ready("plan", "{ kind: central composite, centre_runs: 3 }") with { IsRequired = false },
         Optional("line", "{ variants: 3, customers: customers.csv }"),
+        Optional("decision", "{ chosen: [A, B], date: the day, by: name }"),
         Optional("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }",
             "a name for each variant, and under it the keys that are different"));
 
@@ -128,7 +129,8 @@ internal static class StudyKeys
         Optional("resolution", "0.5 N·m", Bound));
 
     public static readonly SectionKeys Limit = new(
-        "limits[]", Required("response", "effort_worst", OneResponse), Optional("at_least", "3", Bound), Optional("at_most", "0.6", Bound));
+        "limits[]", Required("response", "effort_worst", OneResponse), Optional("at_least", "3", Bound), Optional("at_most", "0.6", Bound),
+        Optional("reason", "text", "a line of text"), Optional("source", "text", "a line of text"));
 
     public static readonly SectionKeys Search = new("search",
         Required("method", "exhaustive", "exhaustive, NSGA-II or NSGA-III"), Optional("population", "100"), Optional("seed", "1"),
@@ -174,10 +176,17 @@ internal static class StudyKeys
             "a name for each option, under it its choices, and under each the keys it changes"),
         Required("customers", "customers.csv", "the name of a CSV file, or a list of customers"));
 
+    public static readonly SectionKeys DecidedDesign = new("decision.chosen", [Optional("left_hole", "240 mm"),
+        Optional("right_hole", "200 mm"), .. FactorCatalogue.All.Select(input => Optional(input.Name, input.Example))]);
+
     public static readonly SectionKeys ProductLineGeometry = new("line.geometries[]",
         [Required("name", "A", "a name"), Optional("turns", "clockwise", "clockwise or counter-clockwise, as seen from behind the machine"),
-            Optional("left_hole", "240 mm"), Optional("right_hole", "200 mm"),
-            .. FactorCatalogue.All.Select(input => Optional(input.Name, input.Example))]);
+            .. DecidedDesign.Keys]);
+
+    public static readonly SectionKeys Decision = new("decision",
+        Required("chosen", "[A, B]", "the names of geometries of the line, or under it the dimensions of one design"),
+        Required("date", "the day", "the day it was decided"), Required("by", "name", "who decided"),
+        Optional("reason", "text", "a line of text"), Optional("rejected", "[text]", "a list of lines of text"));
 
     public static readonly SectionKeys ProductLineCustomer = new("line.customers[]",
         Optional("name", "school", "a name"), Required("pilot_mass", "70 kg"), Optional("share", "20 %"), Optional("count", "12"));
@@ -195,7 +204,7 @@ internal static class StudyKeys
         Sideslip, Phase,
         Factors, Factor, HoleReader.Keys, HoleReader.RowKeys, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength,
         BalancedBand, NoiseReader.Keys, NoiseReader.SpreadKeys, Plan,
-        Line, ProductLineGeometry, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
+        Decision, DecidedDesign, Line, ProductLineGeometry, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
     ];
 
     private static Key[] Position() =>
