@@ -22,6 +22,7 @@ public static class ProductLineAnswer
             .. WorstServed(result, MaxWorstServed),
             Gain(result),
             .. LineStressSection.Of(result),
+            .. LineSurenessSection.Of(result),
             new AnswerSection("Proof of optimality", [.. ProductLineOptimality.Of(result)]),
             new AnswerSection(
                 "Cautions",
@@ -162,7 +163,7 @@ public static class ProductLineAnswer
             alone += $" {StudyText.Capitalised(Weight(result, solution.SetAside))} are left out, because not all need be served.";
         var both = ServedRotation.Caution(result) is { } caution ? $" {caution}" : "";
         return ($"{stopped}Make {Making(result)}: {ProductLineText.Value(setting)} {ProductLineText.Amount(setting, solution.Value)}, "
-            + $"{ProductLineOptimality.Status(solution)}. {string.Join(" ", LineHelp.Few(result).Append(Worst(result)))}{alone}{effort}{both}",
+            + $"{ProductLineOptimality.Status(solution)}{LineSurenessSection.Beside(result)}. {string.Join(" ", LineHelp.Few(result).Append(Worst(result)))}{alone}{effort}{both}",
             effort.Length > 0 || alone.Length > 0 || both.Length > 0 || !result.IsComplete);
     }
 

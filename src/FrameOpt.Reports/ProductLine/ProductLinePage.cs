@@ -76,6 +76,8 @@ public static class ProductLinePage
             Html.SectionBody(ProductLineAnswer.Gain(result)));
         foreach (var stress in LineStressSection.Of(result))
             yield return Html.Section("stress", stress.Title, Html.SectionBody(stress));
+        foreach (var near in LineSurenessSection.Of(result))
+            yield return Html.Section("near", near.Title, Html.SectionBody(near));
         yield return Html.Section("sure", "Proof of optimality", [.. ProductLineOptimality.Of(result)
             .Concat(ProductLineText.Unserved(result))
             .Select(Html.Paragraph)]);

@@ -8,6 +8,9 @@ namespace FrameOpt.Running;
 /// <summary>Computes the product line of a study: step through <see cref="Steps"/>, then take the <see cref="Result"/>.</summary>
 public sealed class ProductLineRun
 {
+    /// <summary>Each further question takes no longer than this.</summary>
+    private static readonly TimeSpan longest = TimeSpan.FromSeconds(5);
+
     private readonly Study study;
     private readonly ProductLineSetting setting;
     private readonly int threads;
@@ -18,6 +21,7 @@ public sealed class ProductLineRun
     private ProductLineCandidates? candidates;
     private string candidatesWords = "";
     private ProductLineCostTable? table;
+    private LineSureness? sureness;
 
     /// <summary>Initialises a run for a study.</summary>
     /// <param name="study">A study with a product line.</param>
@@ -60,6 +64,15 @@ public sealed class ProductLineRun
             choices[count] = steps.Of(count);
             clocks[2].Stop();
         }
+
+        if (cancel.IsCancellationRequested || table.Kept is not { } costs
+            || !LineSurenessRun.Applies(setting, (long)rows.Count * candidates.Count, choices[setting.Count].Solution))
+            yield break;
+        yield return new RunProgress("how much hangs on it", counts.Count, counts.Count, null);
+        clocks[2].Start();
+        sureness = new LineSurenessRun(study, rows, candidates, costs, choices[setting.Count].Solution,
+            new ProductLineSolverSettings(setting.Time is { } time && time < longest ? time : longest, cancel)).Result();
+        clocks[2].Stop();
     }
 
     /// <summary>The answer, or null when there is none: no candidates, or stopped before a choice.</summary>
@@ -85,6 +98,7 @@ public sealed class ProductLineRun
                 && choice.Solution.Stop != ProductLineStopReason.Cancelled)
         {
             Decided = Decided(choice.Solution),
+            Sureness = cancel.IsCancellationRequested ? null : sureness,
             Stress = new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
         };
         clocks[3].Stop();

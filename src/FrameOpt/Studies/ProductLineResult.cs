@@ -35,6 +35,9 @@ public sealed record ProductLineResult(
     /// <summary>The line as built, first as the study has it, then with one number at a time otherwise.</summary>
     public IReadOnlyList<LineStress> Stress { get; init; } = [];
 
+    /// <summary>How much hangs on the best line being exactly this one; null where it was not looked at.</summary>
+    public LineSureness? Sureness { get; init; }
+
     /// <summary>The geometries decided on before, alone; null where the study records none.</summary>
     public DecidedLine? Decided { get; init; }
 
