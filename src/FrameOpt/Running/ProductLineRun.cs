@@ -8,6 +8,9 @@ namespace FrameOpt.Running;
 /// <summary>Computes the product line of a study: step through <see cref="Steps"/>, then take the <see cref="Result"/>.</summary>
 public sealed class ProductLineRun
 {
+    /// <summary>So many segments, and geometries beside those of the line, have a table of costs.</summary>
+    private const int MostLiveRows = 1_000, MostOthers = 12;
+
     /// <summary>Each further question takes no longer than this.</summary>
     private static readonly TimeSpan longest = TimeSpan.FromSeconds(5);
 
@@ -98,6 +101,7 @@ public sealed class ProductLineRun
                 && choice.Solution.Stop != ProductLineStopReason.Cancelled)
         {
             Decided = Decided(choice.Solution),
+            Costs = Costs(teller.Geometries),
             Sureness = cancel.IsCancellationRequested ? null : sureness,
             Stress = new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
         };
@@ -134,6 +138,21 @@ public sealed class ProductLineRun
         candidatesWords = front.Count > RunLimits.MaxCandidates
             ? FormattableString.Invariant($"the best {RunLimits.MaxCandidates} by rank of a front of {front.Count}")
             : "the front of the study's own customer";
+    }
+
+    /// <summary>The costs with the geometries of the line, and with others that were best for another number.</summary>
+    private LineCosts? Costs(IReadOnlyList<ProductLineGeometry> line)
+    {
+        if (rows.Count > MostLiveRows)
+            return null;
+        int[] own = [.. line.Select(geometry => geometry.Candidate)];
+        int[] columns = [.. own, .. choices.Values.SelectMany(choice => choice.Solution.Chosen).Except(own).Order().Take(MostOthers)];
+        var all = new double[candidates!.Count];
+        return new LineCosts([.. columns.Select(candidate => candidates.Designs[candidate])], [.. Enumerable.Range(0, rows.Count).Select(row =>
+        {
+            table!.Row(row, all);
+            return Array.ConvertAll(columns, candidate => all[candidate]);
+        })]);
     }
 
     /// <summary>The geometries of the decision alone, for those whom the line is to serve.</summary>

@@ -35,6 +35,10 @@ public sealed record ProductLineResult(
     /// <summary>The line as built, first as the study has it, then with one number at a time otherwise.</summary>
     public IReadOnlyList<LineStress> Stress { get; init; } = [];
 
+    /// <summary>What each segment costs with the geometries of the line and of the lines of other numbers; null where there are too many
+    /// segments.</summary>
+    public LineCosts? Costs { get; init; }
+
     /// <summary>How much hangs on the best line being exactly this one; null where it was not looked at.</summary>
     public LineSureness? Sureness { get; init; }
 
@@ -51,6 +55,11 @@ public sealed record ProductLineResult(
     public IReadOnlyList<SegmentAssignment> WorstServed(int count) =>
         [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
 }
+
+/// <summary>A table of costs.</summary>
+/// <param name="Designs">The geometries of the line in its order, then others that were the best for another number of geometries.</param>
+/// <param name="Rows">For each segment a cost for each of them; infinite where not allowed.</param>
+public sealed record LineCosts(IReadOnlyList<FrameGeometry> Designs, IReadOnlyList<double[]> Rows);
 
 /// <summary>A line as built when one number is otherwise.</summary>
 /// <param name="Source">The number that is off; null when none is, or when every pilot weighs more or less.</param>
