@@ -1,7 +1,6 @@
 using System.CommandLine;
 using FrameOpt.Reports.Files;
 using FrameOpt.Reports.ProductLine;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 using Spectre.Console;
 

@@ -1,5 +1,6 @@
 using FrameOpt.Running;
 using FrameOpt.Studies;
+using Spectre.Console;
 
 namespace FrameOpt.Cli;
 

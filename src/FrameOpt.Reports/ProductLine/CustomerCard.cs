@@ -64,7 +64,7 @@ internal static class CustomerCard
         var check = HangCheck.Of(study.Machine, geometry);
         yield return Html.Block("frame", new XElement("p", new XAttribute("class", "letter"), own.Geometry.Name),
             Html.Block("words", Html.Paragraph("headline", $"Frame {own.Geometry.Name}. {DrillingSection.Of(study, geometry).Lines[0]}"),
-                Html.Paragraph($"{GeometryText.Of(study, geometry)}. {DatumText.MovingArms(study.Machine)}"
+                Html.Paragraph($"{StudyText.Capitalised(GeometryText.Of(study, geometry))}. {DatumText.MovingArms(study.Machine)}"
                     + DatumText.Sentence(study.Machine)),
                 Html.Paragraph(Second(cards.Line, fit, own))));
         yield return Html.Block("two",
@@ -78,6 +78,8 @@ internal static class CustomerCard
             yield return Html.Block("scales", [Html.Heading($"The scales were read with frame {scales.Hung.Geometry.Name}"),
                 .. Scales(cards.Line, fit, scales).Select(Html.Paragraph)]);
         yield return Html.Heading("First tests, one step at a time; go on only if the step went as expected");
+        yield return Html.Paragraph($"{GroundChecksSection.PropellerByHand} Tied-down run: {GroundChecksSection.TiedDownPlaces} Flights: "
+            + "helmet and reserve on, smooth air, plenty of height, one change at a time.");
         yield return Html.Table("First tests", ["step", "expect", "stop", "read"],
             TestCardSteps.Of(study, own.Design).Select(step => (IReadOnlyList<string>)
                 [step.Title, step.Expected, step.AbortCriterion, ""]));
@@ -97,7 +99,7 @@ internal static class CustomerCard
             return $"No second choice: {second.Geometry.Name} {Why(second)}.";
         var hardest = second.Design.Phases.Where(phase => phase.Phase.IsSettled).MaxBy(phase => phase[PhaseQuantity.Effort])!;
         var there = own.Design.Phases.First(phase => phase.Phase == hardest.Phase);
-        return $"Second best: {second.Geometry.Name}, {Value(line, second)} in place of {Value(line, own)}; in {hardest.Phase.Name} "
+        return $"Second best: {second.Geometry.Name}, {Value(line, second)} in place of {Amount(line, own)}; in {hardest.Phase.Name} "
             + $"{FeelText.Pull(hardest)} in place of {FeelText.Pull(there)}.";
     }
 
@@ -108,9 +110,11 @@ internal static class CustomerCard
     public static string Value(ProductLineResult line, FittedFrame frame)
     {
         var response = line.Setting.CostResponse;
-        return $"{StudyText.Title(response.Response, response.Magnitude)} "
-            + NumberFormat.Text(response.ValueOf(frame.Design), response.Response.Entry);
+        return $"{StudyText.Title(response.Response, response.Magnitude)} {Amount(line, frame)}";
     }
+
+    private static string Amount(ProductLineResult line, FittedFrame frame) => NumberFormat.Text(
+        line.Setting.CostResponse.ValueOf(frame.Design), line.Setting.CostResponse.Response.Entry);
 
     /// <summary>Why a frame is not allowed.</summary>
     public static string Why(FittedFrame frame) => !frame.IsForRotation ? "is for engines that turn the other way"

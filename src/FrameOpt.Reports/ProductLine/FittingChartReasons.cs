@@ -25,6 +25,17 @@ internal static class FittingChartReasons
                 + (missing.Length > MostNamed ? $" and {NumberFormat.Count(missing.Length - MostNamed)} more." : ".");
     }
 
+    /// <summary>What every frame has against it, said once where it is the same.</summary>
+    private static string Grey(CustomerFit fit)
+    {
+        var nearest = fit.Frames[0];
+        return fit.Frames.All(frame => frame.Design.Failure?.Cause == nearest.Design.Failure?.Cause && nearest.Design.Failure is not null)
+            ? $"every frame {CustomerCard.Why(nearest)}"
+            : nearest.Broken.Count > 0 && fit.Frames.All(frame => frame.Broken.Contains(nearest.Broken[0]))
+                ? $"no frame meets the limit; {nearest.Geometry.Name} comes nearest but {CustomerCard.Why(nearest)}"
+                : string.Join(" and ", fit.Frames.Select(frame => $"{frame.Geometry.Name} {CustomerCard.Why(frame)}"));
+    }
+
     /// <summary>The geometry on both sides of a span; null where they differ or there is none.</summary>
     private static int? Neighbour(IReadOnlyList<FittingSpan> spans, int s) =>
         s > 0 && s + 1 < spans.Count && spans[s - 1].Geometry == spans[s + 1].Geometry && spans[s - 1].Geometry >= 0
@@ -39,8 +50,7 @@ internal static class FittingChartReasons
         var where = $"{column.Name}{(block.Title.Length > 0 ? $", {block.Title}" : "")}, {FittingChartText.Masses(span)}: ";
         var kilograms = FormattableString.Invariant($"at {middle} kg ");
         if (span.Geometry < 0)
-            return where + "grey, because " + kilograms
-                + string.Join(" and ", fit.Frames.Select(frame => $"{frame.Geometry.Name} {CustomerCard.Why(frame)}")) + ".";
+            return $"{where}grey, because {kilograms}{Grey(fit)}.";
         var expected = fit.Frames.First(frame => frame.Geometry == result.Geometries[neighbour!.Value]);
         return where + $"{result.Geometries[span.Geometry].Name}, because {kilograms}{expected.Geometry.Name} "
             + (expected.IsAllowed ? $"leaves {CustomerCard.Value(result, expected)} and "

@@ -1,4 +1,3 @@
-using FrameOpt.ProductLine;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
@@ -14,12 +13,13 @@ internal static class LineSurenessSection
         if (result.Sureness is not { } sureness)
             yield break;
         var rows = sureness.Simpler.Where(line => Above(result, line) <= LineSureness.Nearly)
+            .DistinctBy(line => string.Join(';', line.Designs))
             .OrderBy(line => LineSureness.Jigs(line.Designs)).ThenBy(line => NotRound(line.Designs)).ThenBy(line => line.Value).ToList();
         var own = result.Geometries.Select(geometry => geometry.Design).ToList();
         yield return new AnswerSection("Nearly as good, and how sure this line is",
             [
-                Invariant($"This line needs {NumberFormat.Count(LineSureness.Jigs(own), "jig")}, holes apart, and has ")
-                    + $"{NumberFormat.Count(NotRound(own), "geometry").Replace("geometrys", "geometries")} with a hole that is not at whole 5 mm. "
+                $"This line needs {NumberFormat.Count(LineSureness.Jigs(own), "jig")}, holes apart; {NumberFormat.Count(NotRound(own))} of its "
+                    + $"{ProductLineText.Geometries(own.Count)} {(NotRound(own) == 1 ? "has" : "have")} a hole that is not at whole 5 mm. "
                     + (rows.Count == 0 ? "No line with fewer jigs or rounder holes is within 2 % of it."
                         : "Simpler to make and within 2 % of it, the fewest jigs first:"),
                 .. Leeway(result, sureness), .. Samples(result, sureness), .. Weights(result, sureness),
@@ -49,10 +49,12 @@ internal static class LineSurenessSection
             == result.Solution.Chosen[leeway.Geometry]).Name))
         .OrderBy(item => item.Name, StringComparer.Ordinal)
         .Select(item => item.Leeway.Count < 2 ? $"{item.Name}: no other candidate in its place stays within 2 %."
-            : $"{item.Name}: {NumberFormat.Count(item.Leeway.Count - 1)} other candidates in its place stay within 2 %: "
+            : $"{item.Name}: {NumberFormat.Count(item.Leeway.Count - 1, "other candidate")} in its place would keep the line within 2 %: "
                 + string.Join(", ", result.Study.Factors.Select((factor, f) => (factor, f)).Where(pair => pair.factor.IsSwept)
-                    .Select(pair => $"{pair.factor.Input.ShortName} {GeometryText.Value(pair.factor, item.Leeway.From[pair.f])} to "
-                        + GeometryText.Value(pair.factor, item.Leeway.To[pair.f]))) + ", not in every combination.");
+                    .Select(pair => $"{pair.factor.Input.ShortName} {GeometryText.Value(pair.factor, item.Leeway.From[pair.f])}"
+                        + (item.Leeway.From[pair.f] == item.Leeway.To[pair.f] ? ""
+                            : $" to {GeometryText.Value(pair.factor, item.Leeway.To[pair.f])}")))
+                + (item.Leeway.Count > 2 ? ", not in every combination." : "."));
 
     private static IEnumerable<string> Samples(ProductLineResult result, LineSureness sureness)
     {

@@ -1,5 +1,6 @@
 using ClosedXML.Excel;
 using FrameOpt.ProductLine;
+using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
@@ -146,7 +147,7 @@ internal sealed class LiveLineSheet
         book.AddFormula(sheet.Cell(row, WhoColumn), new Formula(
             $"IF({cost}>={NotAllowedText},\"none\",INDEX({Across(NamesRow, isFixed: true)},1,"
                 + Invariant($"SUMPRODUCT(MIN(1E6*({own}>{cost})+COLUMN({Across(row)})))-{FirstCost - 1}))"),
-            served.Geometry < 0 ? "none" : GeometryName(served.Geometry)));
+            served.Geometry < 0 ? "none" : GeometryName(served.Geometry)), Column.GeneralFormat);
     }
 
     /// <summary>Of the line, or of another that was the best for another number of geometries.</summary>

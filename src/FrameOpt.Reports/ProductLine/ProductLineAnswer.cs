@@ -122,8 +122,8 @@ public static class ProductLineAnswer
             });
             if (more.Solution.Feasible && LineHelp.HelpedByOneMore(result) is { } helped)
                 lines.Add($"It would help {ProductLineText.Pieces(setting, helped)}: those whose {ProductLineText.Cost(setting)} it lowers by "
-                    + $"more than {NumberFormat.SignificantDigits(LineHelp.BuildTolerance(result), 2)} "
-                    + $"{setting.CostResponse.Response.Unit}".TrimEnd() + ", which hang points built off to one side by the usual error "
+                    + $"more than {$"{NumberFormat.SignificantDigits(LineHelp.BuildTolerance(result), 2)} {setting.CostResponse.Response.Unit}"
+                        .TrimEnd()}, which hang points built off to one side by the usual error "
                     + "change on average.");
         }
 

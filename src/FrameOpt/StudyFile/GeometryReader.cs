@@ -2,7 +2,6 @@ using FrameOpt.Model;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Plausibility;
 using FrameOpt.StudyFile.Sections;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
 
 namespace FrameOpt.StudyFile;
