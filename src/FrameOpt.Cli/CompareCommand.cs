@@ -15,7 +15,8 @@ internal static class CompareCommand
         var designs = new Argument<string[]>("folders")
         {
             Description =
-                $"Two to {ComparisonReader.MaxDesigns} results folders of run, or of line. A colon and a number select a design other than the best: "
+                $"Two to {ComparisonReader.MaxDesigns} results folders of run, or of line. A colon and a number select a design "
+                    + "other than the best: "
                     + "results/monday:3 is the third in the ranking. With --same-design the first is a results "
                     + "folder, the others are study files; a "
                     + "colon and a name select a variant: study.yaml:'full tank'.",
@@ -90,7 +91,8 @@ internal static class CompareCommand
     {
         var comparison = LineComparison.Read(folders, BuildInfo.Version, out var errors);
         var refused = folder is null ? null : ComparisonReader.Reads(folders, folder)
-            ? $"{folder} is one of the lines compared and is not replaced; choose another folder" : ResultsFolder.WriteObstacle(folder, replace);
+            ? $"{folder} is one of the lines compared and is not replaced; choose another folder" : ResultsFolder.WriteObstacle(folder,
+                replace);
         foreach (var refusal in errors.Concat(refused is null ? [] : [refused]))
             terminal.Error.WriteLine(refusal);
         if (comparison is null || refused is not null)

@@ -129,6 +129,7 @@ public sealed class LineComparison
 
     /// <summary>A line read back.</summary>
     private sealed record ComparedLine(
-        string Name, string Folder, string Title, string Hash, string Objective, string Value, string Stop, bool ServesAll, string Customers,
+        string Name, string Folder, string Title, string Hash, string Objective, string Value, string Stop, bool ServesAll,
+            string Customers,
         IReadOnlyList<IReadOnlyList<string>> Geometries, IReadOnlyList<string> Boundaries, IReadOnlyList<string> Unserved);
 }

@@ -19,7 +19,8 @@ internal static class CustomerCard
             new XElement("h2", fit.Customer.Name),
             Html.Paragraph("who", Who(line, fit)),
             fit.Own is { } own ? WithFrame(cards, fit, own) : WithoutFrame(fit),
-            Html.Block("foot", Html.Paragraph($"{Cautions.Danger} {Cautions.GroundTestFirst} {Cautions.NotValidated} Certification, national "
+            Html.Block("foot", Html.Paragraph($"{Cautions.Danger} {Cautions.GroundTestFirst} {Cautions.NotValidated} Certification, "
+                    + "national "
                     + "regulations and the limits set by the makers of frame and wing take precedence; have it flown first by a qualified "
                     + "pilot."),
                 line.Study.Decision is { } decision ? Html.Paragraph(DecisionSection.Sentence(line.Study, decision)) : null,
@@ -42,19 +43,22 @@ internal static class CustomerCard
         var best = scales.Frames[0];
         var hung = scales.Frames.First(frame => frame.Geometry == scales.Hung.Geometry);
         yield return !best.IsAllowed
-            ? $"WITH WHAT THE SCALES SAY NO FRAME OF THE LINE IS ALLOWED ({hung.Geometry.Name}: {Why(hung)}). Find the cause before anybody "
+            ? $"WITH WHAT THE SCALES SAY NO FRAME OF THE LINE IS ALLOWED ({hung.Geometry.Name}: {Why(hung)}). Find the cause "
+                + "before anybody "
                 + "flies it."
-            : best.Geometry == hung.Geometry ? $"Frame to use: {best.Geometry.Name}, as before; {Value(line, best)} with what the scales say."
+            : best.Geometry == hung.Geometry
+                ? $"Frame to use: {best.Geometry.Name}, as before; {Value(line, best)} with what the scales say."
             : $"FRAME TO USE: {best.Geometry.Name} in place of {hung.Geometry.Name}: with what the scales say {Value(line, best)}, and "
                 + $"{hung.Geometry.Name} {(hung.IsAllowed ? Value(line, hung) : Why(hung))}. Find the cause first: a crooked seat is "
-                + "cheaper to mend than a frame.";
+                + "cheaper to correct than a frame.";
     }
 
     private static string Who(ProductLineResult line, CustomerFit fit)
     {
         var choices = line.Setting.Options.Zip(line.Setting.Configurations[fit.Customer.Configuration].Choices,
             (option, choice) => $"{option.Name} {choice}");
-        return string.Join(", ", [FormattableString.Invariant($"Pilot {fit.Customer.PilotMassKilograms:0.#} kg without clothing"), .. choices,
+        return string.Join(", ", [FormattableString.Invariant($"Pilot {fit.Customer.PilotMassKilograms:0.#} kg without clothing"),
+            .. choices,
             $"propeller turns {StudyText.RotationText(fit.Study.Machine.Propeller.Rotation)} seen from behind"]) + ".";
     }
 

@@ -21,7 +21,8 @@ public sealed record CustomerCards(
     public void Write(Stream stream)
     {
         using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-        writer.Write(PageTemplate.Of($"{Line.Study.FullTitle} - FrameOpt customer cards", PageTemplate.ReadResource("cards.css"), script: null,
+        writer.Write(PageTemplate.Of($"{Line.Study.FullTitle} - FrameOpt customer cards", PageTemplate.ReadResource("cards.css"),
+            script: null,
             [new XElement("main", new XElement("h1", "Customer cards"), Customers.Select(fit => CustomerCard.Of(this, fit)))]));
     }
 

@@ -124,7 +124,8 @@ internal static class FittingChartDrawing
                 yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingChartText.Masses(span));
                 var name = span.Geometry < 0 ? "none" : ProductLineText.GeometryName(result, span.Geometry);
                 yield return Svg.Text(name.Length == 1 ? "fit-medium" : "fit-small", x + 80, top + each / 2 + 5, "start", name);
-                yield return Svg.Text("fit-fine", x + (name.Length < 3 ? 98 : 120), top + each / 2 + 4, "start", FittingChartText.HoleOffset(result, span));
+                yield return Svg.Text("fit-fine", x + (name.Length < 3 ? 98 : 120), top + each / 2 + 4, "start",
+                    FittingChartText.HoleOffset(result, span));
                 if (span.Geometry >= 0)
                     yield return Svg.Text("fit-fine", x + width - 4, top + each / 2 + 4, "end",
                         ServedRotation.Signs(result.Geometries[span.Geometry]));

@@ -28,6 +28,8 @@ internal static class FittingChartReasons
     /// <summary>What every frame has against it, said once where it is the same.</summary>
     private static string Grey(CustomerFit fit)
     {
+        if (fit.Frames.Count == 0)
+            return "the line has no geometry";
         var nearest = fit.Frames[0];
         return fit.Frames.All(frame => frame.Design.Failure?.Cause == nearest.Design.Failure?.Cause && nearest.Design.Failure is not null)
             ? $"every frame {CustomerCard.Why(nearest)}"

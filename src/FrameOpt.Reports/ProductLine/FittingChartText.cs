@@ -1,3 +1,4 @@
+using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
@@ -41,6 +42,8 @@ internal static class FittingChartText
         [
             .. ServedRotation.Notes(result), .. Letters(result), DatumText.Sentence(result.Study.Machine),
             .. ProductLineText.Boundaries(result), .. FittingChartReasons.Of(result), .. FittingChartReasons.NotSold(result), .. Warnings,
+            .. result.Study.Decision is { } decision ? [DecisionSection.Sentence(result.Study, decision)] : Array.Empty<string>(),
+            $"Study file SHA-256 {result.Study.Hash[..12]}; an older chart than the study is not valid.",
         ];
 
     /// <summary>What to drill for each letter.</summary>

@@ -17,6 +17,10 @@ internal static class LineHelp
         .Where(stress => stress.Source == NoiseSource.OffsetBuilt && double.IsFinite(stress.MeanChange))
         .Select(stress => stress.MeanChange).DefaultIfEmpty(0).Max();
 
+    /// <summary>The same with its unit.</summary>
+    public static string BuildToleranceText(ProductLineResult result) =>
+        $"{NumberFormat.SignificantDigits(BuildTolerance(result), 2)} {result.Setting.CostResponse.Response.Unit}".TrimEnd();
+
     /// <summary>The weight of the customers whom the second-best geometry of the line would serve noticeably worse, or not at
     /// all.</summary>
     public static double Helped(ProductLineResult result, int geometry)

@@ -18,13 +18,15 @@ internal static class LineSurenessSection
         var own = result.Geometries.Select(geometry => geometry.Design).ToList();
         yield return new AnswerSection("Nearly as good, and how sure this line is",
             [
-                $"This line needs {NumberFormat.Count(LineSureness.Jigs(own), "jig")}, holes apart; {NumberFormat.Count(NotRound(own))} of its "
+                $"This line needs {NumberFormat.Count(LineSureness.Jigs(own), "jig")}, holes apart; "
+                    + $"{NumberFormat.Count(NotRound(own))} of its "
                     + $"{ProductLineText.Geometries(own.Count)} {(NotRound(own) == 1 ? "has" : "have")} a hole that is not at whole 5 mm. "
                     + (rows.Count == 0 ? "No line with fewer jigs or rounder holes is within 2 % of it."
                         : "Simpler to make and within 2 % of it, the fewest jigs first:"),
                 .. Leeway(result, sureness), .. Samples(result, sureness), .. Weights(result, sureness),
             ],
-            rows.Count == 0 ? null : new AnswerTable(["line", "geometries", "jigs", "not round", ProductLineText.Value(result.Setting), "above"],
+            rows.Count == 0 ? null : new AnswerTable(["line", "geometries", "jigs", "not round", ProductLineText.Value(result.Setting),
+                "above"],
                 [.. rows.Select(line => (IReadOnlyList<string>)
                 [
                     Kind(line.Kind), string.Join("; ", line.Designs.Select(design => ProductLineText.Design(result.Study, design))),
@@ -60,7 +62,8 @@ internal static class LineSurenessSection
     {
         if (sureness.Samples.Count == 0)
             yield break;
-        yield return $"Other customers: the proof is{Beside(result)} (drawn with replacement, seed {result.Study.Noise.Seed}). The best lines of "
+        yield return $"Other customers: the proof is{Beside(result)} (drawn with replacement, seed {result.Study.Noise.Seed}). "
+            + "The best lines of "
             + "the samples: " + string.Join(" | ", sureness.Samples.Select(trial => Holes(result, trial)).Distinct()) + ".";
     }
 
@@ -70,7 +73,8 @@ internal static class LineSurenessSection
                 : $"the best line is {Holes(result, trial)}; this one is {Percent(trial.Above)} above it."));
 
     private static string Holes(ProductLineResult result, LineTrial trial) => string.Join(", ",
-        trial.Designs.OrderByDescending(design => Math.Abs(design.OffsetMetres)).Select(design => ProductLineText.HoleOffset(result.Study, design)));
+        trial.Designs.OrderByDescending(design => Math.Abs(design.OffsetMetres)).Select(design =>
+            ProductLineText.HoleOffset(result.Study, design)));
 
     private static int NotRound(IEnumerable<Model.FrameGeometry> designs) => designs.Count(design => !LineSureness.IsRound(design));
 

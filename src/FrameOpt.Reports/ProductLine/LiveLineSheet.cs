@@ -57,9 +57,11 @@ internal sealed class LiveLineSheet
         sheet.Columns(PiecesColumn, lastCost).Width = 13;
         SheetStyle.Title(sheet.Cell(1, 1), "Live line");
         SheetStyle.Paragraph(sheet.Range(2, 1, 2, Math.Max(lastCost, 9)),
-            "Change a framed blue cell: how many pieces a customer takes, which geometries are made (1) or not (0), the weight of the worst "
+            "Change a framed blue cell: how many pieces a customer takes, which geometries are made (1) or not (0), the "
+                + "weight of the worst "
                 + "customer. Who gets which, the pieces of each geometry and the value follow. The costs are figures of the program, "
-                + $"{ProductLineText.Cost(result.Setting)} of each customer with each geometry; what is best for changed customers it finds "
+                + $"{ProductLineText.Cost(result.Setting)} of each customer with each geometry; what is best for changed "
+                + "customers it finds "
                 + "only when it is run again.", 150);
         Summary();
         Geometries();

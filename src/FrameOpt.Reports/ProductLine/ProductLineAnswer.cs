@@ -121,9 +121,9 @@ public static class ProductLineAnswer
                         + Invariant($"{100 * gain / result.Solution.Value:0.#} % of the {ProductLineText.Value(setting)}."),
             });
             if (more.Solution.Feasible && LineHelp.HelpedByOneMore(result) is { } helped)
-                lines.Add($"It would help {ProductLineText.Pieces(setting, helped)}: those whose {ProductLineText.Cost(setting)} it lowers by "
-                    + $"more than {$"{NumberFormat.SignificantDigits(LineHelp.BuildTolerance(result), 2)} {setting.CostResponse.Response.Unit}"
-                        .TrimEnd()}, which hang points built off to one side by the usual error "
+                lines.Add($"It would help {ProductLineText.Pieces(setting, helped)}: those whose {ProductLineText.Cost(setting)} "
+                    + "it lowers by "
+                    + $"more than {LineHelp.BuildToleranceText(result)}, which hang points built off to one side by the usual error "
                     + "change on average.");
         }
 
@@ -163,7 +163,8 @@ public static class ProductLineAnswer
             alone += $" {StudyText.Capitalised(Weight(result, solution.SetAside))} are left out, because not all need be served.";
         var both = ServedRotation.Caution(result) is { } caution ? $" {caution}" : "";
         return ($"{stopped}Make {Making(result)}: {ProductLineText.Value(setting)} {ProductLineText.Amount(setting, solution.Value)}, "
-            + $"{ProductLineOptimality.Status(solution)}{LineSurenessSection.Beside(result)}. {string.Join(" ", LineHelp.Few(result).Append(Worst(result)))}{alone}{effort}{both}",
+            + $"{ProductLineOptimality.Status(solution)}{LineSurenessSection.Beside(result)}. "
+            + $"{string.Join(" ", LineHelp.Few(result).Append(Worst(result)))}{alone}{effort}{both}",
             effort.Length > 0 || alone.Length > 0 || both.Length > 0 || !result.IsComplete);
     }
 

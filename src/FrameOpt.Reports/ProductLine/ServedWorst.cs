@@ -13,7 +13,8 @@ internal static class ServedWorst
     /// <summary>Phases within this part of the hardest one are as hard.</summary>
     private const double AsHard = 0.05;
 
-    /// <summary>"Worst served: dealer lake, 70 kg, small engine: climb and glide, lean 60 of 75 mm to the left; the limit pitch swing at most
+    /// <summary>"Worst served: dealer lake, 70 kg, small engine: climb and glide, lean 60 of 75 mm to the left; the limit pitch swing at
+    /// most
     /// 14 deg keeps B from them."</summary>
     public static string Sentence(ProductLineResult result, SegmentAssignment served)
     {
@@ -36,7 +37,7 @@ internal static class ServedWorst
         var settled = own.Design.Phases.Where(phase => phase.Phase.IsSettled).ToList();
         var most = settled.Max(phase => phase[PhaseQuantity.Effort]);
         if (double.IsInfinity(most))
-            return $"{string.Join(" and ", settled.Where(phase => phase.IsBeyondLean).Select(phase => phase.Phase.Name))}: no lean cures it";
+            return string.Join(" and ", settled.Where(phase => phase.IsBeyondLean).Select(phase => phase.Phase.Name)) + ": no lean cures it";
         var lean = Invariant($"of {1000 * fit.Study.Machine.Pilot.LeanMetres:0} mm");
         return string.Join(" and ", settled.Where(phase => phase[PhaseQuantity.Effort] >= (1 - AsHard) * most)
             .Select(phase => Invariant($"{phase.Phase.Name}: lean {Math.Abs(phase[PhaseQuantity.Lean]):0} {lean} to the ")

@@ -4,7 +4,8 @@ namespace FrameOpt.ProductLine;
 
 /// <summary>Variants that are in the line whatever is chosen: the first candidates. The rest are chosen for what they improve beside
 /// them.</summary>
-/// <remarks>With f_i the least cost of customer i with a fixed variant, the cost with a line is the least of f_i and of the chosen c_ij: the
+/// <remarks>With f_i the least cost of customer i with a fixed variant, the cost with a line is the least of f_i and of the chosen c_ij:
+/// the
 /// least over the chosen of min(c_ij, f_i). So the best choice for costs cut to f_i is the best choice beside the fixed variants, for every
 /// objective, and what is proven of the one is proven of the other.</remarks>
 /// <param name="count">How many are fixed, 1 or more.</param>

@@ -35,7 +35,8 @@ public static class PartlyServed
         return [];
     }
 
-    /// <summary>Puts the customers that were set aside back into the solution for the others: those it suits are served after all.</summary>
+    /// <summary>Puts the customers that were set aside back into the solution for the others: those it suits are served after
+    /// all.</summary>
     /// <param name="others">In which those set aside were not allowed anything.</param>
     /// <param name="aside">Those customers.</param>
     /// <param name="row">The costs of a customer.</param>

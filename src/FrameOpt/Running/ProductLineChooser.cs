@@ -74,7 +74,8 @@ internal sealed class ProductLineChooser(
         {
             var costs = Costs();
             return ProductLineSolver.Solve(Problem(aside.Count == 0 ? costs
-                : [.. costs.Select((row, r) => aside.Contains(r) ? [.. row.Select(_ => double.PositiveInfinity)] : row)], shares, count), settings);
+                : [.. costs.Select((row, r) => aside.Contains(r) ? [.. row.Select(_ => double.PositiveInfinity)] : row)], shares, count),
+                    settings);
         }
 
         aggregated = AggregatedSolution.Solve(shares, toChooseFrom, setting.Fixed.Count == 0 ? table.Row : CutRow(),

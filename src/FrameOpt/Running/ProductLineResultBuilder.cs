@@ -180,7 +180,8 @@ internal static class FittingChartBuilder
     }
 
     private static bool Matters(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) =>
-        setting.Sold.GroupBy(configuration => string.Join('\n', setting.Configurations[configuration].Choices.Where((_, other) => other != option)))
+        setting.Sold.GroupBy(configuration => string.Join('\n', setting.Configurations[configuration].Choices.Where((_, other) =>
+            other != option)))
         .Any(alike => alike.Any(configuration => !columns[configuration].SequenceEqual(columns[alike.First()])
             || setting.Configurations[configuration].Rotation != setting.Configurations[alike.First()].Rotation));
 }

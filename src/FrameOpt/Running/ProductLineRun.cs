@@ -148,7 +148,8 @@ public sealed class ProductLineRun
         int[] own = [.. line.Select(geometry => geometry.Candidate)];
         int[] columns = [.. own, .. choices.Values.SelectMany(choice => choice.Solution.Chosen).Except(own).Order().Take(MostOthers)];
         var all = new double[candidates!.Count];
-        return new LineCosts([.. columns.Select(candidate => candidates.Designs[candidate])], [.. Enumerable.Range(0, rows.Count).Select(row =>
+        return new LineCosts([.. columns.Select(candidate => candidates.Designs[candidate])], [.. Enumerable.Range(0, rows.Count)
+            .Select(row =>
         {
             table!.Row(row, all);
             return Array.ConvertAll(columns, candidate => all[candidate]);

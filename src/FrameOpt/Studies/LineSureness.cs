@@ -23,7 +23,8 @@ public sealed record LineSureness(
     public static bool IsRound(FrameGeometry design) => IsRound(design.LeftMetres) && IsRound(design.RightMetres);
 
     /// <summary>How many different frames some designs need, holes apart: a jig for each.</summary>
-    public static int Jigs(IEnumerable<FrameGeometry> designs) => designs.Select(design => (design with { OffsetMetres = 0 })).Distinct().Count();
+    public static int Jigs(IEnumerable<FrameGeometry> designs) => designs.Select(design => (design with { OffsetMetres = 0 })).Distinct()
+        .Count();
 
     private static bool IsRound(double metres) => Math.Abs(metres / RoundMetres - Math.Round(metres / RoundMetres)) < 1e-6;
 }

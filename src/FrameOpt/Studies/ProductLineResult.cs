@@ -12,7 +12,8 @@ namespace FrameOpt.Studies;
 /// <param name="Aggregated">The aggregation to representatives where there are very many customers; null when every customer entered the
 /// problem.</param>
 /// <param name="Curve">The best line of each number of geometries that was computed, ascending.</param>
-/// <param name="Geometries">The geometries to make, those of the study first, then those chosen; none when no candidate is allowed for any customer.</param>
+/// <param name="Geometries">The geometries to make, those of the study first, then those chosen; none when no candidate is allowed for any
+/// customer.</param>
 /// <param name="Assignments">One per segment, by outfit and pilot mass.</param>
 /// <param name="Chart">Which geometry for which pilot mass and outfit.</param>
 /// <param name="UnservedMessages">Sentences on customers that the line leaves out; none when all are served.</param>
@@ -55,6 +56,11 @@ public sealed record ProductLineResult(
     public IReadOnlyList<SegmentAssignment> WorstServed(int count) =>
         [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
 }
+
+/// <summary>The geometries that were decided on, in the line that is asked for now.</summary>
+/// <param name="Value">What the line minimises, with these geometries alone; infinite where they leave somebody out.</param>
+/// <param name="Unserved">Weight of the customers whom some candidate suits and none of these does.</param>
+public sealed record DecidedLine(double Value, double Unserved);
 
 /// <summary>A table of costs.</summary>
 /// <param name="Designs">The geometries of the line in its order, then others that were the best for another number of geometries.</param>

@@ -37,7 +37,8 @@ public sealed record ProductLineSetting(
     /// <summary>What all geometries have in common.</summary>
     public ProductLineCommon Common { get; init; }
 
-    /// <summary>Share of the customers, by weight, that must be served where a geometry that suits them exists: above 0, 1 for all.</summary>
+    /// <summary>Share of the customers, by weight, that must be served where a geometry that suits them exists: above 0, 1 for
+    /// all.</summary>
     public double Serve { get; init; } = 1;
 
     /// <summary>Lateral offsets are multiples of this, in m; null when any level may be taken.</summary>

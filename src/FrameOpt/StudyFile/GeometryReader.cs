@@ -20,7 +20,8 @@ internal static class GeometryReader
         var design = FrameGeometry.AsBuilt(study.Machine);
         var holes = Holes(section);
         foreach (var input in FactorCatalogue.All.Where(input => section.Has(input.Name) && study.Factors.All(f => f.Input != input)))
-            section.DiagnosticBag.Add(section.KeyAt(input.Name), $"{input.Name} is no factor of this study, and {what} has its factors only; "
+            section.DiagnosticBag.Add(section.KeyAt(input.Name),
+                $"{input.Name} is no factor of this study, and {what} has its factors only; "
                 + "all else is that of the machine.", "Add it to `factors` with one value, or remove it here.");
         foreach (var factor in study.Factors.Where(factor => holes is null || !HolePattern.Decides(factor.Input)))
         {
@@ -29,7 +30,7 @@ internal static class GeometryReader
                 : !factor.IsSwept ? factor.LevelsSi[0] : study.Baseline?[factor.Input];
             if (value is null)
                 section.DiagnosticBag.Add(section.Owner, $"{section.PathOf(factor.Name)} is missing: the study has a range of it and no "
-                    + "baseline to take it from.", StudyKeys.DecidedDesign.Find(factor.Name)!.FixWhenMissing($"under {section.Path}"));
+                    + "baseline to take it from.", LineKeys.DecidedDesign.Find(factor.Name)!.FixWhenMissing($"under {section.Path}"));
             design = design.With(factor.Input, value ?? double.NaN);
         }
 

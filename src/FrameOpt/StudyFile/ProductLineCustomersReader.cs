@@ -33,7 +33,7 @@ internal static class ProductLineCustomersReader
                 return (customers, file.Text.Trim(), inPieces);
             case Node.Map map:
                 var (drawn, words) = ProductLineSampleReader.Read(Section.Open(map, line.KeyAt("customers"), "line.customers",
-                    Keys(StudyKeys.ProductLineSample, choices, "the share of each choice under it: "), line.DiagnosticBag)!, choices);
+                    Keys(LineKeys.ProductLineSample, choices, "the share of each choice under it: "), line.DiagnosticBag)!, choices);
                 return (drawn, words, true);
             default:
                 return (FromList(line, choices), "listed in the study", !line.List("customers")
@@ -73,7 +73,7 @@ internal static class ProductLineCustomersReader
 
     private static IReadOnlyList<ProductLineCustomer> FromList(Section line, IReadOnlyList<ProductLineOption> options)
     {
-        var keys = Keys(StudyKeys.ProductLineCustomer, options, "the choice ");
+        var keys = Keys(LineKeys.ProductLineCustomer, options, "the choice ");
         var nodes = line.List("customers");
         if (nodes.Count == 0)
             line.DiagnosticBag.Add(line.At("customers"), "There are no customers.",

@@ -21,7 +21,7 @@ internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rot
                 $"{nodes.Count} geometries are listed; there can be 1 to {ProductLineSetting.MaxGeometries}.",
                 "List those that are made already, or remove `geometries`.");
         var sections = nodes.Select((node, g) => Section.Open(
-            node, node, $"line.geometries[{g + 1}]", StudyKeys.ProductLineGeometry, line.DiagnosticBag)).OfType<Section>().ToList();
+            node, node, $"line.geometries[{g + 1}]", LineKeys.ProductLineGeometry, line.DiagnosticBag)).OfType<Section>().ToList();
         foreach (var (g, section) in sections.Index())
         {
             if (section.Text("name") is not { } name)

@@ -29,7 +29,7 @@ internal static class ProductLineReader
     /// <param name="needs">Says what they need.</param>
     public static ProductLineSetting? Read(Section study, Node.Map root, Study? read, ResponseReader responses, Prerequisites needs)
     {
-        if (study.Child("line", StudyKeys.Line) is not { } line)
+        if (study.Child("line", LineKeys.Line) is not { } line)
             return null;
         var options = ProductLineOptionsReader.Options(line);
         var fixedOnes = ProductLineGeometriesReader.Sections(line);

@@ -9,7 +9,8 @@ public class FixedVariantsTests
 {
     [Fact]
     public void No_choice_beside_the_fixed_variants_is_better_whatever_the_objective_and_the_groups() =>
-        BruteForce.Problems.Where(problem => problem.Candidates > 2).SelectMany(problem => Gen.Int[1, 2], (problem, count) => (problem, count))
+        BruteForce.Problems.Where(problem => problem.Candidates > 2).SelectMany(problem => Gen.Int[1, 2], (problem, count) => (problem,
+            count))
         .Where(one => one.problem.Groups is not { } groups || groups[0] == groups[one.count - 1]).Sample(
         one =>
         {

@@ -7,14 +7,16 @@ namespace FrameOpt.Tests.Running;
 /// <summary>What stands beside the proof of a line, against every pair of candidates.</summary>
 public class LineSurenessTests
 {
-    private static readonly Lazy<(ProductLineResult Result, ProductLineCandidates Candidates, double[][] Costs, double[] Shares)> line = new(() =>
+    private static readonly Lazy<(ProductLineResult Result, ProductLineCandidates Candidates, double[][] Costs,
+        double[] Shares)> line = new(() =>
     {
         var study = ProductLineStudy.Read("objective: mean; up_to: 2");
         var candidates = ProductLineCandidates.OfGrid(study);
         var costs = study.Line!.Customers.Select(customer =>
         {
             var own = new double[candidates.Count];
-            new ProductLineCosts(study.Line, candidates).Fill(study.Line.Configurations[customer.Configuration], customer.PilotMassKilograms, own);
+            new ProductLineCosts(study.Line, candidates).Fill(study.Line.Configurations[customer.Configuration],
+                customer.PilotMassKilograms, own);
             return own;
         }).ToArray();
         return (ProductLineStudy.Solve(study), candidates, costs, [.. study.Line.Customers.Select(customer => customer.Share)]);
@@ -40,7 +42,8 @@ public class LineSurenessTests
     public void Other_weights_have_the_best_line_of_those_weights()
     {
         foreach (var trial in line.Value.Result.Sureness!.Weights)
-            Check.Close(Best((_, _) => true, trial.Objective), trial.Best, relative: 1e-9, because: "proven to one part in a thousand million");
+            Check.Close(Best((_, _) => true, trial.Objective), trial.Best, relative: 1e-9,
+                because: "proven to one part in a thousand million");
     }
 
     [Fact]
@@ -59,7 +62,8 @@ public class LineSurenessTests
         foreach (var leeway in result.Sureness!.Leeway)
         {
             var other = result.Solution.Chosen[1 - leeway.Geometry];
-            Assert.Equal(leeway.Count, Enumerable.Range(0, candidates.Count).Count(candidate => ObjectiveValue.Of(new ProductLineObjective.Mean(),
+            Assert.Equal(leeway.Count, Enumerable.Range(0, candidates.Count).Count(candidate =>
+                ObjectiveValue.Of(new ProductLineObjective.Mean(),
                 shares, [.. costs.Select(own => Math.Min(own[other], own[candidate]))]) <= 1.02 * result.Solution.Value));
         }
     }
@@ -67,7 +71,8 @@ public class LineSurenessTests
     private static bool IsRound(FrameOpt.Model.FrameGeometry design) => new[] { design.LeftMetres, design.RightMetres }
         .All(metres => Math.Abs(1000 * metres % 5) is var rest && Math.Min(rest, 5 - rest) < 1e-6);
 
-    private static double Best(Func<FrameOpt.Model.FrameGeometry, FrameOpt.Model.FrameGeometry, bool> allowed, ProductLineObjective objective)
+    private static double Best(Func<FrameOpt.Model.FrameGeometry, FrameOpt.Model.FrameGeometry, bool> allowed,
+        ProductLineObjective objective)
     {
         var (_, candidates, costs, shares) = line.Value;
         var best = double.PositiveInfinity;

@@ -20,7 +20,8 @@ public class LiveLineTests
             Assert.Equal(served.Geometry < 0 ? "none" : result.Geometries[served.Geometry].Name, books[0].Sheets[sheet][14 + r][3]);
 
         var (own, costs) = (result.Assignments.ToList(), result.Costs!);
-        Check.Close(0.7 * (100 * own[0].Cost + own.Skip(1).Sum(one => one.Row.Share * one.Cost)) / (100 + own.Skip(1).Sum(one => one.Row.Share))
+        Check.Close(0.7 * (100 * own[0].Cost + own.Skip(1).Sum(one => one.Row.Share * one.Cost)) / (100 + own.Skip(1).Sum(one =>
+            one.Row.Share))
             + 0.3 * own.Max(one => one.Cost), Number(books[1], 7), relative: 1e-9, because: "the same sums");
 
         // Without the first geometry all have the second where it is allowed.

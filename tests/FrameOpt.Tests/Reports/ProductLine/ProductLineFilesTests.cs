@@ -39,7 +39,8 @@ public class ProductLineFilesTests
     public void The_workbook_read_back_has_the_customers_of_the_csv()
     {
         var book = new WorkbookReader(Bytes(stream => ProductLineWorkbook.Write(report.Value, stream)));
-        Assert.Equal(["Summary", "Geometries", "Fitting chart", "Customers", "Gain", "Assumptions", "Cautions"], book.Sheets.Keys);
+        Assert.Equal(["Summary", "Geometries", "Fitting chart", "Live line", "Customers", "Gain", "Assumptions", "Cautions"],
+            book.Sheets.Keys);
         Assert.Empty(book.SchemaErrors());
         var csv = CsvRows(Bytes(stream => CsvTable.Write(CustomerTable.Of(report.Value.Result), stream)));
         var sheet = book.Sheets["Customers"].Skip(2).ToList();
