@@ -32,7 +32,7 @@ internal static class FittingChartReasons
             return "the line has no geometry";
         var nearest = fit.Frames[0];
         return fit.Frames.All(frame => frame.Design.Failure?.Cause == nearest.Design.Failure?.Cause && nearest.Design.Failure is not null)
-            ? $"every frame {CustomerCard.Why(nearest)}"
+            ? $"no frame can fly: {FailureText.Describe(nearest.Design.Failure!)}"
             : nearest.Broken.Count > 0 && fit.Frames.All(frame => frame.Broken.Contains(nearest.Broken[0]))
                 ? $"no frame meets the limit; {nearest.Geometry.Name} comes nearest but {CustomerCard.Why(nearest)}"
                 : string.Join(" and ", fit.Frames.Select(frame => $"{frame.Geometry.Name} {CustomerCard.Why(frame)}"));

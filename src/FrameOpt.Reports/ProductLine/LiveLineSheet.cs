@@ -115,7 +115,7 @@ internal sealed class LiveLineSheet
     {
         foreach (var (row, label) in new[] { (NamesRow, "geometry"), (MadeRow, "made: 1, not made: 0"),
             (SumRow, result.Setting.InPieces ? "pieces of it" : "share of it") })
-            SheetStyle.Text(sheet.Cell(row, CostColumn), label);
+            SheetStyle.Text(sheet.Cell(row, WhoColumn), label);
         for (var g = 0; g < costs.Designs.Count; g++)
         {
             SheetStyle.Text(sheet.Cell(NamesRow, FirstCost + g), GeometryName(g));
@@ -128,7 +128,7 @@ internal sealed class LiveLineSheet
         }
 
         sheet.Row(NamesRow - 1).Height = 62;
-        sheet.Range(NamesRow, CostColumn, NamesRow, lastCost).Style.Font.SetBold();
+        sheet.Range(NamesRow, WhoColumn, NamesRow, lastCost).Style.Font.SetBold();
         SheetStyle.Input(sheet.Range(MadeRow, FirstCost, MadeRow, lastCost));
     }
 
