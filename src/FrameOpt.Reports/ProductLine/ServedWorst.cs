@@ -37,7 +37,8 @@ internal static class ServedWorst
         var settled = own.Design.Phases.Where(phase => phase.Phase.IsSettled).ToList();
         var most = settled.Max(phase => phase[PhaseQuantity.Effort]);
         if (double.IsInfinity(most))
-            return string.Join(" and ", settled.Where(phase => phase.IsBeyondLean).Select(phase => phase.Phase.Name)) + ": no lean cures it";
+            return $"no lean cures it in {string.Join(" and ", settled.Where(phase => phase.IsBeyondLean)
+                .Select(phase => phase.Phase.Name))}";
         var lean = Invariant($"of {1000 * fit.Study.Machine.Pilot.LeanMetres:0} mm");
         return string.Join(" and ", settled.Where(phase => phase[PhaseQuantity.Effort] >= (1 - AsHard) * most)
             .Select(phase => Invariant($"{phase.Phase.Name}: lean {Math.Abs(phase[PhaseQuantity.Lean]):0} {lean} to the ")

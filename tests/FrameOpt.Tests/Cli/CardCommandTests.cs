@@ -13,7 +13,7 @@ namespace FrameOpt.Tests.Cli;
 public class CardCommandTests
 {
     private const string Stamped = "objective: mean; up_to: 2; geometries: [{ name: A, hang_point_spacing: 440 mm, lateral_offset: 20 mm, "
-        + "suspension_height: 250 mm }, { name: B2, hang_point_spacing: 440 mm, lateral_offset: 35 mm, suspension_height: 250 mm }]";
+        + "suspension_height: 150 mm }, { name: B2, hang_point_spacing: 440 mm, lateral_offset: 35 mm, suspension_height: 150 mm }]";
 
     /// <summary>An effort over 1 is too much for a pilot, but not for this test.</summary>
     private static string Text => ProductLineStudy.Text(Stamped).Replace("  variants: 2\n", "").Replace("effort_worst, at_most: 0.6",
@@ -30,7 +30,7 @@ public class CardCommandTests
         foreach (var customer in line.Customers)
         {
             var own = line.Configurations[customer.Configuration].For(customer.PilotMassKilograms);
-            double Residual(double offset) => StudyProblem.Model(own).Evaluate(FrameGeometry.On(own.Machine, 0.44, offset, 0.25, 0))
+            double Residual(double offset) => StudyProblem.Model(own).Evaluate(FrameGeometry.On(own.Machine, 0.44, offset, 0.15, 0))
                 [MissionQuantity.ResidualRms];
             var best = Residual(0.020) <= Residual(0.035) ? "A" : "B2";
             Assert.Contains($"{customer.Name}: frame {best}, ", terminal.Output);

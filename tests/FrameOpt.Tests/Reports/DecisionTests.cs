@@ -31,7 +31,7 @@ public class DecisionTests
     {
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder["study.yaml"], ProductLineStudy.Text("objective: mean; up_to: 2; geometries: [{ name: old, "
-            + "hang_point_spacing: 433 mm, lateral_offset: 21 mm, suspension_height: 250 mm }]").Replace("effort_worst, at_most: 0.6",
+            + "hang_point_spacing: 433 mm, lateral_offset: 21 mm, suspension_height: 150 mm }]").Replace("effort_worst, at_most: 0.6",
                 "effort_worst, at_most: 9") + "decision: { chosen: old, " + Record);
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("line", folder["study.yaml"], "--out", folder["out"]));

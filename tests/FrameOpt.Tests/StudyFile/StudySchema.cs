@@ -105,7 +105,6 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
             AnyOf(List(Section("machine.masses[]", false), 1), PathOf(AnyOf(Section("machine.masses[]", true), OneOf("none")))),
         "machine.masses" => List(Section("machine.masses[]", false), 1),
         "template" => OneOf([.. FrameOpt.StudyFile.StudyTemplate.All.Select(template => template.Name)]),
-        "machine.datum" or "machine.hang_point" => AnyText(),
         "machine.arms" => OneOf("rigid", "moving"),
         "machine.propeller.turns" or "line.geometries[].turns" => OneOf("clockwise", "counter-clockwise"),
         "machine.propeller.coefficients" => Table(Dimension.Number, Dimension.Number, Dimension.Number),
@@ -119,13 +118,10 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
         "limits" => List(Section("limits[]", false), 0),
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
-        "search.start" => AnyText(),
         "search.stop.target" => new JsonObject
         {
             ["type"] = "object",
-            ["propertyNames"] = Reference("any_response"),
-            ["additionalProperties"] = Reference("amount"),
-            ["minProperties"] = 1
+            ["propertyNames"] = Reference("any_response"), ["additionalProperties"] = Reference("amount"), ["minProperties"] = 1
         },
         "ranking.method" => OneOf("distance to ideal", "topsis"),
         "ranking.weights" => new JsonObject
@@ -151,13 +147,13 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
             new JsonObject { ["type"] = "boolean" },
         "line.candidates" => OneOf("front", "grid"),
         "line.common" => OneOf("nothing", "spacing", "frame"),
-        "line.pilot" or "line.customers[].name" => AnyText(),
+        "line.pilot" or "line.customers[].name" or "decision.date" or "decision.by" or "decision.reason" or "limits[].reason"
+            or "limits[].source" or "machine.datum" or "machine.hang_point" or "search.start" => AnyText(),
         "line.geometries" => List(Section("line.geometries[]", false), 1, 26),
         "line.geometries[].name" => Pattern("^.{1,6}$"),
         "line.options" => PathOf(PathOf(ProductLineChoice())),
         "line.customers" => AnyOf(AnyText(), List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")),
         "decision.chosen" => AnyOf(AnyText(), List(AnyText(), 1, 26), Section(path, isChange)),
-        "decision.date" or "decision.by" or "decision.reason" or "limits[].reason" or "limits[].source" => AnyText(),
         "decision.rejected" => List(AnyText(), 0),
         "variants" => PathOf(Section("", isChange: true)),
         "origins" => new JsonObject { ["type"] = "object" },
@@ -196,11 +192,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         .MaxBy(dimension => dimension.Name.Length)
             ?? throw new InvalidOperationException($"docs/study-file.md does not say what {path} is");
 
-    private JsonObject Factor(string name, bool isChange)
-    {
-        var dimension = Reference(Name(FactorReader.DimensionOf(FactorCatalogue.Find(name)!)));
-        return AnyOf(dimension, Section("factors.<factor>", isChange));
-    }
+    private JsonObject Factor(string name, bool isChange) => AnyOf(
+        Reference(Name(FactorReader.DimensionOf(FactorCatalogue.Find(name)!))), Section("factors.<factor>", isChange));
 
     private static string Plain(string cell) => cell.Replace("`", "").TrimEnd('.');
 }
