@@ -88,7 +88,8 @@ internal static class CardCommand
 
         ConsoleWriter.WriteWarnings(terminal, study.Warnings);
         // The gain of further geometries is on no card.
-        var work = LineWork.Of(study with { Line = line with { UpTo = line.Count } }, request.Threads, terminal);
+        var work = LineWork.Of(study with { Line = line with { UpTo = line.Count } }, request.Threads, terminal,
+            geometriesOnly: true);
         return work.Result is { } result ? Write(request, result, customers, loads, terminal) : work.CodeWithoutResult;
     }
 

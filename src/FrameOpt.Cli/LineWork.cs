@@ -13,10 +13,14 @@ internal sealed record LineWork(ProductLineRun Run, ProductLineResult? Result, b
     private static readonly TimeSpan pollInterval = TimeSpan.FromMilliseconds(50);
 
     /// <summary>Chooses the line of a study, or says why there is nothing to choose from.</summary>
-    public static LineWork Of(Study study, int threads, Terminal terminal)
+    /// <param name="study">With its line.</param>
+    /// <param name="threads">Worker threads.</param>
+    /// <param name="terminal">Shows progress.</param>
+    /// <param name="geometriesOnly">True where only the geometries are wanted.</param>
+    public static LineWork Of(Study study, int threads, Terminal terminal, bool geometriesOnly = false)
     {
         using var stop = new CancellationTokenSource();
-        var run = new ProductLineRun(study, threads, stop.Token);
+        var run = new ProductLineRun(study, threads, stop.Token) { GeometriesOnly = geometriesOnly };
         using (new Timer(_ => StopIfRequested(), null, pollInterval, pollInterval))
             ProgressDisplay.Run(run.Steps(), terminal, _ =>
             {

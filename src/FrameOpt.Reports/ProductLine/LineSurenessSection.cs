@@ -82,7 +82,8 @@ internal static class LineSurenessSection
 
     private static string Percent(double share) => Invariant($"{100 * share:0.0} %");
 
-    private static string Kind(SimplerKind kind) => kind switch
+    /// <summary>A kind of line in words.</summary>
+    public static string Kind(SimplerKind kind) => kind switch
     {
         SimplerKind.OneFrame => "one frame, only the holes differ",
         SimplerKind.OneSpacing => "one hang-point spacing",

@@ -37,6 +37,9 @@ public sealed class ProductLineRun
         rows = CustomerSegment.Of(setting.Customers);
     }
 
+    /// <summary>True to leave out how sure the line is and what happens when a number is otherwise.</summary>
+    public bool GeometriesOnly { get; init; }
+
     /// <summary>Time taken by the steps so far.</summary>
     public ProductLineStepTimings Timings =>
         new(clocks[0].Elapsed.TotalSeconds, clocks[1].Elapsed.TotalSeconds, clocks[2].Elapsed.TotalSeconds, clocks[3].Elapsed.TotalSeconds);
@@ -68,7 +71,7 @@ public sealed class ProductLineRun
             clocks[2].Stop();
         }
 
-        if (cancel.IsCancellationRequested || table.Kept is not { } costs
+        if (GeometriesOnly || cancel.IsCancellationRequested || table.Kept is not { } costs
             || !LineSurenessRun.Applies(setting, (long)rows.Count * candidates.Count, choices[setting.Count].Solution))
             yield break;
         yield return new RunProgress("how much hangs on it", counts.Count, counts.Count, null);
@@ -103,7 +106,7 @@ public sealed class ProductLineRun
             Decided = Decided(choice.Solution),
             Costs = Costs(teller.Geometries),
             Sureness = cancel.IsCancellationRequested ? null : sureness,
-            Stress = new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
+            Stress = GeometriesOnly ? [] : new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
         };
         clocks[3].Stop();
         return result;
