@@ -64,17 +64,17 @@ public class CardCommandTests
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder["study.yaml"], Text);
         var machine = Study(folder).Line!.Configurations[0].For(62).Machine;
-        // The same load with 30 mm of body to the right: 62 kg x 30 mm over a spacing of 440 mm goes from the left scale to the right one.
+        // The same load with 5 mm of body to the right: 62 kg x 5 mm over a spacing of 440 mm goes from the left scale to the right one.
         var fit = new TestTerminal();
         Assert.Equal(ExitCode.Success, fit.Run("card", folder["study.yaml"], "--customer", "School", "--out", folder["a.html"]));
         var shown = Regex.Matches(File.ReadAllText(folder["a.html"]), @"pilot's (?:LEFT|RIGHT)</th><td>([\d,]+) N")
             .Select(match => double.Parse(match.Groups[1].Value.Replace(",", ""), CultureInfo.InvariantCulture)).ToArray();
-        var moved = 62 * 9.80665 * 0.030 / 0.44;
+        var moved = 62 * 9.80665 * 0.005 / 0.44;
         var scales = new TestTerminal();
         Assert.Equal(ExitCode.Success, scales.Run("card", folder["study.yaml"], "--pilot", "62 kg", "--engine", "light", "--wing=small",
             "--scales", FormattableString.Invariant($"left {shown[0] - moved:0.0} N, right {shown[1] + moved:0.0} N"), "--out",
             folder["b.html"]));
-        var right = machine.CentreOfGravity.RightMetres + 62 * 0.030 / machine.MassKilograms;
+        var right = machine.CentreOfGravity.RightMetres + 62 * 0.005 / machine.MassKilograms;
         var said = Regex.Match(scales.Output, @"is ([\d.]+) mm to the pilot's (left|right), good to");
         Check.Close(1000 * right, double.Parse(said.Groups[1].Value, CultureInfo.InvariantCulture) * (said.Groups[2].Value == "left" ? -1
             : 1),
