@@ -18,7 +18,7 @@ internal static class FittingChartDrawing
     private const double HeadHeight = 26;
     private const int ColumnsAcross = 6;
     private const double NameLeft = 77;
-    private const double NameLetter = 6.6;
+    private const double NameLetter = 6.2;
 
     /// <summary>Writes fitting-chart.svg, a file by itself to print at any size.</summary>
     public static void Write(ProductLineResult result, Stream stream)
@@ -125,8 +125,9 @@ internal static class FittingChartDrawing
             {
                 yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingChartText.Masses(span));
                 var name = span.Geometry < 0 ? "none" : ProductLineText.GeometryName(result, span.Geometry);
-                yield return Svg.Text(name.Length == 1 ? "fit-medium" : "fit-small", x + NameLeft, top + each / 2 + 5, "start", name);
-                yield return Svg.Text("fit-fine", x + NameLeft + Math.Max(16, 6 + NameLetter * name.Length), top + each / 2 + 4, "start",
+                yield return Svg.Text(name.Length == 1 ? "fit-medium" : "fit-small", x + NameLeft + (span.Geometry < 0 ? 8 : 0), top + each / 2 + 5,
+                    "start", name);
+                yield return Svg.Text("fit-fine", x + NameLeft + Math.Max(16, 4 + NameLetter * name.Length), top + each / 2 + 4, "start",
                     FittingChartText.HoleOffset(result, span));
                 if (span.Geometry >= 0)
                     yield return Svg.Text("fit-fine", x + width - 4, top + each / 2 + 4, "end",

@@ -43,7 +43,7 @@ internal static class FittingChartText
             .. ServedRotation.Notes(result), .. Letters(result), DatumText.Sentence(result.Study.Machine),
             .. ProductLineText.Boundaries(result), .. FittingChartReasons.Of(result), .. FittingChartReasons.NotSold(result), .. Warnings,
             .. result.Study.Decision is { } decision ? [DecisionSection.Sentence(result.Study, decision)] : Array.Empty<string>(),
-            $"Study file SHA-256 {result.Study.Hash[..12]}; an older chart than the study is not valid.",
+            $"Study file SHA-256 {result.Study.Hash[..12]}; the chart holds for that study only.",
         ];
 
     /// <summary>What to drill for each letter.</summary>
