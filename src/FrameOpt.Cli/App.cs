@@ -68,6 +68,7 @@ public static class App
             AnalyseCommand.Build(terminal),
             CompareCommand.Build(terminal),
             LineCommand.Build(terminal),
+            CardCommand.Build(terminal),
             FormCommand.Build(terminal),
             FitCommand.Build(terminal),
             NewCommand.Build(terminal),

@@ -15,7 +15,8 @@ internal static class CompareCommand
         var designs = new Argument<string[]>("folders")
         {
             Description =
-                $"Two to {ComparisonReader.MaxDesigns} results folders of run. A colon and a number select a design other than the best: "
+                $"Two to {ComparisonReader.MaxDesigns} results folders of run, or of line. A colon and a number select a design "
+                    + "other than the best: "
                     + "results/monday:3 is the third in the ranking. With --same-design the first is a results "
                     + "folder, the others are study files; a "
                     + "colon and a name select a variant: study.yaml:'full tank'.",
@@ -35,6 +36,7 @@ internal static class CompareCommand
             "frameopt compare results/monday results/tuesday",
             "frameopt compare results/monday results/monday:2 results/monday:3",
             "frameopt compare results/full results/empty --out results/compared",
+            "frameopt compare results/three results/four",
             "frameopt compare --same-design results/full study.yaml:'empty tank' other.yaml")
         {
             designs, folder, replace, same,
@@ -46,6 +48,8 @@ internal static class CompareCommand
 
     private static int Run(IReadOnlyList<string> designs, bool isSameDesign, string? folder, bool replace, Terminal terminal)
     {
+        if (!isSameDesign && LineComparison.IsOfLines(designs))
+            return RunLines(designs, folder, replace, terminal);
         var comparison = isSameDesign ? SameDesignReader.Read(designs, BuildInfo.Version, out var errors)
             : ComparisonReader.Read(designs, BuildInfo.Version, out errors);
         var refused = folder is null ? null
@@ -80,5 +84,27 @@ internal static class CompareCommand
         }
 
         return ExitCode.Success;
+    }
+
+    /// <summary>Lines side by side.</summary>
+    private static int RunLines(IReadOnlyList<string> folders, string? folder, bool replace, Terminal terminal)
+    {
+        var comparison = LineComparison.Read(folders, BuildInfo.Version, out var errors);
+        var refused = folder is null ? null : ComparisonReader.Reads(folders, folder)
+            ? $"{folder} is one of the lines compared and is not replaced; choose another folder" : ResultsFolder.WriteObstacle(folder,
+                replace);
+        foreach (var refusal in errors.Concat(refused is null ? [] : [refused]))
+            terminal.Error.WriteLine(refusal);
+        if (comparison is null || refused is not null)
+            return ExitCode.InvalidInput;
+        terminal.Out.Write(new Text(comparison.Title, new Style(decoration: Decoration.Bold)));
+        terminal.Out.WriteLine();
+        ConsoleWriter.WriteSections(terminal.Out, comparison.Sections());
+        return folder is null || OutputOptions.TryWrite(terminal, $"The comparison could not be written to {folder}", () =>
+        {
+            using var results = ResultsFolder.Begin(folder, replace);
+            results.Write("comparison.html", comparison.WritePage);
+            terminal.Out.WriteLine($"Written to {results.Complete()}: comparison.html");
+        }) ? ExitCode.Success : ExitCode.InvalidInput;
     }
 }

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using FrameOpt.Reports.Files;
 using FrameOpt.Reports.ProductLine;
-using FrameOpt.Running;
 using FrameOpt.Studies;
 using Spectre.Console;
 
@@ -10,8 +9,6 @@ namespace FrameOpt.Cli;
 /// <summary>line: which few fixed geometries to make for many customers.</summary>
 internal static class LineCommand
 {
-    private static readonly TimeSpan pollInterval = TimeSpan.FromMilliseconds(50);
-
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
@@ -44,19 +41,17 @@ internal static class LineCommand
 
     private static int Run(Request request, Terminal terminal)
     {
-        // Asked once, it begins to catch signals: from here on one asks to stop instead of ending the process.
-        _ = terminal.StopRequested();
-        if (StudyArgument.Open(request.StudyPath, request.Variants, terminal) is not { } study)
+        if (LineWork.Open(request.StudyPath, request.Variants, terminal) is not { Line: { } line } study)
             return ExitCode.InvalidInput;
-        if (study.Line is null)
+        if (request.Count < line.Fixed.Count)
         {
-            terminal.Error.WriteLine(
-                $"{request.StudyPath} has no product line. Add a group `line:` with variants and customers; docs/line.md describes it.");
+            terminal.Error.WriteLine($"--variants {request.Count} is fewer than the {line.Fixed.Count} geometries that the study "
+                + "fixes. Give at least that number, or remove some of `line.geometries`.");
             return ExitCode.InvalidInput;
         }
 
         if (request.Count is { } count)
-            study = study with { Line = study.Line with { Count = count, UpTo = Math.Max(count, study.Line.UpTo) } };
+            study = study with { Line = line with { Count = count, UpTo = Math.Max(count, line.UpTo) } };
         ConsoleWriter.WriteWarnings(terminal, study.Warnings);
         var started = DateTime.UtcNow;
         var path = request.Folder ?? RunFolder.FirstFreePath(RunFolder.DefaultPath(request.StudyPath, study.Hash, started, study.Variant));
@@ -66,37 +61,18 @@ internal static class LineCommand
 
     private static int Choose(Study study, Request request, ResultsFolder folder, DateTime started, Terminal terminal)
     {
-        using var stop = new CancellationTokenSource();
-        var run = new ProductLineRun(study, request.Threads, stop.Token);
-        using (new Timer(_ => StopIfRequested(), null, pollInterval, pollInterval))
-            ProgressDisplay.Run(run.Steps(), terminal, _ =>
-            {
-                // The run itself stops, and ends with a choice once it has all costs.
-                StopIfRequested();
-                return false;
-            });
-        if (run.Result() is not { } result)
-        {
-            terminal.Error.WriteLine(run.NoCandidatesReason ?? "Stopped before there was anything to choose from; nothing was written.");
-            return run.NoCandidatesReason is null ? ExitCode.Interrupted : ExitCode.NothingFeasible;
-        }
-
+        var work = LineWork.Of(study, request.Threads, terminal);
+        if (work.Result is not { } result)
+            return work.CodeWithoutResult;
         var report = new ProductLineReport(result, new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0));
-        var timings = new ProductLineTimings(started, request.Threads, run.Timings, BuildInfo.Platform);
+        var timings = new ProductLineTimings(started, request.Threads, work.Run.Timings, BuildInfo.Platform);
         var place = OutputFolder.Fill(folder, into => ProductLineFolder.Write(report, timings, into), terminal);
         ConsoleWriter.WriteAnswer(terminal.Out, ProductLineAnswer.Of(result));
         if (place is null)
             return ExitCode.InvalidInput;
         terminal.Out.WriteLine();
         terminal.Out.WriteLine($"Written to {place}: line.xlsx, line.html, fitting-chart.svg, customers.csv, line.json, timings.json");
-        return stop.IsCancellationRequested ? ExitCode.Interrupted : result.Solution.Feasible ? ExitCode.Success : ExitCode.NothingFeasible;
-
-        bool StopIfRequested()
-        {
-            if (!stop.IsCancellationRequested && terminal.StopRequested())
-                stop.Cancel();
-            return stop.IsCancellationRequested;
-        }
+        return work.IsStopped ? ExitCode.Interrupted : result.Solution.Feasible ? ExitCode.Success : ExitCode.NothingFeasible;
     }
 
     private sealed record Request(string StudyPath, IReadOnlyList<string>? Variants, string? Folder, bool Replace, int Threads, int? Count);

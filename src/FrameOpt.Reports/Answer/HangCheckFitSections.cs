@@ -45,6 +45,9 @@ public static class HangCheckFitSections
         ]);
     }
 
+    /// <summary>The likeliest single cause, with what it would have to be alone: "pilot's seat, 14 mm to the right".</summary>
+    internal static string LikeliestCause(HangCheckFit fit) => $"{Title(fit.Causes[0])}, {Deviation(fit.Causes[0], fit.Causes[0].Alone)}";
+
     /// <summary>Why, the likeliest single cause first.</summary>
     public static AnswerSection Causes(HangCheckFit fit) => new("Why: the likeliest single cause first",
         ["All of them may be off a little at once: the last column is what is most likely together, and how well it is known now. Check "
@@ -53,7 +56,7 @@ public static class HangCheckFitSections
             ["cause", "alone it would have to be", "usual spread", "most likely now"],
             [.. fit.Causes.Where((cause, i) => i < LeastCauses || cause.Unlikely < MaxUnlikely).Select(cause => (IReadOnlyList<string>)
             [
-                cause.Source?.Title ?? "the two straps of the hang check", Deviation(cause, cause.Alone),
+                Title(cause), Deviation(cause, cause.Alone),
                 $"±{Size(cause, cause.Before.StandardDeviation)}",
                 $"{Deviation(cause, cause.After.Value)}, ±{Size(cause, cause.After.StandardDeviation)}",
             ])]));
@@ -102,6 +105,8 @@ public static class HangCheckFitSections
 
     private static string Sideways(double metres) => Math.Abs(metres) < 5e-5 ? "in the plane of symmetry"
         : Invariant($"{1000 * Math.Abs(metres):0.0} mm to the pilot's {SideText.Side(metres)}");
+
+    private static string Title(HangCheckCause cause) => cause.Source?.Title ?? "the two straps of the hang check";
 
     private static string Deviation(HangCheckCause cause, double deviation) => cause.Source is { } source
         ? NoiseText.Deviation(source, deviation)

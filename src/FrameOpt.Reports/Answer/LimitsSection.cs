@@ -60,11 +60,12 @@ internal static class LimitsSection
             + (nearest?.InTolerances < 1 ? $" NOT BUILDABLE TO TOLERANCE: {Words(nearest)} violates it." : "");
     }
 
-    /// <summary>A sentence for each end of a range at which geometries of a line lie, with their letters.</summary>
+    /// <summary>A sentence for each end of a range at which chosen geometries of a line lie, with their names.</summary>
     public static IEnumerable<string> RangeEndWarnings(ProductLineResult result) => result.Geometries
-        .SelectMany(geometry => RangeEndWarnings(result.Study, geometry.Design), (geometry, warning) => (geometry.Letter, Warning: warning))
+        .Where(geometry => !geometry.IsFixed)
+        .SelectMany(geometry => RangeEndWarnings(result.Study, geometry.Design), (geometry, warning) => (geometry.Name, Warning: warning))
         .GroupBy(item => item.Warning)
-        .Select(group => $"{string.Join(", ", group.Select(item => item.Letter))}: {group.Key}");
+        .Select(group => $"{string.Join(", ", group.Select(item => item.Name))}: {group.Key}");
 
     private static IEnumerable<string> RangeEndWarnings(Study study, FrameGeometry geometry)
     {

@@ -32,6 +32,7 @@ public sealed record RunAnswer(
         var (headline, isWarning) = AnswerHeadline.Of(result);
         return new RunAnswer(result.Study.FullTitle, result.Study.Question, headline, isWarning,
         [
+            .. DecisionSection.Of(result),
             .. result.Chosen is { } chosen ? OfChosen(result, chosen, withCases)
                 : result.NearestMiss is { } miss
                 ? [FeelSection.Of(result, miss.Evaluation), PhasesSection.Of(result, miss.Evaluation), LimitsSection.Of(result)]

@@ -43,6 +43,17 @@ internal static class StudyJson
             EvaluationJson.Design(json, baseline, study);
         else
             json.WriteNullValue();
+        json.WriteOptional("decision", study.Decision, decision =>
+        {
+            json.WriteStartObject();
+            json.WriteString("chosen", decision.Design is { } design ? GeometryText.Of(study, design)
+                : string.Join(", ", decision.Geometries));
+            json.WriteString("date", decision.Date);
+            json.WriteString("by", decision.By);
+            json.WriteString("reason", decision.Reason);
+            json.WriteStrings("rejected", decision.Rejected);
+            json.WriteEndObject();
+        });
         json.WriteOptional("strength", study.Strength, strength => Strength(json, strength));
         json.WriteStartObject("balanced_band");
         json.WriteString("phase", study.Mission[study.Band.PhaseIndex].Name);

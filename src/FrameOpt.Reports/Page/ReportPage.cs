@@ -41,6 +41,7 @@ public static class ReportPage
     private static IEnumerable<XElement?> Parts(PageContent content) =>
     [
         AnswerPart.Of(content),
+        .. DecisionSection.Of(content.Result).Select(section => Html.Section("decision", section.Title, Html.SectionBody(section))),
         .. AnswerPart.Reasons(content),
         DesignParts.Phases(content),
         UncertaintyPart.Of(content),

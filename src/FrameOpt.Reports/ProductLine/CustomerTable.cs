@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
@@ -32,7 +33,7 @@ internal static class CustomerTable
                     row => StudyText.RotationText(setting.Configurations[rows[row].Customer.Configuration].Rotation)),
                 Column.OfNumbers("share", Column.GeneralFormat, row => rows[row].Customer.Share),
                 Column.OfTexts("geometry", row => rows[row].Served.Geometry < 0 ? "none"
-                    : ProductLineText.Letter(result, rows[row].Served.Geometry)),
+                    : ProductLineText.GeometryName(result, rows[row].Served.Geometry)),
                 Column.OfNumbers(setting.CostResponse.Maximise ? $"shortfall_of_{response.Name}" : response.Name, response.Unit, format,
                     row => rows[row].Served.Cost),
                 Column.OfNumbers("made_to_measure", response.Unit, format, row => rows[row].Served.BestCost),
@@ -41,10 +42,14 @@ internal static class CustomerTable
                     ? Array.Empty<Column>()
                     : [Column.OfNumbers("effort_worst", NumberFormat.FormatCode(""), row => rows[row].Served.EffortWorst)],
                 .. GeometryColumns.Of(result.Study, row => rows[row].Served.BestDesign)
-                    .Select(column => column with { Name = $"own_{column.Name}" }),
+                    .Select(column => column with { Name = $"own_{column.Name}", Unit = Unit(column, result.Study.Machine) }),
             ],
             rows.Count);
     }
+
+    /// <summary>A height says which point it is measured from.</summary>
+    private static string Unit(Column column, Machine machine) => column.Name != GeometryInput.SuspensionHeight.Name ? column.Unit
+        : $"{column.Unit} above the datum: {(machine.Datum.Length > 0 ? machine.Datum : DatumText.Unnamed)}";
 
     private static IReadOnlyList<Assignment> Assignments(ProductLineResult result)
     {

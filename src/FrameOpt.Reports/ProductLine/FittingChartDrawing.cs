@@ -17,6 +17,8 @@ internal static class FittingChartDrawing
     private const double CellHeight = 36;
     private const double HeadHeight = 26;
     private const int ColumnsAcross = 6;
+    private const double NameLeft = 77;
+    private const double NameLetter = 6.2;
 
     /// <summary>Writes fitting-chart.svg, a file by itself to print at any size.</summary>
     public static void Write(ProductLineResult result, Stream stream)
@@ -122,9 +124,11 @@ internal static class FittingChartDrawing
             if (spans.Count > 1)
             {
                 yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingChartText.Masses(span));
-                yield return Svg.Text("fit-medium", x + 84, top + each / 2 + 5, "start",
-                    span.Geometry < 0 ? "none" : ProductLineText.Letter(result, span.Geometry));
-                yield return Svg.Text("fit-fine", x + 98, top + each / 2 + 4, "start", FittingChartText.HoleOffset(result, span));
+                var name = span.Geometry < 0 ? "none" : ProductLineText.GeometryName(result, span.Geometry);
+                yield return Svg.Text(name.Length == 1 ? "fit-medium" : "fit-small", x + NameLeft + (span.Geometry < 0 ? 8 : 0), top + each / 2 + 5,
+                    "start", name);
+                yield return Svg.Text("fit-fine", x + NameLeft + Math.Max(16, 4 + NameLetter * name.Length), top + each / 2 + 4, "start",
+                    FittingChartText.HoleOffset(result, span));
                 if (span.Geometry >= 0)
                     yield return Svg.Text("fit-fine", x + width - 4, top + each / 2 + 4, "end",
                         ServedRotation.Signs(result.Geometries[span.Geometry]));
@@ -139,12 +143,16 @@ internal static class FittingChartDrawing
                 continue;
             }
 
-            yield return Svg.Text("fit-letter", x + 14, top + each / 2 + 8, "start", result.Geometries[span.Geometry].Letter.ToString());
+            yield return Svg.Text(NameClass(result.Geometries[span.Geometry].Name), x + 8, top + each / 2 + 7, "start",
+                result.Geometries[span.Geometry].Name);
             yield return Svg.Text("fit-hole", x + width / 2 + 14, top + each / 2 - 2, "middle", FittingChartText.HoleOffset(result, span));
             yield return Svg.Text("fit-fine", x + width / 2 + 14, top + each / 2 + 13, "middle",
                 ServedRotation.Cell(result.Geometries[span.Geometry]));
         }
     }
+
+    /// <summary>A long name is written smaller, so that the hole stands beside it.</summary>
+    private static string NameClass(string name) => name.Length < 3 ? "fit-letter" : name.Length < 5 ? "fit-medium" : "fit-small";
 
     /// <summary>Breaks text into lines; returns the base line of the next.</summary>
     private static double Lines(List<XElement> content, string cssClass, string text, double width, double size, double lineHeight,

@@ -1,3 +1,4 @@
+using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Reports.Workbook.Cells;
 using FrameOpt.Studies;
@@ -23,7 +24,7 @@ internal static class FittingChartText
     {
         var geometry = span.Geometry < 0 ? null : result.Geometries[span.Geometry];
         var words = geometry is null ? withMasses ? "none" : ProductLineText.None
-            : $"{geometry.Letter}  {HoleOffset(result, span)}{(withMasses ? " " : "\n")}"
+            : $"{geometry.Name}  {HoleOffset(result, span)}{(withMasses ? " " : "\n")}"
                 + (withMasses ? ServedRotation.Signs(geometry) : ServedRotation.Cell(geometry));
         return withMasses ? $"{Masses(span)}: {words}" : words;
     }
@@ -40,14 +41,16 @@ internal static class FittingChartText
     public static IEnumerable<string> Notes(ProductLineResult result) =>
         [
             .. ServedRotation.Notes(result), .. Letters(result), DatumText.Sentence(result.Study.Machine),
-            .. ProductLineText.Boundaries(result), .. Warnings,
+            .. ProductLineText.Boundaries(result), .. FittingChartReasons.Of(result), .. FittingChartReasons.NotSold(result), .. Warnings,
+            .. result.Study.Decision is { } decision ? [DecisionSection.Sentence(result.Study, decision)] : Array.Empty<string>(),
+            $"Study file SHA-256 {result.Study.Hash[..12]}; the chart holds for that study only.",
         ];
 
     /// <summary>What to drill for each letter.</summary>
     public static IEnumerable<string> Letters(ProductLineResult result) => result.Geometries.Select(geometry =>
     {
         var (left, right) = ProductLineText.DrillingPositions(result.Study, geometry.Design);
-        return $"{geometry.Letter}: propeller {ServedRotation.Text(geometry)}; LEFT hang point {left}, RIGHT {right} from the plane of "
+        return $"{geometry.Name}: propeller {ServedRotation.Text(geometry)}; LEFT hang point {left}, RIGHT {right} from the plane of "
             + "symmetry, seen from behind; "
             + $"{ProductLineText.Design(result.Study, geometry.Design)}.";
     });

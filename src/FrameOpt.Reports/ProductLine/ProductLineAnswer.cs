@@ -16,11 +16,13 @@ public static class ProductLineAnswer
         var (headline, isWarning) = Headline(result);
         return new RunAnswer(result.Study.FullTitle, result.Study.Question, headline, isWarning,
         [
+            .. LineDecision.Of(result),
             Geometries(result),
             WhoGetsWhich(result),
             .. WorstServed(result, MaxWorstServed),
             Gain(result),
             .. LineStressSection.Of(result),
+            .. LineSurenessSection.Of(result),
             new AnswerSection("Proof of optimality", [.. ProductLineOptimality.Of(result)]),
             new AnswerSection(
                 "Cautions",
@@ -53,16 +55,18 @@ public static class ProductLineAnswer
             new AnswerTable(
                 ["geometry", "propeller turns", "LEFT hang point", "RIGHT hang point", "hole offset",
                     .. further.Select(factor => factor.Input.ShortName),
-                    "customers", "share"],
-                [.. result.Geometries.Select(geometry =>
+                    "for", "share", "would be missed by"],
+                [.. result.Geometries.Select((geometry, index) =>
                 {
                     var (left, right) = ProductLineText.DrillingPositions(study, geometry.Design);
                     return (IReadOnlyList<string>)
                     [
-                        geometry.Letter.ToString(), ServedRotation.Cell(geometry), left, right,
+                        geometry.Name, ServedRotation.Cell(geometry), left, right,
                         ProductLineText.HoleOffset(study, geometry.Design),
                         .. further.Select(factor => factor.Unit.Text(geometry.Design[factor.Input])),
-                        NumberFormat.Count(geometry.Customers), Invariant($"{100 * geometry.Share:0} %"),
+                        ProductLineText.Pieces(result.Setting, geometry.Share * result.Setting.Customers.Sum(customer => customer.Share)),
+                        Invariant($"{100 * geometry.Share:0} %"),
+                        ProductLineText.Pieces(result.Setting, LineHelp.Helped(result, index)),
                     ];
                 })]));
     }
@@ -70,7 +74,10 @@ public static class ProductLineAnswer
     /// <summary>Up to which pilot mass each fits.</summary>
     internal static AnswerSection WhoGetsWhich(ProductLineResult result) =>
         new($"Assignment by the pilot's own mass{(result.Chart.ColumnOption.Length > 0 ? $" and {result.Chart.ColumnOption}" : "")}",
-            [.. ProductLineText.Boundaries(result), .. ProductLineText.Unserved(result)]);
+            [
+                .. ProductLineText.Boundaries(result), .. FittingChartReasons.Of(result), .. FittingChartReasons.NotSold(result),
+                .. ProductLineText.Unserved(result),
+            ]);
 
     /// <summary>The customers left with most, and what would serve them.</summary>
     internal static IEnumerable<AnswerSection> WorstServed(ProductLineResult result, int count)
@@ -83,13 +90,13 @@ public static class ProductLineAnswer
             $"Worst-served customers ({ProductLineText.Cost(setting)}), and the geometry that would suit them",
             [],
             new AnswerTable(
-                ["customer", "pilot, configuration", "propeller turns", "geometry", "cost", "cost made to measure",
+                ["customer", "pilot, configuration", "propeller turns", "geometry", "hardest", "cost", "cost made to measure",
                     "made-to-measure geometry"],
                 [.. worst.Select(served => (IReadOnlyList<string>)
                 [
                     ProductLineText.Name(setting, served.Row), ProductLineText.Configuration(setting, served.Row),
                     StudyText.RotationText(setting.Configurations[served.Row.Configuration].Rotation),
-                    ProductLineText.Letter(result, served.Geometry),
+                    ProductLineText.GeometryName(result, served.Geometry), ServedWorst.Hardest(result, served),
                     ProductLineText.Amount(setting, served.Cost), ProductLineText.Amount(setting, served.BestCost),
                     served.Regret > 0 ? ProductLineText.Design(result.Study, served.BestDesign!.Value) : "the same",
                 ])]));
@@ -113,6 +120,11 @@ public static class ProductLineAnswer
                     $"One more geometry would improve it by {ProductLineText.Amount(setting, gain)}, "
                         + Invariant($"{100 * gain / result.Solution.Value:0.#} % of the {ProductLineText.Value(setting)}."),
             });
+            if (more.Solution.Feasible && LineHelp.HelpedByOneMore(result) is { } helped)
+                lines.Add($"It would help {ProductLineText.Pieces(setting, helped)}: those whose {ProductLineText.Cost(setting)} "
+                    + "it lowers by "
+                    + $"more than {LineHelp.BuildToleranceText(result)}, which hang points built off to one side by the usual error "
+                    + "change on average.");
         }
 
         return new AnswerSection("Gain from one more geometry", lines, new AnswerTable(
@@ -138,25 +150,37 @@ public static class ProductLineAnswer
         var stopped = result.IsComplete ? "" : "STOPPED EARLY, best selection so far. ";
         if (result.Geometries.Count == 0)
             return ($"{stopped}NO CANDIDATE IS ALLOWED FOR ANY CUSTOMER: there is no geometry to make.", true);
-        var letters = string.Join(", ", result.Geometries.Select(geometry => geometry.Letter));
         if (!solution.Feasible)
-            return ($"{stopped}NO LINE OF {setting.Count} SERVES EVERY CUSTOMER. The closest, {letters}, leaves unserved "
-                + $"{NumberFormat.Count(solution.Unserved.Sum(row => result.Assignments[row].Row.Customers.Count))} of "
-                + $"{NumberFormat.Count(setting.Customers.Count)}.", true);
+            return ($"{stopped}NO LINE OF {setting.Count} SERVES EVERY CUSTOMER. The closest, {Making(result)}, leaves unserved "
+                + $"{Weight(result, solution.Unserved)} of {ProductLineText.Pieces(setting, setting.Customers.Sum(one => one.Share))}. "
+                + $"{Worst(result)}", true);
         var worst = result.Assignments.Where(served => served.Geometry >= 0).Max(served => served.EffortWorst);
         var effort = worst > 1
             ? Invariant($" CAUTION: effort up to {worst:0.00}: at least one customer cannot hold it; see customers.csv.") : "";
-        var unservable = solution.Unservable.Sum(row => result.Assignments[row].Row.Customers.Count);
-        var alone = unservable switch
-        {
-            0 => "",
-            1 => " No candidate serves 1 customer, who needs a custom frame.",
-            _ => $" No candidate serves {NumberFormat.Count(unservable)} customers, who need custom frames.",
-        };
+        var alone = solution.Unservable.Count == 0 ? ""
+            : $" No candidate serves {Weight(result, solution.Unservable)}, which need a custom frame.";
+        if (solution.SetAside.Count > 0)
+            alone += $" {StudyText.Capitalised(Weight(result, solution.SetAside))} are left out, because not all need be served.";
         var both = ServedRotation.Caution(result) is { } caution ? $" {caution}" : "";
-        return ($"{stopped}Make {ProductLineText.Geometries(result.Geometries.Count)}, {letters}: {ProductLineText.Value(setting)} "
-            + $"{ProductLineText.Amount(setting, solution.Value)}, "
-            + $"{ProductLineOptimality.Status(solution)}.{alone}{effort}{both}", effort.Length > 0 || alone.Length > 0 || both.Length > 0
-            || !result.IsComplete);
+        return ($"{stopped}Make {Making(result)}: {ProductLineText.Value(setting)} {ProductLineText.Amount(setting, solution.Value)}, "
+            + $"{ProductLineOptimality.Status(solution)}{LineSurenessSection.Beside(result)}. "
+            + $"{string.Join(" ", LineHelp.Few(result).Append(Worst(result)))}{alone}{effort}{both}",
+            effort.Length > 0 || alone.Length > 0 || both.Length > 0 || !result.IsComplete);
     }
+
+    /// <summary>"A (62 pieces), B (64 pieces) and C (24 pieces)".</summary>
+    private static string Making(ProductLineResult result)
+    {
+        var all = result.Setting.Customers.Sum(customer => customer.Share);
+        string[] each = [.. result.Geometries.Select(geometry => $"{geometry.Name} ({(geometry.IsFixed ? "fixed, " : "")}"
+            + $"{ProductLineText.Pieces(result.Setting, geometry.Share * all)})")];
+        return each.Length < 2 ? string.Concat(each) : $"{string.Join(", ", each.SkipLast(1))} and {each[^1]}";
+    }
+
+    private static string Worst(ProductLineResult result) =>
+        result.Assignments.Where(served => served.Geometry >= 0).MaxBy(served => served.Cost) is { } served
+            ? ServedWorst.Sentence(result, served) : "";
+
+    private static string Weight(ProductLineResult result, IReadOnlyList<int> rows) =>
+        ProductLineText.Pieces(result.Setting, rows.Sum(row => result.Assignments[row].Row.Share));
 }

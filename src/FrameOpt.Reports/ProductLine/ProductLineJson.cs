@@ -48,6 +48,7 @@ public static class ProductLineJson
             json.WriteDecimal("outside_limits_percent", 100 * stress.OutsideLimits);
             json.WriteDecimal("another_better_percent", 100 * stress.BetterWithAnother);
         });
+        Sureness(json, result);
         json.WriteObjects("assumptions", result.Study.Assumptions.Concat(ModelAssumptions.All), assumption =>
         {
             json.WriteString("what", assumption.What);
@@ -91,6 +92,7 @@ public static class ProductLineJson
             ProductLineStopReason.Proven => "proven",
             ProductLineStopReason.Representatives => "proven for representatives",
             ProductLineStopReason.TimeLimit => "time",
+            ProductLineStopReason.Fixed => "nothing to choose",
             _ => "stopped",
         });
         json.WriteBoolean("serves_all", solution.Feasible);
@@ -102,16 +104,41 @@ public static class ProductLineJson
         json.WriteObjects("geometries", result.Geometries.Index(), item =>
         {
             var (row, geometry) = item;
-            json.WriteString("letter", geometry.Letter.ToString());
+            json.WriteString("letter", geometry.Name);
+            json.WriteBoolean("fixed", geometry.IsFixed);
             json.WriteStrings("turns", geometry.Rotations.Select(StudyText.RotationName));
             json.WriteNumber("candidate", geometry.Candidate);
             json.WriteNumber("customers", geometry.Customers);
             json.WriteDecimal("share", geometry.Share);
+            json.WriteDecimal("missed_by", LineHelp.Helped(result, row));
             json.WriteStartObject("design");
             foreach (var dimension in dimensions)
                 json.WriteQuantity(dimension.Name, (double)dimension.Value(row), dimension.Unit);
             json.WriteEndObject();
         });
+    }
+
+    /// <summary>Simpler lines, samples of the customers and other weights; nothing where they were not looked at.</summary>
+    private static void Sureness(Utf8JsonWriter json, ProductLineResult result)
+    {
+        if (result.Sureness is not { } sureness)
+            return;
+        var unit = result.Setting.CostResponse.Response.Unit;
+        json.WriteObjects("simpler", sureness.Simpler, line =>
+        {
+            json.WriteString("kind", LineSurenessSection.Kind(line.Kind));
+            json.WriteNumber("jigs", LineSureness.Jigs(line.Designs));
+            json.WriteQuantity("value", line.Value, unit);
+            json.WriteStrings("geometries", line.Designs.Select(design => ProductLineText.Design(result.Study, design)));
+        });
+        foreach (var (name, trials) in new[] { ("samples_of_customers", sureness.Samples), ("other_weights", sureness.Weights) })
+            json.WriteObjects(name, trials, trial =>
+            {
+                json.WriteString("objective", ProductLineText.Value(result.Setting with { Objective = trial.Objective }));
+                json.WriteQuantity("best", trial.Best, unit);
+                json.WriteQuantity("this_line", trial.Ours, unit);
+                json.WriteStrings("geometries", trial.Designs.Select(design => ProductLineText.Design(result.Study, design)));
+            });
     }
 
     private static void Chart(Utf8JsonWriter json, ProductLineResult result) =>
@@ -125,7 +152,7 @@ public static class ProductLineJson
         {
             json.WriteQuantity("from", span.FromKilograms, "kg");
             json.WriteQuantity("to", span.ToKilograms, "kg");
-            json.WriteString("geometry", span.Geometry < 0 ? "none" : ProductLineText.Letter(result, span.Geometry));
+            json.WriteString("geometry", span.Geometry < 0 ? "none" : ProductLineText.GeometryName(result, span.Geometry));
         });
     });
 }

@@ -13,6 +13,7 @@ internal static class ProductLineOptimality
     {
         { Feasible: false } => "customers unserved",
         { Proven: true } => "proven optimal",
+        { Stop: ProductLineStopReason.Fixed } => "as given",
         { Bound: > 0 } => $"at most {NumberFormat.SignificantDigits(100 * solution.Gap / solution.Bound, 2)} % above the optimum",
         _ => "optimality not proven",
     };
@@ -25,10 +26,14 @@ internal static class ProductLineOptimality
         yield return $"Chosen from {NumberFormat.Count(result.Candidates, "candidate")} ({result.CandidatesDescription}) for "
             + $"{NumberFormat.Count(setting.Customers.Count, "customer")} ({setting.CustomersDescription}), "
             + $"{segments} of them distinct. {ProductLineText.CommonalityText(setting)}".TrimEnd();
-        if (solution.Feasible)
+        if (solution.Stop == ProductLineStopReason.Fixed)
+        {
+            yield return "Nothing was chosen: the study gives all geometries, and each customer takes the best of them.";
+        }
+        else if (solution.Feasible)
         {
             yield return solution.Proven
-                ? $"Proven optimal: no other selection of {ProductLineText.Geometries(setting.Count)} from these candidates has a lower "
+                ? $"Proven optimal: no other selection of {ProductLineText.Chosen(setting)} from these candidates has a lower "
                     + $"{ProductLineText.Value(setting)}. Gap 0."
                 : $"OPTIMALITY NOT PROVEN: {Why(solution.Stop)}. No selection can be below {Fine(setting, solution.Bound)}: "
                     + $"the gap is {Fine(setting, solution.Gap)}, "

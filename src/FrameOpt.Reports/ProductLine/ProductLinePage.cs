@@ -62,6 +62,8 @@ public static class ProductLinePage
         var result = report.Result;
         yield return Html.Section("answer", "The answer", Html.Paragraph(
             answer.IsWarning ? "headline warning" : "headline", answer.Headline), Html.Paragraph("danger", Cautions.FirstPage[0]));
+        foreach (var decision in LineDecision.Of(result))
+            yield return Html.Section("decision", decision.Title, Html.SectionBody(decision));
         yield return Html.Section("geometries", "The geometries to make", Html.SectionBody(ProductLineAnswer.Geometries(result)),
             Html.Block("pictures", Frames(result)));
         yield return Chart(result);
@@ -74,6 +76,8 @@ public static class ProductLinePage
             Html.SectionBody(ProductLineAnswer.Gain(result)));
         foreach (var stress in LineStressSection.Of(result))
             yield return Html.Section("stress", stress.Title, Html.SectionBody(stress));
+        foreach (var near in LineSurenessSection.Of(result))
+            yield return Html.Section("near", near.Title, Html.SectionBody(near));
         yield return Html.Section("sure", "Proof of optimality", [.. ProductLineOptimality.Of(result)
             .Concat(ProductLineText.Unserved(result))
             .Select(Html.Paragraph)]);
@@ -89,7 +93,7 @@ public static class ProductLinePage
         new XElement("div", new XAttribute("class", "chart"), new XAttribute("role", "group"), new XAttribute("tabindex", "0"),
             new XAttribute("aria-label", "Fitting chart"), FittingChartDrawing.Of(result, isAlone: false)),
         Html.List(ServedRotation.Notes(result)),
-        Html.List(ProductLineText.Boundaries(result)),
+        Html.List([.. ProductLineText.Boundaries(result), .. FittingChartReasons.Of(result), .. FittingChartReasons.NotSold(result)]),
         Html.List(FittingChartText.Letters(result)),
         Html.Paragraph(FittingChartText.Warnings[0]),
         Html.Paragraph("The same chart for the wall, A4 or A3: fitting-chart.svg and the sheet Fitting chart of line.xlsx."));
@@ -107,14 +111,14 @@ public static class ProductLinePage
     {
         var scale = result.Geometries.Count == 0 ? null
             : FrameScale.Of(result.Study.Machine, [.. result.Geometries.Select(geometry => geometry.Design)]);
-        foreach (var (geometry, rotation) in result.Geometries.SelectMany(
-            geometry => geometry.Rotations.Select(rotation => (geometry, rotation))))
+        foreach (var (index, geometry, rotation) in result.Geometries.Index().SelectMany(
+            item => item.Item.Rotations.Select(rotation => (item.Index, item.Item, rotation))))
         {
-            var id = $"frame-{char.ToLowerInvariant(geometry.Letter)}-{StudyText.RotationName(rotation)}";
+            var id = $"frame-{index + 1}-{StudyText.RotationName(rotation)}";
             var (factors, machine) = (result.Study.Factors, ServedRotation.On(result.Study, rotation));
             yield return Html.Figure(
                 FrameRearView.Of(id, machine, factors, geometry.Design, scale!),
-                $"Geometry {geometry.Letter}, for a propeller that turns {StudyText.RotationText(rotation)} seen from behind"
+                $"Geometry {geometry.Name}, for a propeller that turns {StudyText.RotationText(rotation)} seen from behind"
                     + $"{(geometry.Rotations.Count > 1 ? " (this geometry serves BOTH rotations)" : "")}, drawn on the "
                     + "study's own machine. " + DrillingSection.Of(machine, factors, geometry.Design).Lines[0]);
         }

@@ -26,6 +26,7 @@ public static class ProductLineWorkbook
             SummarySheet.Add(book, ProductLineAnswer.Of(result));
             AddGeometries(book, result);
             FittingChartSheet.Add(book, result);
+            LiveLineSheet.Add(book, result);
             AddCustomers(book, result);
             AddGain(book, result);
             ReferenceSheets.AddAssumptions(book, result.Study);
@@ -45,16 +46,17 @@ public static class ProductLineWorkbook
             : "Geometries may be combined freely.", "Offsets and angles are positive to the pilot's right."]);
         page.Table(new Table(
             [
-                Column.OfTexts("geometry", row => geometries[row].Letter.ToString()),
+                Column.OfTexts("geometry", row => geometries[row].Name),
                 Column.OfTexts("propeller turns", row => ServedRotation.Cell(geometries[row])),
                 .. dimensions.Select(column => column with { Name = column.Name.Replace('_', ' ') }),
-                Column.OfNumbers("customers", "0", row => geometries[row].Customers),
+                Column.OfNumbers(result.Setting.InPieces ? "pieces" : "weight", "0.##",
+                    row => geometries[row].Share * result.Setting.Customers.Sum(customer => customer.Share)),
                 Column.OfNumbers("share", "0 %", row => geometries[row].Share),
             ],
             geometries.Count));
         foreach (var geometry in geometries)
         {
-            page.Heading($"Geometry {geometry.Letter}");
+            page.Heading($"Geometry {geometry.Name}");
             page.Paragraphs(geometry.Rotations
                 .SelectMany(rotation =>
                     DrillingSection.Of(ServedRotation.On(result.Study, rotation), result.Study.Factors, geometry.Design).Lines)

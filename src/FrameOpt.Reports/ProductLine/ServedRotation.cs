@@ -35,14 +35,14 @@ internal static class ServedRotation
         if (Caution(result) is { } caution)
             yield return caution;
         foreach (var alike in result.Geometries.GroupBy(geometry => geometry.Design).Where(alike => alike.Count() > 1))
-            yield return $"{string.Join(" and ", alike.Select(geometry => geometry.Letter))} have the same dimensions; they count as two "
+            yield return $"{string.Join(" and ", alike.Select(geometry => geometry.Name))} have the same dimensions; they count as two "
                 + "because they are for propellers that turn opposite ways.";
     }
 
     /// <summary>Names the geometries that serve both rotations; null when none does.</summary>
     public static string? Caution(ProductLineResult result)
     {
-        char[] both = [.. result.Geometries.Where(geometry => geometry.Rotations.Count > 1).Select(geometry => geometry.Letter)];
+        string[] both = [.. result.Geometries.Where(geometry => geometry.Rotations.Count > 1).Select(geometry => geometry.Name)];
         return both.Length == 0 ? null
             : $"CAUTION: {string.Join(", ", both)} {(both.Length == 1 ? "serves" : "serve")} engines of BOTH rotations, because the study "
                 + "allows it: what opposes the reaction torque of one adds to that of the other.";

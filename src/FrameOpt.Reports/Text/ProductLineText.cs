@@ -62,6 +62,15 @@ internal static class ProductLineText
                 .Select(factor => $"{factor.Input.ShortName} {factor.Unit.Text(design[factor.Input])}"),
         ]);
 
+    /// <summary>A number of customers by their weight: "62 pieces", "1 piece", or "31 % of the customers" where they have shares.</summary>
+    public static string Pieces(ProductLineSetting setting, double share)
+    {
+        if (setting.InPieces)
+            return NumberFormat.Count((long)Math.Round(share), "piece");
+        var percent = 100 * share / setting.Customers.Sum(customer => customer.Share);
+        return percent is > 0 and < 0.5 ? "below 1 % of the customers" : Invariant($"{percent:0} % of the customers");
+    }
+
     /// <summary>Customers that nothing tells apart, by the name of the first.</summary>
     public static string Name(ProductLineSetting setting, CustomerSegment row)
     {
@@ -76,7 +85,7 @@ internal static class ProductLineText
     /// <summary>"A up to 77 kg, B from 78 kg".</summary>
     public static string Spans(ProductLineResult result, IReadOnlyList<FittingSpan> spans) => string.Join(", ", spans.Select((span, s) =>
     {
-        var letter = span.Geometry < 0 ? "none" : Letter(result, span.Geometry);
+        var letter = span.Geometry < 0 ? "none" : GeometryName(result, span.Geometry);
         var masses = spans.Count == 1 ? "for every mass of the chart"
             : s == 0 ? Invariant($"up to {span.ToKilograms} kg")
             : s == spans.Count - 1 ? Invariant($"from {span.FromKilograms} kg")
@@ -86,8 +95,8 @@ internal static class ProductLineText
     }));
 
     /// <summary>The letter of a geometry, or words for none.</summary>
-    public static string Letter(ProductLineResult result, int geometry) =>
-        geometry < 0 ? None : result.Geometries[geometry].Letter.ToString();
+    public static string GeometryName(ProductLineResult result, int geometry) =>
+        geometry < 0 ? None : result.Geometries[geometry].Name;
 
     /// <summary>The boundary masses of every column of the chart, one sentence each.</summary>
     public static IEnumerable<string> Boundaries(ProductLineResult result) =>
@@ -101,6 +110,13 @@ internal static class ProductLineText
 
     /// <summary>"3 geometries", "one geometry".</summary>
     public static string Geometries(int count) => count == 1 ? "one geometry" : $"{count} geometries";
+
+    /// <summary>How many are chosen: "3 geometries", "one geometry beside A and B".</summary>
+    public static string Chosen(ProductLineSetting setting) => setting.Fixed.Count == 0 ? Geometries(setting.Count)
+        : $"{Geometries(setting.Count - setting.Fixed.Count)} beside {FixedNames(setting)}";
+
+    /// <summary>The names of the geometries that the study fixes: "A, B".</summary>
+    public static string FixedNames(ProductLineSetting setting) => string.Join(", ", setting.Fixed.Select(one => one.Name));
 
     /// <summary>What all geometries have in common; empty when the study asks for nothing.</summary>
     public static string CommonalityText(ProductLineSetting setting) => string.Join(" ", new[]
@@ -120,7 +136,7 @@ internal static class ProductLineText
         var cause = reason.Failure is { } failure ? $"that it cannot fly ({FailureText.Kind(phases, failure)})"
             : $"the limit {StudyText.LimitTitle(reason.Limit!)}";
         return Invariant(
-            $"{Name(setting, reason.Customers)}: {cause} rules out {reason.RuledOut} of {reason.Candidates} candidates.");
+            $"{Name(setting, reason.Customers)}: {cause} rules out {reason.RuledOut:N0} of {reason.Candidates:N0} candidates.");
     }
 
     private static StudyFactor Offset(Study study) => study.Factor(GeometryInput.LateralOffset);
@@ -135,6 +151,9 @@ internal static class ProductLineDescription
             yield break;
         DescriptionRow Row(string what, string value) => new("Product line", what, value);
         yield return Row("geometries", Invariant($"{line.Count}; gains computed up to {line.UpTo}"));
+        foreach (var one in line.Fixed)
+            yield return Row($"geometry {one.Name}", $"fixed: {ProductLineText.Design(study, one.Design)}"
+                + (one.Turns is { } turns ? $"; for propellers that turn {StudyText.RotationText(turns)}" : ""));
         yield return Row("objective", ProductLineText.Value(line));
         var candidates = line.FromGrid ? "every design of the grid" : "the front of the study's own customer";
         yield return Row("candidates", $"{candidates}. {ProductLineText.CommonalityText(line)}".TrimEnd());

@@ -20,7 +20,7 @@ public static class StudyDescription
         .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(study, factor))),
         .. study.Objectives.Select((objective, i) => new DescriptionRow(
             "Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
-        .. study.Limits.Select(limit => new DescriptionRow("Limits", StudyText.Limit(limit), limit.Response.Entry.Meaning)),
+        .. study.Limits.Select(limit => new DescriptionRow("Limits", StudyText.Limit(limit), LimitWords(limit))),
         .. Settings(study),
         .. ProductLineDescription.Of(study),
     ];
@@ -63,6 +63,9 @@ public static class StudyDescription
                 : Array.Empty<string>(),
             objective.Response.Entry.Meaning,
         ]);
+
+    private static string LimitWords(StudyLimit limit) => limit.Response.Entry.Meaning
+        + (limit.Reason.Length > 0 ? $"; reason: {limit.Reason}" : "") + (limit.Source.Length > 0 ? $"; source: {limit.Source}" : "");
 
     private static IEnumerable<DescriptionRow> Settings(Study study)
     {

@@ -31,6 +31,10 @@ public sealed record ProductLineSolution
     /// false.</summary>
     public required IReadOnlyList<int> Unserved { get; init; }
 
+    /// <summary>Customers that some candidate could serve and that were left out on purpose, because not all need be served: they do not
+    /// enter the value.</summary>
+    public IReadOnlyList<int> SetAside { get; init; } = [];
+
     /// <summary>True when every servable customer is served. Otherwise the chosen candidates are the nearest miss: as few customers left
     /// out as could be found.</summary>
     public bool Feasible => Unserved.Count == 0 && Chosen.Count > 0;

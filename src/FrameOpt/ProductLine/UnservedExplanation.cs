@@ -7,21 +7,32 @@ public static class UnservedExplanation
 
     /// <summary>Sentences about customers that no candidate can serve and about a line that leaves some out; none when all are
     /// served.</summary>
-    /// <param name="problem">The problem.</param>
     /// <param name="solution">The solution.</param>
     /// <param name="customers">The name of each customer.</param>
+    /// <param name="count">How many variants could be chosen.</param>
+    /// <param name="ofOneGroup">True when they had to be of one group.</param>
+    /// <param name="fixedCount">How many others are in the line whatever is chosen.</param>
     public static IEnumerable<string> UnservedMessages(
-        ProductLineProblem problem, ProductLineSolution solution, IReadOnlyList<string> customers)
+        ProductLineSolution solution, IReadOnlyList<string> customers, int count, bool ofOneGroup, int fixedCount = 0)
     {
         if (solution.Unservable.Count > 0)
             yield return $"No candidate is allowed for {Names(solution.Unservable, customers)}, left out of the value. "
                 + "Widen the ranges or their limits.";
+        if (solution.SetAside.Count > 0)
+            yield return $"Left out, because not all need be served: {Names(solution.SetAside, customers)}.";
         if (solution.Unserved.Count == 0)
             yield break;
-        var group = problem.Groups is null ? "" : " of one group";
-        var variants = problem.Count == 1 ? "one candidate" : $"{problem.Count} candidates";
-        var fact = solution.Proven ? $"No choice of {variants}{group} serves every customer"
-            : $"No choice of {variants}{group} that serves every customer was found";
+        if (count == 0)
+        {
+            yield return $"The fixed variants leave unserved {Names(solution.Unserved, customers)}. Allow further variants, or widen the "
+                + "limits of those customers.";
+            yield break;
+        }
+
+        var group = ofOneGroup ? " of one group" : "";
+        var variants = (count == 1 ? "one candidate" : $"{count} candidates") + group + (fixedCount > 0 ? " beside the fixed ones" : "");
+        var fact = solution.Proven ? $"No choice of {variants} serves every customer"
+            : $"No choice of {variants} that serves every customer was found";
         yield return $"{fact}: the closest leaves unserved {Names(solution.Unserved, customers)}. "
             + "Allow more variants, or widen the limits of those customers.";
     }
@@ -29,7 +40,7 @@ public static class UnservedExplanation
     private static string Names(IReadOnlyList<int> numbers, IReadOnlyList<string> customers)
     {
         var shown = string.Join(", ", numbers.Take(NamesShown).Select(number => customers[number]));
-        return numbers.Count > NamesShown ? $"{shown} and {numbers.Count - NamesShown} more" : shown;
+        return numbers.Count > NamesShown ? FormattableString.Invariant($"{shown} and {numbers.Count - NamesShown:N0} more") : shown;
     }
 }
 
@@ -41,9 +52,9 @@ public static class UnservedExplanation
 /// <param name="BestCost">Cost with that candidate.</param>
 public sealed record CustomerRegret(int Customer, double Cost, int BestCandidate, double BestCost)
 {
-    /// <summary>Cost with the line less cost with the best candidate: at least 0; infinite when the line leaves the customer out, 0 when
-    /// nothing could serve it.</summary>
-    public double Regret => BestCandidate < 0 ? 0 : Cost - BestCost;
+    /// <summary>Cost with the line less cost with the best candidate: at least 0; infinite when the line leaves the customer out, not a
+    /// number when nothing could serve it.</summary>
+    public double Regret => BestCandidate < 0 ? double.NaN : Cost - BestCost;
 
     /// <summary>The regret of one customer, given all its costs.</summary>
     public static CustomerRegret Of(int customer, ReadOnlySpan<double> costs, double costWithLine)

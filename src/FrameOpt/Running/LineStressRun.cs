@@ -43,7 +43,7 @@ internal sealed class LineStressRun(
         ];
         var each = InParallel.Select(looked.Length, threads, i =>
             Array.ConvertAll(worlds, world => Of(looked[i], world.Source, world.Deviation)));
-        return [.. worlds.Select((world, w) => Sum(world, [.. looked.Select((r, i) => (rows[r].Share, each[i][w]))]))];
+        return [.. worlds.Select((world, w) => Sum(world, [.. looked.Select((r, i) => (rows[r].Share, each[i][0], each[i][w]))]))];
     }
 
     /// <summary>One customer in one world: with the geometry they have, and whether another would be better.</summary>
@@ -67,16 +67,14 @@ internal sealed class LineStressRun(
     }
 
     /// <summary>Less is better.</summary>
-    private double Cost(DesignEvaluation design)
-    {
-        var value = design[setting.CostResponse.Response];
-        return setting.CostResponse.Maximise ? -value : setting.CostResponse.Magnitude ? Math.Abs(value) : value;
-    }
+    private double Cost(DesignEvaluation design) => setting.CostResponse.Oriented(setting.CostResponse.ValueOf(design));
 
-    private LineStress Sum((NoiseSource? Source, double Deviation) world, IReadOnlyList<(double Share, ServedCustomer Served)> customers)
+    private LineStress Sum((NoiseSource? Source, double Deviation) world, 
+        IReadOnlyList<(double Share, ServedCustomer AsInStudy, ServedCustomer Served)> customers)
     {
         var (all, within) = (customers.Sum(one => one.Share), customers.Where(one => !double.IsNaN(one.Served.Cost)).ToList());
         var sign = setting.CostResponse.Maximise ? -1 : 1;
+        var both = within.Where(one => !double.IsNaN(one.AsInStudy.Cost)).ToList();
         var flying = customers.Where(one => !double.IsNaN(one.Served.Effort)).ToList();
         return new LineStress(
             world.Source,
@@ -85,7 +83,8 @@ internal sealed class LineStressRun(
             within.Count == 0 ? double.NaN : sign * within.Sum(one => one.Share * one.Served.Cost) / within.Sum(one => one.Share),
             within.Count == 0 ? double.NaN : sign * within.Max(one => one.Served.Cost),
             1 - within.Sum(one => one.Share) / all,
-            customers.Where(one => one.Served.HasBetter).Sum(one => one.Share) / all);
+            customers.Where(one => one.Served.HasBetter).Sum(one => one.Share) / all,
+            both.Sum(one => one.Share * Math.Abs(one.Served.Cost - one.AsInStudy.Cost)) / both.Sum(one => one.Share));
     }
 
     /// <summary>What a customer has with the geometry they were given.</summary>

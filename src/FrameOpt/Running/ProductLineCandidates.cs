@@ -13,19 +13,16 @@ public sealed class ProductLineCandidates
     private readonly FrameGeometry[] designs;
     private readonly Rotation?[] rotations;
 
-    private ProductLineCandidates(GeometryInput[] inputs, IEnumerable<(Rotation? Rotation, FrameGeometry Design)> from)
+    private ProductLineCandidates(GeometryInput[] inputs, IEnumerable<(Rotation? Rotation, FrameGeometry Design)> ordered)
     {
         this.inputs = inputs;
-        // Slowest input first, the offset last: so that shared work is done once per row.
-        var byInputs = Comparer<FrameGeometry>.Create(
-            (a, b) => inputs.Select(input => a[input].CompareTo(b[input])).FirstOrDefault(order => order != 0));
-        var sorted = from.Distinct().OrderBy(one => one.Rotation).ThenBy(one => one.Design, byInputs).ToList();
-        designs = [.. sorted.Select(one => one.Design)];
-        rotations = [.. sorted.Select(one => one.Rotation)];
+        var all = ordered.ToList();
+        designs = [.. all.Select(one => one.Design)];
+        rotations = [.. all.Select(one => one.Rotation)];
         var offsets = new List<List<double>>();
         for (var c = 0; c < designs.Length; c++)
         {
-            if (c == 0 || rotations[c - 1] != rotations[c]
+            if (c == 0 || rotations[c - 1] != rotations[c] || designs[c].OffsetMetres <= designs[c - 1].OffsetMetres
                 || designs[c - 1] with { OffsetMetres = 0 } != designs[c] with { OffsetMetres = 0 })
                 offsets.Add([]);
             offsets[^1].Add(designs[c].OffsetMetres);
@@ -46,22 +43,30 @@ public sealed class ProductLineCandidates
     /// <summary>The designs as built on the study's own machine.</summary>
     public IReadOnlyList<FrameGeometry> Designs => designs;
 
-    /// <summary>Every design of a study's grid.</summary>
+    /// <summary>Every design of a study's grid, after the fixed geometries of its line.</summary>
     public static ProductLineCandidates OfGrid(Study study)
     {
         var problem = new StudyProblem(study, StudyProblem.Model(study));
         var grid = new Grid(problem.Problem);
-        return new ProductLineCandidates(Inputs(study), ForRotations(study, Enumerable.Range(0, (int)grid.Count)
-            .Select(number => problem.Geometry(grid.Design(number)))));
+        return Of(study, Enumerable.Range(0, (int)grid.Count).Select(number => problem.Geometry(grid.Design(number))));
     }
 
-    /// <summary>Some designs of a study.</summary>
-    public static ProductLineCandidates Of(Study study, IEnumerable<FrameGeometry> designs) =>
-        new(Inputs(study), ForRotations(study, designs));
+    /// <summary>Some designs of a study, after the fixed geometries of its line.</summary>
+    public static ProductLineCandidates Of(Study study, IEnumerable<FrameGeometry> designs)
+    {
+        var inputs = Inputs(study);
+        // Slowest input first, the offset last: so that shared work is done once per row.
+        var byInputs = Comparer<FrameGeometry>.Create(
+            (a, b) => inputs.Select(input => a[input].CompareTo(b[input])).FirstOrDefault(order => order != 0));
+        List<(Rotation? Rotation, FrameGeometry Design)> fixedOnes =
+            [.. (study.Line?.Fixed ?? []).Select(one => (one.Turns, one.Design))];
+        return new(inputs, [.. fixedOnes, .. ForRotations(study, designs).Except(fixedOnes)
+            .OrderBy(one => one.Rotation).ThenBy(one => one.Design, byInputs)]);
+    }
 
     /// <summary>Some of these candidates, in the same order.</summary>
     public ProductLineCandidates Only(IEnumerable<int> candidates) =>
-        new(inputs, candidates.Select(candidate => (rotations[candidate], designs[candidate])));
+        new(inputs, candidates.Order().Select(candidate => (rotations[candidate], designs[candidate])));
 
     /// <summary>True unless the candidate is for engines that turn the other way.</summary>
     public bool Suits(Machine machine, int candidate) =>
@@ -87,7 +92,7 @@ public sealed class ProductLineCandidates
     private static GeometryInput[] Inputs(Study study) =>
         [.. FactorCatalogue.SlowestFirst.Where(input => study.Factors.Any(factor => factor.Input == input))];
 
-    private static IEnumerable<(Rotation?, FrameGeometry)> ForRotations(Study study, IEnumerable<FrameGeometry> designs) =>
+    private static IEnumerable<(Rotation? Rotation, FrameGeometry Design)> ForRotations(Study study, IEnumerable<FrameGeometry> designs) =>
         study.Line is { SeparateRotations: true, Rotations: var rotations }
             ? designs.SelectMany(design => rotations.Select(rotation => ((Rotation?)rotation, design)))
             : designs.Select(design => ((Rotation?)null, design));

@@ -19,29 +19,99 @@ internal sealed class ProductLineChooser(
 
     private readonly double[] shares = [.. rows.Select(row => row.Share)];
     private readonly int[]? groups = candidates.Groups(setting.Common);
+    private readonly int toChooseFrom = candidates.Count - setting.Fixed.Count;
+    private double[][]? kept;
 
+    /// <summary>True when every customer segment enters the problem.</summary>
+    private bool IsExact => table.Kept is not null && rows.Count <= MaxRows && (long)rows.Count * candidates.Count <= MaxCosts;
+
+    /// <summary>The best line of so many geometries, the fixed ones among them.</summary>
     public ProductLineChoice Of(int count)
     {
+        var (free, line) = (count - setting.Fixed.Count, (AggregatedSolution?)null);
         var settings = new ProductLineSolverSettings(setting.Time, cancel);
-        if (table.Kept is { } costs && rows.Count <= MaxRows && (long)rows.Count * candidates.Count <= MaxCosts)
-        {
-            var problem = new ProductLineProblem(costs, shares, count, setting.Objective, groups);
-            var solution = ProductLineSolver.Solve(problem, settings);
-            return new ProductLineChoice(solution, null, UnservedMessages(problem, solution), Infeasible(solution));
-        }
-
-        ProductLineProblem? representatives = null;
-        var line = AggregatedSolution.Solve(
-            shares, candidates.Count, table.Row, (rowCosts, rowShares) =>
-                representatives = new ProductLineProblem(rowCosts, rowShares, count, setting.Objective, groups), Representatives, settings);
-        return new ProductLineChoice(
-            line.Solution, line, UnservedMessages(representatives!, line.Solution), Infeasible(line.Solution));
+        var aside = setting.Serve < 1 && IsExact ? SetAside(free, settings) : [];
+        var solution = free == 0 || toChooseFrom == 0 ? null : Choose(free, aside, settings, out line);
+        if (setting.Fixed.Count > 0)
+            solution = new FixedVariants(setting.Fixed.Count, groups)
+                .With(solution, setting.Objective, shares, candidates.Count, (row, costs) => Row(row, aside, costs));
+        if (aside.Count > 0)
+            solution = PartlyServed.PutBack(solution!, aside, table.Row, candidates.Count);
+        return new ProductLineChoice(solution!, line is null ? null : line with { Solution = solution! },
+            UnservedMessages(free, solution!), Infeasible(solution!));
     }
 
-    private IReadOnlyList<string> UnservedMessages(ProductLineProblem problem, ProductLineSolution solution) =>
+    private void Row(int row, IReadOnlyList<int> aside, Span<double> costs)
+    {
+        if (aside.Contains(row))
+            costs.Fill(double.PositiveInfinity);
+        else
+            table.Row(row, costs);
+    }
+
+    /// <summary>The customers that need not be served. The fixed geometries serve whom they suit.</summary>
+    private IReadOnlyList<int> SetAside(int free, ProductLineSolverSettings settings)
+    {
+        if (free > 0 && toChooseFrom > 0)
+            return PartlyServed.SetAside(Problem(Costs(), shares, free), setting.Serve, settings);
+        int[] servable = [.. Enumerable.Range(0, rows.Count).Where(row => table.Kept![row].Any(double.IsFinite))];
+        int[] without = [.. servable.Where(row => table.Kept![row].Take(setting.Fixed.Count).All(double.IsInfinity))];
+        return without.Sum(row => shares[row]) <= (1 - setting.Serve) * servable.Sum(row => shares[row]) ? without : [];
+    }
+
+    private double[][] Costs() => kept ??= setting.Fixed.Count == 0 ? table.Kept! : Cut(table.Kept!);
+
+    // Beside fixed geometries those of another group save nothing, and the rest are of one.
+    private ProductLineProblem Problem(double[][] costs, double[] weights, int count) =>
+        new(costs, weights, count, setting.Objective, setting.Fixed.Count > 0 ? null : groups);
+
+    /// <summary>Chooses among the candidates that are not fixed; their numbers begin at 0.</summary>
+    private ProductLineSolution Choose(
+        int count, IReadOnlyList<int> aside, ProductLineSolverSettings settings, out AggregatedSolution? aggregated)
+    {
+        aggregated = null;
+        if (IsExact)
+        {
+            var costs = Costs();
+            return ProductLineSolver.Solve(Problem(aside.Count == 0 ? costs
+                : [.. costs.Select((row, r) => aside.Contains(r) ? [.. row.Select(_ => double.PositiveInfinity)] : row)], shares, count),
+                    settings);
+        }
+
+        aggregated = AggregatedSolution.Solve(shares, toChooseFrom, setting.Fixed.Count == 0 ? table.Row : CutRow(),
+            (costs, weights) => Problem(costs, weights, count), Representatives, settings);
+        return aggregated.Solution;
+    }
+
+    private double[][] Cut(double[][] costs)
+    {
+        var beside = new FixedVariants(setting.Fixed.Count, groups);
+        return Array.ConvertAll(costs, row =>
+        {
+            var cut = new double[toChooseFrom];
+            beside.Cut(row, cut);
+            return cut;
+        });
+    }
+
+    private CostRowFunction CutRow()
+    {
+        var (beside, all) = (new FixedVariants(setting.Fixed.Count, groups), new double[candidates.Count]);
+        return (row, cut) =>
+        {
+            table.Row(row, all);
+            beside.Cut(all, cut);
+        };
+    }
+
+    private IReadOnlyList<string> UnservedMessages(int free, ProductLineSolution solution) =>
     [
-        .. UnservedExplanation.UnservedMessages(problem, solution, [.. rows.Select(Name)]),
-        .. setting.SeparateRotations && problem.Count == 1
+        .. UnservedExplanation.UnservedMessages(
+            solution, [.. rows.Select(Name)], free, groups is not null, setting.Fixed.Count),
+        .. setting.Serve < 1 && !IsExact
+            ? [FormattableString.Invariant($"With more than {MaxRows:N0} kinds of customers `serve` is not used: all must be served.")]
+            : Array.Empty<string>(),
+        .. setting.SeparateRotations && free + setting.Fixed.Count == 1
             ? ["The engines turn both ways, and a geometry serves those that turn one way: make two or more (`variants`), or write "
                 + "`allow_both_rotations: true` in the section `line`."]
             : Array.Empty<string>(),

@@ -21,17 +21,21 @@ internal sealed class ProductLineResultBuilder
     {
         (setting, this.rows, this.candidates, this.solution, this.threads) = (study.Line!, rows, candidates, solution, threads);
         var all = rows.Sum(row => row.Share);
-        letterOf = solution.Chosen.OrderBy(MeanMass).Index().ToDictionary(pair => pair.Item, pair => pair.Index);
+        // The fixed geometries are the first candidates; the others get the letters that are left, the lightest pilots' first.
+        var chosen = solution.Chosen.Where(candidate => candidate >= setting.Fixed.Count).OrderBy(MeanMass);
+        letterOf = Enumerable.Range(0, setting.Fixed.Count).Concat(chosen).Index().ToDictionary(pair => pair.Item, pair => pair.Index);
+        string[] names = [.. setting.Fixed.Select(one => one.Name), .. setting.FreeLetters];
         Chart = FittingChart();
         Geometries =
         [
             .. letterOf.OrderBy(pair => pair.Value).Select(pair => new ProductLineGeometry(
-                (char)('A' + pair.Value),
+                names[pair.Value],
                 pair.Key,
                 candidates.Designs[pair.Key],
                 Rows(pair.Key).Sum(row => row.Customers.Count),
                 Rows(pair.Key).Sum(row => row.Share) / all,
-                Rotations(pair.Key, pair.Value))),
+                Rotations(pair.Key, pair.Value),
+                pair.Key < setting.Fixed.Count)),
         ];
     }
 
@@ -41,16 +45,19 @@ internal sealed class ProductLineResultBuilder
 
     public IReadOnlyList<SegmentAssignment> Assignments(ProductLineCostTable table)
     {
-        var own = new CustomerRegret[rows.Count];
+        var (own, next) = (new CustomerRegret[rows.Count], new double[rows.Count]);
         var costs = new double[candidates.Count];
         for (var r = 0; r < rows.Count; r++)
         {
             table.Row(r, costs);
             own[r] = CustomerRegret.Of(r, costs, solution.CustomerCosts[r]);
+            next[r] = solution.Chosen.Where(candidate => candidate != solution.Assigned[r]).Select(candidate => costs[candidate])
+                .DefaultIfEmpty(double.PositiveInfinity).Min();
         }
 
         var served = new SegmentAssignment[rows.Count];
-        Parallel.For(0, rows.Count, new ParallelOptions { MaxDegreeOfParallelism = threads }, r => served[r] = Assignments(r, own[r]));
+        Parallel.For(0, rows.Count, new ParallelOptions { MaxDegreeOfParallelism = threads }, 
+            r => served[r] = Assignments(r, own[r], next[r]));
         return served;
     }
 
@@ -62,7 +69,7 @@ internal sealed class ProductLineResultBuilder
             setting.Customers.Max(customer => customer.PilotMassKilograms), threads);
     }
 
-    private SegmentAssignment Assignments(int r, CustomerRegret regret)
+    private SegmentAssignment Assignments(int r, CustomerRegret regret, double next)
     {
         var assigned = solution.Assigned[r];
         var effort = double.NaN;
@@ -79,17 +86,23 @@ internal sealed class ProductLineResultBuilder
             effort,
             regret.BestCandidate < 0 ? null : candidates.Designs[regret.BestCandidate],
             regret.BestCost,
-            regret.Regret);
+            regret.Regret,
+            next);
     }
 
     /// <summary>How the propellers turn of all that the geometry is given to, by assignment or by the chart.</summary>
-    private IReadOnlyList<Rotation> Rotations(int candidate, int letter) =>
-    [
-        .. Rows(candidate).Select(row => setting.Configurations[row.Configuration].Rotation)
-            .Concat(Chart.Blocks.SelectMany(block => block.Columns).Where(column => column.Spans.Any(span => span.Geometry == letter))
-                .Select(column => column.Rotation))
-            .Distinct().Order(),
-    ];
+    private IReadOnlyList<Rotation> Rotations(int candidate, int letter)
+    {
+        IReadOnlyList<Rotation> given =
+        [
+            .. Rows(candidate).Select(row => setting.Configurations[row.Configuration].Rotation)
+                .Concat(Chart.Blocks.SelectMany(block => block.Columns).Where(column => column.Spans.Any(span => span.Geometry == letter))
+                    .Select(column => column.Rotation))
+                .Distinct().Order(),
+        ];
+        // A fixed geometry that nobody gets is still for some engines.
+        return given.Count > 0 ? given : setting.Fixed[candidate].Turns is { } turns ? [turns] : setting.Rotations;
+    }
 
     private IEnumerable<CustomerSegment> Rows(int candidate) => rows.Where((_, r) => solution.Assigned[r] == candidate);
 
@@ -116,7 +129,8 @@ internal static class FittingChartBuilder
         var to = ((int)Math.Floor(heaviest / Band) + 1) * Band - 1;
         var columns = new IReadOnlyList<FittingSpan>[setting.Configurations.Count];
         var costs = new ProductLineCosts(setting, chosen);
-        Parallel.For(0, columns.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, configuration =>
+        // What nobody has is not sold: it would only make the chart wider.
+        Parallel.ForEach(setting.Sold, new ParallelOptions { MaxDegreeOfParallelism = threads }, configuration =>
             columns[configuration] = Spans(costs, setting.Configurations[configuration], letters, from, to));
         return new FittingChart(setting.Options.Count > 0 ? setting.Options[0].Name : "", from, to, Band, Arrange(setting, columns));
     }
@@ -154,19 +168,20 @@ internal static class FittingChartBuilder
             option => $"{setting.Options[option].Name} {setting.Configurations[configuration].Choices[option]}"));
         return
         [
-            .. Enumerable.Range(0, columns.Length).GroupBy(Title).Select(block => new FittingBlock(block.Key,
+            .. setting.Sold.GroupBy(Title).Select(block => new FittingBlock(block.Key,
             [
                 .. block.GroupBy(configuration => setting.Options.Count == 0 ? "every customer"
                     : setting.Configurations[configuration].Choices[0])
                     .Select(column =>
-                        new FittingColumn(column.Key, setting.Configurations[column.First()].Rotation, columns[column.First()])),
+                        new FittingColumn(column.Key, setting.Configurations[column.First()].Rotation, column.First(),
+                            columns[column.First()])),
             ])),
         ];
     }
 
     private static bool Matters(ProductLineSetting setting, IReadOnlyList<FittingSpan>[] columns, int option) =>
-        Enumerable.Range(0, columns.Length)
-        .GroupBy(configuration => string.Join('\n', setting.Configurations[configuration].Choices.Where((_, other) => other != option)))
+        setting.Sold.GroupBy(configuration => string.Join('\n', setting.Configurations[configuration].Choices.Where((_, other) =>
+            other != option)))
         .Any(alike => alike.Any(configuration => !columns[configuration].SequenceEqual(columns[alike.First()])
             || setting.Configurations[configuration].Rotation != setting.Configurations[alike.First()].Rotation));
 }

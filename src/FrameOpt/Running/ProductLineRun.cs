@@ -8,6 +8,12 @@ namespace FrameOpt.Running;
 /// <summary>Computes the product line of a study: step through <see cref="Steps"/>, then take the <see cref="Result"/>.</summary>
 public sealed class ProductLineRun
 {
+    /// <summary>So many segments, and geometries beside those of the line, have a table of costs.</summary>
+    private const int MostLiveRows = 1_000, MostOthers = 12;
+
+    /// <summary>Each further question takes no longer than this.</summary>
+    private static readonly TimeSpan longest = TimeSpan.FromSeconds(5);
+
     private readonly Study study;
     private readonly ProductLineSetting setting;
     private readonly int threads;
@@ -18,6 +24,7 @@ public sealed class ProductLineRun
     private ProductLineCandidates? candidates;
     private string candidatesWords = "";
     private ProductLineCostTable? table;
+    private LineSureness? sureness;
 
     /// <summary>Initialises a run for a study.</summary>
     /// <param name="study">A study with a product line.</param>
@@ -29,6 +36,9 @@ public sealed class ProductLineRun
         (this.study, this.threads, this.cancel) = (study, threads, cancel);
         rows = CustomerSegment.Of(setting.Customers);
     }
+
+    /// <summary>True to leave out how sure the line is and what happens when a number is otherwise.</summary>
+    public bool GeometriesOnly { get; init; }
 
     /// <summary>Time taken by the steps so far.</summary>
     public ProductLineStepTimings Timings =>
@@ -50,7 +60,8 @@ public sealed class ProductLineRun
         }
 
         var steps = new ProductLineChooser(setting, rows, candidates, table, cancel);
-        var counts = Enumerable.Range(1, setting.UpTo).OrderBy(count => count == setting.Count ? 0 : count).ToList();
+        var counts = Enumerable.Range(setting.LeastCount, setting.UpTo - setting.LeastCount + 1)
+            .OrderBy(count => count == setting.Count ? 0 : count).ToList();
         foreach (var (place, count) in counts.Index().Where(_ => !cancel.IsCancellationRequested || choices.Count == 0))
         {
             yield return new RunProgress(count == 1 ? "the best single geometry" : $"the best {count} geometries", place, counts.Count,
@@ -59,6 +70,15 @@ public sealed class ProductLineRun
             choices[count] = steps.Of(count);
             clocks[2].Stop();
         }
+
+        if (GeometriesOnly || cancel.IsCancellationRequested || table.Kept is not { } costs
+            || !LineSurenessRun.Applies(setting, (long)rows.Count * candidates.Count, choices[setting.Count].Solution))
+            yield break;
+        yield return new RunProgress("how much hangs on it", counts.Count, counts.Count, null);
+        clocks[2].Start();
+        sureness = new LineSurenessRun(study, rows, candidates, costs, choices[setting.Count].Solution,
+            new ProductLineSolverSettings(setting.Time is { } time && time < longest ? time : longest, cancel)).Result();
+        clocks[2].Stop();
     }
 
     /// <summary>The answer, or null when there is none: no candidates, or stopped before a choice.</summary>
@@ -80,9 +100,13 @@ public sealed class ProductLineRun
             teller.Chart,
             choice.UnservedMessages,
             choice.Infeasible,
-            choices.Count == setting.UpTo && choice.Solution.Stop != ProductLineStopReason.Cancelled)
+            choices.ContainsKey(setting.UpTo) && choices.Count == setting.UpTo - setting.LeastCount + 1
+                && choice.Solution.Stop != ProductLineStopReason.Cancelled)
         {
-            Stress = new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
+            Decided = Decided(choice.Solution),
+            Costs = Costs(teller.Geometries),
+            Sureness = cancel.IsCancellationRequested ? null : sureness,
+            Stress = GeometriesOnly ? [] : new LineStressRun(setting, rows, candidates, choice.Solution).Of(study.Noise, threads),
         };
         clocks[3].Stop();
         return result;
@@ -117,6 +141,40 @@ public sealed class ProductLineRun
         candidatesWords = front.Count > RunLimits.MaxCandidates
             ? FormattableString.Invariant($"the best {RunLimits.MaxCandidates} by rank of a front of {front.Count}")
             : "the front of the study's own customer";
+    }
+
+    /// <summary>The costs with the geometries of the line, and with others that were best for another number.</summary>
+    private LineCosts? Costs(IReadOnlyList<ProductLineGeometry> line)
+    {
+        if (rows.Count > MostLiveRows)
+            return null;
+        int[] own = [.. line.Select(geometry => geometry.Candidate)];
+        int[] columns = [.. own, .. choices.Values.SelectMany(choice => choice.Solution.Chosen).Except(own).Order().Take(MostOthers)];
+        var all = new double[candidates!.Count];
+        return new LineCosts([.. columns.Select(candidate => candidates.Designs[candidate])], [.. Enumerable.Range(0, rows.Count)
+            .Select(row =>
+        {
+            table!.Row(row, all);
+            return Array.ConvertAll(columns, candidate => all[candidate]);
+        })]);
+    }
+
+    /// <summary>The geometries of the decision alone, for those whom the line is to serve.</summary>
+    private DecidedLine? Decided(ProductLineSolution line)
+    {
+        if (study.Decision is not { Geometries: { Count: > 0 } names })
+            return null;
+        int[] decided = [.. Enumerable.Range(0, setting.Fixed.Count).Where(g => names.Contains(setting.Fixed[g].Name))];
+        var (costs, shares, own) = (new double[candidates!.Count], new List<double>(), new List<double>());
+        foreach (var row in Enumerable.Range(0, rows.Count).Except(line.Unservable).Except(line.SetAside))
+        {
+            table!.Row(row, costs);
+            shares.Add(rows[row].Share);
+            own.Add(decided.Min(g => costs[g]));
+        }
+
+        return own.Count == 0 ? null : new DecidedLine(ObjectiveValue.Of(setting.Objective, shares, own),
+            own.Zip(shares, (cost, share) => double.IsInfinity(cost) ? share : 0).Sum());
     }
 
     private IReadOnlyList<ProductLineCurvePoint> Curve() =>

@@ -12,7 +12,8 @@ namespace FrameOpt.Studies;
 /// <param name="Aggregated">The aggregation to representatives where there are very many customers; null when every customer entered the
 /// problem.</param>
 /// <param name="Curve">The best line of each number of geometries that was computed, ascending.</param>
-/// <param name="Geometries">The geometries to make, A first; none when no candidate is allowed for any customer.</param>
+/// <param name="Geometries">The geometries to make, those of the study first, then those chosen; none when no candidate is allowed for any
+/// customer.</param>
 /// <param name="Assignments">One per segment, by outfit and pilot mass.</param>
 /// <param name="Chart">Which geometry for which pilot mass and outfit.</param>
 /// <param name="UnservedMessages">Sentences on customers that the line leaves out; none when all are served.</param>
@@ -35,6 +36,16 @@ public sealed record ProductLineResult(
     /// <summary>The line as built, first as the study has it, then with one number at a time otherwise.</summary>
     public IReadOnlyList<LineStress> Stress { get; init; } = [];
 
+    /// <summary>What each segment costs with the geometries of the line and of the lines of other numbers; null where there are too many
+    /// segments.</summary>
+    public LineCosts? Costs { get; init; }
+
+    /// <summary>How much hangs on the best line being exactly this one; null where it was not looked at.</summary>
+    public LineSureness? Sureness { get; init; }
+
+    /// <summary>The geometries decided on before, alone; null where the study records none.</summary>
+    public DecidedLine? Decided { get; init; }
+
     /// <summary>What the study asks of the product line.</summary>
     public ProductLineSetting Setting => Study.Line!;
 
@@ -46,6 +57,16 @@ public sealed record ProductLineResult(
         [.. Assignments.Where(served => served.BestDesign is not null).OrderByDescending(served => served.Cost).Take(count)];
 }
 
+/// <summary>The geometries that were decided on, in the line that is asked for now.</summary>
+/// <param name="Value">What the line minimises, with these geometries alone; infinite where they leave somebody out.</param>
+/// <param name="Unserved">Weight of the customers whom some candidate suits and none of these does.</param>
+public sealed record DecidedLine(double Value, double Unserved);
+
+/// <summary>A table of costs.</summary>
+/// <param name="Designs">The geometries of the line in its order, then others that were the best for another number of geometries.</param>
+/// <param name="Rows">For each segment a cost for each of them; infinite where not allowed.</param>
+public sealed record LineCosts(IReadOnlyList<FrameGeometry> Designs, IReadOnlyList<double[]> Rows);
+
 /// <summary>A line as built when one number is otherwise.</summary>
 /// <param name="Source">The number that is off; null when none is, or when every pilot weighs more or less.</param>
 /// <param name="Deviation">How far it is off, in its unit; of the pilots in kg.</param>
@@ -54,9 +75,11 @@ public sealed record ProductLineResult(
 /// <param name="WorstCost">The same of the worst of them.</param>
 /// <param name="OutsideLimits">Share of the customers whose geometry cannot fly there or breaks a limit.</param>
 /// <param name="BetterWithAnother">Share of the customers whom another geometry of the line would serve better.</param>
+/// <param name="MeanChange">By how much the cost of a customer changes, up or down: the mean over those within the limits before and
+/// after; not a number where none is.</param>
 public sealed record LineStress(
     NoiseSource? Source, double Deviation, double WorstEffort, double MeanCost, double WorstCost, double OutsideLimits,
-    double BetterWithAnother);
+    double BetterWithAnother, double MeanChange);
 
 /// <summary>Customers that no candidate suits, and what rules out the most candidates for them.</summary>
 /// <param name="Customers">The customers.</param>
@@ -68,15 +91,22 @@ public sealed record InfeasibleCustomers(
     CustomerSegment Customers, FlightFailure? Failure, StudyLimit? Limit, int RuledOut, int Candidates);
 
 /// <summary>One of the geometries a line makes.</summary>
-/// <param name="Letter">A, B, C ..., from the one for the lightest pilots on.</param>
+/// <param name="Name">As the study names it; of those chosen the letters that are left, from the one for the lightest pilots on.</param>
 /// <param name="Candidate">Its number among the candidates.</param>
 /// <param name="Design">As built on the study's own machine.</param>
 /// <param name="Customers">Number of customers assigned to it.</param>
 /// <param name="Share">Their share of all shares, 0 to 1.</param>
 /// <param name="Rotations">How the propellers turn that it is for, seen from behind: those of its customers and of its cells of the
 /// fitting chart; two only where the study allows it.</param>
+/// <param name="IsFixed">True when the study gives it, so that it was not chosen.</param>
 public sealed record ProductLineGeometry(
-    char Letter, int Candidate, FrameGeometry Design, int Customers, double Share, IReadOnlyList<Rotation> Rotations);
+    string Name, int Candidate, FrameGeometry Design, int Customers, double Share, IReadOnlyList<Rotation> Rotations, bool IsFixed)
+{
+    /// <summary>The geometry on a customer's machine: its factors, and the machine's own values for all else.</summary>
+    /// <param name="customer">The study of the customer.</param>
+    public FrameGeometry On(Study customer) => customer.Factors.Aggregate(FrameGeometry.AsBuilt(customer.Machine),
+        (geometry, factor) => geometry.With(factor.Input, Design[factor.Input]));
+}
 
 /// <summary>Assignment of a customer segment and its own best candidate.</summary>
 /// <param name="Row">The segment.</param>
@@ -86,9 +116,11 @@ public sealed record ProductLineGeometry(
 /// <param name="BestDesign">The candidate that suits them best, as built on the study's own machine; null when no candidate is allowed for
 /// them.</param>
 /// <param name="BestCost">With that candidate; infinite when there is none.</param>
-/// <param name="Regret">Cost less own cost: at least 0; infinite when only the line leaves them out.</param>
+/// <param name="Regret">Cost less own cost: at least 0; infinite when only the line leaves them out, not a number when nothing suits
+/// them.</param>
+/// <param name="NextCost">With the second-best geometry of the line; infinite when no other is allowed for them.</param>
 public sealed record SegmentAssignment(CustomerSegment Row, int Geometry, double Cost, double EffortWorst,
-    FrameGeometry? BestDesign, double BestCost, double Regret);
+    FrameGeometry? BestDesign, double BestCost, double Regret, double NextCost);
 
 /// <summary>A customer segment: customers with the same outfit and pilot mass.</summary>
 /// <param name="Configuration">Index of the outfit.</param>
@@ -130,8 +162,9 @@ public sealed record FittingBlock(string Title, IReadOnlyList<FittingColumn> Col
 /// <summary>A column of the fitting chart.</summary>
 /// <param name="Name">The choice it is for.</param>
 /// <param name="Rotation">How the propeller of that choice turns, seen from behind.</param>
+/// <param name="Configuration">Index of an outfit of that choice; all that the column is for have the same spans.</param>
 /// <param name="Spans">From the lightest pilot to the heaviest, without gaps.</param>
-public sealed record FittingColumn(string Name, Rotation Rotation, IReadOnlyList<FittingSpan> Spans);
+public sealed record FittingColumn(string Name, Rotation Rotation, int Configuration, IReadOnlyList<FittingSpan> Spans);
 
 /// <summary>Pilot masses, in whole kilograms, that one geometry suits best.</summary>
 /// <param name="FromKilograms">The first.</param>

@@ -21,11 +21,25 @@ public sealed record ProductLineSetting(
     /// <summary>Largest number of geometries for which the gain of each further one is computed.</summary>
     public int UpTo { get; init; } = Count;
 
+    /// <summary>The geometries that are in the line whatever is chosen; they count among <see cref="Count"/>.</summary>
+    public IReadOnlyList<FixedGeometry> Fixed { get; init; } = [];
+
+    /// <summary>The letters for geometries that are chosen: those that no fixed one is named.</summary>
+    public IEnumerable<string> FreeLetters => Enumerable.Range('A', MaxGeometries).Select(letter => ((char)letter).ToString())
+        .Where(letter => !Fixed.Any(one => string.Equals(one.Name, letter, StringComparison.OrdinalIgnoreCase)));
+
+    /// <summary>The least number of geometries: the fixed ones, or one.</summary>
+    public int LeastCount => Math.Max(1, Fixed.Count);
+
     /// <summary>True when every design of the grid may be chosen, false for the front of the study's own customer.</summary>
     public bool FromGrid { get; init; }
 
     /// <summary>What all geometries have in common.</summary>
     public ProductLineCommon Common { get; init; }
+
+    /// <summary>Share of the customers, by weight, that must be served where a geometry that suits them exists: above 0, 1 for
+    /// all.</summary>
+    public double Serve { get; init; } = 1;
 
     /// <summary>Lateral offsets are multiples of this, in m; null when any level may be taken.</summary>
     public double? HolePitchMetres { get; init; }
@@ -43,8 +57,24 @@ public sealed record ProductLineSetting(
     /// <summary>True when engines turn both ways and each geometry serves those of one way only.</summary>
     public bool SeparateRotations => Rotations.Count > 1 && !AllowBothRotations;
 
+    /// <summary>True when the weights of the customers are numbers of pieces, false when they are shares.</summary>
+    public bool InPieces { get; init; } = true;
+
+    /// <summary>Indices of the outfits that some customer has, ascending.</summary>
+    public IReadOnlyList<int> Sold => [.. Customers.Select(customer => customer.Configuration).Distinct().Order()];
+
     /// <summary>Where the customers are from, in words.</summary>
     public string CustomersDescription { get; init; } = "";
+}
+
+/// <summary>A geometry of a line that is not to be chosen: one that is made already.</summary>
+/// <param name="Name">As the study writes it; it stays through every run and variant.</param>
+/// <param name="Design">As built on the study's own machine.</param>
+/// <param name="Turns">How the propellers turn that it is for, seen from behind; null for all of the line.</param>
+public sealed record FixedGeometry(string Name, FrameGeometry Design, Rotation? Turns)
+{
+    /// <summary>Longest name: it stands in every cell of the fitting chart.</summary>
+    public const int MaxName = 6;
 }
 
 /// <summary>What all geometries of a line must have in common.</summary>

@@ -52,6 +52,9 @@ public sealed record Study(
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }
 
+    /// <summary>What was decided on before, or null.</summary>
+    public Decision? Decision { get; init; }
+
     /// <summary>Stands between the names of variants that were combined.</summary>
     public const string VariantSeparator = " + ";
 
@@ -144,3 +147,13 @@ public sealed record BandSetting(int PhaseIndex, double WithinNewtonMetres);
 /// <param name="LimitLoadFactor">Multiple of the steady load.</param>
 /// <param name="OverhangMetres">From the frame to the hang point.</param>
 public sealed record StrengthSetting(double LimitLoadFactor, double OverhangMetres);
+
+/// <summary>What was decided on, by whom and why, as the study records it.</summary>
+/// <param name="Design">The design that was chosen; null where geometries of a line were.</param>
+/// <param name="Geometries">The names of the geometries of the line that were chosen; none where a design was.</param>
+/// <param name="Date">As typed.</param>
+/// <param name="By">Who decided.</param>
+/// <param name="Reason">Why; may be empty.</param>
+/// <param name="Rejected">What was considered and not taken, with why, as typed.</param>
+public sealed record Decision(
+    FrameGeometry? Design, IReadOnlyList<string> Geometries, string Date, string By, string Reason, IReadOnlyList<string> Rejected);

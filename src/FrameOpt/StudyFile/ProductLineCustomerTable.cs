@@ -26,12 +26,12 @@ internal sealed class ProductLineCustomerTable
         massUnit = mass < 0 ? null : Dimension.Mass.FindUnit(Unit(table.Headers[mass]));
     }
 
-    /// <summary>The customers; valid only if there are no errors.</summary>
-    public static IReadOnlyList<ProductLineCustomer> Read(
+    /// <summary>The customers, and whether their weights are numbers of pieces; valid only if there are no errors.</summary>
+    public static (IReadOnlyList<ProductLineCustomer> Customers, bool InPieces) Read(
         Node.Scalar file, DiagnosticBag diagnostics, IReadOnlyList<ProductLineOption> options)
     {
         if (CsvTable.Read(file, file.Text.Trim(), diagnostics) is not { } table)
-            return [];
+            return ([], true);
         if (table.Rows.Count > ProductLineCustomersReader.MaxCustomers)
             diagnostics.Add(
                 file, Invariant($"{table.Name} has {table.Rows.Count} customers; {ProductLineCustomersReader.MaxCustomers} is the most."),
@@ -40,12 +40,12 @@ internal sealed class ProductLineCustomerTable
         // The same table gives the same customers while the choices are the same.
         var choices = options.Select(option => $"{option.Name}:{string.Join(',', option.Choices)}");
         var key = $"customers {table.Name} {string.Join(';', choices)}";
-        return diagnostics.Cache.Get<IReadOnlyList<ProductLineCustomer>>(key, diagnostics, () =>
+        return (diagnostics.Cache.Get<IReadOnlyList<ProductLineCustomer>>(key, diagnostics, () =>
         {
             var reader = new ProductLineCustomerTable(table, file, diagnostics);
             return reader.HasColumns(options) ? [.. table.Rows.Take(ProductLineCustomersReader.MaxCustomers)
                 .Select((row, index) => reader.One(row, index, options))] : [];
-        });
+        }), table.Column("share") < 0);
     }
 
     private bool HasColumns(IReadOnlyList<ProductLineOption> options)

@@ -19,22 +19,25 @@ internal static class ProductLineCustomersReader
     /// <summary>Allowed pilot masses; others indicate a wrong unit.</summary>
     public static readonly AllowedRange Mass = AllowedRange.Between(20, 250, "20 kg", "250 kg");
 
-    /// <summary>The customers and where they are from, in words.</summary>
-    public static (IReadOnlyList<ProductLineCustomer> Customers, string Description) Read(
+    /// <summary>The customers, where they are from in words, and whether their weights are numbers of pieces.</summary>
+    public static (IReadOnlyList<ProductLineCustomer> Customers, string Description, bool InPieces) Read(
         Section line, IReadOnlyList<ProductLineOptionsReader.OptionChanges> options)
     {
         IReadOnlyList<ProductLineOption> choices = [.. options.Select(option => option.Option)];
         switch (line.Value("customers"))
         {
             case null:
-                return ([], "");
+                return ([], "", true);
             case Node.Scalar file:
-                return (ProductLineCustomerTable.Read(file, line.DiagnosticBag, choices), file.Text.Trim());
+                var (customers, inPieces) = ProductLineCustomerTable.Read(file, line.DiagnosticBag, choices);
+                return (customers, file.Text.Trim(), inPieces);
             case Node.Map map:
-                return ProductLineSampleReader.Read(Section.Open(map, line.KeyAt("customers"), "line.customers",
-                    Keys(StudyKeys.ProductLineSample, choices, "the share of each choice under it: "), line.DiagnosticBag)!, choices);
+                var (drawn, words) = ProductLineSampleReader.Read(Section.Open(map, line.KeyAt("customers"), "line.customers",
+                    Keys(LineKeys.ProductLineSample, choices, "the share of each choice under it: "), line.DiagnosticBag)!, choices);
+                return (drawn, words, true);
             default:
-                return (FromList(line, choices), "listed in the study");
+                return (FromList(line, choices), "listed in the study", !line.List("customers")
+                    .Any(node => node is Node.Map one && one.Entries.Any(entry => entry.Key.Text == "share")));
         }
     }
 
@@ -70,7 +73,7 @@ internal static class ProductLineCustomersReader
 
     private static IReadOnlyList<ProductLineCustomer> FromList(Section line, IReadOnlyList<ProductLineOption> options)
     {
-        var keys = Keys(StudyKeys.ProductLineCustomer, options, "the choice ");
+        var keys = Keys(LineKeys.ProductLineCustomer, options, "the choice ");
         var nodes = line.List("customers");
         if (nodes.Count == 0)
             line.DiagnosticBag.Add(line.At("customers"), "There are no customers.",

@@ -12,7 +12,7 @@ internal static class ProductLineOptionsReader
     public const int MaxConfigurations = 60;
 
     private static readonly string[] changeable = ["machine", "wing", "mission", "strength", "limits"];
-    private static readonly string[] taken = [.. StudyKeys.ProductLineCustomer.Keys.Select(key => key.Name), "sample", "seed"];
+    private static readonly string[] taken = [.. LineKeys.ProductLineCustomer.Keys.Select(key => key.Name), "sample", "seed"];
 
     /// <summary>An option with what each choice changes.</summary>
     internal sealed record OptionChanges(ProductLineOption Option, IReadOnlyList<Node.Entry> Changes);
@@ -65,7 +65,7 @@ internal static class ProductLineOptionsReader
     public static IReadOnlyList<ProductLineConfiguration>? Configurations(
         Section line, Node.Map root, Study study, IReadOnlyList<OptionChanges> options, string? pilot)
     {
-        var plain = root with { Entries = [.. root.Entries.Where(entry => entry.Key.Text != "line")] };
+        var plain = root with { Entries = [.. root.Entries.Where(entry => entry.Key.Text is not ("line" or "decision"))] };
         foreach (var option in options)
         {
             foreach (var change in option.Changes)

@@ -29,18 +29,21 @@ internal static class ProductLineReader
     /// <param name="needs">Says what they need.</param>
     public static ProductLineSetting? Read(Section study, Node.Map root, Study? read, ResponseReader responses, Prerequisites needs)
     {
-        if (study.Child("line", StudyKeys.Line) is not { } line)
+        if (study.Child("line", LineKeys.Line) is not { } line)
             return null;
         var options = ProductLineOptionsReader.Options(line);
-        var count = line.Integer("variants", 1, 1, ProductLineSetting.MaxGeometries);
+        var fixedOnes = ProductLineGeometriesReader.Sections(line);
+        var least = Math.Clamp(fixedOnes.Count, 1, ProductLineSetting.MaxGeometries);
+        var count = line.Integer("variants", least, least, ProductLineSetting.MaxGeometries);
         var goal = CostResponse(line, responses, needs);
         var pitch = line.OptionalNumber("hole_pitch", Dimension.Length, AllowedRange.PositiveUpTo(0.2, "200 mm"));
         var fromGrid = line.Has("candidates") && line.Choice("candidates", ["front", "grid"]) == "grid";
         var objective = Objective(line);
         var common = line.Has("common") && line.Choice("common", [.. commons.Keys]) is { } word ? commons[word] : ProductLineCommon.Nothing;
-        var (customers, words) = ProductLineCustomersReader.Read(line, options);
+        var (customers, words, inPieces) = ProductLineCustomersReader.Read(line, options);
         var pilot = line.Text("pilot")?.Trim();
         var bothRotations = line.Has("allow_both_rotations") && line.Boolean("allow_both_rotations");
+        var serve = Serve(line);
         AddAssumption(line);
         var upTo = line.Integer("up_to", Math.Min(count + 2, ProductLineSetting.MaxGeometries), count, ProductLineSetting.MaxGeometries);
         var time = line.OptionalNumber("time", Dimension.Time, AllowedRange.PositiveUpTo(7 * 86_400, "168 h")) ?? AssumedSeconds;
@@ -51,7 +54,7 @@ internal static class ProductLineReader
         if (configurations is null)
             return null;
         CheckRotations(line, read, configurations, fromGrid);
-        return new ProductLineSetting(
+        var setting = new ProductLineSetting(
             count, objective, goal!, [.. options.Select(option => option.Option)], configurations, customers)
         {
             UpTo = upTo,
@@ -61,7 +64,14 @@ internal static class ProductLineReader
             AllowBothRotations = bothRotations,
             Time = TimeSpan.FromSeconds(time),
             CustomersDescription = words,
+            InPieces = inPieces,
+            Serve = serve,
         };
+        var reader = new ProductLineGeometriesReader(read, setting.Rotations, setting.SeparateRotations);
+        var geometries = reader.Read(fixedOnes);
+        if (!line.DiagnosticBag.HasErrors)
+            reader.CheckCommon(line, geometries, common, fromGrid && upTo > geometries.Count);
+        return setting with { Fixed = geometries };
     }
 
     private static void AddAssumption(Section line)
@@ -118,6 +128,18 @@ internal static class ProductLineReader
                 line.DiagnosticBag.Add(at, "Unknown objective of the product line.", $"Write {Objectives}.");
                 return new ProductLineObjective.Mean();
         }
+    }
+
+    /// <summary>The share that must be served: "at least 95 % of pieces".</summary>
+    private static double Serve(Section line)
+    {
+        const string atLeast = "at least ";
+        if (line.Text("serve")?.Trim() is not { } text)
+            return 1;
+        var at = line.At("serve");
+        var share = text.StartsWith(atLeast, StringComparison.OrdinalIgnoreCase) ? text[atLeast.Length..].Split(" of ")[0] : text;
+        return Quantity.Read(new Node.Scalar(share.Trim(), false, at.Line, at.Column), "line.serve", Dimension.Share,
+            AllowedRange.PositiveUpTo(1, "100 %"), line.DiagnosticBag)?.Base ?? double.NaN;
     }
 
     private static double Missing(Section line, Node at, string word)

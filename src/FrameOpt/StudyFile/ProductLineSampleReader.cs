@@ -32,7 +32,7 @@ internal static class ProductLineSampleReader
 
     private static (double Mean, double Deviation, double From, double To) Mass(Section sample)
     {
-        if (sample.Child("pilot_mass", StudyKeys.ProductLineSampleMass) is not { } mass)
+        if (sample.Child("pilot_mass", LineKeys.ProductLineSampleMass) is not { } mass)
             return default;
         var mean = mass.Number("mean", Dimension.Mass, ProductLineCustomersReader.Mass);
         var deviation = mass.Number("sd", Dimension.Mass, AllowedRange.PositiveUpTo(100, "100 kg"));

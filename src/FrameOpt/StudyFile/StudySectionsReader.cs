@@ -71,7 +71,9 @@ internal static class StudySectionsReader
         if (search is SearchSetting.Evolutionary { Start: SearchStart.FromPlan } fromPlan)
             read = read with { Search = fromPlan with { Start = new SearchStart.FromPlan(runs) } };
         var line = ProductLineReader.Read(study, (Node.Map)root, read, responses, needs);
-        return diagnostics.HasErrors ? null : read with { Line = line };
+        read = read with { Line = line };
+        read = diagnostics.HasErrors ? read : read with { Decision = DecisionReader.Read(study, read) };
+        return diagnostics.HasErrors ? null : read;
     }
 
     private static string Title(Section study)

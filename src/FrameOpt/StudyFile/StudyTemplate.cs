@@ -9,7 +9,7 @@ public sealed record StudyTemplate(string Name, string Purpose)
     public static IReadOnlyList<StudyTemplate> All { get; } =
     [
         new("custom-match", "one frame for one engine, one propeller, one pilot and one wing"),
-        new("product-line", "one frame for several pilots: the average customer, and the others as variants"),
+        new("product-line", "frames for several pilots: the average customer, the others as variants, and a line of two for all"),
         new("rationale", "why the holes are where they are: an existing frame against what could be built"),
     ];
 

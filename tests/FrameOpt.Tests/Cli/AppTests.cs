@@ -1,5 +1,6 @@
 using System.Text;
 using FrameOpt.Cli;
+using FrameOpt.Cli.Screen;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Tests.Cli;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using FrameOpt.Cli;
+using FrameOpt.Cli.Screen;
 using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
 using FrameOpt.Tests.StudyFile;

@@ -15,7 +15,7 @@ public class ProductLineCommandTests
         using var folder = new TemporaryFolder();
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("line", study, "--out", folder["a"]));
-        Assert.Contains("Make 3 geometries, A, B, C: ", terminal.Output);
+        Assert.Contains("Make A (9 pieces), B (108 pieces) and C (62 pieces): ", terminal.Output);
         Assert.Contains("Gain from one more geometry", terminal.Output);
         Assert.Equal("", terminal.Error);
         Assert.Equal(

@@ -16,7 +16,8 @@ public class UnservedTests
         Assert.True(solution.Feasible);
         Assert.Equal(1, solution.Value);
         Assert.Equal([2], solution.Unservable);
-        Assert.Contains("No candidate is allowed for heavy", Assert.Single(UnservedExplanation.UnservedMessages(problem, solution, names)));
+        Assert.Contains("No candidate is allowed for heavy", Assert.Single(UnservedExplanation.UnservedMessages(solution, names,
+            problem.Count, problem.Groups is not null)));
     }
 
     [Fact]
@@ -31,7 +32,7 @@ public class UnservedTests
         Assert.Equal(
             "No choice of one candidate serves every customer: the closest leaves unserved heavy. "
                 + "Allow more variants, or widen the limits of those customers.",
-            Assert.Single(UnservedExplanation.UnservedMessages(problem, solution, names)));
+            Assert.Single(UnservedExplanation.UnservedMessages(solution, names, problem.Count, problem.Groups is not null)));
     }
 
     [Fact]
@@ -40,7 +41,8 @@ public class UnservedTests
         var problem = new ProductLineProblem([[1, No], [No, 1]], [1, 1], 2, new ProductLineObjective.Mean(), groups: [7, 8]);
         var solution = ProductLineSolver.Solve(problem, new ProductLineSolverSettings());
         Assert.False(solution.Feasible);
-        Assert.Contains("of one group", Assert.Single(UnservedExplanation.UnservedMessages(problem, solution, names)));
+        Assert.Contains("of one group", Assert.Single(UnservedExplanation.UnservedMessages(solution, names, problem.Count, problem.Groups
+            is not null)));
     }
 
     [Fact]

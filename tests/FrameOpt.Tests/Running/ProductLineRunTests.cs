@@ -122,10 +122,10 @@ public class ProductLineRunTests
     {
         Assert.Contains("No candidate is allowed for dealer north, big", shipped.Value.UnservedMessages[0]);
         Assert.Contains(ProductLineText.Unserved(shipped.Value), words => words.StartsWith(
-            "dealer north, big: the limit largest effort in any settled phase at most 0.6 rules out 1395 of 1395 candidates",
+            "dealer north, big: the limit largest effort in any settled phase at most 0.6 rules out 1,395 of 1,395 candidates",
             StringComparison.Ordinal));
         Assert.All(shipped.Value.Assignments.Where(served => served.BestDesign is null), served =>
-            Assert.Equal((-1, 0.0), (served.Geometry, served.Regret)));
+            Assert.Equal((-1, double.NaN), (served.Geometry, served.Regret)));
         Assert.Equal(1, shipped.Value.Assignments.Count(served => served.BestDesign is null));
     }
 

@@ -105,9 +105,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
             AnyOf(List(Section("machine.masses[]", false), 1), PathOf(AnyOf(Section("machine.masses[]", true), OneOf("none")))),
         "machine.masses" => List(Section("machine.masses[]", false), 1),
         "template" => OneOf([.. FrameOpt.StudyFile.StudyTemplate.All.Select(template => template.Name)]),
-        "machine.datum" or "machine.hang_point" => AnyText(),
         "machine.arms" => OneOf("rigid", "moving"),
-        "machine.propeller.turns" => OneOf("clockwise", "counter-clockwise"),
+        "machine.propeller.turns" or "line.geometries[].turns" => OneOf("clockwise", "counter-clockwise"),
         "machine.propeller.coefficients" => Table(Dimension.Number, Dimension.Number, Dimension.Number),
         "machine.engine.torque" => Table(Dimension.Revolutions, Dimension.Torque),
         "wing.yaw_leverage" => AnyOf(Reference("number"), Section(path, isChange)),
@@ -119,13 +118,10 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
         "limits" => List(Section("limits[]", false), 0),
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
-        "search.start" => AnyText(),
         "search.stop.target" => new JsonObject
         {
             ["type"] = "object",
-            ["propertyNames"] = Reference("any_response"),
-            ["additionalProperties"] = Reference("amount"),
-            ["minProperties"] = 1
+            ["propertyNames"] = Reference("any_response"), ["additionalProperties"] = Reference("amount"), ["minProperties"] = 1
         },
         "ranking.method" => OneOf("distance to ideal", "topsis"),
         "ranking.weights" => new JsonObject
@@ -146,14 +142,20 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "plan.generators" => List(Pattern("^[A-Z] *= *-?[A-Z]+$"), 1),
         "plan.responses" => List(Reference("response"), 1),
         "line.objective" => AnyOf(OneOf("mean", "worst"), Pattern($"^(percentile|blend) +{Number} *%?$")),
+        "line.serve" => Pattern($"^(at least +)?{Number} *%?( of .+)?$"),
         "line.response" => Reference("response"),
         "machine.masses[].body" or "mission.<phase>.settled" or "search.polish" or "line.maximise" or "line.allow_both_rotations" =>
             new JsonObject { ["type"] = "boolean" },
         "line.candidates" => OneOf("front", "grid"),
         "line.common" => OneOf("nothing", "spacing", "frame"),
-        "line.pilot" or "line.customers[].name" or "plan.made" => AnyText(),
+        "line.pilot" or "line.customers[].name" or "decision.date" or "decision.by" or "decision.reason" or "limits[].reason"
+            or "limits[].source" or "machine.datum" or "machine.hang_point" or "search.start" or "plan.made" => AnyText(),
+        "line.geometries" => List(Section("line.geometries[]", false), 1, 26),
+        "line.geometries[].name" => Pattern("^.{1,6}$"),
         "line.options" => PathOf(PathOf(ProductLineChoice())),
         "line.customers" => AnyOf(AnyText(), List(WithOptions("line.customers[]"), 1), WithOptions("line.customers")),
+        "decision.chosen" => AnyOf(AnyText(), List(AnyText(), 1, 26), Section(path, isChange)),
+        "decision.rejected" => List(AnyText(), 0),
         "variants" => PathOf(Section("", isChange: true)),
         "origins" => new JsonObject { ["type"] = "object" },
         "noise" => AnyOf(OneOf("none"), Section(path, isChange)),
@@ -191,11 +193,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         .MaxBy(dimension => dimension.Name.Length)
             ?? throw new InvalidOperationException($"docs/study-file.md does not say what {path} is");
 
-    private JsonObject Factor(string name, bool isChange)
-    {
-        var dimension = Reference(Name(FactorReader.DimensionOf(FactorCatalogue.Find(name)!)));
-        return AnyOf(dimension, Section("factors.<factor>", isChange));
-    }
+    private JsonObject Factor(string name, bool isChange) => AnyOf(
+        Reference(Name(FactorReader.DimensionOf(FactorCatalogue.Find(name)!))), Section("factors.<factor>", isChange));
 
     private static string Plain(string cell) => cell.Replace("`", "").TrimEnd('.');
 }

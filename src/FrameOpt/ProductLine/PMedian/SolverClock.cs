@@ -47,4 +47,7 @@ public enum ProductLineStopReason
 
     /// <summary>Cancelled: the best solution and bound so far.</summary>
     Cancelled,
+
+    /// <summary>Nothing was to be chosen: every variant is fixed.</summary>
+    Fixed,
 }

@@ -22,7 +22,8 @@ internal static class HoleReader
         [.. RowKeys.Keys, Key.Optional("left", "{ values: [240 mm] }"), Key.Optional("right", "{ values: [200 mm] }")]);
 
     private const int MaxHoles = 200;
-    private static readonly AllowedRange place = AllowedRange.PositiveUpTo(1.5, "1500 mm");
+    /// <summary>Where a hole may be: from the plane of symmetry.</summary>
+    public static readonly AllowedRange Place = AllowedRange.PositiveUpTo(1.5, "1500 mm");
 
     /// <summary>The holes; null when the study has none or after an error.</summary>
     public static HolePattern? Read(Section? factors)
@@ -105,7 +106,7 @@ internal static class HoleReader
         foreach (var key in new[] { "first", "pitch", "count" }.Where(key => !row.Has(key)))
             row.DiagnosticBag.Add(row.Owner, $"{row.PathOf(key)} is missing.",
                 "Write first, pitch and count, or values with the distance of each hole from the plane of symmetry.");
-        var (first, pitch) = (row.Quantity("first", Dimension.Length, place), row.Quantity("pitch", Dimension.Length, place));
+        var (first, pitch) = (row.Quantity("first", Dimension.Length, Place), row.Quantity("pitch", Dimension.Length, Place));
         var count = row.Integer("count", 0, 1, MaxHoles);
         if (first is null || pitch is null || count == 0)
             return [];
@@ -116,11 +117,11 @@ internal static class HoleReader
         }
 
         var places = range.Levels(count);
-        if (!place.Contains(places[^1].Base))
-            row.DiagnosticBag.Add(row.At("count"), $"The last hole of {row.Path} must be {place.Description}.", "Check pitch and count.");
+        if (!Place.Contains(places[^1].Base))
+            row.DiagnosticBag.Add(row.At("count"), $"The last hole of {row.Path} must be {Place.Description}.", "Check pitch and count.");
         return places;
     }
 
     private static Quantity? Read(Section row, string key, Node node) =>
-        Quantity.Read(node, row.PathOf(key), Dimension.Length, place, row.DiagnosticBag);
+        Quantity.Read(node, row.PathOf(key), Dimension.Length, Place, row.DiagnosticBag);
 }

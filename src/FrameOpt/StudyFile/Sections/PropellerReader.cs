@@ -27,7 +27,8 @@ internal static class PropellerReader
         return curve is null ? null : new Propeller(diameter, rotation, hub, tilt ?? 0, inertia ?? 0, curve);
     }
 
-    private static Rotation ReadRotation(Section propeller)
+    /// <summary>How a propeller turns, under the key turns; clockwise after an error.</summary>
+    public static Rotation ReadRotation(Section propeller)
     {
         var turns = propeller.Text("turns");
         switch (turns)

@@ -11,8 +11,10 @@ using static Key;
 internal static class StudyKeys
 {
     private const string Bound = "an amount of that response, in its unit";
-    private const string OneResponse = "the name of a response; docs/study-file.md lists them";
-    private const string TrueOrFalse = "true or false";
+    /// <summary>What is wanted in a key of that kind.</summary>
+    public const string OneResponse = "the name of a response; docs/study-file.md lists them";
+    /// <summary>What is wanted in a key of that kind.</summary>
+    public const string TrueOrFalse = "true or false";
     private const string WithUnit = "a number and its unit";
 
     public static readonly SectionKeys File = new("",
@@ -35,6 +37,7 @@ internal static class StudyKeys
         Optional("origins", "{ wing: { polar: guess } }", "groups and keys again, each figure with measured, maker or guess"),
         Ready("plan", "{ kind: central composite, centre_runs: 3 }") with { IsRequired = false },
         Optional("line", "{ variants: 3, customers: customers.csv }"),
+        Optional("decision", "{ chosen: [A, B], date: the day, by: name }"),
         Optional("variants", "{ full tank: { machine: { masses: { fuel: { volume: 10 l } } } } }",
             "a name for each variant, and under it the keys that are different"));
 
@@ -128,7 +131,8 @@ internal static class StudyKeys
         Optional("resolution", "0.5 N·m", Bound));
 
     public static readonly SectionKeys Limit = new(
-        "limits[]", Required("response", "effort_worst", OneResponse), Optional("at_least", "3", Bound), Optional("at_most", "0.6", Bound));
+        "limits[]", Required("response", "effort_worst", OneResponse), Optional("at_least", "3", Bound), Optional("at_most", "0.6", Bound),
+        Optional("reason", "text", "a line of text"), Optional("source", "text", "a line of text"));
 
     public static readonly SectionKeys Search = new("search",
         Required("method", "exhaustive", "exhaustive, NSGA-II or NSGA-III"), Optional("population", "100"), Optional("seed", "1"),
@@ -161,26 +165,6 @@ internal static class StudyKeys
         Optional("model", "quadratic", "linear, interactions or quadratic"), Optional("seed", "1"),
         Optional("responses", "[residual_rms, pitch_swing]"));
 
-    public static readonly SectionKeys Line = new("line",
-        Required("variants", "3"), Optional("up_to", "5"),
-        Optional("objective", "blend 30 %", "mean, worst, or percentile or blend with a share"),
-        Optional("response", "residual_rms", OneResponse), Optional("maximise", "true", TrueOrFalse),
-        Optional("candidates", "grid", "front or grid"), Optional("common", "frame", "nothing, spacing or frame"),
-        Optional("hole_pitch", "5 mm"), Optional("time", "60 s"), Optional("pilot", "pilot", "the name of one of the masses"),
-        Optional("allow_both_rotations", "true", TrueOrFalse),
-        Optional("options", "{ engine: { light: { machine: ... }, big: { machine: ... } } }",
-            "a name for each option, under it its choices, and under each the keys it changes"),
-        Required("customers", "customers.csv", "the name of a CSV file, or a list of customers"));
-
-    public static readonly SectionKeys ProductLineCustomer = new("line.customers[]",
-        Optional("name", "school", "a name"), Required("pilot_mass", "70 kg"), Optional("share", "20 %"), Optional("count", "12"));
-
-    public static readonly SectionKeys ProductLineSample = new("line.customers",
-        Required("sample", "500"), Optional("seed", "1"), Required("pilot_mass", "{ mean: 85 kg, sd: 12 kg, from: 55 kg, to: 125 kg }"));
-
-    public static readonly SectionKeys ProductLineSampleMass = new("line.customers.pilot_mass",
-        Required("mean", "85 kg"), Required("sd", "12 kg"), Required("from", "55 kg"), Required("to", "125 kg"));
-
     /// <summary>All sections, in the order of a file.</summary>
     public static readonly IReadOnlyList<SectionKeys> All =
     [
@@ -188,7 +172,8 @@ internal static class StudyKeys
         Sideslip, Phase,
         Factors, Factor, HoleReader.Keys, HoleReader.RowKeys, Objective, Limit, Search, Stop, Stall, Ranking, Baseline, Strength,
         BalancedBand, NoiseReader.Keys, NoiseReader.SpreadKeys, Plan,
-        Line, ProductLineCustomer, ProductLineSample, ProductLineSampleMass,
+        LineKeys.Decision, LineKeys.DecidedDesign, LineKeys.Line, LineKeys.ProductLineGeometry, LineKeys.ProductLineCustomer,
+            LineKeys.ProductLineSample, LineKeys.ProductLineSampleMass,
     ];
 
     private static Key[] Position() =>

@@ -26,7 +26,7 @@ public class RotationOnOutputsTests
         {
             // The offset opposes the reaction: a counter-clockwise propeller pushes the right side down and wants the right offset.
             var isRight = geometry.Design.OffsetMetres > 0;
-            Assert.Equal([geometry.Letter.ToString(), isRight ? "↺ counter-clockwise" : "↻ clockwise"], row.Take(2));
+            Assert.Equal([geometry.Name, isRight ? "↺ counter-clockwise" : "↻ clockwise"], row.Take(2));
         }
 
         var page = new PageText(ProductLinePage.Of(apart.Value));

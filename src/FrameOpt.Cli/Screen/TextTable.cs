@@ -1,7 +1,7 @@
 using System.Text;
 using FrameOpt.Reports.Answer;
 
-namespace FrameOpt.Cli;
+namespace FrameOpt.Cli.Screen;
 
 /// <summary>A table as lines of text for any width of terminal. No figure is ever broken or cut: long words of text wrap; where the columns
 /// do not fit beside each other the table goes on below, with its first column repeated.</summary>

@@ -2,7 +2,7 @@ using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
-namespace FrameOpt.Cli;
+namespace FrameOpt.Cli.Screen;
 
 /// <summary>Everything written to a console passes through here: titles, names and cells of files come as text and never as commands to
 /// the terminal.</summary>

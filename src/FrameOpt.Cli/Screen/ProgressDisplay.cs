@@ -1,7 +1,7 @@
 using FrameOpt.Running;
 using Spectre.Console;
 
-namespace FrameOpt.Cli;
+namespace FrameOpt.Cli.Screen;
 
 /// <summary>Steps through work, showing progress on a terminal.</summary>
 internal static class ProgressDisplay

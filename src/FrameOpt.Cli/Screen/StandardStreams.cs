@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace FrameOpt.Cli;
+namespace FrameOpt.Cli.Screen;
 
 /// <summary>Tells whether the process was started with its output closed. Its number then belongs to some file that the runtime opened,
 /// and what is printed would go there.</summary>

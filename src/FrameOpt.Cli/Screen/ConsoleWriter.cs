@@ -4,7 +4,7 @@ using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
-namespace FrameOpt.Cli;
+namespace FrameOpt.Cli.Screen;
 
 /// <summary>Writes answers, tables and diagnostics to a terminal.</summary>
 internal static class ConsoleWriter

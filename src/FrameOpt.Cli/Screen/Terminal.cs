@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using Spectre.Console;
 
-namespace FrameOpt.Cli;
+namespace FrameOpt.Cli.Screen;
 
 /// <summary>Where the program writes: answers to one stream, progress and mistakes to the other.</summary>
 /// <param name="Out">Answers.</param>

@@ -1,0 +1,83 @@
+using FrameOpt.Model;
+using FrameOpt.Studies;
+using FrameOpt.StudyFile.Sections;
+using FrameOpt.StudyFile.Syntax;
+using FrameOpt.StudyFile.Values;
+
+namespace FrameOpt.StudyFile;
+
+/// <summary>Reads the geometries of a line that are made already.</summary>
+/// <param name="study">The study itself.</param>
+/// <param name="rotations">How the propellers of the line turn.</param>
+/// <param name="separate">True when a geometry serves engines that turn one way only.</param>
+internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rotation> rotations, bool separate)
+{
+    /// <summary>The sections of the list, with their names checked.</summary>
+    public static IReadOnlyList<Section> Sections(Section line)
+    {
+        var nodes = line.List("geometries");
+        if (line.Value("geometries") is Node.List && nodes.Count is 0 or > ProductLineSetting.MaxGeometries)
+            line.DiagnosticBag.Add(line.KeyAt("geometries"),
+                $"{nodes.Count} geometries are listed; there can be 1 to {ProductLineSetting.MaxGeometries}.",
+                "List those that are made already, or remove `geometries`.");
+        var sections = nodes.Select((node, g) => Section.Open(
+            node, node, $"line.geometries[{g + 1}]", LineKeys.ProductLineGeometry, line.DiagnosticBag)).OfType<Section>().ToList();
+        foreach (var (g, section) in sections.Index())
+        {
+            if (section.Text("name") is not { } name)
+                continue;
+            if (NameRules.Problem("geometry", name) is var (what, fix))
+                section.DiagnosticBag.Add(section.At("name"), what, fix);
+            else if (name.Length > FixedGeometry.MaxName)
+                section.DiagnosticBag.Add(section.At("name"), $"The name of a geometry has {name.Length} characters; "
+                    + $"{FixedGeometry.MaxName} is the most: it stands in every cell of the fitting chart.", "Shorten it.");
+            else if (sections.Take(g).Any(other => other.Text("name") is { } earlier && NameRules.AreAlike(earlier, name)))
+                section.DiagnosticBag.Add(section.At("name"), "Two geometries have this name.", "Give each its own.");
+        }
+
+        return sections;
+    }
+
+    /// <summary>The geometries; valid only if there are no errors.</summary>
+    public IReadOnlyList<FixedGeometry> Read(IReadOnlyList<Section> sections) =>
+        [.. sections.Select(section => new FixedGeometry(section.Text("name")!.Trim(),
+            GeometryReader.Read(section, study, $"the geometry {section.Text("name")}"), Turns(section)))];
+
+    /// <summary>Reports fixed geometries that do not have in common what the whole line must.</summary>
+    public void CheckCommon(Section line, IReadOnlyList<FixedGeometry> geometries, ProductLineCommon common, bool choosesFromGrid)
+    {
+        var shared = study.Factors.Where(factor => common switch
+        {
+            ProductLineCommon.Spacing => factor.Input == GeometryInput.HangPointSpacing,
+            ProductLineCommon.Frame => factor.Input != GeometryInput.LateralOffset,
+            _ => false,
+        }).ToList();
+        foreach (var factor in geometries.Count == 0 ? [] : shared)
+        {
+            var first = geometries[0].Design[factor.Input];
+            if (geometries.FirstOrDefault(one => one.Design[factor.Input] != first) is { } other)
+                line.DiagnosticBag.Add(line.At("common"), $"The geometries {geometries[0].Name} and {other.Name} differ in {factor.Name}, "
+                    + "which the whole line is to have in common.", "Remove `common`, or one of the two.");
+            else if (choosesFromGrid && !factor.LevelsSi.Contains(first))
+                line.DiagnosticBag.Add(line.At("common"), $"No design of the grid has the {factor.Name} of the geometry "
+                    + $"{geometries[0].Name}, {factor.Unit.Text(first)}, which the whole line is to have in common.",
+                    $"Let {factor.Name} have that level, or remove `common`.");
+        }
+    }
+
+    private Rotation? Turns(Section section)
+    {
+        if (section.Has("turns"))
+        {
+            var turns = PropellerReader.ReadRotation(section);
+            if (!rotations.Contains(turns))
+                section.DiagnosticBag.Add(section.At("turns"), "No engine of the line turns that way.", "Remove `turns`, or correct it.");
+            return rotations.Count > 1 ? turns : null;
+        }
+
+        if (separate)
+            section.DiagnosticBag.Add(section.Owner, $"{section.PathOf("turns")} is missing: the engines of the line turn both ways, and a "
+                + "geometry serves one of them.", "Write `turns: clockwise` or `turns: counter-clockwise`, as seen from behind.");
+        return null;
+    }
+}
