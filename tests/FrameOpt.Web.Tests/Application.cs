@@ -1,4 +1,5 @@
 using FrameOpt.Cli;
+using FrameOpt.Cli.Screen;
 using FrameOpt.Tests;
 using FrameOpt.Tests.Reports;
 using Microsoft.Playwright;

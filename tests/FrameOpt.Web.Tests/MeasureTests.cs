@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using FrameOpt.Cli;
+using FrameOpt.Cli.Screen;
 using FrameOpt.Tests;
 using Microsoft.Playwright;
 
