@@ -125,8 +125,8 @@ internal static class FittingChartDrawing
             {
                 yield return Svg.Text("fit-small", x + 6, top + each / 2 + 4, "start", FittingChartText.Masses(span));
                 var name = span.Geometry < 0 ? "none" : ProductLineText.GeometryName(result, span.Geometry);
-                yield return Svg.Text(name.Length == 1 ? "fit-medium" : "fit-small", x + NameLeft + (span.Geometry < 0 ? 8 : 0), top + each / 2 + 5,
-                    "start", name);
+                yield return Svg.Text(name.Length == 1 ? "fit-medium" : "fit-small",
+                    x + NameLeft + (span.Geometry < 0 ? 8 : 0), top + each / 2 + 5, "start", name);
                 yield return Svg.Text("fit-fine", x + NameLeft + Math.Max(16, 4 + NameLetter * name.Length), top + each / 2 + 4, "start",
                     FittingChartText.HoleOffset(result, span));
                 if (span.Geometry >= 0)
