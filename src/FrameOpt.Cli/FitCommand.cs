@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text;
 using FrameOpt.Fit;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Forms;
 using FrameOpt.Running;
 using FrameOpt.StudyFile;

@@ -1,5 +1,6 @@
 using FrameOpt.Model;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Forms;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Web.State;

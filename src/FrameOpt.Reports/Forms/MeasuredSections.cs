@@ -1,10 +1,11 @@
 using FrameOpt.Fit;
+using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.Studies.Noise;
 using static System.FormattableString;
 
-namespace FrameOpt.Reports.Answer;
+namespace FrameOpt.Reports.Forms;
 
 /// <summary>What a filled form says: predicted beside measured, what was learnt, what cannot be told apart, what to measure next.</summary>
 public static class MeasuredSections

@@ -1,11 +1,12 @@
 using FrameOpt.Fit;
 using FrameOpt.Forms;
+using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Text;
 using FrameOpt.Running;
 using FrameOpt.StudyFile.Syntax;
 using static System.FormattableString;
 
-namespace FrameOpt.Reports.Answer;
+namespace FrameOpt.Reports.Forms;
 
 /// <summary>What measurements say of a study, the same for the command line and the browser.</summary>
 /// <param name="Headline">The hole that fits.</param>
