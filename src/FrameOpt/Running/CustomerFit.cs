@@ -1,4 +1,5 @@
 using FrameOpt.Fit;
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
 using FrameOpt.Uncertainty;
@@ -41,11 +42,15 @@ public sealed record CustomerFit(ProductLineCustomer Customer, Study Study, IRea
             geometry == hung.Geometry ? geometry.On(Study) + there.BuiltOff : geometry.On(Study))));
     }
 
+    private static bool IsFor(ProductLineSetting setting, ProductLineGeometry geometry, Rotation rotation) =>
+        setting.Fixed.FirstOrDefault(one => geometry.IsFixed && one.Name == geometry.Name)?.Turns is { } turns ? turns == rotation
+            : setting.AllowBothRotations || geometry.Rotations.Contains(rotation);
+
     private static IReadOnlyList<FittedFrame> Ranked(
         ProductLineResult line, Study study, Func<ProductLineGeometry, DesignEvaluation> evaluate) =>
     [
         .. line.Geometries.Select(geometry => new FittedFrame(geometry, evaluate(geometry), study.Limits, line.Setting.CostResponse,
-                !line.Setting.SeparateRotations || geometry.Rotations.Contains(study.Machine.Propeller.Rotation)))
+                IsFor(line.Setting, geometry, study.Machine.Propeller.Rotation)))
             .OrderBy(frame => frame.IsAllowed ? 0 : 1).ThenBy(frame => frame.Cost).ThenBy(frame => frame.Geometry.Candidate),
     ];
 }

@@ -70,9 +70,11 @@ internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rot
         if (section.Has("turns"))
         {
             var turns = PropellerReader.ReadRotation(section);
+            // A variant may put one engine in the place of all: the geometry stays in the line, and nobody gets it.
             if (!rotations.Contains(turns))
-                section.DiagnosticBag.Add(section.At("turns"), "No engine of the line turns that way.", "Remove `turns`, or correct it.");
-            return rotations.Count > 1 ? turns : null;
+                section.DiagnosticBag.AddWarning(section.At("turns"),
+                    $"no engine of the line turns that way, so that nobody gets the geometry {section.Text("name")}.");
+            return turns;
         }
 
         if (separate)

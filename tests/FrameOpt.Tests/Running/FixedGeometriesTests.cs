@@ -55,6 +55,20 @@ public class FixedGeometriesTests
         Assert.Single(result.Curve);
     }
 
+    // The engines of the worked balance all turn counter-clockwise.
+    [Fact]
+    public void A_geometry_for_engines_that_turn_the_other_way_stays_in_the_line_and_nobody_gets_it()
+    {
+        var study = ProductLineStudy.Read("objective: mean; up_to: 2; geometries: [{ name: B, turns: clockwise, "
+            + "hang_point_spacing: 433 mm, lateral_offset: 21 mm, suspension_height: 250 mm }]");
+        Assert.Contains(study.Warnings, warning => warning.Contains("nobody gets the geometry B."));
+        var result = ProductLineStudy.Solve(study);
+        Assert.DoesNotContain(result.Assignments, served => served.Geometry == 0);
+        Assert.Equal([Rotation.Clockwise], result.Geometries[0].Rotations);
+        Assert.All(study.Line!.Customers, customer => Assert.False(CustomerFit.Of(result, customer).Frames
+            .Single(frame => frame.Geometry.IsFixed).IsForRotation));
+    }
+
     [Theory]
     [InlineData("geometries: [{ name: A, lateral_offset: 20 mm }]",
         "line.geometries[1].hang_point_spacing is missing: the study has a range")]
@@ -65,7 +79,6 @@ public class FixedGeometriesTests
     [InlineData("geometries: [{ name: Standard, lateral_offset: 20 mm }]", "has 8 characters; 6 is the most")]
     [InlineData("geometries: []", "0 geometries are listed; there can be 1 to 26.")]
     [InlineData("geometries: [{ name: A }, { name: a }]", "Two geometries have this name.")]
-    [InlineData("geometries: [{ name: A, turns: clockwise }]", "No engine of the line turns that way.")]
     [InlineData("geometries: [{ name: A }, { name: B }, { name: C }]", "line.variants must be between 3 and 26")]
     [InlineData("common: spacing; geometries: [{ name: A, hang_point_spacing: 433 mm, lateral_offset: 2 mm, suspension_height: 200 mm }]",
         "No design of the grid has the hang_point_spacing of the geometry A, 433 mm")]
