@@ -2,7 +2,6 @@ using System.Text;
 using FrameOpt.Fit;
 using FrameOpt.Forms;
 using FrameOpt.Model;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Forms;
 using FrameOpt.Running;
 using FrameOpt.Studies;
