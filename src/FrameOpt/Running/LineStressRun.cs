@@ -69,7 +69,7 @@ internal sealed class LineStressRun(
     /// <summary>Less is better.</summary>
     private double Cost(DesignEvaluation design) => setting.CostResponse.Oriented(setting.CostResponse.ValueOf(design));
 
-    private LineStress Sum((NoiseSource? Source, double Deviation) world, 
+    private LineStress Sum((NoiseSource? Source, double Deviation) world,
         IReadOnlyList<(double Share, ServedCustomer AsInStudy, ServedCustomer Served)> customers)
     {
         var (all, within) = (customers.Sum(one => one.Share), customers.Where(one => !double.IsNaN(one.Served.Cost)).ToList());

@@ -56,7 +56,7 @@ internal sealed class ProductLineResultBuilder
         }
 
         var served = new SegmentAssignment[rows.Count];
-        Parallel.For(0, rows.Count, new ParallelOptions { MaxDegreeOfParallelism = threads }, 
+        Parallel.For(0, rows.Count, new ParallelOptions { MaxDegreeOfParallelism = threads },
             r => served[r] = Assignments(r, own[r], next[r]));
         return served;
     }

@@ -103,6 +103,15 @@ internal static class SchemaPieces
 
     public static JsonObject Reference(string definition) => new() { ["$ref"] = $"#/$defs/{definition}" };
 
+    /// <summary>A group whose keys are names of one kind and whose values are of another.</summary>
+    public static JsonObject MapOf(JsonNode names, JsonNode values, int least = 0)
+    {
+        var map = new JsonObject { ["type"] = "object", ["propertyNames"] = names, ["additionalProperties"] = values };
+        if (least > 0)
+            map["minProperties"] = least;
+        return map;
+    }
+
     public static JsonObject AnyOf(params JsonNode[] schemas) => new() { ["anyOf"] = new JsonArray(schemas) };
 
     public static JsonObject AnyText() => new() { ["type"] = "string", ["minLength"] = 1 };

@@ -118,17 +118,9 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "objectives[].resolution" or "limits[].at_least" or "limits[].at_most" => Reference("amount"),
         "limits" => List(Section("limits[]", false), 0),
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
-        "search.stop.target" => new JsonObject
-        {
-            ["type"] = "object",
-            ["propertyNames"] = Reference("any_response"), ["additionalProperties"] = Reference("amount"), ["minProperties"] = 1
-        },
+        "search.stop.target" => MapOf(Reference("any_response"), Reference("amount"), least: 1),
         "ranking.method" => OneOf("distance to ideal", "topsis"),
-        "ranking.weights" => new JsonObject
-        {
-            ["type"] = "object", ["propertyNames"] = Reference("any_response"),
-            ["additionalProperties"] = new JsonObject { ["type"] = "number", ["minimum"] = 0 }
-        },
+        "ranking.weights" => MapOf(Reference("any_response"), new JsonObject { ["type"] = "number", ["minimum"] = 0 }),
         "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),
         "factors.<factor>.values" => List(LengthOrAngle(), 1),
         "factors.holes.left" or "factors.holes.right" => Section("factors.holes.<side>", isChange),
