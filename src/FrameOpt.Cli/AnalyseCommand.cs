@@ -97,7 +97,8 @@ internal static class AnalyseCommand
 
         var wanted = goals.Select(goal => (Text: goal, Goal: GoalText.Read(goal, table.Responses))).ToList();
         foreach (var (text, _) in wanted.Where(one => one.Goal is null))
-            terminal.Error.WriteLine($"--goal {VisibleText.Quoted(text)} is none of a response. {GoalText.HowTo}");
+            terminal.Error.WriteLine($"--goal {VisibleText.Quoted(text)} is not a goal for one of the responses, which are "
+                + $"{string.Join(", ", table.Responses.Select(response => response.Measured.Name))}. {GoalText.HowTo}");
         if (wanted.Any(one => one.Goal is null))
             return ExitCode.InvalidInput;
         var analyses = table.Responses.Select(response => RunAnalysis.Of(table, response, model, isSelected)).ToList();

@@ -54,7 +54,7 @@ internal static class CardCommand
         {
             if (new[] { result.GetValue(customer) is not null, result.GetValue(pilot) is not null, result.GetValue(all) }
                 .Count(given => given) != 1)
-                result.AddError("card needs one of --customer, with a name, --pilot, with a mass, and --all.");
+                result.AddError("card needs one of --customer, with a name, --pilot, with a mass, or --all.");
             if (result.GetValue(all) && result.GetValue(scales) is not null)
                 result.AddError("--scales are of one customer: give --customer or --pilot in place of --all.");
         });

@@ -38,7 +38,7 @@ public static class GroundChecksSection
     /// <summary>What scales and beam must carry. That a load dropped into the straps pulls up to twice its weight is elementary
     /// mechanics; the rest is common practice, no source.</summary>
     internal static string Rating(Model.Mission.HangCheck check) =>
-        $"Each scale must read at least {Load(check.TotalNewtons)}, the whole load, and be rated for it: one strap may slip. "
+        $"Capacity of each scale at least {Load(check.TotalNewtons)}, the whole load: one strap may slip. "
             + $"Beam, straps and what holds them: rated for lifting at least {Load(2 * check.TotalNewtons)}, twice the load, which a load "
             + "that drops into the straps can reach. Hang just clear of the ground.";
 

@@ -103,8 +103,9 @@ internal static class CustomerCard
             return $"No second choice: {second.Geometry.Name} {Why(second)}.";
         var hardest = second.Design.Phases.Where(phase => phase.Phase.IsSettled).MaxBy(phase => phase[PhaseQuantity.Effort])!;
         var there = own.Design.Phases.First(phase => phase.Phase == hardest.Phase);
-        return $"Second best: {second.Geometry.Name}, {Value(line, second)} in place of {Amount(line, own)}; in {hardest.Phase.Name} "
-            + $"{FeelText.Pull(hardest)} in place of {FeelText.Pull(there)}.";
+        var (would, does) = (FeelText.Pull(hardest), FeelText.Pull(there));
+        return $"Second best: {second.Geometry.Name}, {Value(line, second)} in place of {Amount(line, own)}"
+            + (would == does ? "." : $"; in {hardest.Phase.Name} {would} in place of {does}.");
     }
 
     private static string Nearest(ProductLineResult line, CustomerFit fit) =>

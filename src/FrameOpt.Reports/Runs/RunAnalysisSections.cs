@@ -11,6 +11,9 @@ public static class RunAnalysisSections
 {
     private const double LargeCook = 1;
 
+    /// <summary>Nothing better can be used.</summary>
+    private const double Full = 0.9999;
+
     /// <summary>What was read, then for each response its fit, variances, effects, runs and, where the file has it, the model's values
     /// beside it.</summary>
     /// <param name="table">All runs.</param>
@@ -59,7 +62,8 @@ public static class RunAnalysisSections
                     + $"measured; root mean square difference {Digits(rms, unit)}, largest {Digits(errors.Max(Math.Abs), unit)} in run "
                     + $"{analysis.Table.Runs[analysis.Used[analysis.ModelErrors().ToList().FindIndex(error =>
                         Math.Abs(error) == errors.Max(Math.Abs))]]}."
-                    + (noise is { } s ? $" The runs themselves scatter by {Digits(s, unit)} about their own fit." : ""),
+                    + (noise is { } s ? $" The runs themselves scatter by {Digits(s, unit)} about their own fit." : "")
+                    + " The model's values are those of the file: of the settings as planned.",
             ]);
     }
 
@@ -73,6 +77,8 @@ public static class RunAnalysisSections
         [
             "An effect is the mean at the high level less the mean at the low one. Effects that are errors only lie on a line through the "
                 + "origin when plotted against the half-normal quantile.",
+            .. runs.LostInBlocks.Count == 0 ? []
+                : new[] { $"Confounded with the blocks: {string.Join(", ", runs.LostInBlocks.Select(term => term.NamedWith(names)))}." },
             .. runs.Margins is { } margins
                 ? new[]
                 {
@@ -107,6 +113,7 @@ public static class RunAnalysisSections
                 ? $"{Place(table, optimum.Settings)}. Together the goals are met to {optimum.Overall:0.0000}, where 1 is as good as can be "
                     + "used (geometric mean of the desirabilities, Derringer and Suich 1980). It is looked for within the runs; confirm it "
                     + "by a run of its own, ground test first."
+                    + (optimum.Overall > Full ? " Other settings meet them as fully." : "")
                 : "NO SETTING within the runs is useful in every response: widen a goal, or look for a compromise by hand.",
         ],
         optimum.Overall > 0 ? new AnswerTable(["response", "by the fit", "one further run, from", "to", "desirability"],
@@ -134,8 +141,9 @@ public static class RunAnalysisSections
             .Select(pair => analysis.Table.Runs[analysis.Used[pair.Index]])];
         return new AnswerSection($"{analysis.Response.Measured.Name}: run by run",
         [
-            outliers.Count > 0 ? $"LOOK AGAIN AT RUN {string.Join(", ", outliers)}: unlike all others by the fit. Measure again before "
-                + "believing the rest." : "No run is unlike the others.",
+            fit.Anova.ResidualDegreesOfFreedom < 2 ? "No run can be judged: hardly more runs than terms."
+                : outliers.Count > 0 ? $"LOOK AGAIN AT RUN {string.Join(", ", outliers)}: unlike all others by the fit. Measure again "
+                    + "before believing the rest." : "No run is unlike the others.",
         ],
             new AnswerTable(["run", Title("measured", analysis.Response.Measured.Unit), "fitted", "residual", "studentised", "leverage",
                     "Cook's distance", ""],

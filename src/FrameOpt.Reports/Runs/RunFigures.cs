@@ -14,9 +14,12 @@ internal static class RunFigures
     /// <summary>A probability below this is worth a word.</summary>
     public const double Small = 0.05;
 
+    /// <summary>Of a place to set a factor to.</summary>
+    private const int PlaceDigits = 4;
+
     /// <summary>The factors of a design in words.</summary>
     public static string Place(RunTable table, IReadOnlyList<double> natural) => string.Join(", ", table.Factors.Select((factor, f) =>
-        $"{factor.Name} {Digits(natural[f], factor.Unit)}"));
+        $"{factor.Name} {NumberFormat.SignificantDigits(natural[f], PlaceDigits)} {factor.Unit}".TrimEnd()));
 
     public static List<string> Names(RunAnalysis analysis) =>
         [.. analysis.Table.Factors.Select(factor => factor.Name), .. analysis.BlockNames.Select(block => $"block {block}")];

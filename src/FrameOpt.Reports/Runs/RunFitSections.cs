@@ -70,9 +70,12 @@ internal static class RunFitSections
         var text = $"A Gaussian process (Matern 5/2), which takes no polynomial, predicts each run without it to "
             + $"{Digits(smooth.LeaveOneOutError, unit)} (root mean square)"
             + (polynomial is { } own ? $", the polynomial to {Digits(own, unit)}" : "");
-        return polynomial is { } other && smooth.LeaveOneOutError < MuchBetter * other
-            ? $"{text}: THE POLYNOMIAL MISSES SOMETHING. Measure between the runs, or look at smaller ranges."
-            : $"{text}: the polynomial is good enough.";
+        var spread = Math.Sqrt(analysis.Fit.Anova.TotalSumOfSquares / runs);
+        return smooth.LeaveOneOutError > MuchBetter * spread ? $"{text}: neither says much more than the mean does."
+            : polynomial is { } other && smooth.LeaveOneOutError < MuchBetter * other
+                ? $"{text}: THE POLYNOMIAL PREDICTS WORSE. First look for an outlier below, try --select, and --model with more terms; if "
+                    + "that does not help, the response bends otherwise than a polynomial: measure between the runs."
+                : $"{text}: the polynomial is good enough.";
     }
 
     private static string Shape(RunAnalysis analysis, ResponseSurface shape)
@@ -97,6 +100,8 @@ internal static class RunFitSections
             Digits(line.AdjustedSumOfSquares, ""), Invariant($"{line.ContributionPercent:0.0}"), Optional(line.F, Ratio),
             Optional(line.P, P),
         ])];
+        rows.Add(["all terms together", NumberFormat.Count(anova.ModelDegreesOfFreedom), Digits(anova.ModelSumOfSquares, ""), "",
+            Invariant($"{100 * anova.RSquared:0.0}"), Optional(anova.F, Ratio), Optional(anova.P, P)]);
         rows.Add(["residual", NumberFormat.Count(anova.ResidualDegreesOfFreedom), Digits(anova.ResidualSumOfSquares, ""), "",
             anova.TotalSumOfSquares > 0 ? Invariant($"{100 * anova.ResidualSumOfSquares / anova.TotalSumOfSquares:0.0}") : "", "", ""]);
         if (fit.LackOfFit is { DegreesOfFreedom: > 0 } lack)
@@ -108,7 +113,7 @@ internal static class RunFitSections
         }
 
         rows.Add(["total", NumberFormat.Count(anova.ModelDegreesOfFreedom + anova.ResidualDegreesOfFreedom),
-            Digits(anova.TotalSumOfSquares, ""), "", "", Optional(anova.F, Ratio), Optional(anova.P, P)]);
+            Digits(anova.TotalSumOfSquares, ""), "", "", "", ""]);
         return new AnswerSection($"{analysis.Response.Measured.Name}: analysis of variance",
         [
             "In sequence: after the terms above. Adjusted: after every other that does not contain the term; shares, F and p are of these, "

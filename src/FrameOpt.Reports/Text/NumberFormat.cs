@@ -38,7 +38,7 @@ public static class NumberFormat
         if (!double.IsFinite(value))
             return double.IsNaN(value) ? "not available" : "unbounded";
         var whole = value == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
-        return Math.Round(value, Math.Clamp(digits - whole, 0, digits + 3)).ToString("0.#########", CultureInfo.InvariantCulture);
+        return (Math.Round(value, Math.Clamp(digits - whole, 0, digits + 3)) + 0.0).ToString("0.#########", CultureInfo.InvariantCulture);
     }
 
     /// <summary>A response's value; a load also in kilograms-force, a share of the cases in per cent.</summary>

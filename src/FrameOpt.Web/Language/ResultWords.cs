@@ -13,6 +13,10 @@ public static partial class Words
         public const string Ask = "Find out how sure it is";
         public const string Computing = "how sure the answer is";
         public const string Alone = "What moves it most: each uncertain number alone";
+        public const string Factors = "Which factors matter";
+        public const string FactorsHow =
+            "What each factor of the frame does to the objectives over the designs of the study, and over those that meet the limits: that "
+                + "is what is left to choose. Nothing is sampled.";
     }
 
     public static class TakeAway

@@ -11,6 +11,9 @@ namespace FrameOpt.Web.State;
 /// <param name="Correction">The study corrected by measurements; null where nothing was corrected.</param>
 public sealed record RunOutcome(RunAnswer Answer, IReadOnlyList<string> Pictures, Correction? Correction = null)
 {
+    /// <summary>Which factors matter to each response in the model itself, drawn; none where there is nothing to choose.</summary>
+    public IReadOnlyList<string> Shares { get; init; } = [];
+
     /// <summary>What measurements say, or why they correct nothing.</summary>
     /// <param name="study">That was measured.</param>
     /// <param name="fit">The answer, or null.</param>

@@ -22,6 +22,7 @@ public static class AnswerJson
             json.WriteBooleanValue(answer.IsWarning);
             Texts(json, outcome.Pictures);
             Correction(json, outcome.Correction);
+            Texts(json, outcome.Shares);
             foreach (var section in answer.Sections)
             {
                 json.WriteStartArray();
@@ -45,7 +46,8 @@ public static class AnswerJson
         using var json = JsonDocument.Parse(text);
         var parts = json.RootElement.EnumerateArray().ToList();
         return new RunOutcome(new RunAnswer(parts[0].GetString()!, parts[1].GetString()!, parts[2].GetString()!, parts[3].GetBoolean(),
-            [.. parts.Skip(6).Select(Section)]), Texts(parts[4]), Correction([.. parts[5].EnumerateArray()]));
+            [.. parts.Skip(7).Select(Section)]), Texts(parts[4]), Correction([.. parts[5].EnumerateArray()]))
+        { Shares = Texts(parts[6]) };
     }
 
     /// <summary>The text, whether it changes anything, and the numbers of the hole; nothing where nothing was corrected.</summary>

@@ -40,7 +40,10 @@ public static partial class RunJob
         {
             Chosen: { } chosen, Uncertainty.Bars: { Count: > 0 } bars,
         }
-            ? [.. HowSurePictures.Of(study, chosen, bars).Select(picture => picture.ToString())] : []));
+            ? [.. HowSurePictures.Of(study, chosen, bars).Select(picture => picture.ToString())] : [])
+        {
+            Shares = [.. ModelSharesPictures.Of(report.Result).Select(picture => picture.ToString())],
+        });
     }
 
     /// <summary>Works out the product line of a study: what `frameopt line` does.</summary>

@@ -82,10 +82,12 @@ public sealed record RunAnalysis(RunTable Table, MeasuredResponse Response, IRea
 
 /// <summary>The runs of an orthogonal two-level plan, by contrasts.</summary>
 /// <param name="Effects">Main effects first.</param>
+/// <param name="LostInBlocks">Those that are the difference of the blocks.</param>
 /// <param name="Order">Of the highest interaction that was looked at.</param>
 /// <param name="Margins">What errors alone would reach; null where runs are repeated, or effects are fewer than three.</param>
 /// <param name="Curvature">From runs at the centre; null without.</param>
-public sealed record TwoLevelRuns(IReadOnlyList<Effect> Effects, int Order, LenthMargins? Margins, CurvatureTest? Curvature)
+public sealed record TwoLevelRuns(IReadOnlyList<Effect> Effects, IReadOnlyList<ModelTerm> LostInBlocks, int Order,
+    LenthMargins? Margins, CurvatureTest? Curvature)
 {
     private const int HighestOrder = 6;
     private const int FewestForMargins = 3;
@@ -106,11 +108,16 @@ public sealed record TwoLevelRuns(IReadOnlyList<Effect> Effects, int Order, Lent
         double[] values = [.. corners.Select(i => y[i] - means[blocks[i]])];
         for (var order = Math.Min(at[0].Length, HighestOrder); order > 0; order--)
         {
-            if (EffectsOrNull(at, values, order) is not { } effects)
+            if (EffectsOrNull(at, values, order) is not { } all)
                 continue;
+            // What is the same throughout each block is the difference of the blocks, which was taken out.
+            bool IsLost(Effect effect) => means.Count > 1 && corners.Index().GroupBy(run => blocks[run.Item])
+                .All(block => block.Select(run => effect.Term.Value(at[run.Index])).Distinct().Count() == 1);
+            List<Effect> effects = [.. all.Where(effect => !IsLost(effect))];
             var isRepeated = at.Select(run => string.Join('|', run)).Distinct().Count() < at.Length;
             var margins = isRepeated || effects.Count < FewestForMargins ? null : LenthMargins.Of([.. effects.Select(one => one.Value)]);
-            return new TwoLevelRuns(effects, order, margins, CurvatureTest.Of([.. corners.Select(i => y[i])],
+            return new TwoLevelRuns(effects, [.. all.Where(IsLost).Select(effect => effect.Term)], order, margins,
+                CurvatureTest.Of([.. corners.Select(i => y[i])],
                 [.. Enumerable.Range(0, x.Count).Where(i => IsCentre(x[i])).Select(i => y[i])], means.Count == 1));
         }
 

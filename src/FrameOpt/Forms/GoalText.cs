@@ -11,7 +11,7 @@ public sealed record GoalText(int Response, Desirability Desirability)
 {
     /// <summary>How goals are written.</summary>
     public const string HowTo = "Write it as in 'yield more 60..80' (useless at 60, as good as can be used at 80), 'drag less 20..30' "
-        + "(as good as can be used at 20, useless at 30) or 'stretch near 400..500..600'.";
+        + "(as good as can be used at 20, useless at 30) or 'stretch near 400..500..600'; rising numbers without units.";
 
     /// <summary>A goal, or null when it is none of these responses or not written so.</summary>
     public static GoalText? Read(string text, IReadOnlyList<MeasuredResponse> responses)

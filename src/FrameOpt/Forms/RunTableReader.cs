@@ -23,6 +23,7 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
 
     private const string Run = "run", Block = "block", Kind = "kind", Order = "order", Axial = "axial";
     private const int MostFactors = 20;
+    private const int MostShown = 12;
     private const double MostCoded = 4;
 
     private readonly List<Diagnostic> errors = [];
@@ -35,7 +36,9 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
     {
         var reader = new RunTableReader(form, request);
         var table = reader.Read();
-        errors = reader.errors;
+        errors = reader.errors.Count <= MostShown ? reader.errors
+            : [.. reader.errors.Take(MostShown), new Diagnostic(form.File, 0, 0, "", $"{reader.errors.Count - MostShown} more like these.",
+                "A table with decimal commas throughout: save it with decimal points.")];
         return errors.Count == 0 ? table : null;
     }
 
@@ -62,7 +65,7 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         if (errors.Count > 0 || responses.Count == 0)
             return null;
         var candidates = request.Factors.Count > 0 ? [.. request.Factors.Select(Find).OfType<Heading>()]
-            : headings.Where(one => !one.IsOfPlan && !responses.Contains(one) && IsOfNumbers(one)).ToList();
+            : headings.Where(one => !one.IsOfPlan && !responses.Contains(one) && Model(one) is null && IsOfNumbers(one)).ToList();
         var factors = candidates.Select(one => Numbers(one, isNeeded: true)).Where(IsSet).ToList();
         if (errors.Count > 0)
             return null;
@@ -73,9 +76,13 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         var measured = responses.Select(one => new MeasuredResponse(Numbers(one, isNeeded: false), Predicted(one))).ToList();
         foreach (var response in measured.Where(one => errors.Count == 0 && one.Measured.Values.Count(double.IsFinite) < 3))
             Refuse<RunTable>($"Fewer than three runs have a reading of {response.Measured.Name}.", "Fill in what was measured.");
+        foreach (var response in measured.Where(one =>
+            errors.Count == 0 && !one.Measured.Values.Where(double.IsFinite).Distinct().Skip(1).Any()))
+            Refuse<RunTable>($"Every reading of {response.Measured.Name} is the same: there is nothing to analyse.",
+                "Check the column, or name another one with --response.");
         var used = factors.Select(factor => factor.Header).Concat(responses.Select(one => one.Text)).ToHashSet();
         return new RunTable(Texts(Run, row => Invariant($"{row + 1}")), Texts(Block, _ => "1"), factors, Coding(factors), measured,
-            [.. headings.Where(one => !one.IsOfPlan && !used.Contains(one.Text)).Select(one => one.Text)]);
+            [.. headings.Where(one => !one.IsOfPlan && !used.Contains(one.Text)).Select(one => one.Text + WhyNot(one))]);
     }
 
     private IEnumerable<Heading> Responses()
@@ -100,7 +107,17 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
     private Heading? Model(Heading response) => headings.FirstOrDefault(one =>
         one.Name.Equals(ModelPrefix + response.Name, StringComparison.OrdinalIgnoreCase));
 
-    private RunColumn? Predicted(Heading response) => Model(response) is { } model ? Numbers(model, isNeeded: false) : null;
+    private RunColumn? Predicted(Heading response)
+    {
+        if (Model(response) is not { } model)
+            return null;
+        if (model.Unit != response.Unit)
+            Refuse<RunColumn>($"{response.Text} and {model.Text} have different units.", "Give both the same unit, and the numbers in it.");
+        return Numbers(model, isNeeded: false);
+    }
+
+    private string WhyNot(Heading heading) => rows.TrueForAll(row => sheet.Cell(row, heading.Column).Length == 0) ? " (empty)"
+        : !IsOfNumbers(heading) ? " (words; write two levels as -1 and 1)" : Model(heading) is null ? " (alike in every run)" : "";
 
     private bool IsOfNumbers(Heading heading) => rows.Exists(row => NumberText.Parse(sheet.Cell(row, heading.Column)).Message is null);
 
@@ -113,7 +130,8 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         if (text.Length == 0 && isNeeded)
             Refuse(row, heading, $"{heading.Name} of this run is empty.", "Fill in how it was set, or remove the row.");
         else if (text.Length > 0 && parsed.Message is { } wrong)
-            Refuse(row, heading, wrong, parsed.Fix);
+            Refuse(row, heading, wrong, parsed.Fix.Length > 0 ? parsed.Fix
+                : "Write a number, or clear the cell where nothing was measured.");
         else if (parsed.Unit.Length > 0)
             Refuse(row, heading, "A unit stands behind this number.", "Write numbers only, in the unit of the header.");
         return text.Length == 0 ? double.NaN : parsed.Value;
@@ -132,7 +150,8 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         var kinds = Texts(Kind, _ => "");
         var asked = request.Ranges.Select(text => RangeText.Read(text, factors)).ToList();
         foreach (var (text, _) in request.Ranges.Zip(asked).Where(pair => pair.Second is null))
-            Refuse<RunTable>($"--range {VisibleText.Quoted(text)} is not a factor with its two ends.", "Write it as in: 'time 80..90'.");
+            Refuse<RunTable>($"--range {VisibleText.Quoted(text)} is not a factor with its two ends.",
+                "Write it as in: 'time 80..90', the lower end first.");
         return FactorCoding.OfRanges([.. factors.Select(factor =>
         {
             if (asked.LastOrDefault(one => one?.Factor == factor) is { } own)

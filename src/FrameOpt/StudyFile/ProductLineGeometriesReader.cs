@@ -12,6 +12,17 @@ namespace FrameOpt.StudyFile;
 /// <param name="separate">True when a geometry serves engines that turn one way only.</param>
 internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rotation> rotations, bool separate)
 {
+    /// <summary>How many geometries the whole line has; an error where more are given.</summary>
+    public static int Count(Section line, int given)
+    {
+        var least = Math.Clamp(given, 1, ProductLineSetting.MaxGeometries);
+        var count = line.Integer("variants", least, 1, ProductLineSetting.MaxGeometries);
+        if (count < least)
+            line.DiagnosticBag.Add(line.At("variants"), $"variants is {count}, and the {given} of geometries count.",
+                $"Write {given} or more, or leave variants out: then nothing is chosen.");
+        return Math.Max(count, least);
+    }
+
     /// <summary>The sections of the list, with their names checked.</summary>
     public static IReadOnlyList<Section> Sections(Section line)
     {

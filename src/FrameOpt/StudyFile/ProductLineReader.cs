@@ -33,8 +33,7 @@ internal static class ProductLineReader
             return null;
         var options = ProductLineOptionsReader.Options(line);
         var fixedOnes = ProductLineGeometriesReader.Sections(line);
-        var least = Math.Clamp(fixedOnes.Count, 1, ProductLineSetting.MaxGeometries);
-        var count = line.Integer("variants", least, least, ProductLineSetting.MaxGeometries);
+        var count = ProductLineGeometriesReader.Count(line, fixedOnes.Count);
         var goal = CostResponse(line, responses, needs);
         var pitch = line.OptionalNumber("hole_pitch", Dimension.Length, AllowedRange.PositiveUpTo(0.2, "200 mm"));
         var fromGrid = line.Has("candidates") && line.Choice("candidates", ["front", "grid"]) == "grid";

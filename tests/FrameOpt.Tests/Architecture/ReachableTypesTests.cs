@@ -15,6 +15,7 @@ public class ReachableTypesTests
         ["OneWayAnova"] = Words,
         ["PlanCorrelation"] = "the tests hold the properties of plans against it",
         ["OtherUnit"] = Browser,
+        ["ModelSharesPictures"] = "the application in the browser draws them",
     };
 
     [Fact]

@@ -79,7 +79,7 @@ public class FixedGeometriesTests
     [InlineData("geometries: [{ name: Standard, lateral_offset: 20 mm }]", "has 8 characters; 6 is the most")]
     [InlineData("geometries: []", "0 geometries are listed; there can be 1 to 26.")]
     [InlineData("geometries: [{ name: A }, { name: a }]", "Two geometries have this name.")]
-    [InlineData("geometries: [{ name: A }, { name: B }, { name: C }]", "line.variants must be between 3 and 26")]
+    [InlineData("geometries: [{ name: A }, { name: B }, { name: C }]", "variants is 2, and the 3 of geometries count")]
     [InlineData("common: spacing; geometries: [{ name: A, hang_point_spacing: 433 mm, lateral_offset: 2 mm, suspension_height: 200 mm }]",
         "No design of the grid has the hang_point_spacing of the geometry A, 433 mm")]
     public void What_cannot_be_is_refused(string keys, string message)

@@ -47,7 +47,7 @@ public class TestCardTests
     {
         var steps = TestCardSteps.Of(ReportFixture.Study(), design).ToList();
         Assert.Contains("by hand only with the ignition off and the lead pulled off the spark plug", steps[0].Action);
-        Assert.Contains("Each scale must read at least 113 kg (1,109 N)", steps[1].Rating);
+        Assert.Contains("Capacity of each scale at least 113 kg (1,109 N)", steps[1].Rating);
         Assert.Contains("rated for lifting at least 226 kg (2,217 N)", steps[1].Rating);
         Assert.Contains("changes it by 3.5 N, which is 0.29 mm of seat for each newton", steps[1].AbortCriterion);
         Assert.Contains("Nobody sits in it.", steps[2].Action);
