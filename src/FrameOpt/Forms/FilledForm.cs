@@ -32,7 +32,7 @@ public sealed record FilledSheet(string Name, int FirstLine, IReadOnlyList<IRead
 
     /// <summary>Where a cell stands, in words: "measurements.xlsx, Flight!D9".</summary>
     public string Place(FilledForm form, int row, int column) => form.IsText
-        ? FormattableString.Invariant($"{form.File} line {FirstLine + row}, {Name} {Letter(column)}").Replace(",  ", ", ")
+        ? FormattableString.Invariant($"{form.File} line {FirstLine + row}, {$"{Name} {Letter(column)}".TrimStart()}")
         : FormattableString.Invariant($"{form.File}, {Name}!{Letter(column)}{FirstLine + row}");
 
     /// <summary>The title of a header, without its unit.</summary>

@@ -183,7 +183,9 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         public bool IsOfPlan => Name.StartsWith(ModelPrefix, StringComparison.OrdinalIgnoreCase)
             || Array.Exists([Run, Block, Kind, Order], word => word.Equals(Name, StringComparison.OrdinalIgnoreCase));
 
-        public static Heading Of(string text, int column) => text.EndsWith(']') && text.LastIndexOf('[') is > 0 and var at
-            ? new Heading(text, text[..at].Trim(), text[(at + 1)..^1].Trim(), column) : new Heading(text, text, "", column);
+        /// <summary>A unit stands in brackets after a blank: effort[cruise] has none.</summary>
+        public static Heading Of(string text, int column) =>
+            text.EndsWith(']') && text.LastIndexOf(" [", StringComparison.Ordinal) is > 0 and var at
+                ? new Heading(text, text[..at].Trim(), text[(at + 2)..^1].Trim(), column) : new Heading(text, text, "", column);
     }
 }

@@ -1,11 +1,11 @@
 using System.Text;
 using FrameOpt.Fit;
 using FrameOpt.Forms;
-using FrameOpt.Model.Mission;
 using FrameOpt.Model;
+using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
-using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile;
+using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Running;
 

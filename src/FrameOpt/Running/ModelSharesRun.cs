@@ -24,7 +24,7 @@ public static class ModelSharesRun
         var grid = SubGrid.Of(study, MostWork >> study.Factors.Count(factor => factor.IsSwept)) with
         {
             Objectives = [.. responses.Select(response => new StudyObjective(response, false, false, 0))],
-            Limits = [.. study.Limits.Where(limit => !limit.Response.IsOverCases)],
+            Limits = study.LimitsOfOneCase,
         };
         var factors = grid.Factors.Where(factor => factor.IsSwept).ToList();
         var problem = new StudyProblem(grid, mission).Problem;

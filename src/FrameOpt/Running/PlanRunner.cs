@@ -22,7 +22,7 @@ public static class PlanRunner
             stop.ThrowIfCancellationRequested();
             return mission.Evaluate(design);
         }).ToList();
-        var limits = study.Limits.Where(limit => !limit.Response.IsOverCases).ToList();
+        var limits = study.LimitsOfOneCase;
         var responses = study.Plan!.Responses;
         var values = responses
             .Select(response => evaluations.Select(e => e.Failure is null ? e[response] : double.NaN).ToArray()).ToList();

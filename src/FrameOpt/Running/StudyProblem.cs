@@ -49,7 +49,7 @@ public sealed class StudyProblem
     {
         Sampling = new CaseSampling(
             new NoiseSample(study.Noise, study.Noise.Sources.Count == 0 ? 1 : study.Noise.Cases, study.Noise.Seed).Cases,
-            [.. study.Limits.Where(limit => !limit.Response.IsOverCases).Select(limit => new BoundedResponse(
+            [.. study.LimitsOfOneCase.Select(limit => new BoundedResponse(
                 limit.Response, limit.Magnitude, limit.AtLeast ?? double.NegativeInfinity, limit.AtMost ?? double.PositiveInfinity))]),
     };
 

@@ -21,7 +21,7 @@ public static class SurfaceComparison
         {
             Factors = [.. study.Factors.Select(factor => Finer(factor, plan, levels))],
             Objectives = [.. responses.Select(response => new StudyObjective(response, false, false, 0))],
-            Limits = [.. study.Limits.Where(limit => !limit.Response.IsOverCases)],
+            Limits = study.LimitsOfOneCase,
         };
         var sums = fits.Select(_ => (Everywhere: new Sum(), Within: new Sum())).ToArray();
         foreach (var batch in new ExhaustiveSearch().Run(new StudyProblem(fine, mission).Problem, threads))

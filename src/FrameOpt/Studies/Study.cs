@@ -117,6 +117,9 @@ public sealed record Study(
     public IReadOnlyList<Response> ResponsesOverCases => [.. Objectives.Select(objective => objective.Response)
         .Concat(Limits.Select(limit => limit.Response)).Where(response => response.IsOverCases).Distinct()];
 
+    /// <summary>The limits that one evaluation of a design can tell, those over cases aside.</summary>
+    public IReadOnlyList<StudyLimit> LimitsOfOneCase => [.. Limits.Where(limit => !limit.Response.IsOverCases)];
+
     /// <summary>How many designs some factors make; the two ends of a continuous one count.</summary>
     internal static double DesignCount(IEnumerable<StudyFactor> factors, HolePattern? holes) => factors
         .Where(factor => holes is null || !HolePattern.Decides(factor.Input))

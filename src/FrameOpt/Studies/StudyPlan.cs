@@ -70,7 +70,7 @@ public sealed record StudyPlan(
         IReadOnlyList<PlanScale> Scales(double furthest) =>
             [.. factors.Select(f => PlanScale.Within(f.LevelsSi[0], f.LevelsSi[^1], furthest))];
         var unit = Scales(1);
-        var limits = study.Limits.Where(limit => !limit.Response.IsOverCases).ToList();
+        var limits = study.LimitsOfOneCase;
 
         // The search for the best runs comes back to the same designs over and over.
         var known = new Dictionary<FrameGeometry, bool>();

@@ -13,7 +13,6 @@ public class ReachableTypesTests
     {
         ["FactorialAnova"] = Words,
         ["OneWayAnova"] = Words,
-        ["PlanCorrelation"] = "the tests hold the properties of plans against it",
         ["OtherUnit"] = Browser,
         ["ModelSharesPictures"] = "the application in the browser draws them",
     };

@@ -156,6 +156,14 @@ public class AnalyseCommandTests
     }
 
     [Fact]
+    public void A_response_of_a_phase_without_a_unit_keeps_its_name()
+    {
+        var output = Right("A,effort[climb],effort[cruise]\n-1,0.2,0.1\n0,0.3,0.3\n1,0.5,0.5\n0,0.3,0.4\n1,0.4,0.6\n",
+            "--response", "effort[climb]", "--response", "effort[cruise]");
+        Assert.Contains("read: effort[climb], effort[cruise].", output);
+    }
+
+    [Fact]
     public void A_plan_written_for_measuring_comes_back_beside_the_model()
     {
         using var folder = new TemporaryFolder();
