@@ -1,11 +1,7 @@
 using System.CommandLine;
-using FrameOpt.Analysis;
 using FrameOpt.Forms;
-using FrameOpt.Plans;
-using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Forms;
 using FrameOpt.Reports.Runs;
-using FrameOpt.Reports.Text;
 using FrameOpt.StudyFile.Syntax;
 using Spectre.Console;
 
@@ -14,12 +10,6 @@ namespace FrameOpt.Cli;
 /// <summary>analyse: which factors matter in measured runs.</summary>
 internal static class AnalyseCommand
 {
-    private static readonly (string Word, SurfaceModel Model)[] models =
-    [
-        ("linear", SurfaceModel.Linear), ("interactions", SurfaceModel.Interactions), ("squares", SurfaceModel.LinearAndSquares),
-        ("quadratic", SurfaceModel.Quadratic),
-    ];
-
     public static Command Build(Terminal terminal)
     {
         var file = new Argument<string>("file") { Description = "Measured runs: a table with a row of headers (.csv or .xlsx)." };
@@ -29,16 +19,18 @@ internal static class AnalyseCommand
         var range = Several("--range", "'factor low..high'", "What coded -1 and +1 stand for, for example 'time 80..90'.");
         var goal = Several("--goal", "'response way numbers'", "What is wanted of a response, to look for the setting that meets all goals "
             + "best, for example 'yield more 60..80', 'drag less 20..30' or 'stretch near 400..500..600'.");
+        var models = RunAnalysisRequest.Models;
+        var words = string.Join(", ", models.Select(one => one.Word));
         var model = new Option<string?>("--model")
         {
-            Description = $"Terms to fit: {string.Join(", ", models.Select(one => one.Word))}; by default the most that the runs can "
+            Description = $"Terms to fit: {words}; by default the most that the runs can "
                 + "estimate with something left for the error.",
             HelpName = "terms",
         };
         model.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && !models.Any(one => one.Word == result.Tokens[0].Value))
-                result.AddError($"--model must be one of {string.Join(", ", models.Select(one => one.Word))}.");
+                result.AddError($"--model must be one of {words}.");
         });
         var select = new Option<bool>("--select")
         {
@@ -61,9 +53,10 @@ internal static class AnalyseCommand
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(file),
-            new RunTableRequest(parsed.GetValue(response) ?? [], parsed.GetValue(factor) ?? [], parsed.GetValue(range) ?? []),
-            parsed.GetValue(model) is { } word ? models.First(one => one.Word == word).Model : null,
-            parsed.GetValue(select), parsed.GetValue(goal) ?? [], parsed.GetValue(page), terminal));
+            new RunAnalysisRequest(
+                new RunTableRequest(parsed.GetValue(response) ?? [], parsed.GetValue(factor) ?? [], parsed.GetValue(range) ?? []),
+                parsed.GetValue(model) is { } word ? models.First(one => one.Word == word).Model : null,
+                parsed.GetValue(select), parsed.GetValue(goal) ?? []), parsed.GetValue(page), terminal));
         return command;
     }
 
@@ -74,8 +67,7 @@ internal static class AnalyseCommand
         Arity = ArgumentArity.ZeroOrMore,
     };
 
-    private static int Run(string path, RunTableRequest request, SurfaceModel? model, bool isSelected, IReadOnlyList<string> goals,
-        string? page, Terminal terminal)
+    private static int Run(string path, RunAnalysisRequest request, string? page, Terminal terminal)
     {
         if (page is not null && NewFile.Obstacle(page) is { } obstacle)
         {
@@ -89,27 +81,16 @@ internal static class AnalyseCommand
             return ExitCode.InvalidInput;
         }
 
-        if (RunTableReader.Read(cells, request, out var errors) is not { } table)
+        if (RunTableAnswer.Of(cells, request, out var errors) is not { } answer)
         {
             ConsoleWriter.WriteDiagnostics(terminal, path, errors);
             return ExitCode.InvalidInput;
         }
 
-        var wanted = goals.Select(goal => (Text: goal, Goal: GoalText.Read(goal, table.Responses))).ToList();
-        foreach (var (text, _) in wanted.Where(one => one.Goal is null))
-            terminal.Error.WriteLine($"--goal {VisibleText.Quoted(text)} is not a goal for one of the responses, which are "
-                + $"{string.Join(", ", table.Responses.Select(response => response.Measured.Name))}. {GoalText.HowTo}");
-        if (wanted.Any(one => one.Goal is null))
-            return ExitCode.InvalidInput;
-        var analyses = table.Responses.Select(response => RunAnalysis.Of(table, response, model, isSelected)).ToList();
-        var optimum = wanted.Count == 0 ? null
-            : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))]);
-        IReadOnlyList<AnswerSection> sections =
-            [.. RunAnalysisSections.Of(table, analyses, optimum), new AnswerSection("Cautions", Cautions.FirstPage)];
-        ConsoleWriter.WriteSections(terminal.Out, sections);
+        ConsoleWriter.WriteSections(terminal.Out, answer.Sections);
         if (page is null)
             return ExitCode.Success;
-        if (!NewFile.TryWrite(page, stream => RunAnalysisPage.Write(cells.File, analyses, sections, stream), "The page", terminal))
+        if (!NewFile.TryWrite(page, stream => RunAnalysisPage.Write(answer, stream), "The page", terminal))
             return ExitCode.InvalidInput;
         terminal.Out.WriteLine($"Written to {VisibleText.Path(page)}.");
         return ExitCode.Success;

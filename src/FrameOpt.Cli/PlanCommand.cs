@@ -12,9 +12,6 @@ namespace FrameOpt.Cli;
 /// <summary>plan: the runs of a study's plan, what they can tell, and the surfaces fitted to them.</summary>
 internal static class PlanCommand
 {
-    /// <summary>Of the order in which runs are made.</summary>
-    private const ulong Seed = 1;
-
     public static Command Build(Terminal terminal)
     {
         var study = StudyArgument.Build();
@@ -80,7 +77,7 @@ internal static class PlanCommand
 
         var (answer, sections) = work.GetAwaiter().GetResult();
         if (csv is not null
-            && !NewFile.TryWrite(csv, stream => CsvTable.Write(PlanTable.ToMeasure(answer, Seed), stream), "The runs", terminal))
+            && !NewFile.TryWrite(csv, stream => CsvTable.Write(PlanTable.ToMeasure(answer, PlanTable.Seed), stream), "The runs", terminal))
         {
             return ExitCode.InvalidInput;
         }

@@ -9,7 +9,7 @@ namespace FrameOpt.Web.Tests;
 public class ScreenTests(Application application)
 {
     private static readonly string[] screens =
-        ["Machine", "Holes", "Choices", "How sure", "Take away", "Scales", "Flight card", "Product line", "Study file"];
+        ["Machine", "Holes", "Choices", "How sure", "Take away", "Scales", "Flight card", "Measured runs", "Product line", "Study file"];
 
     [Theory]
     [InlineData(360)]

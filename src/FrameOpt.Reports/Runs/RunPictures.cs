@@ -10,6 +10,15 @@ namespace FrameOpt.Reports.Runs;
 /// <param name="Id">Prefix of the ids of its pictures.</param>
 internal sealed record RunPictures(RunAnalysis Analysis, string Id)
 {
+    /// <summary>Each with what to look for.</summary>
+    public IEnumerable<(XElement Drawing, string Caption)> All => new (XElement? Drawing, string Caption)[]
+    {
+        (BesideModel(), "On the dashed line model and measurement are equal."),
+        (HalfNormalPlot(), "Effects right of the line are more than errors."),
+        (Residuals(), "A bow says that the fit lacks a term, a funnel that larger values scatter more."),
+        (InOrder(), "A trend says that something drifted while measuring."),
+    }.Where(picture => picture.Drawing is not null).Select(picture => (picture.Drawing!, picture.Caption));
+
     private const double Height = 260;
     private const double FarOut = 0.7;
 

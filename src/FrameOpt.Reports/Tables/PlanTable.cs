@@ -6,6 +6,9 @@ namespace FrameOpt.Reports.Tables;
 /// <summary>The runs of a plan, with the model's value of each response analysed.</summary>
 public static class PlanTable
 {
+    /// <summary>Of the order of runs to make, so that a table is the same on every screen.</summary>
+    public const ulong Seed = 1;
+
     /// <summary>One row for each run: number, kind, block, factors in the user's units, responses; no number where a design cannot
     /// fly.</summary>
     public static Table Of(PlanResult answer)

@@ -95,6 +95,10 @@ public sealed class FullRun(Session session, Device device, Func<string, RunOutc
         Changed?.Invoke();
     }
 
-    private (int Edition, string? Form, double[]? Built) Version(RunTask kind) => kind != RunTask.Fit ? (session.Edition, null, null)
-        : (session.Edition, session.Stored.Beside.GetValueOrDefault(StoredMeasured.FormName), session.Stored.Measured?.Built);
+    private (int Edition, string? Form, double[]? Built) Version(RunTask kind) => kind switch
+    {
+        RunTask.Fit => (session.Edition, session.Stored.Beside.GetValueOrDefault(StoredMeasured.FormName), session.Stored.Measured?.Built),
+        RunTask.Analyse => (0, $"{session.Stored.Runs}{session.Stored.Beside.GetValueOrDefault(StoredRuns.FileName)}", null),
+        _ => (session.Edition, null, null),
+    };
 }

@@ -10,6 +10,10 @@ public static partial class PastedTable
         : string.Concat(text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n')
             .Select(line => string.Join(',', line.Split('\t').Select(cell => Quoted(Point(cell.Trim())))) + "\n"));
 
+    /// <summary>The same of cells that are already apart.</summary>
+    public static string AsCsv(IEnumerable<IReadOnlyList<string>> rows) =>
+        string.Concat(rows.Select(row => string.Join(',', row.Select(cell => Quoted(cell.Trim()))) + "\n"));
+
     private static string Point(string cell) => DecimalComma().IsMatch(cell) ? cell.Replace(',', '.') : cell;
 
     private static string Quoted(string cell) => cell.AsSpan().IndexOfAny(",\"") < 0 || cell is ['"', .., '"'] ? cell

@@ -49,4 +49,13 @@ public enum RunTask
 
     /// <summary>Reads a filled form.</summary>
     ReadForm,
+
+    /// <summary>Analyses measured runs.</summary>
+    Analyse,
+
+    /// <summary>Makes the table of the runs of the study's plan.</summary>
+    PlanRuns,
+
+    /// <summary>Reads a table of runs.</summary>
+    ReadTable,
 }

@@ -121,6 +121,13 @@ public sealed class Session(Device device)
         Keep(stored with { Measured = measured, Beside = beside });
     }
 
+    /// <summary>Keeps measured runs and how they are analysed.</summary>
+    public void KeepRuns(StoredRuns how, string table)
+    {
+        Keep(stored with { Runs = how, Beside = new(stored.Beside) { [StoredRuns.FileName] = table } });
+        Changed?.Invoke();
+    }
+
     /// <summary>What was measured.</summary>
     public StoredMeasured Measured => stored.Measured ?? StoredMeasured.None;
 

@@ -16,6 +16,9 @@ public sealed record StoredStudy(
     string Name, string Text, Dictionary<string, string> Beside, string Variant, double[]? Hand, double[][] Kept,
     StoredMeasured? Measured = null)
 {
+    /// <summary>How measured runs are analysed; null as long as nothing was chosen.</summary>
+    public StoredRuns? Runs { get; init; }
+
     /// <summary>A design as numbers.</summary>
     public static double[] Numbers(FrameGeometry design) => [.. FactorCatalogue.All.Select(input => design[input])];
 
@@ -38,6 +41,19 @@ public sealed record StoredMeasured(string Left, string Right, bool IsBaseline, 
 
     /// <summary>Nothing yet.</summary>
     public static StoredMeasured None { get; } = new("", "", false, null, []);
+}
+
+/// <summary>How measured runs are analysed, as the browser keeps it; the runs stand in a file beside the study.</summary>
+/// <param name="Terms">To fit; empty for the most that the runs can estimate.</param>
+/// <param name="IsSelected">True to keep only the terms that earn their place.</param>
+/// <param name="Goals">As typed, one a line.</param>
+public sealed record StoredRuns(string Terms, bool IsSelected, string Goals)
+{
+    /// <summary>The file beside the study that the runs are kept in.</summary>
+    public const string FileName = "measured-runs.csv";
+
+    /// <summary>Nothing chosen.</summary>
+    public static StoredRuns None { get; } = new("", false, "");
 }
 
 /// <summary>Writes and reads what is kept, without reflection.</summary>

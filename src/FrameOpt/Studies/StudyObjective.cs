@@ -51,6 +51,11 @@ public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLea
     /// <summary>True for a design that flies and meets the limit.</summary>
     public bool IsMetBy(DesignEvaluation design) => design.Failure is null && IsMetBy(ValueOf(design));
 
+    /// <summary>True when the one design that a row was prepared for, and that flies, meets the limit.</summary>
+    public bool IsMetBy(MissionRow row) => IsMetBy(Response.IsOverCases
+        ? SampledRow.Of(row.Mission, row.Geometry, Response) is var value && Magnitude ? Math.Abs(value) : value
+        : Response.Of(row, Magnitude));
+
     /// <summary>True for a value within the bounds, in the response's unit.</summary>
     public bool IsMetBy(double value) => Bound("").IsSatisfiedBy(value);
 

@@ -29,7 +29,7 @@ public static class UncertaintyRun
         var samples = Enumerable.Range(0, Samples).Select(s =>
         {
             var sample = new NoiseSample(setting, setting.Cases, setting.Seed + (uint)s);
-            return InParallel.Select(sample.Count, threads, i => CaseOutcome.Of(study, Evaluate(sample.Case(mission, i), design)));
+            return InParallel.Select(sample.Count, threads, i => CaseOutcome.Of(study, sample.Case(mission, i), design));
         }).ToList();
         return new UncertaintyResult(setting, Summary(study, samples),
             [.. Bars(study, mission, front, design, threads).OrderByDescending(bar => bar.Moves(study.HeaviestSettledPhase))])
@@ -91,9 +91,20 @@ public static class UncertaintyRun
     /// <param name="Phases">The residual torque, N·m, and the effort of each; empty where it does not fly.</param>
     private sealed record CaseOutcome(bool[] LimitsMet, bool CanBeHeld, (double Residual, double Effort)[] Phases)
     {
-        public static CaseOutcome Of(Study study, DesignEvaluation there) => new(
-            [.. study.Limits.Select(limit => limit.IsMetBy(there))],
-            there.Failure is null && !there.Phases.Any(phase => phase.CannotBeHeld),
-            there.Failure is null ? [.. there.Phases.Select(phase => (phase[PhaseQuantity.Residual], phase[PhaseQuantity.Effort]))] : []);
+        public static CaseOutcome Of(Study study, SampledCase there, in FrameGeometry design)
+        {
+            var row = new MissionRow(there.Model);
+            if (row.PrepareDesign(design + there.BuiltOff).Kind != FailureKind.None)
+                return new CaseOutcome([.. study.Limits.Select(_ => false)], false, []);
+            var phases = new (double Residual, double Effort)[row.Phases.Length];
+            var canBeHeld = true;
+            for (var p = 0; p < phases.Length; p++)
+            {
+                phases[p] = (PhaseQuantity.Residual.Of(row, p), PhaseQuantity.Effort.Of(row, p));
+                canBeHeld &= !row.Phases[p].IsSettled || !(phases[p].Effort > 1);
+            }
+
+            return new CaseOutcome([.. study.Limits.Select(limit => limit.IsMetBy(row))], canBeHeld, phases);
+        }
     }
 }
