@@ -120,6 +120,37 @@ public sealed class MeasureTests(Application application) : IDisposable
         Assert.Equal(await File.ReadAllTextAsync(folder["corrected.yaml"]), await Application.Text(page));
     }
 
+    [Theory]
+    [InlineData(360)]
+    [InlineData(1280)]
+    public async Task Measured_runs_give_the_page_of_the_command_line(int width)
+    {
+        var measured = folder["measured-runs.csv"];
+        File.Copy(Path.Combine(Path.GetDirectoryName(Repository.Study("rationale"))!, "measured.csv"), measured);
+        var page = await application.Opened("rationale", width, "study.yaml");
+        await Application.Go(page, "Measured runs");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Begin with the runs of this study's plan" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#runs")).ToHaveValueAsync(new Regex("^order,run,block,kind,"), new() { Timeout = 120_000 });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Analyse" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".verdict")).ToContainTextAsync("Correct this first");
+        await Application.Choose(page, page.GetByRole(AriaRole.Button, new() { Name = "Take a file" }), measured);
+        await Assertions.Expect(page.Locator("#runs")).ToHaveValueAsync(await File.ReadAllTextAsync(measured));
+        await page.GetByLabel("Keep only the terms that earn their place").CheckAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Analyse" }).ClickAsync();
+        var saved = page.GetByRole(AriaRole.Button, new() { Name = "runs.html" });
+        await saved.WaitForAsync(new() { Timeout = 120_000 });
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("#runs")).ToHaveValueAsync(await File.ReadAllTextAsync(measured));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Analyse" }).ClickAsync();
+        await saved.WaitForAsync(new() { Timeout = 120_000 });
+        Assert.Empty(await Application.Faults(page, width));
+        var said = new StringWriter();
+        var console = Terminal.Console(said, isPipe: true);
+        Assert.Equal(ExitCode.Success, App.Run(["analyse", measured, "--select", "--out", folder["runs.html"]],
+            new Terminal(console, console, Stream.Null, () => false)));
+        Assert.Equal(await File.ReadAllTextAsync(folder["runs.html"]), await File.ReadAllTextAsync(await Application.Saved(page, "runs.html")));
+    }
+
     /// <summary>What the command line says of custom-match built 20 mm to the left; its corrected study is corrected.yaml.</summary>
     private string Fit(params string[] readings)
     {

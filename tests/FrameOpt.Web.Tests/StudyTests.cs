@@ -172,12 +172,16 @@ public class StudyTests(Application application)
         await page.Locator(".run .main").ClickAsync();
         await page.Locator(".files").WaitForAsync(new() { Timeout = 300_000 });
         var own = await File.ReadAllBytesAsync(await Application.Saved(page, "line.json"));
+        var cards = await File.ReadAllTextAsync(await Application.Saved(page, "cards.html"));
 
         using var temporary = new TemporaryFolder();
         await File.WriteAllTextAsync(temporary["study.yaml"], await Application.Text(page));
         await File.WriteAllTextAsync(temporary["customers.csv"], await page.Locator("[id='beside-customers.csv']").InputValueAsync());
         var console = Terminal.Console(TextWriter.Null, isPipe: true);
-        App.Run(["line", temporary["study.yaml"], "--out", temporary["line"]], new Terminal(console, console, Stream.Null, () => false));
+        var terminal = new Terminal(console, console, Stream.Null, () => false);
+        App.Run(["line", temporary["study.yaml"], "--out", temporary["line"]], terminal);
+        App.Run(["card", temporary["study.yaml"], "--all", "--out", temporary["cards.html"]], terminal);
+        Assert.Equal(await File.ReadAllTextAsync(temporary["cards.html"]), cards);
         Assert.Equal(await File.ReadAllBytesAsync(Path.Combine(temporary["line"], "line.json")), own);
     }
 }

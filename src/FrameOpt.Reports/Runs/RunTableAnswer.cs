@@ -2,6 +2,7 @@ using FrameOpt.Analysis;
 using FrameOpt.Forms;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
+using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
 using FrameOpt.StudyFile.Syntax;
 
@@ -50,7 +51,7 @@ public sealed record RunTableAnswer(string File, IReadOnlyList<RunAnalysis> Anal
             [.. RunAnalysisSections.Of(table, analyses, optimum), new AnswerSection("Cautions", Cautions.FirstPage)]);
     }
 
-    /// <summary>Its pictures, those of each response after the other.</summary>
+    /// <summary>Its pictures with what to look for, as HTML, those of each response after the other.</summary>
     public IReadOnlyList<string> Pictures => [.. Analyses.SelectMany((analysis, a) => new RunPictures(analysis, $"response-{a + 1}").All)
-        .Select(picture => picture.Drawing.ToString())];
+        .Select(picture => Html.Figure(picture.Drawing, picture.Caption).ToString())];
 }

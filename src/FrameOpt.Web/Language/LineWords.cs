@@ -18,6 +18,7 @@ public static partial class Words
                 + "option of the study.";
         public const string Elsewhere = "The customers stand in the study file, not in a table: change them there.";
         public const string Ask = "Work out the line";
+        public const string Cards = "cards.html";
         public const string Slow =
             "The same method as the command line, save that questions of the worst-served customer go without a solver that is machine "
                 + "code: with many geometries they can take minutes here, and `frameopt line` answers them sooner.";
@@ -37,6 +38,7 @@ public static partial class Words
             ("line.html", "one page: geometries, customers, fitting chart, gain"),
             ("line.xlsx", "the same as a workbook"),
             ("fitting-chart.svg", "for the wall"),
+            (Cards, "a sheet of A4 for each customer: frame, second-best frame, what each phase feels like, hang check"),
             ("customers.csv", "every customer and its geometry"),
             ("line.json", "the line for other programs"),
         ];

@@ -57,7 +57,11 @@ public static partial class RunJob
         Follow(run.Steps());
         var result = run.Result() ?? throw new InvalidOperationException(run.NoCandidatesReason);
         files.Clear();
-        unwritten = ProductLineFolder.Files(new ProductLineReport(result, new RunInfo(stored.Name, BuildInfo.Version, 0)));
+        var info = new RunInfo(stored.Name, BuildInfo.Version, 0);
+        unwritten = ProductLineFolder.Files(new ProductLineReport(result, info));
+        if (result.Setting.Customers is { Count: <= CustomerCards.Most } customers)
+            unwritten = [.. unwritten, (Language.Words.Line.Cards, stream =>
+                new CustomerCards(result, [.. customers.Select(one => CustomerFit.Of(result, one))], info).Write(stream))];
         return AnswerJson.Write(new RunOutcome(ProductLineAnswer.Of(result), []));
     }
 
