@@ -9,9 +9,16 @@ namespace FrameOpt.Reports.Answer;
 internal static class CostSection
 {
     /// <summary>Every objective and response of the mission beside the best of the front and the baseline.</summary>
-    public static AnswerSection Of(StudyResult result, DesignEvaluation chosen)
+    public static AnswerSection Of(StudyResult result, DesignEvaluation chosen) => Of(result, chosen, Best(result));
+
+    /// <summary>The best of each objective on the front, in its unit.</summary>
+    public static IReadOnlyList<double> Best(StudyResult result) => [.. result.Study.Objectives.Select((objective, o) =>
+        result.Front.Select(design => design.Objectives[o]) is var values && objective.Maximise ? values.Max() : values.Min())];
+
+    /// <summary>The same where the best of the front is known.</summary>
+    public static AnswerSection Of(StudyResult result, DesignEvaluation chosen, IReadOnlyList<double> best)
     {
-        var objectives = result.Study.Objectives.Select((objective, i) => ObjectiveRow(result, chosen, objective, i));
+        var objectives = result.Study.Objectives.Select((objective, i) => ObjectiveRow(result, chosen, objective, best[i]));
         var others = ResponseCatalogue.OfMissions
             .Where(quantity => !double.IsNaN(chosen[quantity]) && !IsObjective(result.Study, quantity))
             .Select(quantity => MissionRow(result, chosen, quantity));
@@ -49,10 +56,8 @@ internal static class CostSection
                 + $"{string.Join(", ", result.DroppedObjectives)}.";
     }
 
-    private static string[] ObjectiveRow(StudyResult result, DesignEvaluation chosen, StudyObjective objective, int index)
+    private static string[] ObjectiveRow(StudyResult result, DesignEvaluation chosen, StudyObjective objective, double best)
     {
-        var onFront = result.Front.Select(design => design.Objectives[index]);
-        var best = objective.Maximise ? onFront.Max() : onFront.Min();
         string Cell(DesignEvaluation design) =>
             NumberFormat.Text(objective.ValueOf(design), objective.Response.Entry);
         return

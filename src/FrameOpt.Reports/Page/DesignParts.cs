@@ -114,6 +114,7 @@ internal static class DesignParts
             yield break;
         if (content.IsFeasible)
         {
+            var best = CostSection.Best(content.Result);
             yield return Html.Section(
                 "cost",
                 CostSection.Of(content.Result, content.Result.Chosen!).Title,
@@ -123,7 +124,7 @@ internal static class DesignParts
                     "A fixed offset is correct at one power setting only. With the engine off nothing opposes it, and it turns the wing "
                         + "the other way."),
                 Html.Heading("Response by response"),
-                binder.Bind(view => Html.SectionBody(CostSection.Of(view.Result, view.Evaluation))));
+                binder.Bind(view => Html.SectionBody(CostSection.Of(view.Result, view.Evaluation, best))));
         }
 
         yield return Html.Section("limits", LimitsSection.Of(content.Result).Title,

@@ -1,4 +1,4 @@
-using System.Numerics;
+using System.Runtime.Intrinsics;
 using FrameOpt.Numerics;
 using FrameOpt.Plans;
 
@@ -59,16 +59,17 @@ public sealed class RegressionFit
     /// <param name="result">As many values as each column has.</param>
     public void PredictAll(double[][] columns, double[] result)
     {
+        (double Coefficient, int[] Factors)[] terms = [.. Terms.Select((term, j) => (Coefficients[j].Value, term.Multiplied))];
         var i = 0;
-        for (; i + Vector<double>.Count <= result.Length; i += Vector<double>.Count)
+        for (; i + Vector512<double>.Count <= result.Length; i += Vector512<double>.Count)
         {
-            var sum = Vector<double>.Zero;
-            for (var j = 0; j < Coefficients.Count; j++)
+            var sum = Vector512<double>.Zero;
+            foreach (var (coefficient, factors) in terms)
             {
-                var value = Vector<double>.One;
-                foreach (var f in Terms[j].Multiplied)
-                    value *= new Vector<double>(columns[f], i);
-                sum += Coefficients[j].Value * value;
+                var value = Vector512<double>.One;
+                foreach (var f in factors)
+                    value *= Vector512.Create(columns[f], i);
+                sum += coefficient * value;
             }
 
             sum.CopyTo(result, i);

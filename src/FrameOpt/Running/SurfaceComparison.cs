@@ -1,6 +1,7 @@
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
+using FrameOpt.Plans;
 using FrameOpt.Search;
 using FrameOpt.Studies;
 
@@ -54,12 +55,13 @@ public static class SurfaceComparison
         var coded = Array.ConvertAll([.. plan.Factors], _ => new double[flying.Length]);
         var names = batch.Problem.Factors.Select(factor => factor.Name).ToList();
         var places = plan.Factors.Select(factor => names.IndexOf(factor.Name)).ToArray();
+        PlanScale[] scales = [.. plan.Scales];
         var values = new double[batch.Problem.Factors.Count];
         for (var k = 0; k < flying.Length; k++)
         {
             batch.Designs.CopyDesign(flying[k], batch.Problem, values);
             for (var f = 0; f < coded.Length; f++)
-                coded[f][k] = plan.Scales[f].Coded(values[places[f]]);
+                coded[f][k] = scales[f].Coded(values[places[f]]);
         }
 
         Parallel.For(0, fits.Count, new ParallelOptions { MaxDegreeOfParallelism = threads }, r =>
@@ -68,11 +70,12 @@ public static class SurfaceComparison
                 return;
             var surface = new double[flying.Length];
             fit.PredictAll(coded, surface);
+            var (model, feasible, (everywhere, within)) = (batch.Objectives[r], batch.Feasible, sums[r]);
             for (var k = 0; k < flying.Length; k++)
             {
-                sums[r].Everywhere.Add(batch.Objectives[r][flying[k]], surface[k], coded, k);
-                if (batch.Feasible[flying[k]] != 0)
-                    sums[r].Within.Add(batch.Objectives[r][flying[k]], surface[k], coded, k);
+                everywhere.Add(model[flying[k]], surface[k], coded, k);
+                if (feasible[flying[k]] != 0)
+                    within.Add(model[flying[k]], surface[k], coded, k);
             }
         });
     }
