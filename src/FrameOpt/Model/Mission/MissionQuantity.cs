@@ -28,7 +28,7 @@ public sealed class MissionQuantity : ResponseEntry
 
     public static readonly MissionQuantity PitchSwing = new(
         "pitch_swing", "pitch swing over the mission", "deg",
-        "largest less smallest body pitch of all phases, engine off included", Same(MissionResponses.PitchSwing));
+        "largest less smallest body pitch of all phases, engine off included", Same(row => row.PitchSwing));
 
     public static readonly MissionQuantity TwistMarginWorst = new(
         "twist_margin_worst", "smallest twist margin in any phase", "",

@@ -73,20 +73,6 @@ public static class MissionResponses
         }
     };
 
-    /// <summary>Largest less smallest theta of all phases, rad.</summary>
-    internal static double PitchSwing(MissionRow row)
-    {
-        double lowest = double.PositiveInfinity, highest = double.NegativeInfinity;
-        foreach (ref readonly var body in row.Bodies)
-        {
-            var theta = body.Pitch.Radians;
-            lowest = Math.Min(lowest, theta);
-            highest = Math.Max(highest, theta);
-        }
-
-        return highest - lowest;
-    }
-
     /// <summary>The smallest K_psi / |N_w| of all phases.</summary>
     internal static void TwistMarginWorst(MissionRow row, ReadOnlySpan<double> offsets, Span<double> values)
     {

@@ -17,6 +17,7 @@ public sealed class MissionRow
     private FrameGeometry? last;
     private ThrustDirection thrust;
     private FlightFailure lastFailure;
+    private double? pitchSwing;
 
     /// <summary>A row of a mission, not yet prepared.</summary>
     public MissionRow(MissionModel mission)
@@ -48,6 +49,26 @@ public sealed class MissionRow
 
     /// <summary>What the risers hold in each phase.</summary>
     public ReadOnlySpan<RollYawBalance> Balances => balances;
+
+    /// <summary>Largest less smallest theta of all phases, rad: the same for every spacing and offset.</summary>
+    public double PitchSwing
+    {
+        get
+        {
+            if (pitchSwing is { } known)
+                return known;
+            double lowest = double.PositiveInfinity, highest = double.NegativeInfinity;
+            foreach (ref readonly var body in bodies.AsSpan())
+            {
+                var theta = body.Pitch.Radians;
+                lowest = Math.Min(lowest, theta);
+                highest = Math.Max(highest, theta);
+            }
+
+            pitchSwing = highest - lowest;
+            return highest - lowest;
+        }
+    }
 
     /// <summary>Computes what all designs of the row share.</summary>
     /// <param name="geometry">The design; its offset is not read.</param>
@@ -111,6 +132,8 @@ public sealed class MissionRow
     /// <summary>Recomputes every phase from one stage on.</summary>
     private FlightFailure Compute(in FrameGeometry geometry, EvaluationStage from)
     {
+        if (from <= EvaluationStage.Height)
+            pitchSwing = null;
         var rollMetres = RiserStiffness.RollMetres(Mission.Wing, geometry.SpacingMetres);
         var yawMetres = RiserStiffness.YawMetres(Mission.Wing, geometry.SpacingMetres);
         var first = FlightFailure.None;
