@@ -95,6 +95,13 @@ internal static class AnalyseCommand
             return ExitCode.InvalidInput;
         }
 
+        if (isSelected && table.WholePlots.Count > 0)
+        {
+            terminal.Error.WriteLine($"--select does not judge runs in whole plots; leave it out, or remove the column "
+                + $"{RunHeading.WholePlot} if every run was set up by itself.");
+            return ExitCode.InvalidInput;
+        }
+
         var wanted = goals.Select(goal => (Text: goal, Goal: GoalText.Read(goal, table.Responses))).ToList();
         foreach (var (text, _) in wanted.Where(one => one.Goal is null))
             terminal.Error.WriteLine($"--goal {VisibleText.Quoted(text)} is not a goal for one of the responses, which are "

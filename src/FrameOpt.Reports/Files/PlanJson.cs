@@ -51,6 +51,8 @@ internal static class PlanJson
         json.WriteNumber("number", run.Number);
         json.WriteString("kind", run.Kind.ToString().ToLowerInvariant());
         json.WriteNumber("block", run.Block);
+        if (run.WholePlot > 0)
+            json.WriteNumber("whole_plot", run.WholePlot);
         json.WriteStartObject("coded");
         for (var f = 0; f < plan.Factors.Count; f++)
             json.WriteDecimal(plan.Factors[f].Name, run.Coded[f]);

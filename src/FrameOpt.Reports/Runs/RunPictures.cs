@@ -34,11 +34,12 @@ internal sealed record RunPictures(RunAnalysis Analysis, string Id)
     {
         if (Analysis.TwoLevel is not { } runs)
             return null;
-        var places = HalfNormal.Points([.. runs.Effects.Select(effect => effect.Value)]);
+        var places = runs.HalfNormalPoints();
         List<string> names = [.. Analysis.Table.Factors.Select(factor => factor.Name)];
         var plot = new Plot(PlotAxis.Spanning($"size of the effect on {Title}", places.Select(place => place.Magnitude).Append(0)),
             PlotAxis.Spanning("half-normal quantile", places.Select(place => place.Quantile).Append(0)), Height);
-        var named = runs.Margins is { } margins ? places.Where(place => place.Magnitude > margins.MarginOfError) : places.TakeLast(3);
+        var named = runs.Margins is null ? places.OrderBy(place => place.Magnitude).TakeLast(3)
+            : places.Where(place => runs.MarginsOf(runs.Effects[place.Index]) is not { } own || place.Magnitude > own.MarginOfError);
         return Picture("half-normal", $"Half-normal plot of the effects on {Title}: those that are errors only lie on a line", plot,
             [.. places.Select(place => (place.Magnitude, place.Quantile))],
             [

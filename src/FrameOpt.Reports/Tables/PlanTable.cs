@@ -1,4 +1,5 @@
 using FrameOpt.Forms;
+using FrameOpt.Plans;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Tables;
@@ -16,6 +17,7 @@ public static class PlanTable
                 Column.OfNumbers("run", "0", row => runs[row].Number),
                 Column.OfTexts("kind", row => runs[row].Kind.ToString().ToLowerInvariant()),
                 Column.OfNumbers("block", "0", row => runs[row].Block),
+                .. WholePlots(runs),
                 .. plan.Factors.Select(factor => Column.OfNumbers(factor.Name, factor.Unit.Symbol, Column.GeneralFormat,
                     row => factor.Unit.FromSi(plan.Designs[row][factor.Input]))),
                 .. answer.Surfaces.Select(surface => Column.OfNumbers(surface.Response.Name, surface.Response.Unit, Column.GeneralFormat,
@@ -24,7 +26,7 @@ public static class PlanTable
             runs.Count);
     }
 
-    /// <summary>The runs to make, in random order within their blocks, each with an empty cell for what will be measured and the model's
+    /// <summary>The runs to make, in random order within their blocks and whole plots, each with an empty cell for what will be measured and the model's
     /// value beside it.</summary>
     /// <param name="answer">The plan.</param>
     /// <param name="seed">Another seed gives another order.</param>
@@ -37,16 +39,21 @@ public static class PlanTable
                 Column.OfNumbers("order", "0", row => row + 1),
                 Column.OfNumbers("run", "0", row => runs[row].Number),
                 Column.OfNumbers("block", "0", row => runs[row].Block),
+                .. WholePlots(runs),
                 Column.OfTexts("kind", row => runs[row].Kind.ToString().ToLowerInvariant()),
                 .. plan.Factors.Select(factor => Column.OfNumbers(factor.Name, factor.Unit.Symbol, Column.GeneralFormat,
                     row => factor.Unit.FromSi(plan.Designs[runs[row].Number - 1][factor.Input]))),
                 .. answer.Surfaces.SelectMany(surface => new[]
                 {
                     Column.OfNumbers(surface.Response.Name, surface.Response.Unit, Column.GeneralFormat, _ => double.NaN),
-                    Column.OfNumbers(RunTableReader.ModelPrefix + surface.Response.Name, surface.Response.Unit, Column.GeneralFormat,
+                    Column.OfNumbers(RunHeading.ModelPrefix + surface.Response.Name, surface.Response.Unit, Column.GeneralFormat,
                         row => surface.Values[runs[row].Number - 1]),
                 }),
             ],
             runs.Count);
     }
+
+    /// <summary>The column of whole plots; none where no factor is hard to change.</summary>
+    internal static IEnumerable<Column> WholePlots(IReadOnlyList<PlanRun> runs) => runs.All(run => run.WholePlot == 0) ? []
+        : [Column.OfNumbers(RunHeading.WholePlot, "0", row => runs[row].WholePlot)];
 }
