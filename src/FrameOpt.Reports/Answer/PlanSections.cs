@@ -14,7 +14,7 @@ public static class PlanSections
 
     /// <summary>The plan, what it can tell, and for each response which terms matter and how far the surface is from the model.</summary>
     public static IReadOnlyList<AnswerSection> Of(PlanResult answer) =>
-        [ModelSharesSection.Of(answer.Shares), Runs(answer), AliasStructure(answer.Plan), Quality(answer.Plan),
+        [ModelSharesSection.Of(answer.Shares), ModelSharesSection.Of(answer.Screening), Runs(answer), AliasStructure(answer.Plan), Quality(answer.Plan),
             .. answer.Surfaces.Select(surface => SurfaceSection.Of(answer.Plan, surface))];
 
     /// <summary>One row for each run: coded values and the values to build.</summary>
@@ -104,7 +104,8 @@ public static class PlanSections
         const string title = "If the runs were measured";
         var model = new PlanModel(plan.Terms);
         if (PlanQuality.Of(plan.Plan, model) is not { } quality)
-            return new AnswerSection(title, ["These runs cannot estimate all terms separately, so no quality can be given."]);
+            return new AnswerSection(title, ["These runs cannot estimate all terms separately, so no quality can be given.",
+                .. plan.Plan.Runs.All(run => run.Kind == PointKind.SpaceFilling) ? [Filling(plan.Plan)] : Array.Empty<string>()]);
         List<string> lines =
         [
             Invariant($"D efficiency {quality.DEfficiency:0.000}, A efficiency {quality.AEfficiency:0.000}, ")
@@ -116,6 +117,8 @@ public static class PlanSections
                 + "Power is that of a two-sided t test at the 5 % level to detect a change from low "
                 + "to high (for a square: from the centre to an end, half of that) as large as the noise, and twice as large.",
         ];
+        if (plan.Plan.Runs.All(run => run.Kind == PointKind.SpaceFilling))
+            lines.Add(Filling(plan.Plan));
         return new AnswerSection(title, lines, new AnswerTable(
             ["term", "standard error", "variance inflation", "power, change = noise", "power, twice the noise"],
             [.. quality.Terms.Select((term, t) => (IReadOnlyList<string>)
@@ -134,6 +137,17 @@ public static class PlanSections
             + $"{quality.TermDegreesOfFreedom[0]} degrees of freedom"
             + (quality.TermDegreesOfFreedom[0] == 0 ? ": THEY CANNOT BE JUDGED, only computed; " + (plan.Plan.Runs.Any(run =>
                 run.Kind == PointKind.Optimal) ? "give more whole_plots." : "make the plan twice with `repeats: 2`.") : ".");
+
+    /// <summary>How evenly a plan fills the cube, beside what chance gives.</summary>
+    private static string Filling(Plan plan)
+    {
+        var own = Discrepancy.Of(plan);
+        var random = Discrepancy.OfRandom(plan.Runs.DistinctBy(run => string.Join('|', run.Coded)).Count(), plan.Factors.Count);
+        static string Beside(string name, double value, double chance) => Invariant($"{name} {value:0.0000} ({chance:0.0000})");
+        return "How unevenly the runs fill the cube, discrepancy (in brackets that of as many random runs, root mean square): "
+            + $"{Beside("centred L2", own.Centred, random.Centred)}, {Beside("wrap-around", own.WrapAround, random.WrapAround)}, "
+            + $"{Beside("mixture", own.Mixture, random.Mixture)}, {Beside("L2-star", own.Star, random.Star)}; smaller is better.";
+    }
 
     private static string PowerText(PlanQuality quality, int term, double coefficient) =>
         term == 0 || quality.TermDegreesOfFreedom[term] < 1 ? "" : Invariant($"{PlanPower.Of(quality, term, coefficient, 1):0.00}");

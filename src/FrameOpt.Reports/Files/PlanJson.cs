@@ -14,6 +14,7 @@ internal static class PlanJson
         json.WriteString("kind", answer.Plan.Plan.Kind);
         json.WriteObjects("runs", Enumerable.Range(0, answer.Plan.Plan.Runs.Count), index => Run(json, answer, index));
         Shares(json, answer.Shares);
+        Screening(json, answer.Screening);
         json.WriteObjects("surfaces", answer.Surfaces, surface => Surface(json, answer.Plan, surface));
         json.WriteEndObject();
     }
@@ -39,6 +40,26 @@ internal static class PlanJson
             json.WriteDecimal("total_percent", Percent(pair.First.Total));
             json.WriteDecimal("shapley_percent", Percent(pair.First.Shapley));
         });
+    }
+
+    private static void Screening(Utf8JsonWriter json, Screening screening)
+    {
+        json.WriteStartObject("elementary_effects");
+        json.WriteNumber("paths", screening.Paths);
+        json.WriteObjects("responses", screening.Responses, response =>
+        {
+            json.WriteString("response", response.Response.Name);
+            json.WriteString("unit", response.Response.Unit);
+            json.WriteObjects("inputs", screening.Inputs.Zip(response.Effects), pair =>
+            {
+                json.WriteString("input", pair.First);
+                json.WriteNumber("steps", pair.Second.Steps);
+                json.WriteDecimal("mean", Math.Round(pair.Second.Mean, 9));
+                json.WriteDecimal("mean_magnitude", Math.Round(pair.Second.MeanMagnitude, 9));
+                json.WriteDecimal("deviation", Math.Round(pair.Second.Deviation, 9));
+            });
+        });
+        json.WriteEndObject();
     }
 
     /// <summary>Sums of thousands of terms differ in their last digits between libraries of mathematics.</summary>

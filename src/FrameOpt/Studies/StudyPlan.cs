@@ -138,7 +138,11 @@ public sealed class ImpossiblePlanException(ArgumentException cause) : Exception
 /// <param name="MeetsLimits">For each run, whether its design meets every limit of the study that is not over cases.</param>
 public sealed record PlanResult(
     StudyPlan Plan, IReadOnlyList<DesignFailure?> Failures, IReadOnlyList<FittedSurface> Surfaces, ModelShares Shares,
-    IReadOnlyList<bool> MeetsLimits);
+    IReadOnlyList<bool> MeetsLimits)
+{
+    /// <summary>How far every factor and every uncertain number moves the same responses.</summary>
+    public required Screening Screening { get; init; }
+}
 
 /// <summary>A surface fitted to one response over a plan, and its error against the model.</summary>
 /// <param name="Response">The fitted response, in its unit; signed where the response is.</param>
