@@ -44,6 +44,12 @@ internal static class AnalyseCommand
         {
             Description = "Keep only the terms that earn their place (stepwise, corrected Akaike criterion).",
         };
+        var study = new Option<string?>("--study")
+        {
+            Description = "With --goal: the study whose steps, values or holes say what can be built; the best setting is rounded to them.",
+            HelpName = "study",
+        };
+        OutputOptions.RefuseEmpty(study, "--study needs a study file, for example --study study.yaml.");
         var page = new Option<string?>("--out")
         {
             Description = "Also write a page with the pictures (residuals, half-normal plot) to this file (.html); it must not exist yet.",
@@ -57,13 +63,13 @@ internal static class AnalyseCommand
             "frameopt analyse runs.csv",
             "frameopt analyse runs.csv --response lean --model linear --range 'time 80..90' --goal 'lean less 10..60'")
         {
-            file, response, factor, range, model, select, goal, page,
+            file, response, factor, range, model, select, goal, study, page,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(file),
             new RunTableRequest(parsed.GetValue(response) ?? [], parsed.GetValue(factor) ?? [], parsed.GetValue(range) ?? []),
             parsed.GetValue(model) is { } word ? models.First(one => one.Word == word).Model : null,
-            parsed.GetValue(select), parsed.GetValue(goal) ?? [], parsed.GetValue(page), terminal));
+            parsed.GetValue(select), parsed.GetValue(goal) ?? [], parsed.GetValue(study), parsed.GetValue(page), terminal));
         return command;
     }
 
@@ -75,7 +81,7 @@ internal static class AnalyseCommand
     };
 
     private static int Run(string path, RunTableRequest request, SurfaceModel? model, bool isSelected, IReadOnlyList<string> goals,
-        string? page, Terminal terminal)
+        string? studyPath, string? page, Terminal terminal)
     {
         if (page is not null && NewFile.Obstacle(page) is { } obstacle)
         {
@@ -102,15 +108,18 @@ internal static class AnalyseCommand
             return ExitCode.InvalidInput;
         }
 
-        var wanted = goals.Select(goal => (Text: goal, Goal: GoalText.Read(goal, table.Responses))).ToList();
-        foreach (var (text, _) in wanted.Where(one => one.Goal is null))
-            terminal.Error.WriteLine($"--goal {VisibleText.Quoted(text)} is not a goal for one of the responses, which are "
-                + $"{string.Join(", ", table.Responses.Select(response => response.Measured.Name))}. {GoalText.HowTo}");
+        var wanted = goals.Select(text => (Text: text, Goal: GoalText.Read(text, table.Responses, out var wrong), Wrong: wrong)).ToList();
+        foreach (var (text, _, wrong) in wanted.Where(one => one.Goal is null))
+            terminal.Error.WriteLine($"--goal {VisibleText.Quoted(text)}: {wrong}. {GoalText.HowTo}");
         if (wanted.Any(one => one.Goal is null))
+            return ExitCode.InvalidInput;
+        var study = studyPath is null ? null : StudyArgument.Open(studyPath, null, terminal);
+        if (studyPath is not null && study is null)
             return ExitCode.InvalidInput;
         var analyses = table.Responses.Select(response => RunAnalysis.Of(table, response, model, isSelected)).ToList();
         var optimum = wanted.Count == 0 ? null
-            : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))]);
+            : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))],
+                study is null ? null : StudyLevels.Of(study, table));
         IReadOnlyList<AnswerSection> sections =
             [.. RunAnalysisSections.Of(table, analyses, optimum), new AnswerSection("Cautions", Cautions.FirstPage)];
         ConsoleWriter.WriteSections(terminal.Out, sections);

@@ -11,16 +11,13 @@ public static class RunAnalysisSections
 {
     private const double LargeCook = 1;
 
-    /// <summary>Nothing better can be used.</summary>
-    private const double Full = 0.9999;
-
     /// <summary>What was read, then for each response its fit, variances, effects, runs and, where the file has it, the model's values
     /// beside it.</summary>
     /// <param name="table">All runs.</param>
     /// <param name="analyses">One for each response.</param>
     /// <param name="optimum">The setting that meets the goals best; null without goals.</param>
     public static IReadOnlyList<AnswerSection> Of(RunTable table, IReadOnlyList<RunAnalysis> analyses, RunOptimum? optimum) =>
-        [Read(table), .. analyses.SelectMany(OfResponse), .. optimum is null ? [] : new[] { Best(table, optimum) }];
+        [Read(table), .. analyses.SelectMany(OfResponse), .. optimum is null ? [] : new[] { RunOptimumSection.Of(table, optimum) }];
 
     private static IEnumerable<AnswerSection> OfResponse(RunAnalysis analysis)
     {
@@ -127,22 +124,6 @@ public static class RunAnalysisSections
         [$"By errors alone one effect{which} chosen beforehand stays below {Digits(margins.MarginOfError, unit)}, the largest of all "
             + $"below {Digits(margins.SimultaneousMargin, unit)} (19 of 20 times; Lenth's pseudo standard error "
             + $"{Digits(margins.PseudoStandardError, unit)})."];
-
-    private static AnswerSection Best(RunTable table, RunOptimum optimum) => new("The setting that meets the goals best",
-        [
-            optimum.Overall > 0
-                ? $"{Place(table, optimum.Settings)}. Together the goals are met to {optimum.Overall:0.0000}, where 1 is as good as can be "
-                    + "used (geometric mean of the desirabilities, Derringer and Suich 1980). It is looked for within the runs; confirm it "
-                    + "by a run of its own, ground test first."
-                    + (optimum.Overall > Full ? " Other settings meet them as fully." : "")
-                : "NO SETTING within the runs is useful in every response: widen a goal, or look for a compromise by hand.",
-        ],
-        optimum.Overall > 0 ? new AnswerTable(["response", "by the fit", "one further run, from", "to", "desirability"],
-            [.. optimum.Responses.Select(goal => (IReadOnlyList<string>)
-            [
-                goal.Response.Measured.Header, Digits(goal.Value, ""), Optional(goal.Interval?.Low, value => Digits(value, "")),
-                Optional(goal.Interval?.High, value => Digits(value, "")), Invariant($"{goal.Desirability:0.0000}"),
-            ])]) : null);
 
     /// <summary>By the error of repeated runs, with one chance in 20 for all effects together (Bonferroni), or by Lenth's
     /// margins.</summary>

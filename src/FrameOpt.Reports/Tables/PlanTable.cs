@@ -1,5 +1,6 @@
 using FrameOpt.Forms;
 using FrameOpt.Plans;
+using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Tables;
@@ -7,6 +8,9 @@ namespace FrameOpt.Reports.Tables;
 /// <summary>The runs of a plan, with the model's value of each response analysed.</summary>
 public static class PlanTable
 {
+    /// <summary>Significant digits of the model's values beside which somebody measures.</summary>
+    private const int Digits = 6;
+
     /// <summary>One row for each run: number, kind, block, factors in the user's units, responses; no number where a design cannot
     /// fly.</summary>
     public static Table Of(PlanResult answer)
@@ -47,7 +51,7 @@ public static class PlanTable
                 {
                     Column.OfNumbers(surface.Response.Name, surface.Response.Unit, Column.GeneralFormat, _ => double.NaN),
                     Column.OfNumbers(RunHeading.ModelPrefix + surface.Response.Name, surface.Response.Unit, Column.GeneralFormat,
-                        row => surface.Values[runs[row].Number - 1]),
+                        row => NumberFormat.RoundedTo(surface.Values[runs[row].Number - 1], Digits)),
                 }),
             ],
             runs.Count);
