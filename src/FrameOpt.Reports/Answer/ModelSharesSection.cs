@@ -43,10 +43,10 @@ public static class ModelSharesSection
     /// <summary>How far every factor and the larger of the uncertain numbers move each response.</summary>
     public static AnswerSection Of(Screening screening) => new("How far each input moves a response (elementary effects, Morris)",
         [
-            $"Estimates from {NumberFormat.Count(screening.Paths, "random path")} through the ranges of all {screening.Inputs.Count} factors "
-                + "and uncertain numbers, each with one step of every input. Mean change: over the whole range of a factor, or from the 10 % "
-                + "to the 90 % point of an uncertain number, regardless of sign. Spread: how much that differs from place to place; large "
-                + "where an input bends the response or acts together with others.",
+            $"Estimates from {NumberFormat.Count(screening.Paths, "random path")} through the ranges of all {screening.Inputs.Count} "
+                + "factors and uncertain numbers, each with one step of every input. Mean change: over the whole range of a factor, or "
+                + "from the 10 % to the 90 % point of an uncertain number, regardless of sign. Spread: how much that differs from place "
+                + "to place; large where an input bends the response or acts together with others.",
             Invariant($"Uncertain numbers below {100 * LeastShown:0} % of the largest change are not shown."),
         ],
         new AnswerTable(["response", "input", "mean change", "spread", "with more of it the response"],

@@ -14,8 +14,8 @@ public static class PlanSections
 
     /// <summary>The plan, what it can tell, and for each response which terms matter and how far the surface is from the model.</summary>
     public static IReadOnlyList<AnswerSection> Of(PlanResult answer) =>
-        [ModelSharesSection.Of(answer.Shares), ModelSharesSection.Of(answer.Screening), Runs(answer), AliasStructure(answer.Plan), Quality(answer.Plan),
-            .. answer.Surfaces.Select(surface => SurfaceSection.Of(answer.Plan, surface))];
+        [ModelSharesSection.Of(answer.Shares), ModelSharesSection.Of(answer.Screening), Runs(answer), AliasStructure(answer.Plan),
+            Quality(answer.Plan), .. answer.Surfaces.Select(surface => SurfaceSection.Of(answer.Plan, surface))];
 
     /// <summary>One row for each run: coded values and the values to build.</summary>
     public static AnswerSection Runs(PlanResult answer)
@@ -38,7 +38,8 @@ public static class PlanSections
         lines.AddRange(answer.Failures.Select((failure, i) => (failure, i)).Where(run => run.failure is not null)
             .Select(run => $"Run {run.i + 1} cannot fly and is excluded from every fit. {FailureText.Describe(run.failure!)}"));
         return new AnswerSection("Plan", lines, new AnswerTable(
-            ["run", "kind", .. plan.Plan.WholePlots > 0 ? [RunHeading.WholePlot] : Array.Empty<string>(), "limits", .. plan.Factors.Select(factor => $"{factor.Name} coded"),
+            ["run", "kind", .. plan.Plan.WholePlots > 0 ? [RunHeading.WholePlot] : Array.Empty<string>(), "limits",
+                .. plan.Factors.Select(factor => $"{factor.Name} coded"),
                 .. plan.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")],
             [.. plan.Plan.Runs.Select((run, i) => (IReadOnlyList<string>)
             [
@@ -56,8 +57,8 @@ public static class PlanSections
         var settings = plan.Plan.Runs.Select(run => string.Join('|', plan.HardToChange.Select(factor =>
             run.Coded[plan.Factors.ToList().IndexOf(factor)]))).Distinct().Count();
         return $"{string.Join(", ", plan.HardToChange.Select(factor => factor.Name))} hard to change: "
-            + $"{NumberFormat.Count(plan.Plan.WholePlots, "whole plot")} with {NumberFormat.Count(settings, "different setting")}. Set it once "
-            + "for each whole plot, also where the next one has the same value: take it apart and set it anew.";
+            + $"{NumberFormat.Count(plan.Plan.WholePlots, "whole plot")} with {NumberFormat.Count(settings, "different setting")}. Set it "
+            + "once for each whole plot, also where the next one has the same value: take it apart and set it again.";
     }
 
     /// <summary>Which effects the plan can and cannot tell apart.</summary>

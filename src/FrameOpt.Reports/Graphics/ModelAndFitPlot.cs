@@ -38,7 +38,8 @@ internal sealed record ModelAndFitPlot(StudyPlan Plan, FrameGeometry Through, IR
     public XElement Picture(Response response, RegressionFit fit, string id)
     {
         var models = Lines.Select(line => line.Select(design => design.Failure is null ? design[response] : double.NaN).ToArray()).ToList();
-        var fits = Plan.Factors.Select((_, f) => Enumerable.Range(0, Steps + 1).Select(i => fit.Predict(At(f, Coded(i)))).ToArray()).ToList();
+        var fits = Plan.Factors.Select((_, f) => Enumerable.Range(0, Steps + 1).Select(i => fit.Predict(At(f, Coded(i)))).ToArray())
+            .ToList();
         var axis = PlotAxis.Spanning("", models.Concat(fits).SelectMany(line => line), steps: 3);
         var height = Top + (((Plan.Factors.Count + 1) / 2) * (PanelHeight + 34));
         var title = PlanLabels.WithUnit(response);

@@ -25,7 +25,8 @@ internal static class RunOptimumSection
                 + (optimum.Overall > Full ? " Other settings meet them as fully." : ""),
         ];
         if (built is not null)
-            lines.Add(Invariant($"That can be built, beside it: {Place(table, built.Settings)}; the goals are met to {built.Overall:0.0000}.")
+            lines.Add($"That can be built, beside it: {Place(table, built.Settings)}; "
+                + Invariant($"the goals are met to {built.Overall:0.0000}.")
                 + (built.Overall == 0 ? " NOT USEFUL in every response: finer steps are needed." : ""));
         return new AnswerSection(title, lines, new AnswerTable(
             ["response", "by the fit", "one further run, from", "to", "desirability",
@@ -44,8 +45,8 @@ internal static class RunOptimumSection
         yield return "NO SETTING within the runs is useful in every response.";
         foreach (var goal in optimum.Responses.Where(goal => !goal.CanBeMet))
             yield return $"The goal for {goal.Response.Measured.Name} fails alone: by its fit it is between "
-                + $"{Digits(goal.Range.Low, "")} and {Digits(goal.Range.High, goal.Response.Measured.Unit)} within the runs. Widen the goal, or "
-                + "measure further out.";
+                + $"{Digits(goal.Range.Low, "")} and {Digits(goal.Range.High, goal.Response.Measured.Unit)} within the runs. Widen the "
+                + "goal, or measure further out.";
         if (optimum.Responses.All(goal => goal.CanBeMet))
             yield return "Each goal can be met alone, but no setting meets all of them: widen one, or leave one out to see which two "
                 + $"do not go together. {string.Join("; ", optimum.Responses.Select(goal => $"{goal.Response.Measured.Name} lies between "

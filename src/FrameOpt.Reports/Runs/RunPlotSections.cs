@@ -16,11 +16,12 @@ internal static class RunPlotSections
         yield return $"{NumberFormat.Count(plots.Plots, "whole plot")}, so two errors. Standard deviation of a run {Digits(run, unit)} "
             + $"({NumberFormat.Count(plots.RunDegreesOfFreedom)} degrees of freedom), of a setting of the factors that are hard to change "
             + (plots.PlotDegreesOfFreedom == 0 ? "UNKNOWN"
-                : plots.Ratio > 0 ? Digits(run * Math.Sqrt(plots.Ratio), unit) : "not seen: whole plots differ no more than runs let expect")
+                : plots.Ratio > 0 ? Digits(run * Math.Sqrt(plots.Ratio), unit)
+                : "not seen: whole plots differ no more than runs let expect")
             + $" ({NumberFormat.Count(plots.PlotDegreesOfFreedom)} degrees of freedom). A term that is the same throughout each whole plot "
             + "is judged by whole plots. Intervals hold 19 of 20 times.";
         if (plots.PlotDegreesOfFreedom == 0)
-            yield return "THE FACTORS THAT ARE HARD TO CHANGE CANNOT BE JUDGED: as many terms as whole plots. Set them anew more often, or "
+            yield return "THE FACTORS THAT ARE HARD TO CHANGE CANNOT BE JUDGED: as many terms as whole plots. Set them more often, or "
                 + "fit fewer terms with --model.";
         if (plots.Strata is null)
             yield return "The runs are not balanced over the whole plots: variances by residual maximum likelihood, tests approximate.";

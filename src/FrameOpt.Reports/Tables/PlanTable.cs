@@ -30,8 +30,8 @@ public static class PlanTable
             runs.Count);
     }
 
-    /// <summary>The runs to make, in random order within their blocks and whole plots, each with an empty cell for what will be measured and the model's
-    /// value beside it.</summary>
+    /// <summary>The runs to make, in random order within their blocks and whole plots, each with an empty cell for what will be measured
+    /// and the model's value beside it.</summary>
     /// <param name="answer">The plan.</param>
     /// <param name="seed">Another seed gives another order.</param>
     public static Table ToMeasure(PlanResult answer, ulong seed)

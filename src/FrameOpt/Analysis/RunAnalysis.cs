@@ -46,7 +46,8 @@ public sealed record RunAnalysis(RunTable Table, MeasuredResponse Response, IRea
         return new RunAnalysis(table, response, used, model, blocks.Length > 1 ? blocks[1..] : [], fit,
             hasSquares ? ResponseSurface.Of(fit, table.Factors.Count, 0) : null,
             TwoLevelRuns.Of(coded, y, [.. used.Select(run => table.Blocks[run])], plots),
-            plots is not null ? null : GaussianProcess.Fit(coded, [.. y.Select((value, i) => value - Blocks(fit, table.Factors.Count, x[i]))]));
+            plots is not null ? null
+                : GaussianProcess.Fit(coded, [.. y.Select((value, i) => value - Blocks(fit, table.Factors.Count, x[i]))]));
     }
 
     /// <summary>What a run's block adds, by the fit.</summary>

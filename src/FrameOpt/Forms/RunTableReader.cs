@@ -88,7 +88,8 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
 
     private IReadOnlyList<string> WholePlots(IReadOnlyList<string> blocks)
     {
-        List<string> plots = [.. Texts(RunHeading.WholePlot, _ => "").Zip(blocks, (plot, block) => plot.Length == 0 ? "" : $"{block}|{plot}")];
+        List<string> plots = [.. Texts(RunHeading.WholePlot, _ => "")
+            .Zip(blocks, (plot, block) => plot.Length == 0 ? "" : $"{block}|{plot}")];
         if (plots.Contains("") && plots.Exists(plot => plot.Length > 0))
             Refuse<RunTable>("Some runs have a whole plot and some have none.", "Give every run its whole plot, or remove the column.");
         return plots.Distinct().Count() is var count && (count < 2 || count == plots.Count) ? [] : plots;

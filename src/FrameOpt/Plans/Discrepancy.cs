@@ -6,8 +6,8 @@ namespace FrameOpt.Plans;
 /// <param name="WrapAround">Boxes between any two points, also through the sides.</param>
 /// <param name="Mixture">Between those two; it also sees few levels.</param>
 /// <param name="Star">L2-star: boxes from the lowest corner.</param>
-/// <remarks>Sources: F. J. Hickernell 1998, A generalized discrepancy and quadrature error bound; Y.-D. Zhou, K.-T. Fang and J.-H. Ning 2013,
-/// Mixture discrepancy for quasi-random point sets; T. T. Warnock 1972 for the star (formulas from memory).</remarks>
+/// <remarks>Sources: F. J. Hickernell 1998, A generalized discrepancy and quadrature error bound; Y.-D. Zhou, K.-T. Fang and J.-H. Ning
+/// 2013, Mixture discrepancy for quasi-random point sets; T. T. Warnock 1972 for the star (formulas from memory).</remarks>
 public sealed record Discrepancy(double Centred, double WrapAround, double Mixture, double Star)
 {
     /// <summary>Of the runs of a plan; runs made more than once count once.</summary>

@@ -79,12 +79,12 @@ public static class OptimalPlan
         if (request.Given.Count > 0)
             throw new ArgumentException("runs made already cannot be completed when factors are hard to change");
         if (hard.Count == request.Factors.Count)
-            throw new ArgumentException("every factor is hard to change; then every run is set up anew, and none need be named");
+            throw new ArgumentException("every factor is hard to change; then every run is set up by itself, and none need be named");
         var ofPlots = request.Model.Terms.Count(term => Enumerable.Range(0, request.Factors.Count)
             .All(f => term.Powers[f] == 0 || hard.Contains(f)));
         if (request.WholePlots < ofPlots)
-            throw new ArgumentException($"the factors that are hard to change have {ofPlots} terms of their own, so at least {ofPlots} whole "
-                + $"plots are needed, not {request.WholePlots}; {ofPlots + 2} or more also show their error");
+            throw new ArgumentException($"the factors that are hard to change have {ofPlots} terms of their own, so at least {ofPlots} "
+                + $"whole plots are needed, not {request.WholePlots}; {ofPlots + 2} or more also show their error");
         if (request.WholePlots > request.Runs)
             throw new ArgumentException($"there are {request.WholePlots} whole plots but only {request.Runs} runs");
     }

@@ -3,8 +3,8 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FrameOpt.Plans;
 
-/// <summary>Coordinate exchange for runs in whole plots: a factor that is hard to change changes in a whole plot at a time, any other in one
-/// run. The information is that of runs whose setting errs as much as the run itself.</summary>
+/// <summary>Coordinate exchange for runs in whole plots: a factor that is hard to change changes in a whole plot at a time, any other in
+/// one run. The information is that of runs whose setting errs as much as the run itself.</summary>
 /// <remarks>Source: B. Jones and P. Goos 2007, A candidate-set-free algorithm for generating D-optimal split-plot designs, Applied
 /// Statistics 56:347-364 (from memory).</remarks>
 internal sealed class WholePlotExchange(OptimalRequest request)

@@ -37,11 +37,12 @@ public class DiscrepancyTests
     public void Random_points_have_the_stated_mean_square()
     {
         var random = new FrameOpt.Numerics.Pcg32(5);
-        var sets = Enumerable.Range(0, 400).Select(_ => Discrepancy.Of(new Plan("random", ["a", "b"], [.. Enumerable.Range(1, 6).Select(run =>
-            new PlanRun(run, PointKind.Given, 1, [(2 * random.NextDouble()) - 1, (2 * random.NextDouble()) - 1]))]))).ToList();
+        double Value() => (2 * random.NextDouble()) - 1;
+        var sets = Enumerable.Range(0, 400).Select(_ => Discrepancy.Of(new Plan("random", ["a", "b"],
+            [.. Enumerable.Range(1, 6).Select(run => new PlanRun(run, PointKind.Given, 1, [Value(), Value()]))]))).ToList();
         var stated = Discrepancy.OfRandom(6, 2);
-        void IsNear(double expected, Func<Discrepancy, double> which) => Check.Close(Square(expected), sets.Average(one => Square(which(one))),
-            relative: 0.15, because: "mean of 400 squares that scatter by about half of their mean: a few standard errors");
+        void IsNear(double expected, Func<Discrepancy, double> which) => Check.Close(Square(expected),
+            sets.Average(one => Square(which(one))), relative: 0.15, because: "mean of 400 squares that scatter by about half of their mean: a few standard errors");
         IsNear(stated.Centred, one => one.Centred);
         IsNear(stated.WrapAround, one => one.WrapAround);
         IsNear(stated.Mixture, one => one.Mixture);

@@ -15,7 +15,8 @@ public class WholePlotPlanTests
     [InlineData("kind: fractional factorial, generators: [D=ABC], hard_to_change: [hang_point_spacing, suspension_height]", 4)]
     [InlineData("kind: central composite, hard_to_change: [suspension_height]", 3)]
     [InlineData("kind: D-optimal, runs: 18, model: interactions, hard_to_change: [suspension_height], whole_plots: 6", 6)]
-    [InlineData("kind: I-optimal, runs: 18, model: linear, levels: as made, within: limits, hard_to_change: [suspension_height], whole_plots: 5", 5)]
+    [InlineData("kind: I-optimal, runs: 18, model: linear, levels: as made, within: limits, hard_to_change: [suspension_height], "
+        + "whole_plots: 5", 5)]
     public void All_runs_of_a_whole_plot_set_the_hard_factors_alike(string plan, int plots)
     {
         var study = Study(plan)!;
@@ -34,7 +35,8 @@ public class WholePlotPlanTests
     [Theory]
     [InlineData("kind: full factorial, hard_to_change: [height]", "wants names of swept factors")]
     [InlineData("kind: D-optimal, runs: 18, hard_to_change: [suspension_height]", "both hard_to_change and whole_plots")]
-    [InlineData("kind: D-optimal, runs: 18, hard_to_change: [suspension_height], whole_plots: 2", "at least 3 whole plots are needed, not 2")]
+    [InlineData("kind: D-optimal, runs: 18, hard_to_change: [suspension_height], whole_plots: 2",
+        "at least 3 whole plots are needed, not 2")]
     [InlineData("kind: Sobol sequence, runs: 8, hard_to_change: [suspension_height]", "takes no hard_to_change")]
     [InlineData("kind: full factorial, hard_to_change: "
         + "[hang_point_spacing, lateral_offset, suspension_height, thrust_line_angle]", "Every factor of the plan is hard to change")]

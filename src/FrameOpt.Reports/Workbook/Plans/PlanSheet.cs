@@ -17,7 +17,11 @@ internal static class PlanSheet
     {
         var plan = answer.Plan;
         var page = new SheetBuilder(
-            book, Name, [6, 11, 7, .. plan.Plan.WholePlots > 0 ? [7.0] : Array.Empty<double>(), .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))],
+            book, Name,
+            [
+                6, 11, 7, .. plan.Plan.WholePlots > 0 ? [7.0] : Array.Empty<double>(),
+                .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count)),
+            ],
             isPrinted: false);
         page.Paragraphs([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals are positive to the pilot's right."]);
         page.Row++;
@@ -38,7 +42,8 @@ internal static class PlanSheet
     }
 
     /// <summary>The column, from 0, of what the model gives for a response; what the surface gives stands right of it.</summary>
-    public static int ObservedColumn(StudyPlan plan, int response) => (plan.Plan.WholePlots > 0 ? 4 : 3) + 2 * plan.Factors.Count + 2 * response;
+    public static int ObservedColumn(StudyPlan plan, int response) =>
+        (plan.Plan.WholePlots > 0 ? 4 : 3) + 2 * plan.Factors.Count + 2 * response;
 
     private static Table Runs(PlanResult answer)
     {
