@@ -36,6 +36,6 @@ internal static class EffectsPart
             surface.Fit is not { } fit ? null : Html.Figure(lines.Picture(surface.Response, fit, $"effects-{index + 1}-mains"),
                 $"Through {through}: one factor varies, the others stay. Where the lines part, the surface misses the model."),
             pictures?.InteractionPlot() is { } pair
-                ? Html.Figure(pair, "The fitted surface, other factors at mid-range. Lines that are not parallel show an interaction.") : null);
+                ? Html.Figure(pair, "The fitted surface, others at mid-range. Lines that are not parallel show an interaction.") : null);
     }
 }

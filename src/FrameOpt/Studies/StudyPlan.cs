@@ -28,8 +28,11 @@ public sealed record PlanSetting(PlanRequest Request, IReadOnlyList<Response> Re
     /// <summary>Number of runs, without a search for the best ones.</summary>
     /// <param name="factors">Names of the swept factors.</param>
     /// <exception cref="ArgumentException">There is no such plan; the message says why.</exception>
-    public int CountRuns(IReadOnlyList<string> factors) => Repeats * (CentreRuns
-        + Request.CountRuns(new PlanRoom(factors) { HardToChange = Hard(factors), Made = [.. Made.Select(_ => new double[factors.Count])] }));
+    public int CountRuns(IReadOnlyList<string> factors) => Repeats * (CentreRuns + Request.CountRuns(new PlanRoom(factors)
+    {
+        HardToChange = Hard(factors),
+        Made = [.. Made.Select(_ => new double[factors.Count])],
+    }));
 
     internal IReadOnlyList<int> Hard(IReadOnlyList<string> factors) => [.. HardToChange.Select(name => factors.ToList().IndexOf(name))];
 }
