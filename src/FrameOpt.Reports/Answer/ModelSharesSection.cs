@@ -46,7 +46,8 @@ public static class ModelSharesSection
             $"Estimates from {NumberFormat.Count(screening.Paths, "random path")} through the ranges of all {screening.Inputs.Count} "
                 + "factors and uncertain numbers, each with one step of every input. Mean change: over the whole range of a factor, or "
                 + "from the 10 % to the 90 % point of an uncertain number, regardless of sign. Spread: how much that differs from place "
-                + "to place; large where an input bends the response or acts together with others.",
+                + "to place; large where an input bends the response or acts together with others. The standard error of a mean change is "
+                + "a sixth of its spread.",
             Invariant($"Uncertain numbers below {100 * LeastShown:0} % of the largest change are not shown."),
         ],
         new AnswerTable(["response", "input", "mean change", "spread", "with more of it the response"],

@@ -29,22 +29,30 @@ internal sealed record RunPictures(RunAnalysis Analysis, string Id)
             [Svg.Line("pointed", plot.X(from), plot.Y(from), plot.X(to), plot.Y(to))]);
     }
 
-    /// <summary>Effects against the quantiles that errors alone would have; null where it is no two-level plan.</summary>
-    public XElement? HalfNormalPlot()
+    /// <summary>Effects against the quantiles that errors alone would have; null where there are none, or it is no two-level
+    /// plan.</summary>
+    /// <param name="isBetweenPlots">True for the effects between whole plots, which have an error of their own.</param>
+    public XElement? HalfNormalPlot(bool isBetweenPlots)
     {
         if (Analysis.TwoLevel is not { } runs)
             return null;
-        var places = runs.HalfNormalPoints();
+        var places = runs.HalfNormalPoints()
+            .Where(place => runs.BetweenPlots.Contains(runs.Effects[place.Index].Term) == isBetweenPlots).ToList();
+        if (places.Count == 0)
+            return null;
+        var margins = isBetweenPlots ? runs.PlotMargins : runs.Margins;
+        var which = runs.BetweenPlots.Count == 0 ? "effects"
+            : isBetweenPlots ? "effects between whole plots" : "effects within whole plots";
         List<string> names = [.. Analysis.Table.Factors.Select(factor => factor.Name)];
-        var plot = new Plot(PlotAxis.Spanning($"size of the effect on {Title}", places.Select(place => place.Magnitude).Append(0)),
+        var plot = new Plot(PlotAxis.Spanning($"size of {which} on {Title}", places.Select(place => place.Magnitude).Append(0)),
             PlotAxis.Spanning("half-normal quantile", places.Select(place => place.Quantile).Append(0)), Height);
-        var named = runs.Margins is null ? places.OrderBy(place => place.Magnitude).TakeLast(3)
-            : places.Where(place => runs.MarginsOf(runs.Effects[place.Index]) is not { } own || place.Magnitude > own.MarginOfError);
-        return Picture("half-normal", $"Half-normal plot of the effects on {Title}: those that are errors only lie on a line", plot,
+        var named = margins is null ? places.TakeLast(3) : places.Where(place => place.Magnitude > margins.MarginOfError);
+        return Picture(isBetweenPlots ? "half-normal-plots" : "half-normal",
+            $"Half-normal plot of the {which} on {Title}: those that are errors only lie on a line", plot,
             [.. places.Select(place => (place.Magnitude, place.Quantile))],
             [
-                .. runs.Margins is { } margin && margin.MarginOfError < plot.XAxis.To
-                    ? [plot.VerticalLine("limit", margin.MarginOfError)] : Array.Empty<XElement>(),
+                .. margins is not null && margins.MarginOfError < plot.XAxis.To
+                    ? [plot.VerticalLine("limit", margins.MarginOfError)] : Array.Empty<XElement>(),
                 .. named.Select(place =>
                 {
                     var isFarOut = place.Magnitude > FarOut * plot.XAxis.To;

@@ -5,11 +5,11 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Uncertainty;
 
-/// <summary>Screens the factors and all uncertain numbers of a study together by elementary effects: at a few thousand evaluations the
-/// number of inputs hardly matters.</summary>
+/// <summary>Screens the factors and all uncertain numbers of a study together by elementary effects: at a thousand evaluations or two
+/// the number of inputs hardly matters.</summary>
 public static class ScreeningRun
 {
-    private const int Paths = 64;
+    private const int Paths = 36;
     private const double LowShare = 0.1, HighShare = 0.9;
 
     /// <summary>The elementary effects of every factor over its range, and of every uncertain number from its 10 % to its 90 %
