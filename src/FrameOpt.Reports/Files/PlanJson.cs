@@ -12,6 +12,8 @@ internal static class PlanJson
     {
         json.WriteStartObject();
         json.WriteString("kind", answer.Plan.Plan.Kind);
+        if (answer.Plan.HardToChange.Count > 0)
+            json.WriteString("hard_to_change", string.Join(", ", answer.Plan.HardToChange.Select(factor => factor.Name)));
         json.WriteObjects("runs", Enumerable.Range(0, answer.Plan.Plan.Runs.Count), index => Run(json, answer, index));
         Shares(json, answer.Shares);
         Screening(json, answer.Screening);

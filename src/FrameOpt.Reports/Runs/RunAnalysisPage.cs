@@ -37,7 +37,7 @@ public static class RunAnalysisPage
             "pictures",
             pictures.BesideModel() is { } beside ? Html.Figure(beside, "On the dashed line model and measurement are equal.") : null,
             pictures.HalfNormalPlot(isBetweenPlots: true) is { } of
-                ? Html.Figure(of, "Effects between whole plots have an error of their own; right of the line are more than that.") : null,
+                ? Html.Figure(of, "Effects between whole plots have an error of their own; without a line none is beyond it.") : null,
             pictures.HalfNormalPlot(isBetweenPlots: false) is { } plot
                 ? Html.Figure(plot, "Effects right of the line are more than errors.") : null,
             Html.Figure(pictures.Residuals(), "A bow says that the fit lacks a term, a funnel that larger values scatter more."),

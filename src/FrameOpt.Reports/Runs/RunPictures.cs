@@ -13,6 +13,9 @@ internal sealed record RunPictures(RunAnalysis Analysis, string Id)
     private const double Height = 260;
     private const double FarOut = 0.7;
 
+    /// <summary>Effects named where nothing says which are more than errors.</summary>
+    private const int MostNamed = 3;
+
     private string Title => TextTruncation.Truncate(Analysis.Response.Measured.Header, 40);
 
     /// <summary>Model against measurement; null where the file has no model's values.</summary>
@@ -46,7 +49,8 @@ internal sealed record RunPictures(RunAnalysis Analysis, string Id)
         List<string> names = [.. Analysis.Table.Factors.Select(factor => factor.Name)];
         var plot = new Plot(PlotAxis.Spanning($"size of {which} on {Title}", places.Select(place => place.Magnitude).Append(0)),
             PlotAxis.Spanning("half-normal quantile", places.Select(place => place.Quantile).Append(0)), Height);
-        var named = margins is null ? places.TakeLast(3) : places.Where(place => place.Magnitude > margins.MarginOfError);
+        var named = isBetweenPlots || margins is null ? places.TakeLast(MostNamed)
+            : places.Where(place => place.Magnitude > margins.MarginOfError);
         return Picture(isBetweenPlots ? "half-normal-plots" : "half-normal",
             $"Half-normal plot of the {which} on {Title}: those that are errors only lie on a line", plot,
             [.. places.Select(place => (place.Magnitude, place.Quantile))],

@@ -34,6 +34,8 @@ public sealed record RunAnalysis(RunTable Table, MeasuredResponse Response, IRea
         var coded = used.Select(table.Coded).ToList();
         double[][] x = [.. used.Select((run, i) => (double[])[.. coded[i], .. SumCoded(blocks, table.Blocks[run])])];
         string[]? plots = table.WholePlots.Count == 0 ? null : [.. used.Select(run => table.WholePlots[run])];
+        if (plots?.Distinct().Count() == plots?.Length)
+            plots = null;
         bool Can(SurfaceModel kind) => CanEstimate(Terms(kind, table, blocks.Length), x);
         var model = wanted ?? largestFirst.FirstOrDefault(
             kind => Can(kind) && (plots is null || IsJudged(Terms(kind, table, blocks.Length), x, plots)),
