@@ -36,6 +36,12 @@ internal static class AnalyseCommand
         {
             Description = "Keep only the terms that earn their place (stepwise, corrected Akaike criterion).",
         };
+        var study = new Option<string?>("--study")
+        {
+            Description = "With --goal: the study whose steps, values or holes say what can be built; the best setting is rounded to them.",
+            HelpName = "study",
+        };
+        OutputOptions.RefuseEmpty(study, "--study needs a study file, for example --study study.yaml.");
         var page = new Option<string?>("--out")
         {
             Description = "Also write a page with the pictures (residuals, half-normal plot) to this file (.html); it must not exist yet.",
@@ -49,14 +55,15 @@ internal static class AnalyseCommand
             "frameopt analyse runs.csv",
             "frameopt analyse runs.csv --response lean --model linear --range 'time 80..90' --goal 'lean less 10..60'")
         {
-            file, response, factor, range, model, select, goal, page,
+            file, response, factor, range, model, select, goal, study, page,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(file),
             new RunAnalysisRequest(
                 new RunTableRequest(parsed.GetValue(response) ?? [], parsed.GetValue(factor) ?? [], parsed.GetValue(range) ?? []),
                 parsed.GetValue(model) is { } word ? models.First(one => one.Word == word).Model : null,
-                parsed.GetValue(select), parsed.GetValue(goal) ?? []), parsed.GetValue(page), terminal));
+                parsed.GetValue(select), parsed.GetValue(goal) ?? []),
+            parsed.GetValue(study), parsed.GetValue(page), terminal));
         return command;
     }
 
@@ -67,7 +74,7 @@ internal static class AnalyseCommand
         Arity = ArgumentArity.ZeroOrMore,
     };
 
-    private static int Run(string path, RunAnalysisRequest request, string? page, Terminal terminal)
+    private static int Run(string path, RunAnalysisRequest request, string? studyPath, string? page, Terminal terminal)
     {
         if (page is not null && NewFile.Obstacle(page) is { } obstacle)
         {
@@ -81,7 +88,10 @@ internal static class AnalyseCommand
             return ExitCode.InvalidInput;
         }
 
-        if (RunTableAnswer.Of(cells, request, out var errors) is not { } answer)
+        var study = studyPath is null ? null : StudyArgument.Open(studyPath, null, terminal);
+        if (studyPath is not null && study is null)
+            return ExitCode.InvalidInput;
+        if (RunTableAnswer.Of(cells, request, study, out var errors) is not { } answer)
         {
             ConsoleWriter.WriteDiagnostics(terminal, path, errors);
             return ExitCode.InvalidInput;

@@ -12,6 +12,7 @@ page.on("pageerror", error => errors.push(error.message));
 page.on("console", line => { if (line.type() === "error") errors.push(line.text()); });
 await page.goto(file, { waitUntil: "domcontentloaded" });
 await page.waitForSelector(".card");
+const until = async holds => (await page.waitForFunction(holds, { timeout: 300000 })).dispose();
 const pause = seconds => new Promise(done => setTimeout(done, 1000 * seconds));
 const go = screen => page.evaluate(name =>
   [...document.querySelectorAll(".steps button")].find(one => one.innerText.startsWith(name)).click(), screen);
@@ -34,7 +35,10 @@ let moves = 0, changes = 0, runs = 0;
 for (let minute = 1; minute <= minutes; minute++) {
   const end = Date.now() + 60000;
   await go("Holes");
-  const box = await (await page.waitForSelector(".grip")).boundingBox();
+  // A handle that is kept would keep the whole screen in memory.
+  const grip = await page.waitForSelector(".grip");
+  const box = await grip.boundingBox();
+  await grip.dispose();
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
   for (let step = 0; step < 40; step++, moves++) {
@@ -48,17 +52,17 @@ for (let minute = 1; minute <= minutes; minute++) {
     await pause(2);
   }
   await go("Choices");
-  await page.waitForFunction(() => document.querySelector(".front") && !document.querySelector("progress"), { timeout: 60000 });
+  await until(() => document.querySelector(".front") && !document.querySelector("progress"));
   await go("Scales");
-  await page.waitForSelector("#scale-left");
+  await until(() => document.querySelector("#scale-left"));
   await type("#scale-left", `${50 + minute % 7} kgf`);
   await type("#scale-right", "56 kgf");
   await pause(2);
   if (minute % 10 === 5) {
     await go("How sure");
-    await page.waitForSelector("button.main");
+    await until(() => document.querySelector("button.main"));
     await page.click("button.main");
-    await page.waitForFunction(() => document.querySelectorAll(".pictures figure").length > 0, { timeout: 300000 });
+    await until(() => document.querySelectorAll(".pictures figure").length > 0);
     runs++;
   }
   await go("Study file");

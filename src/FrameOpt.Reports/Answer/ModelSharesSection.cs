@@ -10,6 +10,12 @@ public static class ModelSharesSection
 {
     private const double MinShare = 0.01;
 
+    /// <summary>Of the largest mean change, below which an uncertain number is not shown.</summary>
+    private const double LeastShown = 0.1;
+
+    /// <summary>Mean over mean magnitude, from which a change has one direction.</summary>
+    private const double OneWay = 0.9;
+
     /// <summary>Every factor's shares in every response.</summary>
     public static AnswerSection Of(ModelShares shares) => new("Which factors matter in the model itself", Lines(shares),
         new AnswerTable(
@@ -33,6 +39,38 @@ public static class ModelSharesSection
             .Select(pair => Invariant($"{pair.Second.Name} {100 * pair.First.Shapley:0} %")).ToList();
         return matter.Count == 0 ? "no factor changes it" : $"{string.Join(", ", matter)}{where}";
     }
+
+    /// <summary>How far every factor and the larger of the uncertain numbers move each response.</summary>
+    public static AnswerSection Of(Screening screening) => new("How far each input moves a response (elementary effects, Morris)",
+        [
+            $"Estimates from {NumberFormat.Count(screening.Paths, "random path")} through the ranges of all {screening.Inputs.Count} "
+                + "factors and uncertain numbers, each with one step of every input. Mean change: over the whole range of a factor, or "
+                + "from the 10 % to the 90 % point of an uncertain number, regardless of sign. Spread: how much that differs from place "
+                + "to place; large where an input bends the response or acts together with others. The standard error of a mean change is "
+                + "a sixth of its spread.",
+            Invariant($"Uncertain numbers below {100 * LeastShown:0} % of the largest change are not shown."),
+        ],
+        new AnswerTable(["response", "input", "mean change", "spread", "with more of it the response"],
+            [.. screening.Responses.SelectMany(response => Shown(screening, response).Select((i, row) => (IReadOnlyList<string>)
+            [
+                row == 0 ? PlanLabels.WithUnit(response.Response.Name, response.Response) : "",
+                i < screening.Factors ? screening.Inputs[i] : $"uncertain: {screening.Inputs[i]}",
+                NumberFormat.SignificantDigits(response.Effects[i].MeanMagnitude, 3),
+                NumberFormat.SignificantDigits(response.Effects[i].Deviation, 3),
+                Direction(response.Effects[i]),
+            ]))]));
+
+    private static IEnumerable<int> Shown(Screening screening, ScreenedResponse response)
+    {
+        var largest = response.Effects.Max(effect => effect.MeanMagnitude);
+        return Enumerable.Range(0, screening.Inputs.Count)
+            .Where(i => double.IsFinite(response.Effects[i].MeanMagnitude)
+                && (i < screening.Factors || response.Effects[i].MeanMagnitude >= LeastShown * largest))
+            .OrderByDescending(i => response.Effects[i].MeanMagnitude);
+    }
+
+    private static string Direction(ElementaryEffect effect) => effect.MeanMagnitude == 0 ? "stays"
+        : Math.Abs(effect.Mean) < OneWay * effect.MeanMagnitude ? "rises or falls" : effect.Mean > 0 ? "rises" : "falls";
 
     private static IReadOnlyList<string> Lines(ModelShares shares)
     {

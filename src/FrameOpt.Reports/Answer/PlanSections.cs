@@ -1,3 +1,4 @@
+using FrameOpt.Forms;
 using FrameOpt.Plans;
 using FrameOpt.Reports.Text;
 using FrameOpt.Studies;
@@ -13,8 +14,8 @@ public static class PlanSections
 
     /// <summary>The plan, what it can tell, and for each response which terms matter and how far the surface is from the model.</summary>
     public static IReadOnlyList<AnswerSection> Of(PlanResult answer) =>
-        [ModelSharesSection.Of(answer.Shares), Runs(answer), AliasStructure(answer.Plan), Quality(answer.Plan),
-            .. answer.Surfaces.Select(surface => SurfaceSection.Of(answer.Plan, surface))];
+        [ModelSharesSection.Of(answer.Shares), ModelSharesSection.Of(answer.Screening), Runs(answer), AliasStructure(answer.Plan),
+            Quality(answer.Plan), .. answer.Surfaces.Select(surface => SurfaceSection.Of(answer.Plan, surface))];
 
     /// <summary>One row for each run: coded values and the values to build.</summary>
     public static AnswerSection Runs(PlanResult answer)
@@ -29,22 +30,35 @@ public static class PlanSections
                     .Select((factor, f) =>
                     $"{factor.Name} {factor.Unit.Text(plan.Scales[f].Low)} and {factor.Unit.Text(plan.Scales[f].High)}")) + ".",
         };
+        if (plan.HardToChange.Count > 0)
+            lines.Add(WholePlots(plan));
         if (answer.MeetsLimits.Contains(false))
             lines.Add($"{NumberFormat.Count(answer.MeetsLimits.Count(meets => !meets))} OF THEM LEAVE THE LIMITS of the study: compute "
                 + "them, and do not build or fly them.");
         lines.AddRange(answer.Failures.Select((failure, i) => (failure, i)).Where(run => run.failure is not null)
             .Select(run => $"Run {run.i + 1} cannot fly and is excluded from every fit. {FailureText.Describe(run.failure!)}"));
         return new AnswerSection("Plan", lines, new AnswerTable(
-            ["run", "kind", "limits", .. plan.Factors.Select(factor => $"{factor.Name} coded"),
+            ["run", "kind", .. plan.Plan.WholePlots > 0 ? [RunHeading.WholePlot] : Array.Empty<string>(), "limits",
+                .. plan.Factors.Select(factor => $"{factor.Name} coded"),
                 .. plan.Factors.Select(factor => $"{factor.Name} [{factor.Unit.Symbol}]")],
             [.. plan.Plan.Runs.Select((run, i) => (IReadOnlyList<string>)
             [
                 Invariant($"{run.Number}"),
                 run.Kind.ToString().ToLowerInvariant(),
+                .. run.WholePlot > 0 ? [Invariant($"{run.WholePlot}")] : Array.Empty<string>(),
                 answer.MeetsLimits[i] ? "met" : "LEFT",
                 .. run.Coded.Select(value => Invariant($"{value:0.####}")),
                 .. plan.Factors.Select(factor => Invariant($"{factor.Unit.FromSi(plan.Designs[i][factor.Input]):0.####}")),
             ])]));
+    }
+
+    private static string WholePlots(StudyPlan plan)
+    {
+        var settings = plan.Plan.Runs.Select(run => string.Join('|', plan.HardToChange.Select(factor =>
+            run.Coded[plan.Factors.ToList().IndexOf(factor)]))).Distinct().Count();
+        return $"{string.Join(", ", plan.HardToChange.Select(factor => factor.Name))} hard to change: "
+            + $"{NumberFormat.Count(plan.Plan.WholePlots, "whole plot")} with {NumberFormat.Count(settings, "different setting")}. Set it "
+            + "once for each whole plot, also where the next one has the same value: take it apart and set it again.";
     }
 
     /// <summary>Which effects the plan can and cannot tell apart.</summary>
@@ -91,17 +105,21 @@ public static class PlanSections
         const string title = "If the runs were measured";
         var model = new PlanModel(plan.Terms);
         if (PlanQuality.Of(plan.Plan, model) is not { } quality)
-            return new AnswerSection(title, ["These runs cannot estimate all terms separately, so no quality can be given."]);
+            return new AnswerSection(title, ["These runs cannot estimate all terms separately, so no quality can be given.",
+                .. plan.Plan.Runs.All(run => run.Kind == PointKind.SpaceFilling) ? [Filling(plan.Plan)] : Array.Empty<string>()]);
         List<string> lines =
         [
             Invariant($"D efficiency {quality.DEfficiency:0.000}, A efficiency {quality.AEfficiency:0.000}, ")
                 + Invariant($"G efficiency {quality.GEfficiency:0.000}; ")
                 + Invariant($"mean prediction variance over the cube {quality.AverageVariance:0.000} times the noise variance; ")
                 + $"{quality.ErrorDegreesOfFreedom} degrees of freedom for error.",
+            .. plan.Plan.WholePlots == 0 ? [] : new[] { PlotError(plan, quality) },
             "Standard errors are multiples of the noise (standard deviation of one run). "
                 + "Power is that of a two-sided t test at the 5 % level to detect a change from low "
                 + "to high (for a square: from the centre to an end, half of that) as large as the noise, and twice as large.",
         ];
+        if (plan.Plan.Runs.All(run => run.Kind == PointKind.SpaceFilling))
+            lines.Add(Filling(plan.Plan));
         return new AnswerSection(title, lines, new AnswerTable(
             ["term", "standard error", "variance inflation", "power, change = noise", "power, twice the noise"],
             [.. quality.Terms.Select((term, t) => (IReadOnlyList<string>)
@@ -114,8 +132,26 @@ public static class PlanSections
             ])]));
     }
 
+    /// <summary>The constant is always one of the terms that whole plots decide.</summary>
+    private static string PlotError(StudyPlan plan, PlanQuality quality) =>
+        "A setting of what is hard to change is taken to err as much as a run. Terms of those factors alone are judged by "
+            + $"{quality.TermDegreesOfFreedom[0]} degrees of freedom"
+            + (quality.TermDegreesOfFreedom[0] == 0 ? ": THEY CANNOT BE JUDGED, only computed; " + (plan.Plan.Runs.Any(run =>
+                run.Kind == PointKind.Optimal) ? "give more whole_plots." : "make the plan twice with `repeats: 2`.") : ".");
+
+    /// <summary>How evenly a plan fills the cube, beside what chance gives.</summary>
+    private static string Filling(Plan plan)
+    {
+        var own = Discrepancy.Of(plan);
+        var random = Discrepancy.OfRandom(plan.Runs.DistinctBy(run => string.Join('|', run.Coded)).Count(), plan.Factors.Count);
+        static string Beside(string name, double value, double chance) => Invariant($"{name} {value:0.0000} ({chance:0.0000})");
+        return "How unevenly the runs fill the cube, discrepancy (in brackets that of as many random runs, root mean square): "
+            + $"{Beside("centred L2", own.Centred, random.Centred)}, {Beside("wrap-around", own.WrapAround, random.WrapAround)}, "
+            + $"{Beside("mixture", own.Mixture, random.Mixture)}, {Beside("L2-star", own.Star, random.Star)}; smaller is better.";
+    }
+
     private static string PowerText(PlanQuality quality, int term, double coefficient) =>
-        term == 0 || quality.ErrorDegreesOfFreedom < 1 ? "" : Invariant($"{PlanPower.Of(quality, term, coefficient, 1):0.00}");
+        term == 0 || quality.TermDegreesOfFreedom[term] < 1 ? "" : Invariant($"{PlanPower.Of(quality, term, coefficient, 1):0.00}");
 
     /// <summary>A warning where pairs and squares are missing from the surfaces.</summary>
     internal static IEnumerable<string> OmittedTermsWarning(StudyPlan plan)

@@ -12,8 +12,11 @@ internal static class PlanJson
     {
         json.WriteStartObject();
         json.WriteString("kind", answer.Plan.Plan.Kind);
+        if (answer.Plan.HardToChange.Count > 0)
+            json.WriteString("hard_to_change", string.Join(", ", answer.Plan.HardToChange.Select(factor => factor.Name)));
         json.WriteObjects("runs", Enumerable.Range(0, answer.Plan.Plan.Runs.Count), index => Run(json, answer, index));
         Shares(json, answer.Shares);
+        Screening(json, answer.Screening);
         json.WriteObjects("surfaces", answer.Surfaces, surface => Surface(json, answer.Plan, surface));
         json.WriteEndObject();
     }
@@ -41,6 +44,26 @@ internal static class PlanJson
         });
     }
 
+    private static void Screening(Utf8JsonWriter json, Screening screening)
+    {
+        json.WriteStartObject("elementary_effects");
+        json.WriteNumber("paths", screening.Paths);
+        json.WriteObjects("responses", screening.Responses, response =>
+        {
+            json.WriteString("response", response.Response.Name);
+            json.WriteString("unit", response.Response.Unit);
+            json.WriteObjects("inputs", screening.Inputs.Zip(response.Effects), pair =>
+            {
+                json.WriteString("input", pair.First);
+                json.WriteNumber("steps", pair.Second.Steps);
+                json.WriteDecimal("mean", Math.Round(pair.Second.Mean, 9));
+                json.WriteDecimal("mean_magnitude", Math.Round(pair.Second.MeanMagnitude, 9));
+                json.WriteDecimal("deviation", Math.Round(pair.Second.Deviation, 9));
+            });
+        });
+        json.WriteEndObject();
+    }
+
     /// <summary>Sums of thousands of terms differ in their last digits between libraries of mathematics.</summary>
     private static double Percent(double share) => Math.Round(100 * share, 8);
 
@@ -51,6 +74,8 @@ internal static class PlanJson
         json.WriteNumber("number", run.Number);
         json.WriteString("kind", run.Kind.ToString().ToLowerInvariant());
         json.WriteNumber("block", run.Block);
+        if (run.WholePlot > 0)
+            json.WriteNumber("whole_plot", run.WholePlot);
         json.WriteStartObject("coded");
         for (var f = 0; f < plan.Factors.Count; f++)
             json.WriteDecimal(plan.Factors[f].Name, run.Coded[f]);

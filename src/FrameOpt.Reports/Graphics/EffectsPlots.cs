@@ -40,15 +40,6 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
             ]);
     }
 
-    /// <summary>A line for each factor that moves alone, the others at their middle.</summary>
-    public XElement MainEffects()
-    {
-        var curves = Plan.Factors.Select((factor, f) => (Name: PlanLabels.Name(factor), Points: Points(coded => Predict((f, coded)))))
-            .ToList();
-        var axis = new PlotAxis("coded value: -1 low end, +1 high end of the factor", "", -1, 1, 0.5);
-        return CurveFamily($"{Id}-mains", $"{Title} as one factor varies, the others at mid-range", axis, curves);
-    }
-
     /// <summary>The two factors of largest share together: lines that are not parallel show an interaction.</summary>
     public XElement? InteractionPlot()
     {

@@ -13,11 +13,14 @@ internal static class EffectsPart
     {
         if (content.Result.Plan is not { } answer || PlanSections.Summary(content.Result).FirstOrDefault() is not { } section)
             return null;
+        var lines = ModelAndFitPlot.Of(answer.Plan, content.Result.Mission, content.Result.Chosen?.Geometry);
+        var through = content.Result.Chosen is null ? "the middle of the plan" : "the best compromise (dotted)";
         return Html.Section("effects", section.Title, [Html.SectionBody(section),
-            .. answer.Surfaces.SelectMany((surface, s) => Response(answer, surface, s))]);
+            .. answer.Surfaces.SelectMany((surface, s) => Response(answer, surface, s, lines, through))]);
     }
 
-    private static IEnumerable<XElement> Response(PlanResult answer, FittedSurface surface, int index)
+    private static IEnumerable<XElement> Response(PlanResult answer, FittedSurface surface, int index,
+        ModelAndFitPlot lines, string through)
     {
         var shares = answer.Shares.Responses[index];
         if (surface.Fit is null && shares.Everywhere.Count == 0)
@@ -30,9 +33,9 @@ internal static class EffectsPart
             shares.Everywhere.Count == 0 ? null : Html.Figure(ModelSharesBars.Of($"shares-{index + 1}", answer.Shares, shares),
                 "The model itself: nothing is sampled, no polynomial is fitted."),
             pictures is null ? null : Html.Figure(pictures.Shares(), "The plan's runs. Outlined bars: interactions of two factors."),
-            pictures is null ? null : Html.Figure(pictures.MainEffects(),
-                "The fitted surface: one factor varies, the others are at mid-range."),
+            surface.Fit is not { } fit ? null : Html.Figure(lines.Picture(surface.Response, fit, $"effects-{index + 1}-mains"),
+                $"Through {through}: one factor varies, the others stay. Where the lines part, the surface misses the model."),
             pictures?.InteractionPlot() is { } pair
-                ? Html.Figure(pair, "Lines that are not parallel show an interaction of the two factors.") : null);
+                ? Html.Figure(pair, "The fitted surface, others at mid-range. Lines that are not parallel show an interaction.") : null);
     }
 }

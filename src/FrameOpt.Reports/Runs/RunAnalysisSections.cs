@@ -11,16 +11,13 @@ public static class RunAnalysisSections
 {
     private const double LargeCook = 1;
 
-    /// <summary>Nothing better can be used.</summary>
-    private const double Full = 0.9999;
-
     /// <summary>What was read, then for each response its fit, variances, effects, runs and, where the file has it, the model's values
     /// beside it.</summary>
     /// <param name="table">All runs.</param>
     /// <param name="analyses">One for each response.</param>
     /// <param name="optimum">The setting that meets the goals best; null without goals.</param>
     public static IReadOnlyList<AnswerSection> Of(RunTable table, IReadOnlyList<RunAnalysis> analyses, RunOptimum? optimum) =>
-        [Read(table), .. analyses.SelectMany(OfResponse), .. optimum is null ? [] : new[] { Best(table, optimum) }];
+        [Read(table), .. analyses.SelectMany(OfResponse), .. optimum is null ? [] : new[] { RunOptimumSection.Of(table, optimum) }];
 
     private static IEnumerable<AnswerSection> OfResponse(RunAnalysis analysis)
     {
@@ -29,16 +26,18 @@ public static class RunAnalysisSections
         if (analysis.TwoLevel is { } effects)
             yield return Effects(analysis, effects);
         yield return RunFitSections.Fit(analysis);
-        yield return RunFitSections.Variances(analysis);
+        yield return analysis.Fit.WholePlots is { } plots ? RunPlotSections.Variances(analysis, plots) : RunFitSections.Variances(analysis);
         yield return Runs(analysis);
     }
 
     private static AnswerSection Read(RunTable table)
     {
         var blocks = table.Blocks.Distinct().Count();
+        var plots = table.WholePlots.Distinct().Count();
         return new AnswerSection("What was read",
         [
-            $"{NumberFormat.Count(table.Runs.Count, "run")}{(blocks > 1 ? $" in {NumberFormat.Count(blocks, "block")}" : "")}; read: "
+            $"{NumberFormat.Count(table.Runs.Count, "run")}{(blocks > 1 ? $" in {NumberFormat.Count(blocks, "block")}" : "")}"
+                + $"{(plots > 0 ? $" in {NumberFormat.Count(plots, "whole plot")}" : "")}; read: "
                 + $"{string.Join(", ", table.Responses.Select(response => response.Measured.Header))}.",
             $"Coded -1 and +1 stand for {string.Join("; ", table.Factors.Select((factor, f) => $"{factor.Name} {Ends(table, f)}"))}.",
             .. table.NotUsed.Count == 0 ? [] : new[] { $"Columns not used: {string.Join(", ", table.NotUsed)}." },
@@ -71,7 +70,8 @@ public static class RunAnalysisSections
     {
         var unit = analysis.Response.Measured.Unit;
         List<string> names = [.. analysis.Table.Factors.Select(factor => factor.Name)];
-        var places = HalfNormal.Points([.. runs.Effects.Select(effect => effect.Value)]).ToDictionary(point => point.Index);
+        var places = runs.HalfNormalPoints().ToDictionary(point => point.Index);
+        var hasPlots = runs.BetweenPlots.Count > 0;
         var order = Enumerable.Range(0, runs.Effects.Count).OrderByDescending(i => Math.Abs(runs.Effects[i].Value)).ToList();
         return new AnswerSection($"{analysis.Response.Measured.Name}: effects of a two-level plan",
         [
@@ -79,12 +79,21 @@ public static class RunAnalysisSections
                 + "origin when plotted against the half-normal quantile.",
             .. runs.LostInBlocks.Count == 0 ? []
                 : new[] { $"Confounded with the blocks: {string.Join(", ", runs.LostInBlocks.Select(term => term.NamedWith(names)))}." },
-            .. runs.Margins is { } margins
+            .. Margins(runs.Margins, hasPlots ? " within whole plots" : "", unit),
+            .. Margins(runs.PlotMargins, " between whole plots", unit),
+            .. hasPlots
                 ? new[]
                 {
-                    $"By errors alone one effect chosen beforehand stays below {Digits(margins.MarginOfError, unit)}, the largest of all "
-                        + $"below {Digits(margins.SimultaneousMargin, unit)} (19 of 20 times; Lenth's pseudo standard error "
-                        + $"{Digits(margins.PseudoStandardError, unit)}).",
+                    "Effects between whole plots are judged by what whole plots differ by, all others by what runs of one whole plot "
+                        + "differ by; each kind has quantiles of its own.",
+                } : [],
+            .. hasPlots && runs.PlotMargins is null
+                ? new[] { "Too few effects between whole plots, or repeated ones, to judge those here: see the fit." } : [],
+            .. runs.Error is { } error
+                ? new[]
+                {
+                    $"Standard error of an effect {Digits(error.StandardError, unit)}, from what repeated runs differ by "
+                        + $"({NumberFormat.Count(error.DegreesOfFreedom)} degrees of freedom).",
                 } : [],
             .. runs.Curvature is { } curvature
                 ? new[]
@@ -96,35 +105,35 @@ public static class RunAnalysisSections
                         + "whether that is curvature."),
                 } : [],
         ],
-            new AnswerTable(["effect", "aliased with", Title("value", unit), "share [%]", "half-normal quantile", ""],
+            new AnswerTable(["effect", "aliased with", Title("value", unit), "share [%]", "half-normal quantile",
+                    .. runs.Error is null ? Array.Empty<string>() : ["t", "p"], .. hasPlots ? ["between"] : Array.Empty<string>(), ""],
                 [.. order.Select(i => (IReadOnlyList<string>)
                 [
                     runs.Effects[i].Term.NamedWith(names),
                     string.Join(", ", runs.Effects[i].Aliases.Select(alias =>
                         (alias.IsNegative ? "-" : "") + alias.Term.NamedWith(names))),
                     Digits(runs.Effects[i].Value, ""), Invariant($"{runs.Effects[i].ContributionPercent:0.0}"),
-                    Invariant($"{places[i].Quantile:0.00}"), Beyond(runs.Effects[i].Value, runs.Margins),
+                    Invariant($"{places[i].Quantile:0.00}"),
+                    .. runs.Error is not { } own ? Array.Empty<string>() : [Ratio(own.T(runs.Effects[i])), P(own.P(runs.Effects[i]))],
+                    .. !hasPlots ? Array.Empty<string>() : [runs.BetweenPlots.Contains(runs.Effects[i].Term) ? "whole plots" : "runs"],
+                    Verdict(runs, runs.Effects[i]),
                 ])]));
     }
 
-    private static AnswerSection Best(RunTable table, RunOptimum optimum) => new("The setting that meets the goals best",
-        [
-            optimum.Overall > 0
-                ? $"{Place(table, optimum.Settings)}. Together the goals are met to {optimum.Overall:0.0000}, where 1 is as good as can be "
-                    + "used (geometric mean of the desirabilities, Derringer and Suich 1980). It is looked for within the runs; confirm it "
-                    + "by a run of its own, ground test first."
-                    + (optimum.Overall > Full ? " Other settings meet them as fully." : "")
-                : "NO SETTING within the runs is useful in every response: widen a goal, or look for a compromise by hand.",
-        ],
-        optimum.Overall > 0 ? new AnswerTable(["response", "by the fit", "one further run, from", "to", "desirability"],
-            [.. optimum.Responses.Select(goal => (IReadOnlyList<string>)
-            [
-                goal.Response.Measured.Header, Digits(goal.Value, ""), Optional(goal.Interval?.Low, value => Digits(value, "")),
-                Optional(goal.Interval?.High, value => Digits(value, "")), Invariant($"{goal.Desirability:0.0000}"),
-            ])]) : null);
+    private static IEnumerable<string> Margins(LenthMargins? margins, string which, string unit) => margins is null ? [] :
+        [$"By errors alone one effect{which} chosen beforehand stays below {Digits(margins.MarginOfError, unit)}, the largest of all "
+            + $"below {Digits(margins.SimultaneousMargin, unit)} (19 of 20 times; Lenth's pseudo standard error "
+            + $"{Digits(margins.PseudoStandardError, unit)})."];
 
-    private static string Beyond(double effect, LenthMargins? margins) => margins is null ? ""
-        : Math.Abs(effect) > margins.SimultaneousMargin ? "REAL" : Math.Abs(effect) > margins.MarginOfError ? "perhaps real" : "";
+    /// <summary>By the error of repeated runs, with one chance in 20 for all effects together (Bonferroni), or by Lenth's
+    /// margins.</summary>
+    private static string Verdict(TwoLevelRuns runs, Effect effect)
+    {
+        if (runs.Error is { } error)
+            return error.P(effect) < Small / runs.Effects.Count ? "REAL" : error.P(effect) < Small ? "perhaps real" : "";
+        return runs.MarginsOf(effect) is not { } margins ? "" : Math.Abs(effect.Value) > margins.SimultaneousMargin ? "REAL"
+            : Math.Abs(effect.Value) > margins.MarginOfError ? "perhaps real" : "";
+    }
 
     private static AnswerSection Runs(RunAnalysis analysis)
     {
@@ -144,6 +153,10 @@ public static class RunAnalysisSections
             fit.Anova.ResidualDegreesOfFreedom < 2 ? "No run can be judged: hardly more runs than terms."
                 : outliers.Count > 0 ? $"LOOK AGAIN AT RUN {string.Join(", ", outliers)}: unlike all others by the fit. Measure again "
                     + "before believing the rest." : "No run is unlike the others.",
+            .. fit.WholePlots is null ? [] : new[]
+            {
+                "Fitted values have in them most of what the whole plot of the run is off, so that a residual is of the run alone.",
+            },
         ],
             new AnswerTable(["run", Title("measured", analysis.Response.Measured.Unit), "fitted", "residual", "studentised", "leverage",
                     "Cook's distance", ""],

@@ -20,18 +20,22 @@ internal static class RunFitSections
     {
         var (fit, unit) = (analysis.Fit, analysis.Response.Measured.Unit);
         var names = Names(analysis);
+        var plots = fit.WholePlots;
         var isShorter = fit.Terms.Count < ModelTerms.Of(analysis.Model, analysis.Table.Factors.Count).Count;
         List<string> lines =
         [
             $"{NumberFormat.Count(analysis.Used.Count, "run")}; {PlanLabels.ModelDescription(analysis.Model)}"
                 + $"{(isShorter ? ", less what was left out" : "")}"
-                + $"{(analysis.BlockNames.Count > 0 ? "; the constant is of the mean of the blocks" : "")}. R² "
-                + Invariant($"{fit.Anova.RSquared:0.0000}") + (fit.Anova.AdjustedRSquared is { } adjusted && fit.NoTestsReason is null
+                + $"{(analysis.BlockNames.Count > 0 ? "; the constant is of the mean of the blocks" : "")}."
+                + (plots is not null ? "" : Invariant($" R² {fit.Anova.RSquared:0.0000}")
+                + (fit.Anova.AdjustedRSquared is { } adjusted && fit.NoTestsReason is null
                 ? Invariant($", adjusted {adjusted:0.0000}") : "") + (fit.PredictedRSquared is { } predicted
-                ? Invariant($", predicting each run without it {predicted:0.0000}") : "") + ".",
+                ? Invariant($", predicting each run without it {predicted:0.0000}") : "") + "."),
         ];
         if (fit.NoTestsReason is { } why)
             lines.Add($"No tests: {why}.");
+        else if (plots is not null)
+            lines.AddRange(RunPlotSections.Errors(analysis, plots));
         else
             lines.Add($"Standard deviation of a run {Digits(fit.Anova.ResidualDeviation!.Value, unit)}, "
                 + $"{NumberFormat.Count(fit.Anova.ResidualDegreesOfFreedom)} degrees of freedom. Intervals hold 19 of 20 times.");
@@ -49,18 +53,20 @@ internal static class RunFitSections
         if (analysis.Smooth is { } smooth)
             lines.Add(Smooth(analysis, smooth));
         return new AnswerSection($"{analysis.Response.Measured.Name}: fit", lines, new AnswerTable(
-            ["term", Title("coefficient, coded", unit), "standard error", "t", "p", "from", "to", "variance inflation"],
+            ["term", Title("coefficient, coded", unit), "standard error", "t", "p", "from", "to",
+                plots is null ? "variance inflation" : "degrees of freedom"],
             [.. fit.Coefficients.Select(one => (IReadOnlyList<string>)
             [
                 one.Term.NamedWith(names), Digits(one.Value, ""), Optional(one.StandardError, value => Digits(value, "")),
-                Optional(one.T, Ratio), Optional(one.P, P), Optional(one.StandardError, error => Digits(one.Value - Half(fit, error), "")),
-                Optional(one.StandardError, error => Digits(one.Value + Half(fit, error), "")),
-                Optional(one.VarianceInflation, value => Invariant($"{value:0.00}")),
+                Optional(one.T, Ratio), Optional(one.P, P), Optional(one.StandardError, error => Digits(one.Value - Half(one, error), "")),
+                Optional(one.StandardError, error => Digits(one.Value + Half(one, error), "")),
+                plots is null ? Optional(one.VarianceInflation, value => Invariant($"{value:0.00}"))
+                    : one.ErrorDegreesOfFreedom > 0 ? NumberFormat.Count(one.ErrorDegreesOfFreedom) : "none",
             ])]));
     }
 
-    private static double Half(RegressionFit fit, double error) =>
-        Numerics.Quantile.Student((1 + Confidence) / 2, fit.Anova.ResidualDegreesOfFreedom) * error;
+    private static double Half(Coefficient one, double error) =>
+        Numerics.Quantile.Student((1 + Confidence) / 2, one.ErrorDegreesOfFreedom) * error;
 
     /// <summary>Whether a surface without a polynomial predicts the runs better.</summary>
     private static string Smooth(RunAnalysis analysis, GaussianProcess smooth)

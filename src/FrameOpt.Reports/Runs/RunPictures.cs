@@ -14,13 +14,17 @@ internal sealed record RunPictures(RunAnalysis Analysis, string Id)
     public IEnumerable<(XElement Drawing, string Caption)> All => new (XElement? Drawing, string Caption)[]
     {
         (BesideModel(), "On the dashed line model and measurement are equal."),
-        (HalfNormalPlot(), "Effects right of the line are more than errors."),
+        (HalfNormalPlot(isBetweenPlots: true), "Effects between whole plots have an error of their own; without a line none is beyond it."),
+        (HalfNormalPlot(isBetweenPlots: false), "Effects right of the line are more than errors."),
         (Residuals(), "A bow says that the fit lacks a term, a funnel that larger values scatter more."),
         (InOrder(), "A trend says that something drifted while measuring."),
     }.Where(picture => picture.Drawing is not null).Select(picture => (picture.Drawing!, picture.Caption));
 
     private const double Height = 260;
     private const double FarOut = 0.7;
+
+    /// <summary>Effects named where nothing says which are more than errors.</summary>
+    private const int MostNamed = 3;
 
     private string Title => TextTruncation.Truncate(Analysis.Response.Measured.Header, 40);
 
@@ -38,21 +42,31 @@ internal sealed record RunPictures(RunAnalysis Analysis, string Id)
             [Svg.Line("pointed", plot.X(from), plot.Y(from), plot.X(to), plot.Y(to))]);
     }
 
-    /// <summary>Effects against the quantiles that errors alone would have; null where it is no two-level plan.</summary>
-    public XElement? HalfNormalPlot()
+    /// <summary>Effects against the quantiles that errors alone would have; null where there are none, or it is no two-level
+    /// plan.</summary>
+    /// <param name="isBetweenPlots">True for the effects between whole plots, which have an error of their own.</param>
+    public XElement? HalfNormalPlot(bool isBetweenPlots)
     {
         if (Analysis.TwoLevel is not { } runs)
             return null;
-        var places = HalfNormal.Points([.. runs.Effects.Select(effect => effect.Value)]);
+        var places = runs.HalfNormalPoints()
+            .Where(place => runs.BetweenPlots.Contains(runs.Effects[place.Index].Term) == isBetweenPlots).ToList();
+        if (places.Count == 0)
+            return null;
+        var margins = isBetweenPlots ? runs.PlotMargins : runs.Margins;
+        var which = runs.BetweenPlots.Count == 0 ? "effects"
+            : isBetweenPlots ? "effects between whole plots" : "effects within whole plots";
         List<string> names = [.. Analysis.Table.Factors.Select(factor => factor.Name)];
-        var plot = new Plot(PlotAxis.Spanning($"size of the effect on {Title}", places.Select(place => place.Magnitude).Append(0)),
+        var plot = new Plot(PlotAxis.Spanning($"size of {which} on {Title}", places.Select(place => place.Magnitude).Append(0)),
             PlotAxis.Spanning("half-normal quantile", places.Select(place => place.Quantile).Append(0)), Height);
-        var named = runs.Margins is { } margins ? places.Where(place => place.Magnitude > margins.MarginOfError) : places.TakeLast(3);
-        return Picture("half-normal", $"Half-normal plot of the effects on {Title}: those that are errors only lie on a line", plot,
+        var named = isBetweenPlots || margins is null ? places.TakeLast(MostNamed)
+            : places.Where(place => place.Magnitude > margins.MarginOfError);
+        return Picture(isBetweenPlots ? "half-normal-plots" : "half-normal",
+            $"Half-normal plot of the {which} on {Title}: those that are errors only lie on a line", plot,
             [.. places.Select(place => (place.Magnitude, place.Quantile))],
             [
-                .. runs.Margins is { } margin && margin.MarginOfError < plot.XAxis.To
-                    ? [plot.VerticalLine("limit", margin.MarginOfError)] : Array.Empty<XElement>(),
+                .. margins is not null && margins.MarginOfError < plot.XAxis.To
+                    ? [plot.VerticalLine("limit", margins.MarginOfError)] : Array.Empty<XElement>(),
                 .. named.Select(place =>
                 {
                     var isFarOut = place.Magnitude > FarOut * plot.XAxis.To;

@@ -4,6 +4,7 @@ using FrameOpt.Plans;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Page;
 using FrameOpt.Reports.Text;
+using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
 
 namespace FrameOpt.Reports.Runs;
@@ -33,20 +34,30 @@ public sealed record RunTableAnswer(string File, IReadOnlyList<RunAnalysis> Anal
     /// <summary>The answer, or null with everything there is to correct.</summary>
     /// <param name="cells">The table.</param>
     /// <param name="request">How.</param>
+    /// <param name="study">To whose steps and holes a setting is rounded; null for none.</param>
     /// <param name="findings">What to correct; empty when there is an answer.</param>
-    public static RunTableAnswer? Of(FilledForm cells, RunAnalysisRequest request, out IReadOnlyList<Diagnostic> findings)
+    public static RunTableAnswer? Of(
+        FilledForm cells, RunAnalysisRequest request, Study? study, out IReadOnlyList<Diagnostic> findings)
     {
         if (RunTableReader.Read(cells, request.Columns, out findings) is not { } table)
             return null;
-        var wanted = request.Goals.Select(goal => (Text: goal, Goal: GoalText.Read(goal, table.Responses))).ToList();
-        findings = [.. wanted.Where(one => one.Goal is null).Select(one => new Diagnostic(
-            cells.File, 0, 0, VisibleText.Quoted(one.Text), "This is no goal for one of the responses, which are "
-                + $"{string.Join(", ", table.Responses.Select(response => response.Measured.Name))}.", GoalText.HowTo))];
+        var wanted = request.Goals.Select(text => (Text: text, Goal: GoalText.Read(text, table.Responses, out var wrong), Wrong: wrong))
+            .ToList();
+        findings =
+        [
+            .. request.IsSelected && table.WholePlots.Count > 0 ? [new Diagnostic(cells.File, 0, 0, "",
+                "The choice of terms (--select) does not judge runs in whole plots.",
+                $"Leave it out, or remove the column {RunHeading.WholePlot} if every run was set up by itself.")]
+                : Array.Empty<Diagnostic>(),
+            .. wanted.Where(one => one.Goal is null)
+                .Select(one => new Diagnostic("the goals", 0, 0, VisibleText.Quoted(one.Text), one.Wrong, GoalText.HowTo)),
+        ];
         if (findings.Count > 0)
             return null;
         var analyses = table.Responses.Select(response => RunAnalysis.Of(table, response, request.Model, request.IsSelected)).ToList();
         var optimum = wanted.Count == 0 ? null
-            : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))]);
+            : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))],
+                study is null ? null : StudyLevels.Of(study, table));
         return new RunTableAnswer(cells.File, analyses,
             [.. RunAnalysisSections.Of(table, analyses, optimum), new AnswerSection("Cautions", Cautions.FirstPage)]);
     }

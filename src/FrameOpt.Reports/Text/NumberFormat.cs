@@ -41,6 +41,12 @@ public static class NumberFormat
         return (Math.Round(value, Math.Clamp(digits - whole, 0, digits + 3)) + 0.0).ToString("0.#########", CultureInfo.InvariantCulture);
     }
 
+    /// <summary>A value rounded to a number of significant digits, for files that people read too.</summary>
+    /// <param name="value">As it is where it is not finite.</param>
+    /// <param name="digits">At least one.</param>
+    public static double RoundedTo(double value, int digits) => value == 0 || !double.IsFinite(value) ? value
+        : Math.Round(value, Math.Clamp(digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 15));
+
     /// <summary>A response's value; a load also in kilograms-force, a share of the cases in per cent.</summary>
     public static string Text(double value, ResponseEntry entry) =>
         entry is CaseQuantity { IsShare: true } ? Share(value)

@@ -92,7 +92,7 @@ public static partial class FormJob
         var request = new RunAnalysisRequest(new RunTableRequest([], [], []),
             RunAnalysisRequest.Models.Where(one => one.Word == how.Terms).Select(one => (SurfaceModel?)one.Model).FirstOrDefault(),
             how.IsSelected, how.Goals.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
-        if (table is null || RunTableAnswer.Of(table, request, out findings) is not { } answer)
+        if (table is null || RunTableAnswer.Of(table, request, StudyFiles.Read(stored).Study, out findings) is not { } answer)
             return AnswerJson.Write(new RunOutcome(new RunAnswer("", "", Language.Words.Runs.Refused, true,
                 [new AnswerSection("To correct", problem.Length > 0 ? [problem] : [.. findings.Select(finding => finding.Text)])]), []));
         RunJob.Keep(Language.Words.Runs.Page, stream => RunAnalysisPage.Write(answer, stream));

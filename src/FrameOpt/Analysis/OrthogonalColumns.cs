@@ -1,3 +1,5 @@
+using FrameOpt.Numerics;
+
 namespace FrameOpt.Analysis;
 
 /// <summary>The columns of a model made orthonormal one after another, X = Q R, each scaled first; columns that depend on earlier ones are
@@ -32,6 +34,9 @@ internal sealed class OrthogonalColumns
     /// there are columns.</summary>
     public IEnumerable<(int Index, double[] Values)> RColumns =>
         kept.Select((index, j) => (index, (double[])[.. triangle[j], .. new double[kept.Count - 1 - j]]));
+
+    /// <summary>Logarithm of the determinant of X'X of the kept columns.</summary>
+    public double LogDeterminant => 2 * kept.Select((_, j) => Elementary.Log(triangle[j][j] / scales[j])).Sum();
 
     /// <summary>The part of a response along each kept column's own direction, and what is left of it; parts within rounding of the
     /// response are 0.</summary>

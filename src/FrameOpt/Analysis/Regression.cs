@@ -12,12 +12,25 @@ public static class Regression
     /// <param name="x">The factors of each run.</param>
     /// <param name="y">The response of each run, finite.</param>
     /// <param name="errors">Whether the runs were measured or computed.</param>
-    /// <remarks>Source: least squares by an orthogonal decomposition, G. H. Golub 1965 (from memory).</remarks>
-    public static RegressionFit Fit(IReadOnlyList<ModelTerm> terms, IReadOnlyList<double[]> x, IReadOnlyList<double> y, ErrorKind errors)
+    /// <param name="plots">The whole plot of each run; null where every run was set up by itself.</param>
+    /// <remarks>Source: least squares by an orthogonal decomposition, G. H. Golub 1965 (from memory). With whole plots, generalised least
+    /// squares: <see cref="WholePlotErrors"/>.</remarks>
+    public static RegressionFit Fit(IReadOnlyList<ModelTerm> terms, IReadOnlyList<double[]> x, IReadOnlyList<double> y, ErrorKind errors,
+        IReadOnlyList<string>? plots = null)
     {
-        var columns = terms.Select(term => x.Select(term.Value).ToArray()).ToArray();
+        double[][] columns = [.. terms.Select(term => x.Select(term.Value).ToArray())];
+        IReadOnlyList<double> response = y;
+        WholePlotErrors? shared = null;
+        if (plots is not null)
+        {
+            var means = new PlotMeans(plots);
+            shared = WholePlotErrors.Of(terms, columns, y, means);
+            columns = [.. columns.Select(column => means.Whitened(column, shared.Ratio))];
+            response = means.Whitened(y, shared.Ratio);
+        }
+
         var basis = new OrthogonalColumns(columns);
-        var (along, rest) = basis.Project(y);
+        var (along, rest) = basis.Project(response);
         ModelTerm[] kept = [.. basis.Kept.Select(index => terms[index])];
         var anova = Anova(terms, columns, basis, along, rest, errors);
         var values = basis.Coefficients(along);
@@ -26,12 +39,13 @@ public static class Regression
             Terms = kept,
             Aliased = [.. terms.Except(kept)],
             Anova = anova,
+            WholePlots = shared,
             Coefficients = [.. kept.Select((term, j) => Coefficient(term, j, values[j], basis, columns[basis.Kept[j]],
-                kept.Any(t => t.Order == 0), anova))],
+                kept.Any(t => t.Order == 0), anova, shared))],
             Runs = [.. y.Select((observed, i) =>
                 FittedRun.Of(observed, rest[i], basis.Leverage(i), anova.ResidualSumOfSquares, anova.ResidualDegreesOfFreedom,
                     kept.Length))],
-            LackOfFit = errors == ErrorKind.Deterministic ? null
+            LackOfFit = errors == ErrorKind.Deterministic || shared is not null ? null
                 : LackOfFit.Of(x, y, anova.ResidualSumOfSquares, anova.ResidualDegreesOfFreedom),
         };
     }
@@ -46,19 +60,19 @@ public static class Regression
     }
 
     private static Coefficient Coefficient(ModelTerm term, int index, double value, OrthogonalColumns basis, double[] column,
-        bool hasConstant,
-        AnovaTable anova)
+        bool hasConstant, AnovaTable anova, WholePlotErrors? shared)
     {
         var unit = new double[basis.Kept.Count];
         unit[index] = 1;
         var spread = basis.VarianceFactor(unit);
         var mean = hasConstant ? column.Average() : 0;
-        double? inflation = term.Order > 0 ? spread * column.Sum(entry => (entry - mean) * (entry - mean)) : null;
-        if (anova.NoTestsReason is not null)
-            return new Coefficient(term, value, null, null, null, inflation);
+        double? inflation = term.Order > 0 && shared is null ? spread * column.Sum(entry => (entry - mean) * (entry - mean)) : null;
+        var degrees = shared?.DegreesOfFreedom(basis.Kept[index]) ?? anova.ResidualDegreesOfFreedom;
+        if (anova.NoTestsReason is not null || degrees == 0)
+            return new Coefficient(term, value, null, null, null, inflation, 0);
         var error = anova.ResidualDeviation!.Value * Math.Sqrt(spread);
         var t = AnovaTable.Ratio(value, error);
-        return new Coefficient(term, value, error, t, UpperTail.StudentTwoSided(t, anova.ResidualDegreesOfFreedom), inflation);
+        return new Coefficient(term, value, error, t, UpperTail.StudentTwoSided(t, degrees), inflation, degrees);
     }
 }
 

@@ -29,6 +29,10 @@ public sealed class RegressionFit
     /// <summary>Of measured runs with repeats; null otherwise.</summary>
     public required LackOfFit? LackOfFit { get; init; }
 
+    /// <summary>The errors of runs in whole plots; null where every run was set up by itself. With them, sums of squares and residuals are
+    /// those of runs from which a part of the mean of their whole plot was taken.</summary>
+    public WholePlotErrors? WholePlots { get; init; }
+
     /// <summary>Whether the runs were computed: then <see cref="NoTestsReason"/> says why tests are null.</summary>
     public bool IsDeterministic => Anova.Errors == ErrorKind.Deterministic;
 
@@ -84,7 +88,7 @@ public sealed class RegressionFit
     /// <param name="confidence">Such as 0.95.</param>
     public Interval? ConfidenceInterval(IReadOnlyList<double> design, double confidence) => IntervalAt(design, confidence, 0);
 
-    /// <summary>Where one further run of a design would lie; null where nothing can be tested.</summary>
+    /// <summary>Where one further run of a design, in a whole plot of its own, would lie; null where nothing can be tested.</summary>
     /// <param name="design">The factors, in the units of the fit.</param>
     /// <param name="confidence">Such as 0.95.</param>
     public Interval? PredictionInterval(IReadOnlyList<double> design, double confidence) => IntervalAt(design, confidence, 1);
@@ -94,8 +98,11 @@ public sealed class RegressionFit
         if (NoTestsReason is not null)
             return null;
         var spread = basis.VarianceFactor([.. Terms.Select(term => term.Value(design))]);
-        var half = Quantile.Student((1 + confidence) / 2, Anova.ResidualDegreesOfFreedom) * Anova.ResidualDeviation!.Value * Math.Sqrt(
-            ownVariance + spread);
+        var degrees = WholePlots?.PlotDegreesOfFreedom ?? Anova.ResidualDegreesOfFreedom;
+        if (degrees == 0)
+            return null;
+        var own = ownVariance * (1 + Math.Max(0, WholePlots?.Ratio ?? 0));
+        var half = Quantile.Student((1 + confidence) / 2, degrees) * Anova.ResidualDeviation!.Value * Math.Sqrt(own + spread);
         var fitted = Predict(design);
         return new Interval(fitted - half, fitted + half);
     }
@@ -108,8 +115,10 @@ public sealed class RegressionFit
 /// <param name="T">Value over standard error, infinite for an exact fit; null where nothing can be tested.</param>
 /// <param name="P">Probability of a larger |t| by chance alone; null where nothing can be tested.</param>
 /// <param name="VarianceInflation">How many times the other terms raise its variance: 1 for an orthogonal plan; null for the
-/// constant.</param>
-public sealed record Coefficient(ModelTerm Term, double Value, double? StandardError, double? T, double? P, double? VarianceInflation);
+/// constant and for runs in whole plots.</param>
+/// <param name="ErrorDegreesOfFreedom">Degrees of freedom of the error it is judged by; 0 where nothing can be tested.</param>
+public sealed record Coefficient(ModelTerm Term, double Value, double? StandardError, double? T, double? P, double? VarianceInflation,
+    int ErrorDegreesOfFreedom);
 
 /// <summary>One run beside its fit. Values are in the response's unit.</summary>
 /// <param name="Observed">The response of the run.</param>

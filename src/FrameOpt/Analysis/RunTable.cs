@@ -13,6 +13,9 @@ public sealed record RunTable(
 {
     private const int Decimals = 12;
 
+    /// <summary>The whole plot of each run, unlike in every block; none where each run was set up by itself.</summary>
+    public IReadOnlyList<string> WholePlots { get; init; } = [];
+
     /// <summary>The factors of a run, coded; without the rounding of decimal units, so that a level is -1 or +1 exactly.</summary>
     public double[] Coded(int run) =>
         Array.ConvertAll(Coding.Coded([.. Factors.Select(factor => factor.Values[run])]), value => Math.Round(value, Decimals));

@@ -11,15 +11,24 @@ public static class TwoLevelEffects
     /// <param name="order">Of the highest interaction looked at: 1 for main effects only, as a Plackett-Burman plan allows.</param>
     /// <exception cref="ArgumentException">A factor is not at -1 or 1, or the plan is not balanced and orthogonal: fit a regression
     /// then.</exception>
-    /// <remarks>Source: F. Yates 1937, The design and analysis of factorial experiments (from memory): effect = mean at high less mean at
-    /// low, sum of squares = runs x effect² / 4.</remarks>
     public static IReadOnlyList<Effect> Of(IReadOnlyList<double[]> x, IReadOnlyList<double> y, int order)
     {
         if (x.Any(run => run.Any(level => level is not (-1 or 1))))
             throw new ArgumentException("a two-level plan has every factor at -1 or 1", nameof(x));
+        return OrNull(x, y, order) ?? throw new ArgumentException(
+            FormattableString.Invariant($"the effects of this plan up to order {order} are not orthogonal to each other"), nameof(x));
+    }
+
+    /// <summary>The same for runs at -1 and 1; null where they are not balanced and orthogonal.</summary>
+    /// <remarks>Source: F. Yates 1937, The design and analysis of factorial experiments (from memory): effect = mean at high less mean at
+    /// low, sum of squares = runs x effect² / 4.</remarks>
+    internal static IReadOnlyList<Effect>? OrNull(IReadOnlyList<double[]> x, IReadOnlyList<double> y, int order)
+    {
+        if (Contrasts(x, order) is not { } contrasts)
+            return null;
         var mean = y.Average();
         var total = y.Sum(value => (value - mean) * (value - mean));
-        return [.. Contrasts(x, order).Select(contrast =>
+        return [.. contrasts.Select(contrast =>
         {
             var effect = contrast.Signs.Zip(y).Sum(run => run.First * (run.Second - mean)) * 2 / x.Count;
             var sum = x.Count * effect * effect / 4;
@@ -27,7 +36,7 @@ public static class TwoLevelEffects
         })];
     }
 
-    private static List<(ModelTerm Term, double[] Signs, List<EffectAlias> Aliases)> Contrasts(IReadOnlyList<double[]> x, int order)
+    private static List<(ModelTerm Term, double[] Signs, List<EffectAlias> Aliases)>? Contrasts(IReadOnlyList<double[]> x, int order)
     {
         var contrasts = new List<(ModelTerm Term, double[] Signs, List<EffectAlias> Aliases)>();
         foreach (var term in Products(x[0].Length, order))
@@ -39,8 +48,7 @@ public static class TwoLevelEffects
             if (like.Term is not null)
                 like.Aliases.Add(new EffectAlias(term, Product(like.Signs, signs) < 0));
             else if (signs.Sum() != 0 || contrasts.Any(other => Product(other.Signs, signs) != 0))
-                throw new ArgumentException($"{term.Name} is not orthogonal to the other effects of this plan up to order {order}",
-                    nameof(x));
+                return null; // Not orthogonal to the others.
             else
                 contrasts.Add((term, signs, []));
         }

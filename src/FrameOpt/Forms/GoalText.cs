@@ -13,21 +13,41 @@ public sealed record GoalText(int Response, Desirability Desirability)
     public const string HowTo = "Write it as in 'yield more 60..80' (useless at 60, as good as can be used at 80), 'drag less 20..30' "
         + "(as good as can be used at 20, useless at 30) or 'stretch near 400..500..600'; rising numbers without units.";
 
-    /// <summary>A goal, or null when it is none of these responses or not written so.</summary>
-    public static GoalText? Read(string text, IReadOnlyList<MeasuredResponse> responses)
+    /// <summary>A goal, or null with what is wrong with it.</summary>
+    public static GoalText? Read(string text, IReadOnlyList<MeasuredResponse> responses, out string wrong)
     {
+        wrong = "";
         var match = Regex.Match(text, @"^\s*(?<name>.+?)\s+(?<way>more|less|near)\s+(?<ends>\S+)\s*$");
-        if (!match.Success || RangeText.Numbers(match.Groups["ends"].Value) is not { } ends)
+        if (!match.Success)
+        {
+            wrong = "More, less or near, and numbers after it, are missing.";
             return null;
+        }
+
         var named = responses.ToList().FindIndex(one => one.Measured.Name.Equals(match.Groups["name"].Value,
             StringComparison.OrdinalIgnoreCase));
-        return named < 0 ? null : (match.Groups["way"].Value, ends) switch
+        if (named < 0)
+        {
+            wrong = $"No response has this name; they are {string.Join(", ", responses.Select(response => response.Measured.Name))}.";
+            return null;
+        }
+
+        var way = match.Groups["way"].Value;
+        if (RangeText.Numbers(match.Groups["ends"].Value) is not { } ends)
+        {
+            wrong = "Its numbers do not rise, or are not numbers with two points between them.";
+            return null;
+        }
+
+        GoalText? goal = (way, ends) switch
         {
             ("more", [var low, var high]) => new GoalText(named, Desirability.Maximise(low, high)),
             ("less", [var low, var high]) => new GoalText(named, Desirability.Minimise(low, high)),
             ("near", [var low, var target, var high]) => new GoalText(named, Desirability.Target(low, target, high)),
             _ => null,
         };
+        wrong = goal is null ? $"A goal with {way} takes {(way == "near" ? "three numbers" : "two numbers")}, not {ends.Length}." : "";
+        return goal;
     }
 }
 

@@ -18,10 +18,7 @@ public sealed record RunTableRequest(
 /// <param name="request">Which columns.</param>
 public sealed class RunTableReader(FilledForm form, RunTableRequest request)
 {
-    /// <summary>Before the name of a response: the column with what a study's model says of it.</summary>
-    public const string ModelPrefix = "model ";
-
-    private const string Run = "run", Block = "block", Kind = "kind", Order = "order", Axial = "axial";
+    private const string Axial = "axial";
     private const int MostFactors = 20;
     private const int MostShown = 12;
     private const double MostCoded = 4;
@@ -29,7 +26,7 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
     private readonly List<Diagnostic> errors = [];
     private readonly FilledSheet sheet = form.Sheets.FirstOrDefault(one => one.Rows.Any(IsFilled)) ?? new FilledSheet("", 1, []);
     private List<int> rows = [];
-    private List<Heading> headings = [];
+    private List<RunHeading> headings = [];
 
     /// <summary>The table, or null with everything there is to correct.</summary>
     public static RunTable? Read(FilledForm form, RunTableRequest request, out IReadOnlyList<Diagnostic> errors)
@@ -48,7 +45,7 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         if (header < 0)
             return Refuse<RunTable>("It has no rows.", "Its first row names the columns, and each row after it is a run.");
         headings = [.. Enumerable.Range(0, sheet.Rows[header].Count).Where(c => sheet.Cell(header, c).Length > 0)
-            .Select(c => Heading.Of(sheet.Cell(header, c), c))];
+            .Select(c => RunHeading.Of(sheet.Cell(header, c), c))];
         if (headings.GroupBy(one => one.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(same => same.Count() > 1) is { } twice)
             return Refuse<RunTable>($"Two columns are headed {twice.Key}.", "Keep one of them, or give them different names.");
         rows = [.. Enumerable.Range(header + 1, sheet.Rows.Count - header - 1).Where(row => IsFilled(sheet.Rows[row]))];
@@ -64,7 +61,7 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         var responses = Responses().ToList();
         if (errors.Count > 0 || responses.Count == 0)
             return null;
-        var candidates = request.Factors.Count > 0 ? [.. request.Factors.Select(Find).OfType<Heading>()]
+        var candidates = request.Factors.Count > 0 ? [.. request.Factors.Select(Find).OfType<RunHeading>()]
             : headings.Where(one => !one.IsOfPlan && !responses.Contains(one) && Model(one) is null && IsOfNumbers(one)).ToList();
         var factors = candidates.Select(one => Numbers(one, isNeeded: true)).Where(IsSet).ToList();
         if (errors.Count > 0)
@@ -81,14 +78,27 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
             Refuse<RunTable>($"Every reading of {response.Measured.Name} is the same: there is nothing to analyse.",
                 "Check the column, or name another one with --response.");
         var used = factors.Select(factor => factor.Header).Concat(responses.Select(one => one.Text)).ToHashSet();
-        return new RunTable(Texts(Run, row => Invariant($"{row + 1}")), Texts(Block, _ => "1"), factors, Coding(factors), measured,
-            [.. headings.Where(one => !one.IsOfPlan && !used.Contains(one.Text)).Select(one => one.Text + WhyNot(one))]);
+        var blocks = Texts(RunHeading.Block, _ => "1");
+        return new RunTable(Texts(RunHeading.Run, row => Invariant($"{row + 1}")), blocks, factors, Coding(factors), measured,
+            [.. headings.Where(one => !one.IsOfPlan && !used.Contains(one.Text)).Select(one => one.Text + WhyNot(one))])
+        {
+            WholePlots = WholePlots(blocks),
+        };
     }
 
-    private IEnumerable<Heading> Responses()
+    private IReadOnlyList<string> WholePlots(IReadOnlyList<string> blocks)
+    {
+        List<string> plots = [.. Texts(RunHeading.WholePlot, _ => "")
+            .Zip(blocks, (plot, block) => plot.Length == 0 ? "" : $"{block}|{plot}")];
+        if (plots.Contains("") && plots.Exists(plot => plot.Length > 0))
+            Refuse<RunTable>("Some runs have a whole plot and some have none.", "Give every run its whole plot, or remove the column.");
+        return plots.Distinct().Count() is var count && (count < 2 || count == plots.Count) ? [] : plots;
+    }
+
+    private IEnumerable<RunHeading> Responses()
     {
         if (request.Responses.Count > 0)
-            return request.Responses.Select(Find).OfType<Heading>();
+            return request.Responses.Select(Find).OfType<RunHeading>();
         var compared = headings.Where(one => Model(one) is not null).ToList();
         var filled = compared.Where(one => rows.Exists(row => sheet.Cell(row, one.Column).Length > 0)).ToList();
         return filled.Count > 0 ? filled : compared.Count > 0 ? compared.Take(1)
@@ -96,18 +106,18 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
     }
 
     /// <summary>The column of a name, with its unit or without; an error where there is none.</summary>
-    private Heading? Find(string name)
+    private RunHeading? Find(string name)
     {
         if (headings.FirstOrDefault(one => one.Name.Equals(name, StringComparison.OrdinalIgnoreCase) || one.Text == name) is { } found)
             return found;
-        return Refuse<Heading>($"There is no column {VisibleText.Quoted(name)}.",
+        return Refuse<RunHeading>($"There is no column {VisibleText.Quoted(name)}.",
             $"Its columns are {string.Join(", ", headings.Select(one => one.Name))}.");
     }
 
-    private Heading? Model(Heading response) => headings.FirstOrDefault(one =>
-        one.Name.Equals(ModelPrefix + response.Name, StringComparison.OrdinalIgnoreCase));
+    private RunHeading? Model(RunHeading response) => headings.FirstOrDefault(one =>
+        one.Name.Equals(RunHeading.ModelPrefix + response.Name, StringComparison.OrdinalIgnoreCase));
 
-    private RunColumn? Predicted(Heading response)
+    private RunColumn? Predicted(RunHeading response)
     {
         if (Model(response) is not { } model)
             return null;
@@ -116,14 +126,14 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         return Numbers(model, isNeeded: false);
     }
 
-    private string WhyNot(Heading heading) => rows.TrueForAll(row => sheet.Cell(row, heading.Column).Length == 0) ? " (empty)"
+    private string WhyNot(RunHeading heading) => rows.TrueForAll(row => sheet.Cell(row, heading.Column).Length == 0) ? " (empty)"
         : !IsOfNumbers(heading) ? " (words; write two levels as -1 and 1)" : Model(heading) is null ? " (alike in every run)" : "";
 
-    private bool IsOfNumbers(Heading heading) => rows.Exists(row => NumberText.Parse(sheet.Cell(row, heading.Column)).Message is null);
+    private bool IsOfNumbers(RunHeading heading) => rows.Exists(row => NumberText.Parse(sheet.Cell(row, heading.Column)).Message is null);
 
     private static bool IsSet(RunColumn column) => column.Values.Distinct().Skip(1).Any();
 
-    private RunColumn Numbers(Heading heading, bool isNeeded) => new(heading.Name, heading.Unit, [.. rows.Select(row =>
+    private RunColumn Numbers(RunHeading heading, bool isNeeded) => new(heading.Name, heading.Unit, [.. rows.Select(row =>
     {
         var text = sheet.Cell(row, heading.Column);
         var parsed = NumberText.Parse(text);
@@ -147,7 +157,7 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
     /// the axes beyond a plan's cube aside.</summary>
     private FactorCoding Coding(IReadOnlyList<RunColumn> factors)
     {
-        var kinds = Texts(Kind, _ => "");
+        var kinds = Texts(RunHeading.Kind, _ => "");
         var asked = request.Ranges.Select(text => RangeText.Read(text, factors)).ToList();
         foreach (var (text, _) in request.Ranges.Zip(asked).Where(pair => pair.Second is null))
             Refuse<RunTable>($"--range {VisibleText.Quoted(text)} is not a factor with its two ends.",
@@ -165,7 +175,7 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         })]);
     }
 
-    private void Refuse(int row, Heading heading, string what, string fix) => errors.Add(new Diagnostic(
+    private void Refuse(int row, RunHeading heading, string what, string fix) => errors.Add(new Diagnostic(
         sheet.Place(form, row, heading.Column), 0, 0, VisibleText.Quoted(sheet.Cell(row, heading.Column)), what, fix));
 
     private T? Refuse<T>(string what, string fix) where T : class
@@ -175,17 +185,4 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
     }
 
     private static bool IsFilled(IReadOnlyList<string> row) => row.Any(cell => cell.Trim().Length > 0);
-
-    /// <summary>The header of a column.</summary>
-    private sealed record Heading(string Text, string Name, string Unit, int Column)
-    {
-        /// <summary>True for what a plan writes beside factors and responses.</summary>
-        public bool IsOfPlan => Name.StartsWith(ModelPrefix, StringComparison.OrdinalIgnoreCase)
-            || Array.Exists([Run, Block, Kind, Order], word => word.Equals(Name, StringComparison.OrdinalIgnoreCase));
-
-        /// <summary>A unit stands in brackets after a blank: effort[cruise] has none.</summary>
-        public static Heading Of(string text, int column) =>
-            text.EndsWith(']') && text.LastIndexOf(" [", StringComparison.Ordinal) is > 0 and var at
-                ? new Heading(text, text[..at].Trim(), text[(at + 2)..^1].Trim(), column) : new Heading(text, text, "", column);
-    }
 }

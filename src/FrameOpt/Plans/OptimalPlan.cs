@@ -13,18 +13,27 @@ public static class OptimalPlan
     public static Plan Build(OptimalRequest request)
     {
         Refuse(request);
-        var exchange = new CoordinateExchange(request);
         var random = new Pcg32(request.Seed);
-        var best = Enumerable.Range(0, request.Starts).Select(_ => exchange.From(random)).MaxBy(outcome => outcome.CriterionValue)!;
-        var block = exchange.Block;
-        var plan = Plan.Numbered(
-            $"{request.Criterion}-optimal",
-            request.Factors,
-            [.. request.Given, .. best.Points.Select(point => new PlanRun(0, PointKind.Optimal, block, point))]);
+        var plan = Plan.Numbered($"{request.Criterion}-optimal", request.Factors, [.. request.Given, .. Chosen(request, random)]);
         if (PlanQuality.Of(plan, request.Model) is null)
             throw new ArgumentException(
                 "no plan was found that estimates every term; give more runs or levels, loosen the limits, or leave out terms");
         return plan;
+    }
+
+    private static IReadOnlyList<PlanRun> Chosen(OptimalRequest request, Pcg32 random)
+    {
+        if (request.HardToChange.Count > 0)
+        {
+            var plots = new WholePlotExchange(request);
+            var found = Enumerable.Range(0, request.Starts).Select(_ => plots.From(random)).MaxBy(outcome => outcome.CriterionValue)!;
+            return [.. found.Plots.SelectMany((points, plot) => points.Select(point =>
+                new PlanRun(0, PointKind.Optimal, 1, point) { WholePlot = plot + 1 }))];
+        }
+
+        var exchange = new CoordinateExchange(request);
+        var best = Enumerable.Range(0, request.Starts).Select(_ => exchange.From(random)).MaxBy(outcome => outcome.CriterionValue)!;
+        return [.. best.Points.Select(point => new PlanRun(0, PointKind.Optimal, exchange.Block, point))];
     }
 
     /// <summary>A plan already made, with runs added so that all of them together estimate a model best; the added runs are a new
@@ -55,12 +64,29 @@ public static class OptimalPlan
             throw new ArgumentException($"every given run needs {factors} values, one for each factor");
         if (request.Model.Terms.Any(term => term.Powers.Count != factors))
             throw new ArgumentException($"every term of the model needs {factors} powers, one for each factor");
+        if (request.HardToChange.Count > 0)
+            Refuse(request, request.HardToChange);
         var blocks = request.Given.Select(run => run.Block).Distinct().Count() + (request.InNewBlock && request.Given.Count > 0 ? 1 : 0);
         var unknowns = request.Model.Terms.Count + Math.Max(0, blocks - 1);
         var runs = request.Runs + request.Given.Count;
         if (runs < unknowns)
             throw new ArgumentException(
                 $"the model has {unknowns} terms, blocks included, but there are only {runs} runs; give at least one run a term");
+    }
+
+    private static void Refuse(OptimalRequest request, IReadOnlyList<int> hard)
+    {
+        if (request.Given.Count > 0)
+            throw new ArgumentException("runs made already cannot be completed when factors are hard to change");
+        if (hard.Count == request.Factors.Count)
+            throw new ArgumentException("every factor is hard to change; then every run is set up by itself, and none need be named");
+        var ofPlots = request.Model.Terms.Count(term => Enumerable.Range(0, request.Factors.Count)
+            .All(f => term.Powers[f] == 0 || hard.Contains(f)));
+        if (request.WholePlots < ofPlots)
+            throw new ArgumentException($"the factors that are hard to change have {ofPlots} terms of their own, so at least {ofPlots} "
+                + $"whole plots are needed, not {request.WholePlots}; {ofPlots + 2} or more also show their error");
+        if (request.WholePlots > request.Runs)
+            throw new ArgumentException($"there are {request.WholePlots} whole plots but only {request.Runs} runs");
     }
 }
 
@@ -95,6 +121,12 @@ public sealed record OptimalRequest
     /// <summary>Whether the chosen runs are a block of their own, after those of the given runs, whose difference from them is estimated
     /// too.</summary>
     public bool InNewBlock { get; init; }
+
+    /// <summary>Indices of factors that are hard to change: all runs of a whole plot have them alike.</summary>
+    public IReadOnlyList<int> HardToChange { get; init; } = [];
+
+    /// <summary>Number of whole plots, of as equal sizes as can be; 0 when no factor is hard to change.</summary>
+    public int WholePlots { get; init; }
 
     /// <summary>Number of random plans to start from, at least 1; the best outcome is kept.</summary>
     public int Starts { get; init; } = 50;

@@ -11,12 +11,41 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
     /// <summary>Number of blocks.</summary>
     public int Blocks => Runs.Select(run => run.Block).Distinct().Count();
 
-    /// <summary>The runs in random order: block after block, at random within a block.</summary>
+    /// <summary>Number of whole plots; 0 when no factor is hard to change.</summary>
+    public int WholePlots => Runs.Select(run => run.WholePlot).Where(plot => plot > 0).Distinct().Count();
+
+    /// <summary>The runs in random order: block after block, at random within a block, or whole plot after whole plot at random and at
+    /// random within each.</summary>
     /// <param name="seed">Any number; the same seed gives the same order.</param>
     public IReadOnlyList<PlanRun> InRandomOrder(ulong seed)
     {
         var random = new Pcg32(seed);
-        return [.. Runs.GroupBy(run => run.Block).OrderBy(block => block.Key).SelectMany(block => random.Shuffled([.. block]))];
+        return [.. Runs.GroupBy(run => run.Block).OrderBy(block => block.Key).SelectMany(block => WholePlots == 0
+            ? random.Shuffled([.. block])
+            : random.Shuffled([.. block.GroupBy(run => run.WholePlot)]).SelectMany(plot => random.Shuffled([.. plot])))];
+    }
+
+    /// <summary>The plan with its runs sorted into whole plots: within a block, those that set the factors that are hard to change alike.
+    /// Runs that are in one already stay there.</summary>
+    /// <param name="hard">Indices of those factors; none for no whole plots.</param>
+    internal Plan InWholePlots(IReadOnlyList<int> hard)
+    {
+        if (hard.Count == 0)
+            return this;
+        var numbers = new Dictionary<string, int>();
+        var made = Runs.Max(run => run.WholePlot);
+        return this with
+        {
+            Runs = [.. Runs.Select(run =>
+            {
+                if (run.WholePlot > 0)
+                    return run;
+                var setting = string.Join('|', hard.Select(f => Math.Round(run.Coded[f], 9) + 0.0).Prepend(run.Block));
+                if (!numbers.TryGetValue(setting, out var number))
+                    numbers[setting] = number = made + numbers.Count + 1;
+                return run with { WholePlot = number };
+            })],
+        };
     }
 
     /// <summary>The plan with centre points of every factor added, in every block, to detect curvature and to estimate the noise.</summary>
@@ -29,10 +58,11 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
         return Numbered(Kind, Factors, Runs.Concat(blocks.SelectMany(block => Centres(Factors.Count, count, block))));
     }
 
-    /// <summary>The plan with every run made so many times.</summary>
+    /// <summary>The plan with every run made so many times, in whole plots of their own each time.</summary>
     /// <param name="times">1 or more.</param>
     internal Plan Repeated(int times) => times == 1 ? this
-        : Numbered(Kind, Factors, Enumerable.Range(0, times).SelectMany(_ => Runs));
+        : Numbered(Kind, Factors, Enumerable.Range(0, times).SelectMany(time => Runs.Select(run =>
+            run.WholePlot > 0 ? run with { WholePlot = run.WholePlot + (time * WholePlots) } : run)));
 
     /// <summary>A plan of some runs, renumbered from 1.</summary>
     internal static Plan Numbered(string kind, IReadOnlyList<string> factors, IEnumerable<PlanRun> runs) =>
@@ -52,7 +82,11 @@ public sealed record Plan(string Kind, IReadOnlyList<string> Factors, IReadOnlyL
 /// <param name="Kind">Kind of the run.</param>
 /// <param name="Block">From 1; runs of one block are made under like conditions.</param>
 /// <param name="Coded">One value per factor: -1 at the low end, +1 at the high end; axial runs may lie outside.</param>
-public sealed record PlanRun(int Number, PointKind Kind, int Block, double[] Coded);
+public sealed record PlanRun(int Number, PointKind Kind, int Block, double[] Coded)
+{
+    /// <summary>From 1: the runs for which the factors that are hard to change are set once; 0 when none is.</summary>
+    public int WholePlot { get; init; }
+}
 
 /// <summary>Kinds of runs.</summary>
 public enum PointKind

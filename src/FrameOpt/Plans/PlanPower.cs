@@ -23,11 +23,12 @@ public static class PlanPower
             throw new ArgumentException($"the noise must be greater than 0, but is {noise}");
         if (!(significance > 0 && significance < 1))
             throw new ArgumentException($"the significance must be between 0 and 1, but is {significance}");
-        if (quality.ErrorDegreesOfFreedom < 1)
+        var degrees = quality.TermDegreesOfFreedom[term];
+        if (degrees < 1)
             throw new ArgumentException(
                 "the plan leaves no degrees of freedom for error; add runs, such as centre runs, or leave out terms");
         var shift = coefficient / (noise * quality.StandardErrors[term]);
-        return BeyondCritical(Math.Abs(shift), quality.ErrorDegreesOfFreedom, significance);
+        return BeyondCritical(Math.Abs(shift), degrees, significance);
     }
 
     /// <summary>P(|T| > t) for a noncentral T: the mean over the estimated noise s of the normal probability of exceeding t s.</summary>

@@ -31,17 +31,22 @@ public sealed record PlanQuality(
     double GEfficiency,
     double AverageVariance)
 {
+    /// <summary>Degrees of freedom of the error that each term is judged by: fewer than all for those that whole plots decide.</summary>
+    public required IReadOnlyList<int> TermDegreesOfFreedom { get; init; }
+
     /// <summary>Terms are estimable when the smallest singular value of the columns is at least this fraction of the largest.</summary>
     private const double MinShare = 1e-7;
 
-    /// <summary>The quality of a plan for a model.</summary>
+    /// <summary>The quality of a plan for a model. In whole plots the setting of a factor that is hard to change errs as much as a
+    /// run.</summary>
     /// <returns>Null when the plan cannot estimate every term of the model.</returns>
     public static PlanQuality? Of(Plan plan, PlanModel model)
     {
-        var x = ModelMatrix.Of(plan, model);
-        var (runs, columns) = (x.RowCount, x.ColumnCount);
-        if (runs < columns || !HasFullRank(x))
+        var asRun = ModelMatrix.Of(plan, model);
+        var (runs, columns) = (asRun.RowCount, asRun.ColumnCount);
+        if (runs < columns || !HasFullRank(asRun))
             return null;
+        var x = plan.WholePlots == 0 ? asRun : PlotErrors.Whitened(plan, asRun);
 
         // From the columns themselves: X'X would square their condition number.
         var triangle = x.QR(QRMethod.Thin).R;
@@ -50,13 +55,17 @@ public sealed record PlanQuality(
         return new PlanQuality(
             ModelMatrix.Names(plan, model),
             [.. v.Diagonal().Select(Math.Sqrt)],
-            [.. Enumerable.Range(0, columns).Select(c => Inflation(x.Column(c), v[c, c]))],
+            [.. Enumerable.Range(0, columns).Select(c => Inflation(asRun.Column(c), v[c, c]))],
             [.. x.EnumerateRows().Select(row => row * v * row)],
             runs - columns,
             Elementary.Pow(triangle.Diagonal().Aggregate(1.0, (product, size) => product * (size * size / runs)), 1.0 / columns),
             columns / (runs * v.Trace()),
             model.Terms.Count / (runs * MaxPredictionVariance.Of(plan, model, v)),
-            (v * ModelMatrix.Moments(model, columns)).Trace());
+            (v * ModelMatrix.Moments(model, columns)).Trace())
+        {
+            TermDegreesOfFreedom = plan.WholePlots == 0 ? [.. Enumerable.Repeat(runs - columns, columns)]
+                : PlotErrors.DegreesOfFreedom(plan, asRun),
+        };
     }
 
     private static bool HasFullRank(Matrix<double> x)
@@ -70,6 +79,38 @@ public sealed record PlanQuality(
         var mean = column.Average();
         var spread = column.Sum(value => (value - mean) * (value - mean));
         return spread < 1e-12 ? double.NaN : variance * spread;
+    }
+}
+
+/// <summary>The columns of a plan in whole plots.</summary>
+internal static class PlotErrors
+{
+    /// <summary>Columns by which errors that whole plots share become independent: of m runs, each less its plot's mean times 1 less the
+    /// inverse root of 1 + m.</summary>
+    public static Matrix<double> Whitened(Plan plan, Matrix<double> x)
+    {
+        var whitened = x.Clone();
+        foreach (var plot in plan.Runs.Index().GroupBy(run => run.Item.WholePlot, run => run.Index).Select(plot => plot.ToArray()))
+        {
+            for (var c = 0; c < x.ColumnCount; c++)
+            {
+                var part = (1 - (1 / Math.Sqrt(1 + plot.Length))) * plot.Average(run => x[run, c]);
+                foreach (var run in plot)
+                    whitened[run, c] -= part;
+            }
+        }
+
+        return whitened;
+    }
+
+    /// <summary>Whole plots less the columns that are constant within each, for those columns; what is left, for the others.</summary>
+    public static IReadOnlyList<int> DegreesOfFreedom(Plan plan, Matrix<double> x)
+    {
+        var plots = plan.Runs.Index().GroupBy(run => run.Item.WholePlot, run => run.Index).ToList();
+        var isOfPlots = x.EnumerateColumns()
+            .Select(column => plots.TrueForAll(plot => plot.Max(run => column[run]) - plot.Min(run => column[run]) < 1e-9)).ToList();
+        var ofPlots = plots.Count - isOfPlots.Count(own => own);
+        return [.. isOfPlots.Select(own => own ? Math.Max(0, ofPlots) : Math.Max(0, x.RowCount - x.ColumnCount - ofPlots))];
     }
 }
 

@@ -114,6 +114,9 @@ public abstract record PlanRequest
         private const double MaxWork = 1e9;
         private const int MaxStarts = 50;
 
+        /// <summary>How often the factors that are hard to change are set; null when none is.</summary>
+        public int? WholePlots { get; init; }
+
         /// <inheritdoc/>
         public override BuiltPlan Build(IReadOnlyList<string> factors) => Build(new PlanRoom(factors));
 
@@ -147,12 +150,14 @@ public abstract record PlanRequest
                 Allowed = room.Allowed,
                 Given = [.. room.Made.Select((coded, i) => new PlanRun(i + 1, PointKind.Given, 1, coded))],
                 InNewBlock = room.Made.Count > 0,
+                HardToChange = WholePlots is null ? [] : room.HardToChange,
+                WholePlots = WholePlots ?? 0,
                 Starts = (int)Math.Clamp(MaxWork / Work(room.Factors.Count, terms.Count), 2, MaxStarts),
             };
         }
 
         /// <summary>What one start takes, up to a factor: every change of a run inverts the information matrix again.</summary>
-        private double Work(int factors, int terms) => (double)Runs * Runs * terms * terms * factors;
+        private double Work(int factors, int terms) => (WholePlots is null ? 1 : (double)terms / 3) * Runs * Runs * terms * terms * factors;
     }
 
     /// <summary>Interactions are fitted only where the fraction does not confound them with each other (resolution V or more).</summary>
@@ -165,23 +170,6 @@ public abstract record PlanRequest
 /// <param name="Model">The terms of the surface.</param>
 /// <param name="Fraction">What a two-level fraction confounds; null for other plans.</param>
 public sealed record BuiltPlan(Plan Plan, SurfaceModel Model, Fraction? Fraction = null);
-
-/// <summary>What an optimal plan may choose from.</summary>
-/// <param name="Factors">The names.</param>
-public sealed record PlanRoom(IReadOnlyList<string> Factors)
-{
-    /// <summary>Levels of a factor of which no others are known.</summary>
-    public const int UsualLevels = 5;
-
-    /// <summary>The coded levels of each factor that can be made; null when not known.</summary>
-    public IReadOnlyList<IReadOnlyList<double>>? Levels { get; init; }
-
-    /// <summary>Whether a run, coded, is allowed; null for every one.</summary>
-    public Func<double[], bool>? Allowed { get; init; }
-
-    /// <summary>Runs that were made already, coded.</summary>
-    public IReadOnlyList<double[]> Made { get; init; } = [];
-}
 
 /// <summary>Ways to fill a cube.</summary>
 public enum FillingKind

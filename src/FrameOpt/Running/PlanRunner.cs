@@ -1,6 +1,7 @@
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
 using FrameOpt.Studies;
+using FrameOpt.Uncertainty;
 
 namespace FrameOpt.Running;
 
@@ -37,7 +38,10 @@ public static class PlanRunner
                 LeaveOneOut = fits[r] is { } fit && !isRepeated ? CrossValidation.LeaveOneOut(fit) : null,
             })],
             ModelSharesRun.Of(study, mission, responses, threads, stop),
-            [.. evaluations.Select(evaluation => StudyPlan.MeetsLimits(evaluation, limits))]);
+            [.. evaluations.Select(evaluation => StudyPlan.MeetsLimits(evaluation, limits))])
+        {
+            Screening = ScreeningRun.Of(study, mission, responses, threads, stop),
+        };
     }
 
     private static RegressionFit? Fit(StudyPlan plan, double[] y)

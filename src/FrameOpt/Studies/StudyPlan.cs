@@ -19,14 +19,22 @@ public sealed record PlanSetting(PlanRequest Request, IReadOnlyList<Response> Re
     /// <summary>True when only designs that meet the limits of the study are chosen.</summary>
     public bool IsWithinLimits { get; init; }
 
+    /// <summary>Names of swept factors that are hard to change: runs are grouped into whole plots with the same setting of them.</summary>
+    public IReadOnlyList<string> HardToChange { get; init; } = [];
+
     /// <summary>Designs that were run already, values in m or rad in the order of the study's factors.</summary>
     public IReadOnlyList<IReadOnlyList<double>> Made { get; init; } = [];
 
     /// <summary>Number of runs, without a search for the best ones.</summary>
     /// <param name="factors">Names of the swept factors.</param>
     /// <exception cref="ArgumentException">There is no such plan; the message says why.</exception>
-    public int CountRuns(IReadOnlyList<string> factors) => Repeats * (CentreRuns
-        + Request.CountRuns(new PlanRoom(factors) { Made = [.. Made.Select(_ => new double[factors.Count])] }));
+    public int CountRuns(IReadOnlyList<string> factors) => Repeats * (CentreRuns + Request.CountRuns(new PlanRoom(factors)
+    {
+        HardToChange = Hard(factors),
+        Made = [.. Made.Select(_ => new double[factors.Count])],
+    }));
+
+    internal IReadOnlyList<int> Hard(IReadOnlyList<string> factors) => [.. HardToChange.Select(name => factors.ToList().IndexOf(name))];
 }
 
 /// <summary>A study's plan with the designs of its runs.</summary>
@@ -44,6 +52,9 @@ public sealed record StudyPlan(
     IReadOnlyList<PlanScale> Scales,
     IReadOnlyList<FrameGeometry> Designs)
 {
+    /// <summary>Factors that are hard to change; none where every run is set up by itself.</summary>
+    public IReadOnlyList<StudyFactor> HardToChange { get; init; } = [];
+
     /// <summary>The terms of the surface.</summary>
     public IReadOnlyList<ModelTerm> Terms => ModelTerms.Of(Model, Factors.Count);
 
@@ -85,13 +96,17 @@ public sealed record StudyPlan(
         {
             Levels = factors.Any(f => f.IsContinuous) ? null : [.. factors.Select((f, i) => (IReadOnlyList<double>)
                 [.. f.LevelsSi.Select(unit[i].Coded)])],
+            HardToChange = setting.Hard([.. factors.Select(f => f.Name)]),
             Allowed = !setting.IsWithinLimits ? null : coded => Known(Design(unit, coded)),
             Made = [.. setting.Made.Select(values => factors.Select((factor, i) =>
                 unit[i].Coded(values[study.Factors.ToList().IndexOf(factor)])).ToArray())],
         });
         var scales = Scales(Math.Max(1, setting.Made.Count > 0 ? 1 : built.Plan.Runs.Max(run => run.Coded.Max(Math.Abs))));
         return new StudyPlan(built.Plan, built.Fraction, built.Model, factors, scales,
-            [.. built.Plan.Runs.Select(run => Design(scales, run.Coded))]);
+            [.. built.Plan.Runs.Select(run => Design(scales, run.Coded))])
+        {
+            HardToChange = [.. factors.Where(factor => setting.HardToChange.Contains(factor.Name))],
+        };
     }
 
     /// <summary>True when a design can fly and meets some limits.</summary>
@@ -104,7 +119,7 @@ public sealed record StudyPlan(
         {
             var built = setting.Request.Build(room);
             var plan = setting.CentreRuns > 0 ? built.Plan.WithCentrePoints(setting.CentreRuns) : built.Plan;
-            return built with { Plan = plan.Repeated(setting.Repeats) };
+            return built with { Plan = plan.InWholePlots(room.HardToChange).Repeated(setting.Repeats) };
         }
         catch (ArgumentException cause)
         {
@@ -126,7 +141,11 @@ public sealed class ImpossiblePlanException(ArgumentException cause) : Exception
 /// <param name="MeetsLimits">For each run, whether its design meets every limit of the study that is not over cases.</param>
 public sealed record PlanResult(
     StudyPlan Plan, IReadOnlyList<DesignFailure?> Failures, IReadOnlyList<FittedSurface> Surfaces, ModelShares Shares,
-    IReadOnlyList<bool> MeetsLimits);
+    IReadOnlyList<bool> MeetsLimits)
+{
+    /// <summary>How far every factor and every uncertain number moves the same responses.</summary>
+    public required Screening Screening { get; init; }
+}
 
 /// <summary>A surface fitted to one response over a plan, and its error against the model.</summary>
 /// <param name="Response">The fitted response, in its unit; signed where the response is.</param>

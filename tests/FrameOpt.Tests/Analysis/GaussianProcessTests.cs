@@ -43,14 +43,16 @@ public class GaussianProcessTests
             because: "the mean is estimated without the run");
     }
 
-    // A sine is no polynomial: the process follows it, and nine of ten of its 90 % intervals hold what they should.
+    // A sine is no polynomial: the process follows it, and nine of ten of its 90 % intervals hold what they should. FRAMEOPT_REPEATS=500
+    // takes longer and narrows the bounds to that of 2,000 intervals, four to a fit.
     [Fact]
     public void Intervals_hold_what_they_should()
     {
         var random = new Pcg32(7);
         double Noise() => Enumerable.Range(0, 12).Sum(_ => random.NextDouble()) - 6;
         var (inside, all) = (0, 0);
-        for (var repeat = 0; repeat < 100; repeat++)
+        var repeats = int.TryParse(Environment.GetEnvironmentVariable("FRAMEOPT_REPEATS"), out var asked) ? asked : 100;
+        for (var repeat = 0; repeat < repeats; repeat++)
         {
             var phase = 6 * random.NextDouble();
             double[][] x = [.. Enumerable.Range(0, 14).Select(_ => new[] { (2 * random.NextDouble()) - 1 })];
@@ -64,6 +66,6 @@ public class GaussianProcessTests
             }
         }
 
-        Assert.InRange(inside / (double)all, 0.8, 0.98);
+        Assert.InRange(inside / (double)all, repeats < 500 ? 0.8 : 0.85, repeats < 500 ? 0.98 : 0.95);
     }
 }

@@ -10,8 +10,10 @@ public class PlanCommandTests
     [Fact]
     public void A_plan_is_shown_with_its_runs_its_quality_and_its_surfaces()
     {
+        using var folder = new TemporaryFolder();
+        Write(folder["study.yaml"], "central composite");
         var terminal = new TestTerminal();
-        Assert.Equal(ExitCode.Success, terminal.Run("plan", rationale));
+        Assert.Equal(ExitCode.Success, terminal.Run("plan", folder["study.yaml"]));
         // By hand: 16 corners, 8 axial runs and one at the middle; 15 terms leave 10 runs over.
         Assert.Contains("25 runs on 4 factors", terminal.Output);
         Assert.Contains("10 degrees of freedom for error", terminal.Output);
@@ -24,8 +26,7 @@ public class PlanCommandTests
     public void An_orthogonal_two_level_plan_has_efficiencies_of_one()
     {
         using var folder = new TemporaryFolder();
-        File.WriteAllText(folder["study.yaml"], File.ReadAllText(rationale).Replace(
-            "kind: central composite", "kind: full factorial").Replace("  axial: face-centred\n", ""));
+        Write(folder["study.yaml"], "full factorial");
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.Success, terminal.Run("plan", folder["study.yaml"]));
         Assert.Contains("D efficiency 1.000, A efficiency 1.000, G efficiency 1.000", terminal.Output);
@@ -36,7 +37,7 @@ public class PlanCommandTests
     {
         using var folder = new TemporaryFolder();
         Assert.Equal(ExitCode.Success, new TestTerminal().Run("plan", rationale, "--csv", folder["runs.csv"]));
-        Assert.Equal(26, File.ReadAllLines(folder["runs.csv"]).Length);
+        Assert.Equal(25, File.ReadAllLines(folder["runs.csv"]).Length);
         var again = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, again.Run("plan", rationale, "--csv", folder["runs.csv"]));
         Assert.Contains("already exists", again.Error);
@@ -48,5 +49,12 @@ public class PlanCommandTests
         var terminal = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, terminal.Run("plan", Repository.Study("custom-match")));
         Assert.Contains("plan: { kind: central composite }", terminal.Error);
+    }
+
+    private static void Write(string file, string kind)
+    {
+        var text = File.ReadAllText(rationale);
+        var (from, to) = (text.IndexOf("\nplan:", StringComparison.Ordinal), text.IndexOf("  responses:", StringComparison.Ordinal));
+        File.WriteAllText(file, $"{text[..from]}\nplan:\n  kind: {kind}\n{text[to..]}");
     }
 }

@@ -36,7 +36,7 @@ public sealed class PlanStopTests : IDisposable
             File.WriteAllBytes(Path.Combine(place, "filler"), new byte[(64 - 4) * 1024]);
             var plan = new TestTerminal();
             File.WriteAllText(folder["study.yaml"], File.ReadAllText(study).Replace(
-                "kind: central composite", "kind: full factorial\n  levels: 4").Replace("  axial: face-centred\n", ""));
+                "kind: D-optimal\n  runs: 24\n  levels: as made\n  within: limits", "kind: full factorial\n  levels: 4"));
             Assert.Equal(ExitCode.InvalidInput, plan.Run("plan", folder["study.yaml"], "--csv", Path.Combine(place, "runs.csv")));
             Assert.Contains("runs.csv", plan.Error);
             Assert.Equal([Path.Combine(place, "filler")], Directory.GetFileSystemEntries(place));

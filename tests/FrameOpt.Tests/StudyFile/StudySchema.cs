@@ -133,6 +133,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "plan.model" => OneOf("linear", "interactions", "quadratic"),
         "plan.generators" => List(Pattern("^[A-Z] *= *-?[A-Z]+$"), 1),
         "plan.responses" => List(Reference("response"), 1),
+        "plan.hard_to_change" => List(AnyText(), 1),
         "line.objective" => AnyOf(OneOf("mean", "worst"), Pattern($"^(percentile|blend) +{Number} *%?$")),
         "line.serve" => Pattern($"^(at least +)?{Number} *%?( of .+)?$"),
         "line.response" => Reference("response"),

@@ -17,7 +17,11 @@ internal static class PlanSheet
     {
         var plan = answer.Plan;
         var page = new SheetBuilder(
-            book, Name, [6, 11, 7, .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count))],
+            book, Name,
+            [
+                6, 11, 7, .. plan.Plan.WholePlots > 0 ? [7.0] : Array.Empty<double>(),
+                .. Enumerable.Repeat(WidthCharacters, 2 * (plan.Factors.Count + answer.Surfaces.Count)),
+            ],
             isPrinted: false);
         page.Paragraphs([.. PlanSections.Runs(answer).Lines, "Offsets, angles and residuals are positive to the pilot's right."]);
         page.Row++;
@@ -38,7 +42,8 @@ internal static class PlanSheet
     }
 
     /// <summary>The column, from 0, of what the model gives for a response; what the surface gives stands right of it.</summary>
-    public static int ObservedColumn(StudyPlan plan, int response) => 3 + 2 * plan.Factors.Count + 2 * response;
+    public static int ObservedColumn(StudyPlan plan, int response) =>
+        (plan.Plan.WholePlots > 0 ? 4 : 3) + 2 * plan.Factors.Count + 2 * response;
 
     private static Table Runs(PlanResult answer)
     {
@@ -48,6 +53,7 @@ internal static class PlanSheet
                 Column.OfNumbers("run", "0", row => runs[row].Number),
                 Column.OfTexts("kind", row => runs[row].Kind.ToString().ToLowerInvariant()),
                 Column.OfNumbers("block", "0", row => runs[row].Block),
+                .. PlanTable.WholePlots(runs),
                 .. plan.Factors.Select((factor, f) => Column.OfNumbers(
                     $"{PlanLabels.Name(factor)} coded", Column.GeneralFormat, row => runs[row].Coded[f])),
                 .. plan.Factors.Select(factor => Column.OfNumbers(PlanLabels.WithUnit(factor), Column.GeneralFormat,

@@ -1,4 +1,3 @@
-using FrameOpt.Model.Mission;
 using FrameOpt.Plans;
 using FrameOpt.Studies;
 using FrameOpt.StudyFile.Syntax;
@@ -21,14 +20,14 @@ internal static class PlanReader
     /// <summary>Every kind of plan, and the keys it takes beside kind and responses.</summary>
     private static readonly Dictionary<string, string[]> kinds = new()
     {
-        ["full factorial"] = ["levels", "centre_runs"],
-        ["fractional factorial"] = ["generators", "most_runs", "centre_runs"],
+        ["full factorial"] = ["levels", "centre_runs", "hard_to_change"],
+        ["fractional factorial"] = ["generators", "most_runs", "centre_runs", "hard_to_change"],
         ["Plackett-Burman"] = ["runs", "centre_runs"],
-        ["central composite"] = ["axial", "centre_runs"],
-        ["Box-Behnken"] = ["centre_runs"],
+        ["central composite"] = ["axial", "centre_runs", "hard_to_change"],
+        ["Box-Behnken"] = ["centre_runs", "hard_to_change"],
         ["definitive screening"] = ["centre_runs"],
-        ["D-optimal"] = ["model", "runs", "seed", "levels", "within", "made", "centre_runs"],
-        ["I-optimal"] = ["model", "runs", "seed", "levels", "within", "made", "centre_runs"],
+        ["D-optimal"] = ["model", "runs", "seed", "levels", "within", "made", "centre_runs", "hard_to_change", "whole_plots"],
+        ["I-optimal"] = ["model", "runs", "seed", "levels", "within", "made", "centre_runs", "hard_to_change", "whole_plots"],
         ["Latin hypercube"] = ["runs", "seed"],
         ["Sobol sequence"] = ["runs"],
         ["Halton sequence"] = ["runs"],
@@ -64,11 +63,12 @@ internal static class PlanReader
         if (Request(plan, kind) is not { } request)
             return null;
         var hasOwnCentre = request is PlanRequest.CentralComposite or PlanRequest.BoxBehnken;
-        return new PlanSetting(request, Responses(plan, responses, needs, objectives))
+        return new PlanSetting(request, PlanLists.Responses(plan, responses, needs, objectives))
         {
             CentreRuns = hasOwnCentre ? 0 : plan.Integer("centre_runs", 0, 0, MaxCentreRuns),
             Repeats = plan.Integer("repeats", 1, 1, MaxRepeats),
             IsWithinLimits = plan.Has("within") && plan.Choice("within", ["limits"]) is not null,
+            HardToChange = PlanLists.HardToChange(plan, factors),
             Made = plan.Has("made") ? StartReader.FromFile(plan, "made", factors) ?? [] : [],
         };
     }
@@ -136,7 +136,13 @@ internal static class PlanReader
             plan.DiagnosticBag.AddAssumption("model of the plan", "quadratic", "assumption; other choices linear, interactions");
         int? levels = plan.Has("levels") && (plan.Value("levels") as Node.Scalar)?.Text.Trim() == OwnLevels ? null
             : plan.Integer("levels", PlanRoom.UsualLevels, 2, MaxLevels);
-        return new PlanRequest.Optimal(criterion, model, plan.Integer("runs", 20, 1, 500), Seed(plan), levels);
+        if (plan.Has("hard_to_change") != plan.Has("whole_plots"))
+            plan.DiagnosticBag.Add(plan.Owner, "An optimal plan wants both hard_to_change and whole_plots, or neither.",
+                "Name the factors that are hard to change, and say as whole_plots how often you can set them.");
+        return new PlanRequest.Optimal(criterion, model, plan.Integer("runs", 20, 1, 500), Seed(plan), levels)
+        {
+            WholePlots = plan.Has("whole_plots") ? plan.Integer("whole_plots", 8, 2, 500) : null,
+        };
     }
 
     private static PlanRequest? Filling(Section plan, FillingKind kind) =>
@@ -151,34 +157,5 @@ internal static class PlanReader
         plan.DiagnosticBag.Add(plan.Owner, $"{plan.PathOf("runs")} is missing.",
             "Add `runs:` under plan, with a plain number: how many runs you can make.");
         return true;
-    }
-
-    private static IReadOnlyList<Response> Responses(
-        Section plan, ResponseReader responses, Prerequisites needs, IReadOnlyList<StudyObjective> objectives)
-    {
-        if (!plan.Has("responses"))
-            return [.. objectives.Select(objective => objective.Response).Where(response => !response.IsOverCases)];
-        var read = new List<Response>();
-        foreach (var node in plan.List("responses"))
-        {
-            if (node is not Node.Scalar scalar)
-            {
-                plan.DiagnosticBag.Add(node, "plan.responses wants names of responses.",
-                    "Write names from docs/study-file.md, in brackets with commas between.");
-                continue;
-            }
-
-            if (responses.Read(scalar.Text, node) is not { } response)
-                continue;
-            needs.Check(response, node);
-            if (read.Contains(response))
-                plan.DiagnosticBag.Add(node, $"{response.Name} is listed twice.", "Remove one of the two.");
-            read.Add(response);
-        }
-
-        if (plan.Value("responses") is Node.List list && list.Items.Count == 0)
-            plan.DiagnosticBag.Add(
-                list, "plan.responses is empty.", "Name one or more responses, or leave it out: then the objectives are analysed.");
-        return read;
     }
 }

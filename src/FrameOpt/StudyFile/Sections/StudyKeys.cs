@@ -163,7 +163,8 @@ internal static class StudyKeys
         Optional("axial", "face-centred", "rotatable, spherical, face-centred or orthogonal"), Optional("centre_runs", "3"),
         Optional("repeats", "2"), Optional("within", "limits", "limits"), Optional("made", "runs.csv"),
         Optional("model", "quadratic", "linear, interactions or quadratic"), Optional("seed", "1"),
-        Optional("responses", "[residual_rms, pitch_swing]"));
+        Optional("responses", "[residual_rms, pitch_swing]"),
+        Optional("hard_to_change", "[suspension_height]", "factors that are set once for several runs"), Optional("whole_plots", "8"));
 
     /// <summary>All sections, in the order of a file.</summary>
     public static readonly IReadOnlyList<SectionKeys> All =
