@@ -14,10 +14,11 @@ public static class RunAnalysisSections
     /// <summary>What was read, then for each response its fit, variances, effects, runs and, where the file has it, the model's values
     /// beside it.</summary>
     /// <param name="table">All runs.</param>
-    /// <param name="analyses">One for each response.</param>
+    /// <param name="analyses">One for each response; none where no factor is a number.</param>
     /// <param name="optimum">The setting that meets the goals best; null without goals.</param>
     public static IReadOnlyList<AnswerSection> Of(RunTable table, IReadOnlyList<RunAnalysis> analyses, RunOptimum? optimum) =>
-        [Read(table), .. analyses.SelectMany(OfResponse), .. optimum is null ? [] : new[] { RunOptimumSection.Of(table, optimum) }];
+        [Read(table), .. table.Words.Count == 0 ? [] : table.Responses.SelectMany(response => RunWordSections.Of(table, response)),
+            .. analyses.SelectMany(OfResponse), .. optimum is null ? [] : new[] { RunOptimumSection.Of(table, optimum) }];
 
     private static IEnumerable<AnswerSection> OfResponse(RunAnalysis analysis)
     {
@@ -39,7 +40,11 @@ public static class RunAnalysisSections
             $"{NumberFormat.Count(table.Runs.Count, "run")}{(blocks > 1 ? $" in {NumberFormat.Count(blocks, "block")}" : "")}"
                 + $"{(plots > 0 ? $" in {NumberFormat.Count(plots, "whole plot")}" : "")}; read: "
                 + $"{string.Join(", ", table.Responses.Select(response => response.Measured.Header))}.",
-            $"Coded -1 and +1 stand for {string.Join("; ", table.Factors.Select((factor, f) => $"{factor.Name} {Ends(table, f)}"))}.",
+            .. table.Words.Select(word =>
+                $"{word.Name} has {NumberFormat.Count(word.Values.Distinct().Count())} levels: {string.Join(", ", word.Values.Distinct())}."),
+            .. table.Words.Count == 0 || table.Factors.Count == 0 ? [] : new[] { "THE FIT BELOW IS OF THE NUMBERS ONLY: what the words do "
+                + "counts in it as error." },
+            .. table.Factors.Count == 0 ? [] : new[] { $"Coded -1 and +1 stand for {string.Join("; ", table.Factors.Select((factor, f) => $"{factor.Name} {Ends(table, f)}"))}." },
             .. table.NotUsed.Count == 0 ? [] : new[] { $"Columns not used: {string.Join(", ", table.NotUsed)}." },
         ]);
     }

@@ -98,33 +98,42 @@ internal static class RunFitSections
     /// <summary>Which terms explain how much.</summary>
     public static AnswerSection Variances(RunAnalysis analysis)
     {
-        var (fit, names, anova) = (analysis.Fit, Names(analysis), analysis.Fit.Anova);
+        var (fit, names) = (analysis.Fit, Names(analysis));
         var terms = fit.Terms.ToDictionary(term => term.Name);
-        List<IReadOnlyList<string>> rows = [.. anova.Lines.Select(line => (IReadOnlyList<string>)
-        [
-            terms[line.Source].NamedWith(names), NumberFormat.Count(line.DegreesOfFreedom), Digits(line.SequentialSumOfSquares, ""),
-            Digits(line.AdjustedSumOfSquares, ""), Invariant($"{line.ContributionPercent:0.0}"), Optional(line.F, Ratio),
-            Optional(line.P, P),
-        ])];
-        rows.Add(["all terms together", NumberFormat.Count(anova.ModelDegreesOfFreedom), Digits(anova.ModelSumOfSquares, ""), "",
-            Invariant($"{100 * anova.RSquared:0.0}"), Optional(anova.F, Ratio), Optional(anova.P, P)]);
-        rows.Add(["residual", NumberFormat.Count(anova.ResidualDegreesOfFreedom), Digits(anova.ResidualSumOfSquares, ""), "",
-            anova.TotalSumOfSquares > 0 ? Invariant($"{100 * anova.ResidualSumOfSquares / anova.TotalSumOfSquares:0.0}") : "", "", ""]);
-        if (fit.LackOfFit is { DegreesOfFreedom: > 0 } lack)
-        {
-            rows.Add(["  of it lack of fit", NumberFormat.Count(lack.DegreesOfFreedom), Digits(lack.SumOfSquares, ""), "", "",
-                Optional(lack.F, Ratio), Optional(lack.P, P)]);
-            rows.Add(["  of it repeated runs", NumberFormat.Count(lack.PureErrorDegreesOfFreedom), Digits(lack.PureErrorSumOfSquares, ""),
-                "", "", "", ""]);
-        }
-
-        rows.Add(["total", NumberFormat.Count(anova.ModelDegreesOfFreedom + anova.ResidualDegreesOfFreedom),
-            Digits(anova.TotalSumOfSquares, ""), "", "", "", ""]);
         return new AnswerSection($"{analysis.Response.Measured.Name}: analysis of variance",
         [
             "In sequence: after the terms above. Adjusted: after every other that does not contain the term; shares, F and p are of these, "
                 + "and add up to the total only where terms are uncorrelated.",
         ],
-            new AnswerTable(["source", "degrees of freedom", "sum of squares in sequence", "adjusted", "share [%]", "F", "p"], rows));
+            VariancesTable(fit.Anova, source => terms[source].NamedWith(names), fit.LackOfFit is not { DegreesOfFreedom: > 0 } lack ? [] :
+            [
+                ["  of it lack of fit", NumberFormat.Count(lack.DegreesOfFreedom), Digits(lack.SumOfSquares, ""), "", "",
+                    Optional(lack.F, Ratio), Optional(lack.P, P)],
+                ["  of it repeated runs", NumberFormat.Count(lack.PureErrorDegreesOfFreedom), Digits(lack.PureErrorSumOfSquares, ""),
+                    "", "", "", ""],
+            ]));
     }
+
+    /// <summary>An analysis of variance, its residual and the total.</summary>
+    /// <param name="anova">The analysis.</param>
+    /// <param name="named">Names a source.</param>
+    /// <param name="residual">Rows of the parts of the residual; may be empty.</param>
+    public static AnswerTable VariancesTable(
+        AnovaTable anova, Func<string, string> named, IReadOnlyList<IReadOnlyList<string>> residual) => new(
+        ["source", "degrees of freedom", "sum of squares in sequence", "adjusted", "share [%]", "F", "p"],
+        [
+            .. anova.Lines.Select(line => (IReadOnlyList<string>)
+            [
+                named(line.Source), NumberFormat.Count(line.DegreesOfFreedom), Digits(line.SequentialSumOfSquares, ""),
+                Digits(line.AdjustedSumOfSquares, ""), Invariant($"{line.ContributionPercent:0.0}"), Optional(line.F, Ratio),
+                Optional(line.P, P),
+            ]),
+            ["all terms together", NumberFormat.Count(anova.ModelDegreesOfFreedom), Digits(anova.ModelSumOfSquares, ""), "",
+                Invariant($"{100 * anova.RSquared:0.0}"), Optional(anova.F, Ratio), Optional(anova.P, P)],
+            ["residual", NumberFormat.Count(anova.ResidualDegreesOfFreedom), Digits(anova.ResidualSumOfSquares, ""), "",
+                anova.TotalSumOfSquares > 0 ? Invariant($"{100 * anova.ResidualSumOfSquares / anova.TotalSumOfSquares:0.0}") : "", "", ""],
+            .. residual,
+            ["total", NumberFormat.Count(anova.ModelDegreesOfFreedom + anova.ResidualDegreesOfFreedom),
+                Digits(anova.TotalSumOfSquares, ""), "", "", "", ""],
+        ]);
 }

@@ -52,9 +52,12 @@ public sealed record RunTableAnswer(string File, IReadOnlyList<RunAnalysis> Anal
             .. wanted.Where(one => one.Goal is null)
                 .Select(one => new Diagnostic("the goals", 0, 0, VisibleText.Quoted(one.Text), one.Wrong, GoalText.HowTo)),
         ];
+        if (findings.Count == 0 && wanted.Count > 0 && table.Factors.Count == 0)
+            findings = [new Diagnostic("the goals", 0, 0, "", "A goal needs a factor of numbers to set; here all are words.",
+                "Choose by the means, without goals.")];
         if (findings.Count > 0)
             return null;
-        var analyses = table.Responses.Select(response => RunAnalysis.Of(table, response, request.Model, request.IsSelected)).ToList();
+        var analyses = table.Factors.Count == 0 ? [] : table.Responses.Select(response => RunAnalysis.Of(table, response, request.Model, request.IsSelected)).ToList();
         var optimum = wanted.Count == 0 ? null
             : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))],
                 study is null ? null : StudyLevels.Of(study, table));

@@ -53,10 +53,11 @@ public static class FactorialAnova
 public static class OneWayAnova
 {
     /// <summary>Between groups against within them.</summary>
+    /// <param name="source">What the groups differ by.</param>
     /// <param name="groups">Two or more, none empty; of any sizes.</param>
     /// <param name="errors">Whether the runs were measured or computed.</param>
-    /// <returns>One line, "between"; the residual is within.</returns>
-    public static AnovaTable Of(IReadOnlyList<IReadOnlyList<double>> groups, ErrorKind errors)
+    /// <returns>One line; the residual is within.</returns>
+    public static AnovaTable Of(string source, IReadOnlyList<IReadOnlyList<double>> groups, ErrorKind errors)
     {
         var runs = groups.Sum(group => group.Count);
         var mean = groups.Sum(group => group.Sum()) / runs;
@@ -69,6 +70,6 @@ public static class OneWayAnova
             within += group.Sum(value => (value - mean - shift) * (value - mean - shift));
         }
 
-        return new AnovaTable(errors, [new SumsOfSquares("between", groups.Count - 1, between, between)], within, runs - groups.Count);
+        return new AnovaTable(errors, [new SumsOfSquares(source, groups.Count - 1, between, between)], within, runs - groups.Count);
     }
 }

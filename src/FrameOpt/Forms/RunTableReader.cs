@@ -20,6 +20,7 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
 {
     private const string Axial = "axial";
     private const int MostFactors = 20;
+    private const int MostLevels = 12;
     private const int MostShown = 12;
     private const double MostCoded = 4;
 
@@ -62,13 +63,16 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         if (errors.Count > 0 || responses.Count == 0)
             return null;
         var candidates = request.Factors.Count > 0 ? [.. request.Factors.Select(Find).OfType<RunHeading>()]
-            : headings.Where(one => !one.IsOfPlan && !responses.Contains(one) && Model(one) is null && IsOfNumbers(one)).ToList();
-        var factors = candidates.Select(one => Numbers(one, isNeeded: true)).Where(IsSet).ToList();
+            : headings.Where(one => !one.IsOfPlan && !responses.Contains(one) && Model(one) is null && (IsOfNumbers(one) || IsOfLevels(one)))
+                .ToList();
+        var factors = candidates.Where(one => !IsOfLevels(one)).Select(one => Numbers(one, isNeeded: true)).Where(IsSet).ToList();
+        List<WordColumn> words = [.. candidates.Where(IsOfLevels)
+            .Select(one => new WordColumn(one.Name, [.. rows.Select(row => sheet.Cell(row, one.Column))]))];
         if (errors.Count > 0)
             return null;
-        if (factors.Count is 0 or > MostFactors)
-            return Refuse<RunTable>(factors.Count == 0 ? "No column of numbers besides the responses changes from run to run."
-                    : Invariant($"It has {factors.Count} factors; {MostFactors} is the most."),
+        if (factors.Count + words.Count is 0 or > MostFactors)
+            return Refuse<RunTable>(factors.Count == 0 ? "No column besides the responses changes from run to run and back."
+                    : Invariant($"It has {factors.Count + words.Count} factors; {MostFactors} is the most."),
                 "Name the columns that were set with --factor, and those that were read with --response.");
         var measured = responses.Select(one => new MeasuredResponse(Numbers(one, isNeeded: false), Predicted(one))).ToList();
         foreach (var response in measured.Where(one => errors.Count == 0 && one.Measured.Values.Count(double.IsFinite) < 3))
@@ -77,12 +81,14 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
             errors.Count == 0 && !one.Measured.Values.Where(double.IsFinite).Distinct().Skip(1).Any()))
             Refuse<RunTable>($"Every reading of {response.Measured.Name} is the same: there is nothing to analyse.",
                 "Check the column, or name another one with --response.");
-        var used = factors.Select(factor => factor.Header).Concat(responses.Select(one => one.Text)).ToHashSet();
+        var used = factors.Select(factor => factor.Header).Concat(words.Select(one => one.Name)).Concat(responses.Select(one => one.Text))
+            .ToHashSet();
         var blocks = Texts(RunHeading.Block, _ => "1");
         return new RunTable(Texts(RunHeading.Run, row => Invariant($"{row + 1}")), blocks, factors, Coding(factors), measured,
             [.. headings.Where(one => !one.IsOfPlan && !used.Contains(one.Text)).Select(one => one.Text + WhyNot(one))])
         {
             WholePlots = WholePlots(blocks),
+            Words = words,
         };
     }
 
@@ -127,9 +133,14 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
     }
 
     private string WhyNot(RunHeading heading) => rows.TrueForAll(row => sheet.Cell(row, heading.Column).Length == 0) ? " (empty)"
-        : !IsOfNumbers(heading) ? " (words; write two levels as -1 and 1)" : Model(heading) is null ? " (alike in every run)" : "";
+        : !IsOfNumbers(heading) ? " (words, too many or all alike to be levels)" : Model(heading) is null ? " (alike in every run)" : "";
 
     private bool IsOfNumbers(RunHeading heading) => rows.Exists(row => NumberText.Parse(sheet.Cell(row, heading.Column)).Message is null);
+
+    /// <summary>Words throughout, a few that come again.</summary>
+    private bool IsOfLevels(RunHeading heading) => !IsOfNumbers(heading) && rows.TrueForAll(row => sheet.Cell(row, heading.Column).Length > 0)
+        && rows.Select(row => sheet.Cell(row, heading.Column)).Distinct().Count() is var levels && levels > 1 && levels <= MostLevels
+        && levels < rows.Count;
 
     private static bool IsSet(RunColumn column) => column.Values.Distinct().Skip(1).Any();
 

@@ -102,7 +102,8 @@ public class CertifiedRegressionTests(ITestOutputHelper output)
     }
 
     private static AnovaTable OneWay(string file) => OneWayAnova.Of(
-        [.. ReferenceTable.Read(file).Rows.GroupBy(row => row[0], row => row[1]).Select(group => group.ToArray())], ErrorKind.Measured);
+        "group", [.. ReferenceTable.Read(file).Rows.GroupBy(row => row[0], row => row[1]).Select(group => group.ToArray())],
+        ErrorKind.Measured);
 
     private void Digits(double atLeast, double certified, double actual, string what)
     {
