@@ -50,11 +50,11 @@ public static class ModelSharesSection
                 + "a sixth of its spread.",
             Invariant($"Uncertain numbers below {100 * LeastShown:0} % of the largest change are not shown."),
         ],
-        new AnswerTable(["response", "input", "mean change", "spread", "with more of it the response"],
+        new AnswerTable(["response", "input", "mean change", "spread", "with more of it, or that way, the response"],
             [.. screening.Responses.SelectMany(response => Shown(screening, response).Select((i, row) => (IReadOnlyList<string>)
             [
                 row == 0 ? PlanLabels.WithUnit(response.Response.Name, response.Response) : "",
-                i < screening.Factors ? screening.Inputs[i] : $"uncertain: {screening.Inputs[i]}",
+                screening.Inputs[i].Uncertain is { } source ? $"uncertain: {source.Title} ({source.More})" : screening.Inputs[i].Name,
                 NumberFormat.SignificantDigits(response.Effects[i].MeanMagnitude, 3),
                 NumberFormat.SignificantDigits(response.Effects[i].Deviation, 3),
                 Direction(response.Effects[i]),
@@ -65,7 +65,7 @@ public static class ModelSharesSection
         var largest = response.Effects.Max(effect => effect.MeanMagnitude);
         return Enumerable.Range(0, screening.Inputs.Count)
             .Where(i => double.IsFinite(response.Effects[i].MeanMagnitude)
-                && (i < screening.Factors || response.Effects[i].MeanMagnitude >= LeastShown * largest))
+                && (screening.Inputs[i].IsFactor || response.Effects[i].MeanMagnitude >= LeastShown * largest))
             .OrderByDescending(i => response.Effects[i].MeanMagnitude);
     }
 

@@ -54,7 +54,8 @@ internal static class PlanJson
             json.WriteString("unit", response.Response.Unit);
             json.WriteObjects("inputs", screening.Inputs.Zip(response.Effects), pair =>
             {
-                json.WriteString("input", pair.First);
+                json.WriteString("input", pair.First.Name);
+                json.WriteBoolean("uncertain", !pair.First.IsFactor);
                 json.WriteNumber("steps", pair.Second.Steps);
                 json.WriteDecimal("mean", Math.Round(pair.Second.Mean, 9));
                 json.WriteDecimal("mean_magnitude", Math.Round(pair.Second.MeanMagnitude, 9));

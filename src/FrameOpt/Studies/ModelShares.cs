@@ -1,5 +1,6 @@
 using FrameOpt.Analysis;
 using FrameOpt.Model.Mission;
+using FrameOpt.Studies.Noise;
 
 namespace FrameOpt.Studies;
 
@@ -23,10 +24,18 @@ public sealed record ResponseShares(Response Response, IReadOnlyList<FactorShare
 
 /// <summary>How much every input of a study moves its responses, by elementary effects.</summary>
 /// <param name="Paths">Random paths through the cube of all inputs, each with one step of every input.</param>
-/// <param name="Inputs">Names of the swept factors, then titles of the uncertain numbers.</param>
-/// <param name="Factors">How many of them are factors.</param>
+/// <param name="Inputs">The swept factors, then the uncertain numbers.</param>
 /// <param name="Responses">One for each response.</param>
-public sealed record Screening(int Paths, IReadOnlyList<string> Inputs, int Factors, IReadOnlyList<ScreenedResponse> Responses);
+public sealed record Screening(int Paths, IReadOnlyList<ScreenedInput> Inputs, IReadOnlyList<ScreenedResponse> Responses);
+
+/// <summary>A factor or an uncertain number.</summary>
+/// <param name="Name">As the study file writes it.</param>
+/// <param name="Uncertain">What an uncertain number is; null for a factor.</param>
+public sealed record ScreenedInput(string Name, NoiseSource? Uncertain)
+{
+    /// <summary>True for what the study varies.</summary>
+    public bool IsFactor => Uncertain is null;
+}
 
 /// <summary>The elementary effects on one response.</summary>
 /// <param name="Response">As the study names it.</param>

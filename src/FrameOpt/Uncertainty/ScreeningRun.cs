@@ -39,7 +39,8 @@ public static class ScreeningRun
         }
 
         var effects = ElementaryEffects.Of(factors.Count + sources.Count, responses.Count, Paths, study.Noise.Seed, threads, At);
-        return new Screening(Paths, [.. factors.Select(factor => factor.Name), .. sources.Select(pair => pair.Source.Title)],
-            factors.Count, [.. responses.Select((response, r) => new ScreenedResponse(response, effects[r]))]);
+        return new Screening(Paths, [.. factors.Select(factor => new ScreenedInput(factor.Name, null)),
+            .. sources.Select(pair => new ScreenedInput(pair.Source.Name, pair.Source))],
+            [.. responses.Select((response, r) => new ScreenedResponse(response, effects[r]))]);
     }
 }

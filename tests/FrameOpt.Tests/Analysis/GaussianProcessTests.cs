@@ -3,7 +3,7 @@ using FrameOpt.Numerics;
 
 namespace FrameOpt.Tests.Analysis;
 
-public class GaussianProcessTests
+public class GaussianProcessTests(Xunit.Abstractions.ITestOutputHelper output)
 {
     // Rasmussen and Williams 2006, 4.17: k(r) = (1 + sqrt(5) r + 5 r²/3) exp(-sqrt(5) r), worked for r = 1/2, 1, 3/2 and 2 with plain
     // arithmetic; the mean of three runs by symmetry.
@@ -66,6 +66,7 @@ public class GaussianProcessTests
             }
         }
 
+        output.WriteLine($"{inside} of {all}");
         Assert.InRange(inside / (double)all, repeats < 500 ? 0.8 : 0.85, repeats < 500 ? 0.98 : 0.95);
     }
 }

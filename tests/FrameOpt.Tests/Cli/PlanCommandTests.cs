@@ -1,5 +1,9 @@
+using System.Text.RegularExpressions;
 using FrameOpt.Cli;
+using FrameOpt.Reports.Answer;
+using FrameOpt.Running;
 using FrameOpt.Studies;
+using FrameOpt.StudyFile;
 
 namespace FrameOpt.Tests.Cli;
 
@@ -18,6 +22,9 @@ public class PlanCommandTests
         Assert.Contains("25 runs on 4 factors", terminal.Output);
         Assert.Contains("10 degrees of freedom for error", terminal.Output);
         Assert.Contains("No p-values and no F tests: the runs are computed", terminal.Output);
+        // The balance in pitch has no lateral dimension in it (docs/model.md), so spacing does not move pitch_swing.
+        Assert.Contains("How far each input moves a response", terminal.Output);
+        Assert.Matches("(?s)pitch_swing \\[deg\\] +suspension_height .*hang_point_spacing +0 +0 +stays", terminal.Output);
         // By hand: the sum of squares of a main effect's column is 16 + 2, so its standard error is 1 / sqrt(18).
         Assert.Matches($@"lateral_offset +{1 / Math.Sqrt(18):0.000} +1\.00 ", terminal.Output);
     }
@@ -41,6 +48,17 @@ public class PlanCommandTests
         var again = new TestTerminal();
         Assert.Equal(ExitCode.InvalidInput, again.Run("plan", rationale, "--csv", folder["runs.csv"]));
         Assert.Contains("already exists", again.Error);
+    }
+
+    [Fact]
+    public void A_plan_that_fills_the_cube_says_how_unevenly_beside_what_chance_gives()
+    {
+        using var folder = new TemporaryFolder();
+        Write(folder["study.yaml"], "Sobol sequence\n  runs: 16");
+        var study = StudyReader.Read(folder["study.yaml"]).Study!;
+        var lines = PlanSections.Quality(StudyPlan.Of(study, StudyProblem.Model(study))).Lines;
+        // By hand for 16 random runs in 4 factors, centred: ((5/4)^4 - (13/12)^4) / 16 = 0.066503, root 0.2579.
+        Assert.Contains(lines, line => Regex.IsMatch(line, @"centred L2 0\.\d{4} \(0\.2579\), wrap-around"));
     }
 
     [Fact]
