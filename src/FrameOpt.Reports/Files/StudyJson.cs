@@ -54,6 +54,14 @@ internal static class StudyJson
             json.WriteStrings("rejected", decision.Rejected);
             json.WriteEndObject();
         });
+        if (study.Reasons.Count > 0)
+            json.WriteObjects("reasons", study.Reasons, figure =>
+            {
+                json.WriteString("name", figure.Path);
+                json.WriteString("value", figure.Value);
+                json.WriteString("reason", figure.Reason);
+                json.WriteString("source", figure.Source);
+            });
         json.WriteOptional("strength", study.Strength, strength => Strength(json, strength));
         json.WriteStartObject("balanced_band");
         json.WriteString("phase", study.Mission[study.Band.PhaseIndex].Name);
