@@ -70,6 +70,15 @@ internal static class StudyJson
         json.WriteEndObject();
     }
 
+    /// <summary>What the figures of a design depend on: machine, wing, mission, limits and strength figures.</summary>
+    public static void Flown(Utf8JsonWriter json, Study study)
+    {
+        MachineJson.Write(json, study.Machine, study.Wing);
+        json.WriteObjects("mission", study.Mission, phase => Phase(json, phase));
+        json.WriteObjects("limits", study.Limits, limit => Limit(json, limit));
+        json.WriteOptional("strength", study.Strength, strength => Strength(json, strength));
+    }
+
     private static void Phase(Utf8JsonWriter json, Phase phase)
     {
         json.WriteString("name", phase.Name);

@@ -79,6 +79,11 @@ public static class ProductLineJson
             json.WriteStrings("choices", option.Choices);
         });
         json.WriteEndObject();
+        json.WriteObjects("configurations", setting.Configurations, configuration =>
+        {
+            json.WriteString("name", configuration.Description);
+            StudyJson.Flown(json, configuration.Study);
+        });
     }
 
     private static void Solution(Utf8JsonWriter json, ProductLineSetting setting, ProductLineSolution solution)

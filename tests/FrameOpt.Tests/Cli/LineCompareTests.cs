@@ -24,7 +24,7 @@ public class LineCompareTests
         Assert.Equal(ExitCode.Success, terminal.Run("compare", folder["one"], folder["two"], "--out", folder["both"]));
         Assert.Contains("2 product lines side by side", terminal.Output);
         Assert.Matches(@"geometries +1 +2\n", terminal.Output);
-        Assert.Contains("line 2 is from another study file than line 1", terminal.Output);
+        Assert.Contains("line: geometries 1 -> 2", terminal.Output);
         Assert.Contains("What line 2 makes, and who gets which", File.ReadAllText(Path.Combine(folder["both"], "comparison.html")));
         var missing = new TestTerminal();
         File.Delete(Path.Combine(folder["two"], "line.json"));

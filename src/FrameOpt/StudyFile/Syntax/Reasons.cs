@@ -29,7 +29,10 @@ internal static class Reasons
         switch (node)
         {
             case Node.List list:
-                return list with { Items = [.. list.Items.Select((item, i) => Read(item, $"{path}[{Name(item, i)}]", taken, diagnostics))] };
+                return list with
+                {
+                    Items = [.. list.Items.Select((item, i) => Read(item, $"{path}[{Name(item, i)}]", taken, diagnostics))],
+                };
             case Node.Map map when !(untouched.Contains(path) || path.EndsWith(".machine.masses", StringComparison.Ordinal)):
                 var whole = map with { Entries = DecimalComma.Rejoin(map.Entries, diagnostics) };
                 return IsFigure(whole) ? Figure(whole, path, taken, diagnostics) : Group(whole, path, taken, diagnostics);
