@@ -98,11 +98,13 @@ internal static class NewCommand
             var isNew = !Path.Exists(schema);
             var customers = Path.Combine(folder!, StudyTemplate.CustomersFile);
             var table = Path.Exists(customers) ? null : chosen.WithCustomersFile();
-            using (var study = NewFile.Write(path, (little ?? table?.Study) is { } text ? stream => stream.Write(Encoding.UTF8.GetBytes(text))
-                : chosen.Open().CopyTo))
+            using (var study = NewFile.Write(path, (little ?? table?.Study) is { } text
+                ? stream => stream.Write(Encoding.UTF8.GetBytes(text)) : chosen.Open().CopyTo))
             using (var described = isNew ? PrepareSchema(schema) : null)
             using (var rows = table is null ? null
-                : NewFile.Write(customers, stream => stream.Write([.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(table.Value.Customers)])))
+                // Spreadsheets tell UTF-8 by its mark.
+                : NewFile.Write(customers, stream => stream.Write([.. Encoding.UTF8.Preamble,
+                    .. Encoding.UTF8.GetBytes(table.Value.Customers)])))
             {
                 rows?.Place();
                 study.Place();

@@ -23,7 +23,8 @@ internal static class DecisionSection
                 new AnswerTable(["approval", "name", "date", "signature"],
                     [["decided", decision.By, decision.Date, ""], ["checked", "", "", ""], ["approved", "", "", ""]]));
         if (study.Reasons.Count > 0)
-            yield return new AnswerSection("Reasons and sources on record", [], new AnswerTable(["figure", "as written", "reason", "source"],
+            yield return new AnswerSection("Reasons and sources on record", [], new AnswerTable(
+                ["figure", "as written", "reason", "source"],
                 [.. study.Reasons.Select(figure => (IReadOnlyList<string>)
                     [ReasonText.What(study, figure), figure.Value, figure.Reason, figure.Source])]));
     }

@@ -71,8 +71,8 @@ internal sealed record LineCustomers(string Cost, IReadOnlyDictionary<string, Li
             + $"{Weight(IsWorse)} worse ({first.Customers.Cost.Replace('_', ' ')}).";
         foreach (var word in new[] { "worse", "better" })
         {
-            string[] most = [.. both.Where(pair => word == "worse" ? IsWorse(pair) : IsBetter(pair)).OrderByDescending(pair => Math.Abs(pair.To.Cost - pair.From.Cost)).Take(Shown)
-                .Select(pair => $"{pair.Key}: {Cost(pair.From.Cost)} ({pair.From.Geometry}) -> {Cost(pair.To.Cost)} ({pair.To.Geometry})")];
+            string[] most = [.. both.Where(pair => word == "worse" ? IsWorse(pair) : IsBetter(pair))
+                .OrderByDescending(pair => Math.Abs(pair.To.Cost - pair.From.Cost)).Take(Shown).Select(pair => $"{pair.Key}: {Cost(pair.From.Cost)} ({pair.From.Geometry}) -> {Cost(pair.To.Cost)} ({pair.To.Geometry})")];
             if (most.Length > 0)
                 yield return $"Most {word} with {line.Name}: {string.Join("; ", most)}.";
         }

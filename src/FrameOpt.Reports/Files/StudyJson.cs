@@ -58,7 +58,7 @@ internal static class StudyJson
             json.WriteObjects("reasons", study.Reasons, figure =>
             {
                 json.WriteString("name", figure.Path);
-                json.WriteString("value", figure.Value);
+                json.WriteString("written", figure.Value);
                 json.WriteString("reason", figure.Reason);
                 json.WriteString("source", figure.Source);
             });

@@ -28,8 +28,7 @@ internal static class ReasonText
             left.RemoveAll(here.Contains);
             yield return row with
             {
-                Value = string.Join("; ", here.Select(figure =>
-                    $"{Rest(figure.Path[row.Paths.First(figure.IsOf).Length..]).TrimStart(',', ' ')} {figure.Text}".Trim()).Prepend(row.Value)),
+                Value = string.Join("; ", here.Select(figure => $"{Under(row, figure)} {figure.Text}".Trim()).Prepend(row.Value)),
             };
         }
 
@@ -44,9 +43,14 @@ internal static class ReasonText
     /// <summary>Where the weight of an objective stands in the file.</summary>
     public static string WeightOf(StudyObjective objective) => $"ranking.weights.{objective.Response.Name}";
 
+    private static string Under(DescriptionRow row, FigureReason figure) =>
+        Rest(figure.Path[row.Paths.First(figure.IsOf).Length..]).TrimStart(',', ' ');
+
     private static string Title(StudyObjective objective) => StudyText.Title(objective.Response, objective.Magnitude);
 
     private static string Rest(string path) => Words(path) is { Length: > 0 } rest ? $", {rest.TrimStart(',', ' ')}" : "";
 
-    private static string Words(string path) => path.Replace(".", ", ").Replace("[", " ").Replace("]", "").Replace('_', ' ');
+    private static string Words(string path) => path.Replace("machine.masses[", "mass [")
+        .Replace("line.geometries[", "geometry [").Replace("factors.", "factor ").Replace(".", ", ").Replace(" [", " ").Replace("[", " ")
+        .Replace("]", "").Replace('_', ' ');
 }

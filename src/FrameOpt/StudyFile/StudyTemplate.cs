@@ -32,8 +32,8 @@ public sealed record StudyTemplate(string Name, string Purpose)
             .Prepend(Invariant($"{customer.Name} (invented),{customer.PilotMassKilograms:0.#}")).Append(Invariant($"{customer.Share:0}"))));
         var headers = string.Join(',', line.Options.Select(option => option.Name).Prepend("name,pilot_mass [kg]").Append("count"));
         return (text[..begin] + $$"""
-              # One row for each kind of customer, in a table beside this file: open it in a spreadsheet, fill in your own and save it as CSV
-              # (UTF-8). The rows in it are invented. A list in its place: - { name: school, pilot_mass: 62 kg, wing: 22 m², count: 12 }
+              # One row for each kind of customer, in a table beside this file: open it in a spreadsheet, fill in your own and save it
+              # as CSV (UTF-8). The rows in it are invented. A list would do too: - { name: club, pilot_mass: 74 kg, ... }
               customers: {{CustomersFile}}
             """.ReplaceLineEndings("\n") + text[end..], string.Concat(rows.Prepend(headers).Select(row => $"{row}\n")));
     }

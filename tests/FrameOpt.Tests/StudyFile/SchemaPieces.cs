@@ -120,10 +120,8 @@ internal static class SchemaPieces
 
     public static void AddReasons(JsonObject properties)
     {
-        properties["reason"] = AnyText();
-        properties["reason"]!["description"] = "Why it is so; printed on every output.";
-        properties["source"] = AnyText();
-        properties["source"]!["description"] = "Where it is from; printed on every output.";
+        properties["reason"] = Reference("reason");
+        properties["source"] = Reference("source");
     }
 
     private static string Spellings(Dimension dimension) =>

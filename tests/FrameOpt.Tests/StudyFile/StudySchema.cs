@@ -44,6 +44,10 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         var definitions = new JsonObject();
         foreach (var dimension in Dimension.All)
             definitions[Name(dimension)] = OfDimension(dimension);
+        definitions["reason"] = AnyText();
+        definitions["reason"]!["description"] = "Why it is so; printed on every output.";
+        definitions["source"] = AnyText();
+        definitions["source"]!["description"] = "Where it is from; printed on every output.";
         definitions["response"] = OfResponse();
         definitions["any_response"] = AnyResponse();
         definitions["amount"] = new JsonObject
@@ -87,7 +91,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
 
     private JsonObject Described(string path, bool isChange)
     {
-        var schema = OrWithReason(Value(path, isChange));
+        var schema = path == "template" ? Value(path, isChange) : OrWithReason(Value(path, isChange));
         var row = words[path];
         var parts = new List<string> { Plain(row.Wants) };
         if (row.Default is not "-" and not "none")

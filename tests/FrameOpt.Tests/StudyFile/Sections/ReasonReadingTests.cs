@@ -83,7 +83,8 @@ public sealed class ReasonReadingTests
         var book = new WorkbookReader(File.ReadAllBytes(folder["out/results.xlsx"]));
         foreach (var text in new[]
         {
-            terminal.Output, File.ReadAllText(folder["out/report.html"]), string.Join("\n", book.Sheets["Summary"].SelectMany(row => row).OfType<string>()),
+            terminal.Output, File.ReadAllText(folder["out/report.html"]),
+            string.Join("\n", book.Sheets["Summary"].SelectMany(row => row).OfType<string>()),
             File.ReadAllText(folder["out/run.json"]),
         })
         {
