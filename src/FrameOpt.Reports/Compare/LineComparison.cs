@@ -61,7 +61,7 @@ public sealed class LineComparison
                 Row(lines[0].Objective, line => line.Value),
                 Row("proof", line => line.Stop),
                 Row("customers", line => line.CustomerCount),
-                Row("serves all", line => line.ServesAll ? "yes" : "NO"),
+                Row("serves all whom a candidate suits", line => line.ServesAll ? "yes" : "NO"),
             ])),
         .. lines.Select(line => new AnswerSection($"What {line.Name} makes, and who gets which",
             [.. line.Boundaries, .. line.Unserved], new AnswerTable(["geometry", "share", "dimensions"], line.Geometries))),
@@ -148,6 +148,7 @@ public sealed class LineComparison
         var (line, asked) = (root["line"], root["asked"]);
         return new ComparedLine(
             name, RunJsonElement.SingleLine(folder), root["study"]["title"].Text, root["study_sha256"].Text, asked["objective"].Text,
+            asked["cost"].Text, asked["weights"].Text,
             Text(line["value"], 4), line["value"]["unit"].Text,
             line["value"]["value"].NumberOrNaN is var value && double.IsFinite(value) ? PlainNumber.Text(value) : "",
             line["stop"].Text, line["serves_all"].Boolean,
@@ -155,7 +156,7 @@ public sealed class LineComparison
             [.. line["geometries"].Items.Select(geometry => (IReadOnlyList<string>)
             [
                 geometry["letter"].Text, Invariant($"{100 * geometry["share"].Number:0} %"),
-                string.Join(", ", geometry["design"].Properties.Select(part => $"{part.Name.Replace('_', ' ')} {Text(part.Part, 6)}")),
+                string.Join(", ", geometry["design"].Properties.Select(part => Dimension(part.Name, part.Part))),
             ])],
             [.. line["who_gets_which"].Items.Select(item => item.Text)], [.. line["unserved"].Items.Select(item => item.Text)],
             StudyTree.Of(root["study"]), StudyTree.Of(asked), [.. root["configurations"].Items.Select(one =>
@@ -163,30 +164,14 @@ public sealed class LineComparison
             LineCustomers.Read(folder));
     }
 
+    /// <summary>A dimension of a geometry, its side in words.</summary>
+    private static string Dimension(string key, RunJsonElement quantity)
+    {
+        var (name, value) = (key.Replace('_', ' '), quantity["value"].NumberOrNaN);
+        return key is not ("lateral_offset" or "thrust_line_angle") || !(Math.Abs(value) > 0) ? $"{name} {Text(quantity, 6)}"
+            : $"{name} {NumberFormat.SignificantDigits(Math.Abs(value), 6)} {quantity["unit"].Text} {SideText.Side(value)}";
+    }
+
     private static string Text(RunJsonElement quantity, int digits) => double.IsNaN(quantity["value"].NumberOrNaN) ? "-"
         : $"{NumberFormat.SignificantDigits(quantity["value"].Number, digits)} {quantity["unit"].Text}".TrimEnd();
 }
-
-/// <summary>A line read back.</summary>
-/// <param name="Name">Its name in sentences: line 2.</param>
-/// <param name="Folder">As the user wrote it.</param>
-/// <param name="Title">Of the study.</param>
-/// <param name="Hash">Of the study file.</param>
-/// <param name="Objective">In words.</param>
-/// <param name="Value">Of the objective, with its unit.</param>
-/// <param name="Unit">Of the value.</param>
-/// <param name="Amount">The value to the last digit, without its unit.</param>
-/// <param name="Stop">How the selection ended.</param>
-/// <param name="ServesAll">False where somebody is left unserved.</param>
-/// <param name="CustomerCount">How many customers.</param>
-/// <param name="Geometries">Name, share and dimensions of each.</param>
-/// <param name="Boundaries">Who gets which, in sentences.</param>
-/// <param name="Unserved">Sentences.</param>
-/// <param name="Study">As understood.</param>
-/// <param name="Asked">What was to be chosen, and for whom.</param>
-/// <param name="Configurations">What each of them flies, under its name.</param>
-/// <param name="Customers">One by one.</param>
-internal sealed record ComparedLine(
-    string Name, string Folder, string Title, string Hash, string Objective, string Value, string Unit, string Amount, string Stop,
-    bool ServesAll, string CustomerCount, IReadOnlyList<IReadOnlyList<string>> Geometries, IReadOnlyList<string> Boundaries,
-    IReadOnlyList<string> Unserved, StudyNode Study, StudyNode Asked, IReadOnlyList<StudyNode> Configurations, LineCustomers Customers);

@@ -67,12 +67,14 @@ internal sealed record LineCustomers(string Cost, IReadOnlyDictionary<string, Li
         string Cost(double cost) => double.IsFinite(cost) ? NumberFormat.SignificantDigits(cost, 3) : "not served";
         bool IsBetter((string Key, LineCustomer From, LineCustomer To) pair) => pair.To.Cost < pair.From.Cost - Alike(pair.From.Cost);
         bool IsWorse((string Key, LineCustomer From, LineCustomer To) pair) => pair.To.Cost > pair.From.Cost + Alike(pair.To.Cost);
-        yield return $"Of a weight of {Weight(_ => true)} in both, {line.Name} serves {Weight(IsBetter)} better than {first.Name} and "
-            + $"{Weight(IsWorse)} worse ({first.Customers.Cost.Replace('_', ' ')}).";
+        yield return $"Of {Weight(_ => true)} {line.Weights} in both, {line.Name} serves {Weight(IsBetter)} better than {first.Name} and "
+            + $"{Weight(IsWorse)} worse ({first.Cost}).";
         foreach (var word in new[] { "worse", "better" })
         {
             string[] most = [.. both.Where(pair => word == "worse" ? IsWorse(pair) : IsBetter(pair))
-                .OrderByDescending(pair => Math.Abs(pair.To.Cost - pair.From.Cost)).Take(Shown).Select(pair => $"{pair.Key}: {Cost(pair.From.Cost)} ({pair.From.Geometry}) -> {Cost(pair.To.Cost)} ({pair.To.Geometry})")];
+                .OrderByDescending(pair => Math.Abs(pair.To.Cost - pair.From.Cost)).Take(Shown)
+                .Select(pair =>
+                    $"{pair.Key}: {Cost(pair.From.Cost)} ({pair.From.Geometry}) -> {Cost(pair.To.Cost)} ({pair.To.Geometry})")];
             if (most.Length > 0)
                 yield return $"Most {word} with {line.Name}: {string.Join("; ", most)}.";
         }

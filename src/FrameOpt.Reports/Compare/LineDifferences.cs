@@ -53,3 +53,30 @@ internal static class LineDifferences
             : [.. all.Take(max), $"{NumberFormat.Count(all.Count - max)} more: --out writes all of them to a page and a table."]);
     }
 }
+
+/// <summary>A line read back.</summary>
+/// <param name="Name">Its name in sentences: line 2.</param>
+/// <param name="Folder">As the user wrote it.</param>
+/// <param name="Title">Of the study.</param>
+/// <param name="Hash">Of the study file.</param>
+/// <param name="Objective">In words.</param>
+/// <param name="Cost">What a customer's cost is, in words.</param>
+/// <param name="Weights">What customers are counted in: pieces or shares.</param>
+/// <param name="Value">Of the objective, with its unit.</param>
+/// <param name="Unit">Of the value.</param>
+/// <param name="Amount">The value to the last digit, without its unit.</param>
+/// <param name="Stop">How the selection ended.</param>
+/// <param name="ServesAll">False where somebody is left unserved.</param>
+/// <param name="CustomerCount">How many customers.</param>
+/// <param name="Geometries">Name, share and dimensions of each.</param>
+/// <param name="Boundaries">Who gets which, in sentences.</param>
+/// <param name="Unserved">Sentences.</param>
+/// <param name="Study">As understood.</param>
+/// <param name="Asked">What was to be chosen, and for whom.</param>
+/// <param name="Configurations">What each of them flies, under its name.</param>
+/// <param name="Customers">One by one.</param>
+internal sealed record ComparedLine(
+    string Name, string Folder, string Title, string Hash,
+    string Objective, string Cost, string Weights, string Value, string Unit, string Amount,
+    string Stop, bool ServesAll, string CustomerCount, IReadOnlyList<IReadOnlyList<string>> Geometries, IReadOnlyList<string> Boundaries,
+    IReadOnlyList<string> Unserved, StudyNode Study, StudyNode Asked, IReadOnlyList<StudyNode> Configurations, LineCustomers Customers);

@@ -58,9 +58,11 @@ internal static class StudyJson
             json.WriteObjects("reasons", study.Reasons, figure =>
             {
                 json.WriteString("name", figure.Path);
-                json.WriteString("written", figure.Value);
-                json.WriteString("reason", figure.Reason);
-                json.WriteString("source", figure.Source);
+                foreach (var (key, text) in new[] { ("written", figure.Value), ("reason", figure.Reason), ("source", figure.Source) })
+                {
+                    if (text.Length > 0)
+                        json.WriteString(key, text);
+                }
             });
         json.WriteOptional("strength", study.Strength, strength => Strength(json, strength));
         json.WriteStartObject("balanced_band");

@@ -66,6 +66,8 @@ public static class ProductLineJson
         json.WriteStartObject("asked");
         json.WriteNumber("geometries", setting.Count);
         json.WriteString("objective", ProductLineText.Value(setting));
+        json.WriteString("cost", ProductLineText.Cost(setting));
+        json.WriteString("weights", setting.InPieces ? "pieces" : "shares");
         json.WriteString("candidates", result.CandidatesDescription);
         json.WriteNumber("candidates_count", result.Candidates);
         json.WriteBoolean("allow_both_rotations", setting.AllowBothRotations);

@@ -27,7 +27,7 @@ public class LineCompareTests
         Assert.Contains("line: geometries 1 -> 2", terminal.Output);
         Assert.Contains("What line 2 makes, and who gets which", File.ReadAllText(Path.Combine(folder["both"], "comparison.html")));
         // Every customer has A; where B is better it is served better, and never worse.
-        Assert.Matches(@"Of a weight of 19 in both, line 2 serves \d+ better than line 1 and 0 worse",
+        Assert.Matches(@"Of 19 pieces in both, line 2 serves \d+ better than line 1 and 0 worse",
             terminal.Output.ReplaceLineEndings(" "));
         var table = File.ReadAllLines(Path.Combine(folder["both"], "comparison.csv"));
         Assert.Equal("part,what,unit,line 1,line 2", table[0]);
