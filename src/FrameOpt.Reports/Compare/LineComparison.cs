@@ -156,7 +156,8 @@ public sealed class LineComparison
             [.. line["geometries"].Items.Select(geometry => (IReadOnlyList<string>)
             [
                 geometry["letter"].Text, Invariant($"{100 * geometry["share"].Number:0} %"),
-                string.Join(", ", geometry["design"].Properties.Select(part => Dimension(part.Name, part.Part))),
+                string.Join(", ", geometry["design"].Properties.Select(part => Dimension(part.Name, part.Part))
+                    .Append($"propeller turns {string.Join(" and ", geometry["turns"].Items.Select(turns => turns.Text))}")),
             ])],
             [.. line["who_gets_which"].Items.Select(item => item.Text)], [.. line["unserved"].Items.Select(item => item.Text)],
             StudyTree.Of(root["study"]), StudyTree.Of(asked), [.. root["configurations"].Items.Select(one =>

@@ -41,7 +41,7 @@ public sealed class ReasonReadingTests
     [InlineData("mass: 5 kg", "mass: { value: 5 kg, saurce: own scale }", "Did you mean `source`?")]
     [InlineData("mass: 5 kg", "mass: { value: 5 m, source: own scale }", "machine.masses[2].mass wants a mass")]
     [InlineData("mass: 5 kg", "mass: { value: 5,5 kg, source: own scale }", "Write 5.5 kg.")]
-    [InlineData("mass: 5 kg", "mass: { source: own scale }", "wants one value")]
+    [InlineData("mass: 5 kg", "mass: { source: own scale }", "Write under `value`, beside the reason, ")]
     [InlineData("at_least: 3", "at_least: 3, reason: ", "limits[1].reason has no text")]
     [InlineData("at_least: 3", "at_least: 3, reason: [a, b]", "limits[1].reason has no text")]
     [InlineData("at_least: 3", "at_least: 3, raeson: text", "Did you mean `reason`?")]
