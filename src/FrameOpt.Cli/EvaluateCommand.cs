@@ -107,7 +107,7 @@ internal static class EvaluateCommand
         {
         }
 
-        var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0) 
+        var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0)
         {
             Settings = request.Settings,
             Customer = [.. new[] { ("--customer", request.Customer), ("--pilot", request.Pilot) }
