@@ -99,12 +99,14 @@ internal static class CompareCommand
             return ExitCode.InvalidInput;
         terminal.Out.Write(new Text(comparison.Title, new Style(decoration: Decoration.Bold)));
         terminal.Out.WriteLine();
-        ConsoleWriter.WriteSections(terminal.Out, comparison.Sections());
+        ConsoleWriter.WriteSections(terminal.Out, comparison.Sections(MaxDifferences));
         return folder is null || OutputOptions.TryWrite(terminal, $"The comparison could not be written to {folder}", () =>
         {
             using var results = ResultsFolder.Begin(folder, replace);
             results.Write("comparison.html", comparison.WritePage);
-            terminal.Out.WriteLine($"Written to {results.Complete()}: comparison.html");
+            results.Write("comparison.csv", comparison.WriteTable);
+            terminal.Out.WriteLine();
+            terminal.Out.WriteLine($"Written to {results.Complete()}: comparison.html, comparison.csv");
         }) ? ExitCode.Success : ExitCode.InvalidInput;
     }
 }

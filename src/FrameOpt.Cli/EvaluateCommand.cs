@@ -20,6 +20,16 @@ internal static class EvaluateCommand
         var study = StudyArgument.Build();
         var variant = StudyArgument.Variant();
         var set = StudyArgument.Settings("the design");
+        var customer = new Option<string?>("--customer")
+        {
+            Description = "Name of a customer of the study's line: the design is then evaluated with what that customer flies and weighs.",
+            HelpName = "name",
+        };
+        var pilot = new Option<string?>("--pilot")
+        {
+            Description = "Pilot's own mass, in place of the study's or the customer's; the engine is chosen with --variant.",
+            HelpName = "mass",
+        };
         var json = new Option<bool>("--json") { Description = "Write JSON instead of tables." };
         var folder = OutputOptions.Folder(
             "Folder for the page with its test card, the workbook and the other files of a run, for this one frame; without it nothing is "
@@ -31,20 +41,28 @@ internal static class EvaluateCommand
             "Evaluate one design: every quantity of every phase.",
             "frameopt evaluate study.yaml --set lateral_offset='25 mm' --set thrust_line_angle='1 deg'",
             "frameopt evaluate study.yaml --variant 'full tank' --json",
+            "frameopt evaluate study.yaml --customer 'dealer lake, big' --set lateral_offset='25 mm'",
+            "frameopt evaluate study.yaml --variant engine='big single' --pilot '83 kg' --set lateral_offset='25 mm'",
             "frameopt evaluate study.yaml --set lateral_offset='25 mm' --out results/as-built")
         {
-            study, variant, set, json, folder, replace,
+            study, variant, customer, pilot, set, json, folder, replace,
         };
         command.SetAction(parsed => Run(
             new Request(parsed.GetRequiredValue(study), parsed.GetValue(variant), parsed.GetValue(set) ?? [], parsed.GetValue(json),
-                parsed.GetValue(folder), parsed.GetValue(replace)), terminal));
+                parsed.GetValue(folder), parsed.GetValue(replace), parsed.GetValue(customer), parsed.GetValue(pilot)), terminal));
         return command;
     }
 
     private static int Run(Request request, Terminal terminal)
     {
-        if (StudyArgument.Open(request.StudyPath, request.Variants, terminal) is not { } study)
+        if (StudyArgument.Open(request.StudyPath, request.Variants, terminal) is not { } ofFile)
             return ExitCode.InvalidInput;
+        if (ProductLineCustomerChoice.Of(ofFile, request.Customer, request.Pilot, out var unknown) is not { } study)
+        {
+            ConsoleWriter.WriteDiagnostics(terminal, request.StudyPath, unknown);
+            return ExitCode.InvalidInput;
+        }
+
         var design = DesignReader.Read(study, request.Settings, "--set");
         if (design.Geometry is not { } geometry)
         {
@@ -89,7 +107,12 @@ internal static class EvaluateCommand
         {
         }
 
-        var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0) { Settings = request.Settings };
+        var info = new RunInfo(Path.GetFileName(request.StudyPath), BuildInfo.Version, 0)
+        {
+            Settings = request.Settings,
+            Customer = [.. new[] { ("--customer", request.Customer), ("--pilot", request.Pilot) }
+                .Where(option => option.Item2 is not null).Select(option => (option.Item1, option.Item2!))],
+        };
         var report = RunReport.Of(runner.Result(), info);
         var timings = new RunTimings(started, 1, runner.SearchSeconds, runner.ScenarioSeconds, runner.CertificateSeconds,
             BuildInfo.Platform);
@@ -153,7 +176,8 @@ internal static class EvaluateCommand
     }
 
     private sealed record Request(
-        string StudyPath, IReadOnlyList<string>? Variants, IReadOnlyList<string> Settings, bool AsJson, string? Folder, bool Replace);
+        string StudyPath, IReadOnlyList<string>? Variants, IReadOnlyList<string> Settings, bool AsJson, string? Folder, bool Replace,
+        string? Customer, string? Pilot);
 
     private static string Digits(double value) => NumberFormat.SignificantDigits(value, 6);
 }

@@ -96,10 +96,17 @@ internal static class NewCommand
 
             var schema = Path.Combine(folder!, Schema);
             var isNew = !Path.Exists(schema);
-            using (var study = NewFile.Write(path, little is null ? chosen.Open().CopyTo
-                : stream => stream.Write(Encoding.UTF8.GetBytes(little))))
+            var customers = Path.Combine(folder!, StudyTemplate.CustomersFile);
+            var table = Path.Exists(customers) ? null : chosen.WithCustomersFile();
+            using (var study = NewFile.Write(path, (little ?? table?.Study) is { } text
+                ? stream => stream.Write(Encoding.UTF8.GetBytes(text)) : chosen.Open().CopyTo))
             using (var described = isNew ? PrepareSchema(schema) : null)
+            using (var rows = table is null ? null
+                // Spreadsheets tell UTF-8 by its mark.
+                : NewFile.Write(customers, stream => stream.Write([.. Encoding.UTF8.Preamble,
+                    .. Encoding.UTF8.GetBytes(table.Value.Customers)])))
             {
+                rows?.Place();
                 study.Place();
                 described?.Place();
             }
@@ -109,6 +116,12 @@ internal static class NewCommand
                     + "that are still the template's."
                 : $"Written: {path}, from eight figures; everything else is a guess, marked so under origins and uncertain under noise. "
                     + "Replace what you know better, above all masses and positions.");
+            if (table is not null)
+                terminal.Out.WriteLine($"Also written: {StudyTemplate.CustomersFile}, its invented customers, a row for each kind: fill in "
+                    + "your own in a spreadsheet and save as CSV.");
+            else if (chosen.WithCustomersFile() is not null)
+                terminal.Out.WriteLine($"{StudyTemplate.CustomersFile} is there already and was left alone: this study has its customers "
+                    + $"in a list of its own. To use that file write in the section line: customers: {StudyTemplate.CustomersFile}");
             if (isNew)
                 terminal.Out.WriteLine(
                     $"Also written: {Schema}, with which an editor that supports YAML completes keys and marks errors as you type.");

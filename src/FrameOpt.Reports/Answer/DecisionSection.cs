@@ -6,10 +6,10 @@ using FrameOpt.Studies;
 
 namespace FrameOpt.Reports.Answer;
 
-/// <summary>What was decided on before, whether it still holds, and lines to sign.</summary>
+/// <summary>What was decided on before, whether it still holds, and lines to sign; why figures are as they are.</summary>
 internal static class DecisionSection
 {
-    /// <summary>Nothing where the study records no decision.</summary>
+    /// <summary>Nothing where the study records no decision and no reason.</summary>
     public static IEnumerable<AnswerSection> Of(StudyResult result) =>
         Of(result.Study, result.Study.Decision?.Design is { } design ? Changes(result, design) : []);
 
@@ -18,11 +18,15 @@ internal static class DecisionSection
     /// <param name="changes">Sentences.</param>
     public static IEnumerable<AnswerSection> Of(Study study, IEnumerable<string> changes)
     {
-        if (study.Decision is not { } decision)
-            yield break;
-        yield return new AnswerSection("Decision on record", [Sentence(study, decision), .. Rejected(decision), .. changes],
-            new AnswerTable(["approval", "name", "date", "signature"],
-                [["decided", decision.By, decision.Date, ""], ["checked", "", "", ""], ["approved", "", "", ""]]));
+        if (study.Decision is { } decision)
+            yield return new AnswerSection("Decision on record", [Sentence(study, decision), .. Rejected(decision), .. changes],
+                new AnswerTable(["approval", "name", "date", "signature"],
+                    [["decided", decision.By, decision.Date, ""], ["checked", "", "", ""], ["approved", "", "", ""]]));
+        if (study.Reasons.Count > 0)
+            yield return new AnswerSection("Reasons and sources on record", [], new AnswerTable(
+                ["figure", "as written", "reason", "source"],
+                [.. study.Reasons.Select(figure => (IReadOnlyList<string>)
+                    [ReasonText.What(study, figure), figure.Value, figure.Reason, figure.Source])]));
     }
 
     /// <summary>"Decided on 2026-03-01 by A. Miller: A, B. Reason: ...".</summary>

@@ -28,10 +28,13 @@ public static class ComparisonTable
     /// own.</summary>
     /// <param name="comparison">What is compared.</param>
     /// <param name="stream">Left open.</param>
-    public static void Write(Comparison comparison, Stream stream)
+    public static void Write(Comparison comparison, Stream stream) => Write(Rows(comparison), stream);
+
+    /// <summary>Writes rows of cells that are safe in a spreadsheet.</summary>
+    internal static void Write(IEnumerable<IReadOnlyList<string>> rows, Stream stream)
     {
         using var csv = CsvWriter.Create(stream, CsvWriterOptions.Default with { NewLine = "\n" }, leaveOpen: true);
-        foreach (var row in Rows(comparison))
+        foreach (var row in rows)
         {
             foreach (var cell in row)
                 csv.WriteField(cell);

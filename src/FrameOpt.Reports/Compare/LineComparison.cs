@@ -46,28 +46,62 @@ public sealed class LineComparison
     /// <summary>The title, one line.</summary>
     public string Title => $"{lines.Count} product lines side by side";
 
-    /// <summary>What each makes and is worth, and who gets which.</summary>
-    public IReadOnlyList<AnswerSection> Sections() =>
+    /// <summary>What each makes and is worth, who gets which, who is served better, and how the studies differ.</summary>
+    /// <param name="maxDifferences">The most lines of differences.</param>
+    public IReadOnlyList<AnswerSection> Sections(int maxDifferences = int.MaxValue) =>
     [
         new AnswerSection("The lines",
             [
                 .. lines.Select(line => $"{line.Name}: {line.Title} ({line.Folder})."),
-                .. lines.Skip(1).Where(line => line.Objective != lines[0].Objective).Select(line =>
-                    $"NOT COMPARABLE: {line.Name} minimises the {line.Objective}, {lines[0].Name} the {lines[0].Objective}."),
-                .. lines.Skip(1).Where(line => line.Hash != lines[0].Hash).Select(line =>
-                    $"{line.Name} is from another study file than {lines[0].Name}: customers, limits or machine may differ."),
+                .. lines.Skip(1).SelectMany(line => LineDifferences.NotComparable(lines[0], line)),
             ],
             new AnswerTable(["", .. lines.Select(line => line.Name)],
             [
                 Row("geometries", line => Invariant($"{line.Geometries.Count}")),
                 Row(lines[0].Objective, line => line.Value),
                 Row("proof", line => line.Stop),
-                Row("customers", line => line.Customers),
-                Row("serves all", line => line.ServesAll ? "yes" : "NO"),
+                Row("customers", line => line.CustomerCount),
+                Row("serves all whom a candidate suits", line => line.ServesAll ? "yes" : "NO"),
             ])),
         .. lines.Select(line => new AnswerSection($"What {line.Name} makes, and who gets which",
             [.. line.Boundaries, .. line.Unserved], new AnswerTable(["geometry", "share", "dimensions"], line.Geometries))),
+        .. LineCustomers.Section(lines),
+        LineDifferences.Section(lines, maxDifferences),
     ];
+
+    /// <summary>comparison.csv: a row for each figure, customer and difference, a column for each line.</summary>
+    /// <param name="stream">UTF-8; left open.</param>
+    public void WriteTable(Stream stream) => ComparisonTable.Write(Rows(), stream);
+
+    private IEnumerable<IReadOnlyList<string>> Rows()
+    {
+        yield return ["part", "what", "unit", .. lines.Select(line => line.Name)];
+        IReadOnlyList<string> Cells(string part, string what, string unit, Func<ComparedLine, string> cell) =>
+            [part, TextSanitizer.ForCsv(what), unit, .. lines.Select(line => TextSanitizer.ForCsv(cell(line)))];
+        yield return Cells("line", "title", "", line => line.Title);
+        yield return Cells("line", "folder", "", line => line.Folder);
+        yield return Cells("line", "objective", "", line => line.Objective);
+        yield return Cells("line", "value", lines[0].Unit, line => line.Amount);
+        yield return Cells("line", "proof", "", line => line.Stop);
+        foreach (var name in lines.SelectMany(line => line.Geometries).Select(geometry => geometry[0]).Distinct())
+        {
+            string Of(ComparedLine line, int column) => line.Geometries.FirstOrDefault(one => one[0] == name)?[column] ?? "";
+            yield return Cells("geometry", $"{name}: share", "", line => Of(line, 1));
+            yield return Cells("geometry", $"{name}: dimensions", "", line => Of(line, 2));
+        }
+
+        foreach (var customer in lines.SelectMany(line => line.Customers.All.Keys).Distinct())
+        {
+            LineCustomer? Of(ComparedLine line) => line.Customers.All.GetValueOrDefault(customer);
+            yield return Cells("customer", $"{customer}: geometry", "", line => Of(line)?.Geometry ?? "");
+            yield return Cells("customer", $"{customer}: {lines[0].Customers.Cost}", "", line =>
+                Of(line) is { Cost: var cost } && double.IsFinite(cost) ? PlainNumber.Text(cost) : "");
+        }
+
+        foreach (var (other, one) in lines.Skip(1).SelectMany(line => LineDifferences.Of(lines[0], line).Select(one => (line, one))))
+            yield return Cells("difference of the studies", $"{one.Group}: {one.Path}", "", line =>
+                line == lines[0] ? one.From ?? "" : line == other ? one.To ?? "" : "");
+    }
 
     /// <summary>comparison.html: one file that needs nothing else.</summary>
     public void WritePage(Stream stream) => stream.Write(Encoding.UTF8.GetBytes(PageTemplate.Of($"{Title} - FrameOpt comparison",
@@ -114,22 +148,31 @@ public sealed class LineComparison
         var (line, asked) = (root["line"], root["asked"]);
         return new ComparedLine(
             name, RunJsonElement.SingleLine(folder), root["study"]["title"].Text, root["study_sha256"].Text, asked["objective"].Text,
-            Text(line["value"], 4), line["stop"].Text, line["serves_all"].Boolean,
+            asked["cost"].Text, asked["weights"].Text,
+            Text(line["value"], 4), line["value"]["unit"].Text,
+            line["value"]["value"].NumberOrNaN is var value && double.IsFinite(value) ? PlainNumber.Text(value) : "",
+            line["stop"].Text, line["serves_all"].Boolean,
             NumberFormat.Count((long)asked["customers_count"].Number),
             [.. line["geometries"].Items.Select(geometry => (IReadOnlyList<string>)
             [
                 geometry["letter"].Text, Invariant($"{100 * geometry["share"].Number:0} %"),
-                string.Join(", ", geometry["design"].Properties.Select(part => $"{part.Name.Replace('_', ' ')} {Text(part.Part, 6)}")),
+                string.Join(", ", geometry["design"].Properties.Select(part => Dimension(part.Name, part.Part))
+                    .Append($"propeller turns {string.Join(" and ", geometry["turns"].Items.Select(turns => turns.Text))}")),
             ])],
-            [.. line["who_gets_which"].Items.Select(item => item.Text)], [.. line["unserved"].Items.Select(item => item.Text)]);
+            [.. line["who_gets_which"].Items.Select(item => item.Text)], [.. line["unserved"].Items.Select(item => item.Text)],
+            StudyTree.Of(root["study"]), StudyTree.Of(asked), [.. root["configurations"].Items.Select(one =>
+                StudyTree.Of(one) with { Name = one["name"].Text })],
+            LineCustomers.Read(folder));
+    }
+
+    /// <summary>A dimension of a geometry, its side in words.</summary>
+    private static string Dimension(string key, RunJsonElement quantity)
+    {
+        var (name, value) = (key.Replace('_', ' '), quantity["value"].NumberOrNaN);
+        return key is not ("lateral_offset" or "thrust_line_angle") || !(Math.Abs(value) > 0) ? $"{name} {Text(quantity, 6)}"
+            : $"{name} {NumberFormat.SignificantDigits(Math.Abs(value), 6)} {quantity["unit"].Text} {SideText.Side(value)}";
     }
 
     private static string Text(RunJsonElement quantity, int digits) => double.IsNaN(quantity["value"].NumberOrNaN) ? "-"
         : $"{NumberFormat.SignificantDigits(quantity["value"].Number, digits)} {quantity["unit"].Text}".TrimEnd();
-
-    /// <summary>A line read back.</summary>
-    private sealed record ComparedLine(
-        string Name, string Folder, string Title, string Hash, string Objective, string Value, string Stop, bool ServesAll,
-            string Customers,
-        IReadOnlyList<IReadOnlyList<string>> Geometries, IReadOnlyList<string> Boundaries, IReadOnlyList<string> Unserved);
 }

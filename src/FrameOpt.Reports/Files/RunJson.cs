@@ -23,6 +23,8 @@ public static class RunJson
         json.WriteNumber("seed", report.Info.Seed);
         if (report.Info.Settings is { } settings)
             json.WriteStrings("settings", settings);
+        foreach (var (option, value) in report.Info.Customer)
+            json.WriteString(option.TrimStart('-'), value);
         json.WriteString("stop_reason", RunText.Of(result.StopReason));
         json.WriteBoolean("complete", result.IsComplete);
         Counts(json, result.Counts, result.Study);

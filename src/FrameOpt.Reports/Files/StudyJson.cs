@@ -54,12 +54,31 @@ internal static class StudyJson
             json.WriteStrings("rejected", decision.Rejected);
             json.WriteEndObject();
         });
+        if (study.Reasons.Count > 0)
+            json.WriteObjects("reasons", study.Reasons, figure =>
+            {
+                json.WriteString("name", figure.Path);
+                foreach (var (key, text) in new[] { ("written", figure.Value), ("reason", figure.Reason), ("source", figure.Source) })
+                {
+                    if (text.Length > 0)
+                        json.WriteString(key, text);
+                }
+            });
         json.WriteOptional("strength", study.Strength, strength => Strength(json, strength));
         json.WriteStartObject("balanced_band");
         json.WriteString("phase", study.Mission[study.Band.PhaseIndex].Name);
         json.WriteQuantity("within", study.Band.WithinNewtonMetres, "N·m");
         json.WriteEndObject();
         json.WriteEndObject();
+    }
+
+    /// <summary>What the figures of a design depend on: machine, wing, mission, limits and strength figures.</summary>
+    public static void Flown(Utf8JsonWriter json, Study study)
+    {
+        MachineJson.Write(json, study.Machine, study.Wing);
+        json.WriteObjects("mission", study.Mission, phase => Phase(json, phase));
+        json.WriteObjects("limits", study.Limits, limit => Limit(json, limit));
+        json.WriteOptional("strength", study.Strength, strength => Strength(json, strength));
     }
 
     private static void Phase(Utf8JsonWriter json, Phase phase)

@@ -39,6 +39,10 @@ internal static class Html
             section.Table is null ? null : Table(section));
 
     /// <summary>The table of a section, named by its title.</summary>
+    /// <summary>A section of its own, found by its title.</summary>
+    public static XElement Decision(AnswerSection section) =>
+        Section(section.Title.ToLowerInvariant().Replace(' ', '-'), section.Title, SectionBody(section));
+
     public static XElement Table(AnswerSection section) => Table(section.Title, section.Table!.Headers, section.Table.Rows);
 
     /// <summary>A table whose first column names the rows. Where it is wider than the screen it can be scrolled, by keyboard too.</summary>

@@ -41,7 +41,7 @@ public static class ReportPage
     private static IEnumerable<XElement?> Parts(PageContent content) =>
     [
         AnswerPart.Of(content),
-        .. DecisionSection.Of(content.Result).Select(section => Html.Section("decision", section.Title, Html.SectionBody(section))),
+        .. DecisionSection.Of(content.Result).Select(Html.Decision),
         .. AnswerPart.Reasons(content),
         DesignParts.Phases(content),
         UncertaintyPart.Of(content),

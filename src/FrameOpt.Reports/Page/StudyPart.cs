@@ -54,7 +54,9 @@ internal static class StudyPart
 
     private static string Command(Study study, RunInfo info) => info.Settings is not { } settings
         ? Command(info.StudyFileName, study.Variant)
-        : Command(info.StudyFileName, study.Variant, "evaluate") + string.Concat(settings.Select(setting => $" --set {Quoted(setting)}"))
+        : Command(info.StudyFileName, study.Variant, "evaluate")
+            + string.Concat(info.Customer.Select(option => $" {option.Option} {Quoted(option.Value)}"))
+            + string.Concat(settings.Select(setting => $" --set {Quoted(setting)}"))
             + " --out frame";
 
     /// <summary>The command line that runs a study.</summary>

@@ -20,6 +20,12 @@ internal static class FittingChartDrawing
     private const double NameLeft = 77;
     private const double NameLetter = 6.2;
 
+    /// <summary>Of 20 px: bold letters are wider.</summary>
+    private const double TitleSize = 24;
+
+    /// <summary>To fill in by hand: the file is the same whenever it is made.</summary>
+    private const string Stamp = "Date: ____________  Revision: ____________  Checked by: ____________";
+
     /// <summary>Writes fitting-chart.svg, a file by itself to print at any size.</summary>
     public static void Write(ProductLineResult result, Stream stream)
     {
@@ -60,7 +66,7 @@ internal static class FittingChartDrawing
         var y = 4.0;
         if (isAlone)
         {
-            y = Lines(content, "fit-title", TextSanitizer.Clean(result.Study.FullTitle), width, 20, 25, y + 22);
+            y = Lines(content, "fit-title", TextSanitizer.Clean(result.Study.FullTitle), width, TitleSize, 25, y + 22);
             y = Lines(content, "fit-words", FittingChartText.HowToRead, width, 12.5, LineHeight, y);
         }
 
@@ -70,7 +76,7 @@ internal static class FittingChartDrawing
         if (isAlone)
         {
             y += 8;
-            foreach (var line in FittingChartText.Notes(result))
+            foreach (var line in FittingChartText.Notes(result).Append(Stamp))
                 y = Lines(content, "fit-words", TextSanitizer.Clean(line), width, 12.5, LineHeight, y + 3);
         }
 

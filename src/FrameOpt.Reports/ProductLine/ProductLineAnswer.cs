@@ -158,7 +158,7 @@ public static class ProductLineAnswer
         var effort = worst > 1
             ? Invariant($" CAUTION: effort up to {worst:0.00}: at least one customer cannot hold it; see customers.csv.") : "";
         var alone = solution.Unservable.Count == 0 ? ""
-            : $" No candidate serves {Weight(result, solution.Unservable)}, which need a custom frame.";
+            : $" No candidate serves {Weight(result, solution.Unservable)}: that takes a custom frame.";
         if (solution.SetAside.Count > 0)
             alone += $" {StudyText.Capitalised(Weight(result, solution.SetAside))} are left out, because not all need be served.";
         var both = ServedRotation.Caution(result) is { } caution ? $" {caution}" : "";

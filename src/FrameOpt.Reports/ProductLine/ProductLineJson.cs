@@ -66,6 +66,8 @@ public static class ProductLineJson
         json.WriteStartObject("asked");
         json.WriteNumber("geometries", setting.Count);
         json.WriteString("objective", ProductLineText.Value(setting));
+        json.WriteString("cost", ProductLineText.Cost(setting));
+        json.WriteString("weights", setting.InPieces ? "pieces" : "shares");
         json.WriteString("candidates", result.CandidatesDescription);
         json.WriteNumber("candidates_count", result.Candidates);
         json.WriteBoolean("allow_both_rotations", setting.AllowBothRotations);
@@ -79,6 +81,11 @@ public static class ProductLineJson
             json.WriteStrings("choices", option.Choices);
         });
         json.WriteEndObject();
+        json.WriteObjects("configurations", setting.Configurations, configuration =>
+        {
+            json.WriteString("name", configuration.Description);
+            StudyJson.Flown(json, configuration.Study);
+        });
     }
 
     private static void Solution(Utf8JsonWriter json, ProductLineSetting setting, ProductLineSolution solution)

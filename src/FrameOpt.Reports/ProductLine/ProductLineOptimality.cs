@@ -40,6 +40,11 @@ internal static class ProductLineOptimality
                     + $"{NumberFormat.SignificantDigits(100 * solution.Gap / solution.Value, 2)} % of the value.";
         }
 
+        if (setting.Serve < 1 && solution.Feasible)
+            yield return $"This holds for the customers that are left: whom to leave out, at most {NumberFormat.SignificantDigits(100
+                * (1 - setting.Serve), 3)} % by weight, was decided first{(result.Aggregated is null ? ""
+                    : ", among the representative customers; a customer can use the geometries that the representative can, so the share "
+                        + "that is served is exact")}. That leaving out others would not give less is not proven.";
         if (result.Aggregated is { } line)
         {
             yield return $"Chosen for {NumberFormat.Count(line.Aggregation.Representatives.Count)} representative customers, then "

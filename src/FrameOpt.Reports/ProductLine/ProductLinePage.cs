@@ -63,7 +63,7 @@ public static class ProductLinePage
         yield return Html.Section("answer", "The answer", Html.Paragraph(
             answer.IsWarning ? "headline warning" : "headline", answer.Headline), Html.Paragraph("danger", Cautions.FirstPage[0]));
         foreach (var decision in LineDecision.Of(result))
-            yield return Html.Section("decision", decision.Title, Html.SectionBody(decision));
+            yield return Html.Decision(decision);
         yield return Html.Section("geometries", "The geometries to make", Html.SectionBody(ProductLineAnswer.Geometries(result)),
             Html.Block("pictures", Frames(result)));
         yield return Chart(result);

@@ -11,7 +11,10 @@ internal static class MachineDescription
     public static IEnumerable<DescriptionRow> Of(Machine machine) =>
     [
         .. machine.Masses.Select(item => new DescriptionRow(Group, item.Name,
-            $"{Plain(item.MassKilograms)} kg; {At(item.At)}{(item.IsBody ? "; leans with the pilot" : "")}")),
+            $"{Plain(item.MassKilograms)} kg; {At(item.At)}{(item.IsBody ? "; leans with the pilot" : "")}")
+        {
+            Paths = [$"machine.masses[{item.Name}]"],
+        }),
         new(Group, "total suspended mass", $"{Plain(Math.Round(machine.MassKilograms, 6))} kg; centre of gravity "
             + $"{At(machine.CentreOfGravity)}"),
         new(Group, "hang line", ForeAft(machine.HangLineForwardMetres)),

@@ -7,20 +7,34 @@ namespace FrameOpt.Reports.Text;
 public static class StudyDescription
 {
     /// <summary>Every input that the answer rests on.</summary>
-    public static IReadOnlyList<DescriptionRow> Of(Study study) =>
+    public static IReadOnlyList<DescriptionRow> Of(Study study) => [.. ReasonText.Beside(study, Rows(study))];
+
+    private static IEnumerable<DescriptionRow> Rows(Study study) =>
     [
         .. MachineDescription.Of(study.Machine),
         .. MachineDescription.Of(study.Wing),
-        .. study.Mission.Select(phase => new DescriptionRow("Mission", phase.Name, PhaseWords(phase))),
+        .. study.Mission.Select(phase => new DescriptionRow("Mission", phase.Name, PhaseWords(phase))
+        {
+            Paths = [$"mission.{phase.Name}"],
+        }),
         .. study.Holes is { } holes ? (DescriptionRow[])
         [
             new("Factors", "left holes", HoleText.Row(holes.Left, holes.Unit)),
             new("Factors", "right holes", HoleText.Row(holes.Right, holes.Unit)),
         ] : [],
-        .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(study, factor))),
+        .. study.Factors.Select(factor => new DescriptionRow("Factors", factor.Name, Levels(study, factor))
+        {
+            Paths = [$"factors.{factor.Name}"],
+        }),
         .. study.Objectives.Select((objective, i) => new DescriptionRow(
-            "Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))),
-        .. study.Limits.Select(limit => new DescriptionRow("Limits", StudyText.Limit(limit), LimitWords(limit))),
+            "Objectives", StudyText.Name(objective.Response, objective.Magnitude), ObjectiveWords(study, objective, i))
+        {
+            Paths = [ReasonText.Path(i, "objectives"), ReasonText.WeightOf(objective)],
+        }),
+        .. study.Limits.Select((limit, i) => new DescriptionRow("Limits", StudyText.Limit(limit), limit.Response.Entry.Meaning)
+        {
+            Paths = [ReasonText.Path(i, "limits")],
+        }),
         .. Settings(study),
         .. ProductLineDescription.Of(study),
     ];
@@ -64,9 +78,6 @@ public static class StudyDescription
             objective.Response.Entry.Meaning,
         ]);
 
-    private static string LimitWords(StudyLimit limit) => limit.Response.Entry.Meaning
-        + (limit.Reason.Length > 0 ? $"; reason: {limit.Reason}" : "") + (limit.Source.Length > 0 ? $"; source: {limit.Source}" : "");
-
     private static IEnumerable<DescriptionRow> Settings(Study study)
     {
         yield return new("Settings", "search", StudyText.Search(study.Search));
@@ -94,7 +105,11 @@ public static class StudyDescription
 /// <param name="Group">Machine, wing, mission and so on; the same for neighbouring rows.</param>
 /// <param name="Label">Name of the property.</param>
 /// <param name="Value">Its value, with the unit.</param>
-public sealed record DescriptionRow(string Group, string Label, string Value);
+public sealed record DescriptionRow(string Group, string Label, string Value)
+{
+    /// <summary>Where what it shows stands in the study file; none where that is not one place.</summary>
+    public IReadOnlyList<string> Paths { get; init; } = [];
+}
 
 /// <summary>A study in a few lines, to see at a glance whether it is the intended one.</summary>
 public static class StudyOverview

@@ -18,28 +18,41 @@ public sealed record AggregatedSolution(
     /// <param name="line">Makes the problem of the representatives from their costs and shares: count, objective, groups.</param>
     /// <param name="representatives">Smallest number of representatives; a few hundred.</param>
     /// <param name="settings">Limits of the solver.</param>
+    /// <param name="leaveOut">The representatives that need not be served, where not all need be; a customer is allowed what its
+    /// representative is, so the weight left out is exact.</param>
     public static AggregatedSolution Solve(
         double[] shares, int candidates, CostRowFunction row, Func<double[][], double[], ProductLineProblem> line, int representatives,
-            ProductLineSolverSettings settings)
+            ProductLineSolverSettings settings, Func<ProductLineProblem, IReadOnlyList<int>>? leaveOut = null)
     {
         var aggregation = CustomerAggregation.Of(shares, candidates, row, representatives);
         var problem = line(aggregation.Costs, aggregation.Shares);
+        var aside = leaveOut?.Invoke(problem).ToHashSet() ?? [];
+        if (aside.Count > 0)
+            problem = line([.. aggregation.Costs.Select((costs, cell) =>
+                aside.Contains(cell) ? [.. costs.Select(_ => double.PositiveInfinity)] : costs)], aggregation.Shares);
         var chosen = ProductLineSolver.Solve(problem, settings);
         int[] servable = [.. Enumerable.Range(0, shares.Length).Where(i => !chosen.Unservable.Contains(aggregation.Clusters[i]))];
-        var error = servable.Length == 0 ? 0 : aggregation.ErrorBound(problem.Objective, shares);
+        var error = servable.Length == 0 ? 0 : aggregation.ErrorBound(problem.Objective, shares, servable);
         var multipliers = problem.Objective is ProductLineObjective.Mean && chosen.Feasible
             ? new RepresentativeMultipliers(problem, chosen, new SolverClock(settings)) : null;
-        var (assigned, costs) = Assign(shares, aggregation, row, [.. chosen.Chosen], multipliers);
+        var (assigned, costs) = Assign(shares, aggregation, row, [.. chosen.Chosen], multipliers, aside);
         var exact = ProductLineSolutionBuilder.Of(problem.Objective, shares, servable, assigned, costs, 0, chosen.Stop);
         var bound = Math.Min(Math.Max(multipliers?.Bound ?? 0, chosen.Bound - error), exact.Value);
         var rough = chosen.Proven && exact.Feasible && exact.Value - bound > ProductLineSolver.Tolerance * exact.Value;
         return new AggregatedSolution(exact with { Bound = bound, Stop = rough ? ProductLineStopReason.Representatives : chosen.Stop },
-            chosen.Value, error, aggregation);
+            chosen.Value, error, aggregation)
+        {
+            Aside = aside.Count == 0 ? [] : [.. Enumerable.Range(0, shares.Length).Where(i => aside.Contains(aggregation.Clusters[i]))],
+        };
     }
+
+    /// <summary>The customers that need not be served, ascending; the value is that of the others.</summary>
+    public IReadOnlyList<int> Aside { get; private init; } = [];
 
     /// <summary>The exact cost of every customer; passes each customer's costs to the multipliers.</summary>
     private static (int[] Assigned, double[] Costs) Assign(
-        double[] shares, CustomerAggregation aggregation, CostRowFunction row, int[] chosen, RepresentativeMultipliers? multipliers)
+        double[] shares, CustomerAggregation aggregation, CostRowFunction row, int[] chosen, RepresentativeMultipliers? multipliers,
+        HashSet<int> aside)
     {
         var own = new double[aggregation.Costs[0].Length];
         var (assigned, costs) = (new int[shares.Length], new double[shares.Length]);
@@ -48,7 +61,7 @@ public sealed record AggregatedSolution(
             row(i, own);
             assigned[i] = ProductLineSolutionBuilder.Assign(own, chosen);
             costs[i] = assigned[i] < 0 ? double.PositiveInfinity : own[assigned[i]];
-            if (assigned[i] >= 0)
+            if (assigned[i] >= 0 && !aside.Contains(aggregation.Clusters[i]))
                 multipliers?.Add(own, shares[i], costs[i], aggregation.Clusters[i]);
         }
 

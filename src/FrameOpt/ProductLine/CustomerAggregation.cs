@@ -57,8 +57,10 @@ public sealed record CustomerAggregation
     /// <remarks>Mean: the share-weighted mean of the differences. Worst and percentile: the largest. Blend: both, weighted.</remarks>
     /// <param name="objective">The objective.</param>
     /// <param name="shares">Weight of each customer.</param>
-    public double ErrorBound(ProductLineObjective objective, IReadOnlyList<double> shares) =>
-        ObjectiveValue.Of(objective is ProductLineObjective.Percentile ? new ProductLineObjective.Worst() : objective, shares, Differences);
+    /// <param name="servable">The customers that enter the objective, one or more.</param>
+    public double ErrorBound(ProductLineObjective objective, IReadOnlyList<double> shares, IReadOnlyList<int> servable) =>
+        ObjectiveValue.Of(objective is ProductLineObjective.Percentile ? new ProductLineObjective.Worst() : objective,
+            [.. servable.Select(i => shares[i])], [.. servable.Select(i => Differences[i])]);
 
     private static CustomerAggregation Compare(
         double[] shares, CostRowFunction row, int candidates, List<int[]> cells, int[] representatives)

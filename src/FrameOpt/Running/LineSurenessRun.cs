@@ -66,6 +66,7 @@ internal sealed class LineSurenessRun(
             var others = solution.Chosen.Where(candidate => candidate != geometry).ToArray();
             var rest = Array.ConvertAll(served, r => others.Select(candidate => costs[r][candidate]).Append(double.PositiveInfinity).Min());
             var near = Enumerable.Range(setting.Fixed.Count, candidates.Count - setting.Fixed.Count)
+                .Where(candidate => candidates.TurnAlike(candidate, geometry))
                 .Where(candidate => groups is null || others.Length == 0 || groups[candidate] == groups[others[0]])
                 .Where(candidate => ObjectiveValue.Of(setting.Objective, shares,
                     [.. served.Select((r, i) => Math.Min(rest[i], costs[r][candidate]))]) <= most)

@@ -72,6 +72,9 @@ public sealed class ProductLineCandidates
     public bool Suits(Machine machine, int candidate) =>
         rotations[candidate] is not { } rotation || rotation == machine.Propeller.Rotation;
 
+    /// <summary>True where both are for engines that turn the same way.</summary>
+    public bool TurnAlike(int one, int other) => rotations[one] == rotations[other];
+
     /// <summary>A candidate on a machine: its factors, and the machine's own values for all else.</summary>
     public FrameGeometry On(Machine machine, int candidate)
     {

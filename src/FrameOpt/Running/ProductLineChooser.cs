@@ -30,18 +30,21 @@ internal sealed class ProductLineChooser(
     {
         var (free, line) = (count - setting.Fixed.Count, (AggregatedSolution?)null);
         var settings = new ProductLineSolverSettings(setting.Time, cancel);
-        var aside = setting.Serve < 1 && IsExact ? SetAside(free, settings) : [];
-        var solution = free == 0 || toChooseFrom == 0 ? null : Choose(free, aside, settings, out line);
+        var nothing = free == 0 || toChooseFrom == 0;
+        // Where there are too many customers the choice for representatives says who need not be served.
+        HashSet<int> aside = setting.Serve < 1 && (nothing || IsExact) ? [.. SetAside(nothing ? 0 : free, settings)] : [];
+        var solution = nothing ? null : Choose(free, aside, settings, out line);
+        aside.UnionWith(line?.Aside ?? []);
         if (setting.Fixed.Count > 0)
             solution = new FixedVariants(setting.Fixed.Count, groups)
                 .With(solution, setting.Objective, shares, candidates.Count, (row, costs) => Row(row, aside, costs));
         if (aside.Count > 0)
-            solution = PartlyServed.PutBack(solution!, aside, table.Row, candidates.Count);
+            solution = PartlyServed.PutBack(solution!, [.. aside.Order()], table.Row, candidates.Count);
         return new ProductLineChoice(solution!, line is null ? null : line with { Solution = solution! },
             UnservedMessages(free, solution!), Infeasible(solution!));
     }
 
-    private void Row(int row, IReadOnlyList<int> aside, Span<double> costs)
+    private void Row(int row, HashSet<int> aside, Span<double> costs)
     {
         if (aside.Contains(row))
             costs.Fill(double.PositiveInfinity);
@@ -52,11 +55,20 @@ internal sealed class ProductLineChooser(
     /// <summary>The customers that need not be served. The fixed geometries serve whom they suit.</summary>
     private IReadOnlyList<int> SetAside(int free, ProductLineSolverSettings settings)
     {
-        if (free > 0 && toChooseFrom > 0)
+        if (free > 0)
             return PartlyServed.SetAside(Problem(Costs(), shares, free), setting.Serve, settings);
-        int[] servable = [.. Enumerable.Range(0, rows.Count).Where(row => table.Kept![row].Any(double.IsFinite))];
-        int[] without = [.. servable.Where(row => table.Kept![row].Take(setting.Fixed.Count).All(double.IsInfinity))];
-        return without.Sum(row => shares[row]) <= (1 - setting.Serve) * servable.Sum(row => shares[row]) ? without : [];
+        var (costs, without, servable) = (new double[candidates.Count], new List<int>(), 0.0);
+        for (var row = 0; row < rows.Count; row++)
+        {
+            table.Row(row, costs);
+            if (!costs.Any(double.IsFinite))
+                continue;
+            servable += shares[row];
+            if (costs.Take(setting.Fixed.Count).All(double.IsInfinity))
+                without.Add(row);
+        }
+
+        return without.Sum(row => shares[row]) <= (1 - setting.Serve) * servable ? without : [];
     }
 
     private double[][] Costs() => kept ??= setting.Fixed.Count == 0 ? table.Kept! : Cut(table.Kept!);
@@ -67,7 +79,7 @@ internal sealed class ProductLineChooser(
 
     /// <summary>Chooses among the candidates that are not fixed; their numbers begin at 0.</summary>
     private ProductLineSolution Choose(
-        int count, IReadOnlyList<int> aside, ProductLineSolverSettings settings, out AggregatedSolution? aggregated)
+        int count, HashSet<int> aside, ProductLineSolverSettings settings, out AggregatedSolution? aggregated)
     {
         aggregated = null;
         if (IsExact)
@@ -79,7 +91,8 @@ internal sealed class ProductLineChooser(
         }
 
         aggregated = AggregatedSolution.Solve(shares, toChooseFrom, setting.Fixed.Count == 0 ? table.Row : CutRow(),
-            (costs, weights) => Problem(costs, weights, count), Representatives, settings);
+            (costs, weights) => Problem(costs, weights, count), Representatives, settings,
+            setting.Serve < 1 ? problem => PartlyServed.SetAside(problem, setting.Serve, settings) : null);
         return aggregated.Solution;
     }
 
@@ -108,9 +121,6 @@ internal sealed class ProductLineChooser(
     [
         .. UnservedExplanation.UnservedMessages(
             solution, [.. rows.Select(Name)], free, groups is not null, setting.Fixed.Count),
-        .. setting.Serve < 1 && !IsExact
-            ? [FormattableString.Invariant($"With more than {MaxRows:N0} kinds of customers `serve` is not used: all must be served.")]
-            : Array.Empty<string>(),
         .. setting.SeparateRotations && free + setting.Fixed.Count == 1
             ? ["The engines turn both ways, and a geometry serves those that turn one way: make two or more (`variants`), or write "
                 + "`allow_both_rotations: true` in the section `line`."]

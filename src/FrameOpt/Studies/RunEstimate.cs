@@ -95,6 +95,9 @@ public sealed record RunInfo(string StudyFileName, string ToolVersion, ulong See
 {
     /// <summary>The settings of one frame that was evaluated, each a factor, = and a value; null for a run.</summary>
     public IReadOnlyList<string>? Settings { get; init; }
+
+    /// <summary>The options that named the customer of a line for whom it was evaluated, as typed; none for the study itself.</summary>
+    public IReadOnlyList<(string Option, string Value)> Customer { get; init; } = [];
 }
 
 /// <summary>Timings of the steps of a product line, in seconds.</summary>

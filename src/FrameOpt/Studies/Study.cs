@@ -49,6 +49,9 @@ public sealed record Study(
     /// <summary>Where figures come from, as far as the study says.</summary>
     public IReadOnlyList<FigureOrigin> Origins { get; init; } = [];
 
+    /// <summary>Why figures are as they are, and where they are from, as far as the study says.</summary>
+    public IReadOnlyList<FigureReason> Reasons { get; init; } = [];
+
     /// <summary>The product line asked for, or null.</summary>
     public ProductLineSetting? Line { get; init; }
 

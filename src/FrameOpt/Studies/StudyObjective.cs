@@ -35,12 +35,6 @@ public sealed record StudyObjective(Response Response, bool Maximise, bool Magni
 /// <param name="AtMost">Largest value allowed, or null; in the response's unit.</param>
 public sealed record StudyLimit(Response Response, bool Magnitude, double? AtLeast, double? AtMost)
 {
-    /// <summary>Why it is there, in the user's words; may be empty.</summary>
-    public string Reason { get; init; } = "";
-
-    /// <summary>Where the bound is from, in the user's words; may be empty.</summary>
-    public string Source { get; init; } = "";
-
     /// <summary>The limit as a constraint of a search.</summary>
     public Constraint AsConstraint => Bound(Response.Name);
 

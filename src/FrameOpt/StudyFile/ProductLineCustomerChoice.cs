@@ -25,6 +25,33 @@ public static class ProductLineCustomerChoice
         return errors.Count == 0 ? found[0] : null;
     }
 
+    /// <summary>The study of one customer: with what that customer flies and weighs; null after errors.</summary>
+    /// <param name="study">With its line, where a customer is named.</param>
+    /// <param name="customer">Name of a customer of the line; null for the study's own choices.</param>
+    /// <param name="pilot">The pilot's own mass with its unit, in place of the customer's or of the study's; null to keep that.</param>
+    /// <param name="errors">All of them.</param>
+    public static Study? Of(Study study, string? customer, string? pilot, out IReadOnlyList<Diagnostic> errors)
+    {
+        var diagnostics = new DiagnosticBag("--pilot");
+        var mass = pilot is null ? null
+            : Quantity.Read(new Node.Scalar(pilot, false, 0, 0), "--pilot", Dimension.Mass, ProductLineCustomersReader.Mass, diagnostics);
+        IReadOnlyList<Diagnostic> ofCustomer = [];
+        if (customer is not null && study.Line is null)
+            diagnostics.AddForFile("The study has no customers: it has no section `line`.", "Leave --customer out.");
+        var found = customer is null || study.Line is null ? null : Named(study.Line, customer, out ofCustomer);
+        errors = [.. diagnostics.Diagnostics(), .. ofCustomer];
+        if (errors.Count > 0)
+            return null;
+        var own = found is not null ? study.Line!.Configurations[found.Configuration]
+            : new ProductLineConfiguration(
+                [], study, study.Line?.Configurations[0].Pilot ?? study.Machine.Masses.First(one => one.IsBody).Name);
+        if ((mass?.Base ?? found?.PilotMassKilograms) is not { } kilograms)
+            return study;
+        var who = found?.Name is { } name ? $"{name}{(mass is null ? "" : FormattableString.Invariant($", pilot {kilograms:0.##} kg"))}"
+            : FormattableString.Invariant($"pilot {kilograms:0.##} kg");
+        return own.For(kilograms) with { Title = $"{study.Title} - {who}", Variant = study.Variant, Variants = study.Variants };
+    }
+
     /// <summary>A customer of any pilot mass, with a choice of every option; null after errors.</summary>
     /// <param name="line">With its options.</param>
     /// <param name="pilot">The pilot's own mass with its unit.</param>

@@ -1,4 +1,5 @@
 using FrameOpt.Studies;
+using FrameOpt.StudyFile.Plausibility;
 using FrameOpt.StudyFile.Sections;
 using FrameOpt.StudyFile.Syntax;
 using FrameOpt.StudyFile.Values;
@@ -23,7 +24,15 @@ internal static class ProductLineCustomersReader
     public static (IReadOnlyList<ProductLineCustomer> Customers, string Description, bool InPieces) Read(
         Section line, IReadOnlyList<ProductLineOptionsReader.OptionChanges> options)
     {
-        IReadOnlyList<ProductLineOption> choices = [.. options.Select(option => option.Option)];
+        var read = Any(line, [.. options.Select(option => option.Option)]);
+        if (!line.DiagnosticBag.HasErrors)
+            Warn(line, read.Customers);
+        return read;
+    }
+
+    private static (IReadOnlyList<ProductLineCustomer> Customers, string Description, bool InPieces) Any(
+        Section line, IReadOnlyList<ProductLineOption> choices)
+    {
         switch (line.Value("customers"))
         {
             case null:
@@ -69,6 +78,23 @@ internal static class ProductLineCustomersReader
         if (anyShare && anyCount)
             diagnostics.Add(at, "Some customers have a share and others a count: the two cannot be added.",
                 "Give all of them one or the other.");
+    }
+
+    /// <summary>Warns of the lightest and the heaviest pilot where they are unusual, and of names that stand more than once.</summary>
+    private static void Warn(Section line, IReadOnlyList<ProductLineCustomer> customers)
+    {
+        var at = line.KeyAt("customers");
+        if (customers.Count == 0)
+            return;
+        ProductLineCustomer[] ends = [customers.MinBy(one => one.PilotMassKilograms)!, customers.MaxBy(one => one.PilotMassKilograms)!];
+        foreach (var one in ends.Distinct())
+            UsualRanges.BodyMass.Check(one.PilotMassKilograms, at, line.DiagnosticBag, $" of the customer {one.Name}");
+        var shared = customers.GroupBy(one => one.Name.Trim(), StringComparer.OrdinalIgnoreCase).Where(group => group.Count() > 1)
+            .Select(group => group.Key).ToList();
+        if (shared.Count > 0)
+            line.DiagnosticBag.AddWarning(at, $"several customers have the name {string.Join(", ", shared.Take(3))}"
+                + $"{(shared.Count > 3 ? FormattableString.Invariant($" and {shared.Count - 3} other names") : "")}: tables and cards do "
+                + "not tell them apart. Give each its own.");
     }
 
     private static IReadOnlyList<ProductLineCustomer> FromList(Section line, IReadOnlyList<ProductLineOption> options)

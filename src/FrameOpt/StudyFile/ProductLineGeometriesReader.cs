@@ -12,6 +12,9 @@ namespace FrameOpt.StudyFile;
 /// <param name="separate">True when a geometry serves engines that turn one way only.</param>
 internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rotation> rotations, bool separate)
 {
+    /// <summary>m or rad: rounding of a unit, far below what can be drilled.</summary>
+    private const double Same = 1e-7;
+
     /// <summary>How many geometries the whole line has; an error where more are given.</summary>
     public static int Count(Section line, int given)
     {
@@ -50,9 +53,16 @@ internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rot
     }
 
     /// <summary>The geometries; valid only if there are no errors.</summary>
-    public IReadOnlyList<FixedGeometry> Read(IReadOnlyList<Section> sections) =>
-        [.. sections.Select(section => new FixedGeometry(section.Text("name")!.Trim(),
+    /// <param name="sections">One for each.</param>
+    /// <param name="pitch">Of the holes, m, or null.</param>
+    public IReadOnlyList<FixedGeometry> Read(IReadOnlyList<Section> sections, double? pitch)
+    {
+        List<FixedGeometry> geometries = [.. sections.Select(section => new FixedGeometry(section.Text("name")!.Trim(),
             GeometryReader.Read(section, study, $"the geometry {section.Text("name")}"), Turns(section)))];
+        if (!sections.Any(section => section.DiagnosticBag.HasErrors))
+            Warn(sections, geometries, pitch);
+        return geometries;
+    }
 
     /// <summary>Reports fixed geometries that do not have in common what the whole line must.</summary>
     public void CheckCommon(Section line, IReadOnlyList<FixedGeometry> geometries, ProductLineCommon common, bool choosesFromGrid)
@@ -75,6 +85,35 @@ internal sealed class ProductLineGeometriesReader(Study study, IReadOnlyList<Rot
                     $"Let {factor.Name} have that level, or remove `common`.");
         }
     }
+
+    /// <summary>Warns of what is allowed and hardly meant: two geometries that are the same, one outside the study's range of a factor, one
+    /// off the pitch of the holes.</summary>
+    private void Warn(IReadOnlyList<Section> sections, IReadOnlyList<FixedGeometry> geometries, double? pitch)
+    {
+        foreach (var (g, one) in geometries.Index())
+        {
+            var bag = sections[g].DiagnosticBag;
+            if (geometries.Take(g).FirstOrDefault(other => other.Turns == one.Turns && AreSame(other.Design, one.Design)) is { } twin)
+                bag.AddWarning(sections[g].Owner, $"the geometries {twin.Name} and {one.Name} have the same dimensions, so that nobody "
+                    + $"needs {one.Name}. Check the two, or remove one.");
+            foreach (var factor in study.Factors.Where(factor => factor.IsSwept))
+            {
+                var (si, low, high) = (one.Design[factor.Input], factor.LevelsSi[0], factor.LevelsSi[^1]);
+                if (si < low - Same || si > high + Same)
+                    bag.AddWarning(sections[g].At(factor.Name), $"{factor.Name} of the geometry {one.Name} is {factor.Unit.Text(si)}, "
+                        + $"outside the study's range, {factor.Unit.Text(low)} to {factor.Unit.Text(high)}. Check it; if it is right, "
+                        + "geometries like it are not among the candidates: widen the range.");
+            }
+
+            if (pitch is { } hole && Math.Abs(Math.IEEERemainder(one.Design.OffsetMetres, hole)) > Same)
+                bag.AddWarning(sections[g].At(GeometryInput.LateralOffset.Name), $"lateral_offset of the geometry {one.Name} is "
+                    + $"{study.Factor(GeometryInput.LateralOffset).Unit.Text(one.Design.OffsetMetres)}, no multiple of hole_pitch: its "
+                    + "holes do not fit the pattern of the others.");
+        }
+    }
+
+    private bool AreSame(FrameGeometry one, FrameGeometry other) =>
+        study.Factors.All(factor => Math.Abs(one[factor.Input] - other[factor.Input]) <= Same);
 
     private Rotation? Turns(Section section)
     {

@@ -67,7 +67,7 @@ internal static class ProductLineReader
             Serve = serve,
         };
         var reader = new ProductLineGeometriesReader(read, setting.Rotations, setting.SeparateRotations);
-        var geometries = reader.Read(fixedOnes);
+        var geometries = reader.Read(fixedOnes, pitch);
         if (!line.DiagnosticBag.HasErrors)
             reader.CheckCommon(line, geometries, common, fromGrid && upTo > geometries.Count);
         return setting with { Fixed = geometries };

@@ -61,7 +61,7 @@ public static class StudyReader
         if (diagnostics.HasErrors)
             return new StudyReadResult(null, diagnostics.Diagnostics());
         var invented = new DiagnosticBag(diagnostics.File);
-        var left = TemplateFigures.Check((Node.Map)chosen, invented);
+        var left = TemplateFigures.Check((Node.Map)Reasons.Take(chosen, invented).Root, invented);
         warnings = [.. invented.Warnings, .. warnings];
         return new StudyReadResult(study! with
         {

@@ -19,6 +19,7 @@ internal static class StudySectionsReader
             return null;
         }
 
+        (root, var reasons) = Reasons.Take(root, diagnostics);
         var study = Section.Open(root, new Node.Scalar("", true, 1, 1), "", StudyKeys.File, diagnostics)!;
         CheckFormat(study);
         TemplateFigures.CheckName(study);
@@ -62,6 +63,7 @@ internal static class StudySectionsReader
             Holes = holes,
             Noise = noise,
             Origins = origins,
+            Reasons = reasons,
             Search = search!,
             Files = diagnostics.Files,
         };

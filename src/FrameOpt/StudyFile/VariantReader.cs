@@ -90,7 +90,8 @@ internal static class VariantReader
         {
             (Node.Map below, Node.Map above) when path.StartsWith("factors.", StringComparison.Ordinal)
                 && (HasValues(below) ? HasRange(above) : HasValues(above)) => over,
-            (Node.Map below, Node.Map above) => under with { Value = Merge(below, above, path, diagnostics) },
+            (Node.Map below, Node.Map above) when !Reasons.IsFigure(below) && !Reasons.IsFigure(above) =>
+                under with { Value = Merge(below, above, path, diagnostics) },
             (Node.List below, Node.Map above) when path == "machine.masses" =>
                 under with { Value = MergeMasses(below, above, diagnostics) },
             _ => over,

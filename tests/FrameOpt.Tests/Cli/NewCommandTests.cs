@@ -27,6 +27,29 @@ public class NewCommandTests
     }
 
     [Fact]
+    public void The_line_has_its_customers_in_a_table_to_fill_in_and_runs_as_it_is()
+    {
+        using var folder = new TemporaryFolder();
+        var terminal = new TestTerminal();
+        Assert.Equal(ExitCode.Success, terminal.Run("new", "product-line", "--out", folder["study.yaml"]));
+        Assert.Contains("Also written: customers.csv, its invented customers", terminal.Output);
+        // The five customers of the template's own list.
+        Assert.Equal("name,pilot_mass [kg],wing,count\nschool (invented),62,22 m²,12\nclub (invented),74,25 m²,20\n"
+            + "dealer north (invented),86,25 m²,15\ndealer south (invented),95,28 m²,9\ntall pilots (invented),104,28 m²,4\n",
+            File.ReadAllText(folder["customers.csv"]));
+        var study = FrameOpt.StudyFile.StudyReader.Read(folder["study.yaml"]).Study!;
+        var inTheTemplate = FrameOpt.StudyFile.StudyReader.Read(Repository.Template("product-line")).Study!;
+        Assert.Equal(["customers.csv"], study.Files.Select(file => file.Name));
+        Assert.Equal(inTheTemplate.Line!.Customers.Select(one => (one.Configuration, one.PilotMassKilograms, one.Share)),
+            study.Line!.Customers.Select(one => (one.Configuration, one.PilotMassKilograms, one.Share)));
+        Assert.Equal(ExitCode.Success, new TestTerminal().Run("line", folder["study.yaml"], "--out", folder["out"]));
+        var again = new TestTerminal();
+        Assert.Equal(ExitCode.Success, again.Run("new", "product-line", "--out", folder["other.yaml"]));
+        Assert.Contains("customers.csv is there already and was left alone", again.Output);
+        Assert.Empty(FrameOpt.StudyFile.StudyReader.Read(folder["other.yaml"]).Study!.Files);
+    }
+
+    [Fact]
     public void Nothing_is_overwritten()
     {
         using var folder = new TemporaryFolder();

@@ -13,7 +13,8 @@ public class AggregationTests
         (problem, wanted) =>
         {
             var aggregation = CustomerAggregation.Of(problem.Shares, problem.Candidates, Row(problem), wanted);
-            var bound = aggregation.ErrorBound(problem.Objective, problem.Shares);
+            int[] every = [.. Enumerable.Range(0, problem.Shares.Length)];
+            var bound = aggregation.ErrorBound(problem.Objective, problem.Shares, every);
             foreach (var choice in BruteForce.Choices(problem))
             {
                 double[] all = [.. problem.Costs.Select(row => choice.Min(j => row[j]))];

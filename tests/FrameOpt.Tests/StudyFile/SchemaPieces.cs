@@ -59,8 +59,8 @@ internal static class SchemaPieces
     public static JsonObject LengthOrAngle() => AnyOf(Reference("length"), Reference("angle"));
 
     public static JsonObject Power() => AnyOf(
-        OneOf("level", "full throttle", "engine off"),
-        Pattern($"^climb +{Number} *({Spellings(Dimension.Speed)})$"),
+        OrWithReason(OneOf("level", "full throttle", "engine off")),
+        OrWithReason(Pattern($"^climb +{Number} *({Spellings(Dimension.Speed)})$"), isFigure: true),
         Reference(Name(Dimension.Revolutions)));
 
     public static JsonObject OfResponse() => new()
@@ -90,9 +90,38 @@ internal static class SchemaPieces
     {
         var text = Pattern($"^{Number} *({Spellings(dimension)})$");
         var number = new JsonObject { ["type"] = "number" };
-        return dimension == Dimension.Number ? number
+        return OrWithReason(dimension == Dimension.Number ? number
             : dimension == Dimension.Share ? AnyOf(number, text)
-            : text;
+            : text, isFigure: true);
+    }
+
+    /// <summary>A plain value, or a group with it, its reason and its source.</summary>
+    public static JsonObject OrWithReason(JsonObject value, bool isFigure = false)
+    {
+        if (!isFigure && !(value.ContainsKey("enum") && value["enum"]!.AsArray().Count > 1
+            || value["type"]?.ToString() == "boolean" || value["items"]?["prefixItems"] is not null))
+            return value;
+        var properties = new JsonObject { ["value"] = value.DeepClone() };
+        AddReasons(properties);
+        return AnyOf(value, new JsonObject
+        {
+            ["type"] = "object",
+            ["properties"] = properties,
+            ["required"] = new JsonArray("value"),
+            ["additionalProperties"] = false,
+        });
+    }
+
+    public static JsonObject WithReasons(JsonObject map)
+    {
+        AddReasons((JsonObject)(map["properties"] = new JsonObject())!);
+        return map;
+    }
+
+    public static void AddReasons(JsonObject properties)
+    {
+        properties["reason"] = Reference("reason");
+        properties["source"] = Reference("source");
     }
 
     private static string Spellings(Dimension dimension) =>

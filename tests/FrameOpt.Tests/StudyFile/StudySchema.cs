@@ -44,6 +44,10 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         var definitions = new JsonObject();
         foreach (var dimension in Dimension.All)
             definitions[Name(dimension)] = OfDimension(dimension);
+        definitions["reason"] = AnyText();
+        definitions["reason"]!["description"] = "Why it is so; printed on every output.";
+        definitions["source"] = AnyText();
+        definitions["source"]!["description"] = "Where it is from; printed on every output.";
         definitions["response"] = OfResponse();
         definitions["any_response"] = AnyResponse();
         definitions["amount"] = new JsonObject
@@ -64,6 +68,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         var isVariant = isChange && path.Length == 0;
         foreach (var key in section.Keys.Where(key => !isVariant || key.Name is not ("format" or "template" or "variants")))
             properties[key.Name] = Described(path.Length > 0 ? $"{path}.{key.Name}" : key.Name, isChange);
+        if (path.Length > 0 && path != "decision" && !path.StartsWith("line.customers"))
+            AddReasons(properties);
         var schema = new JsonObject { ["type"] = "object", ["properties"] = properties, ["additionalProperties"] = false };
         if (isChange)
         {
@@ -85,7 +91,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
 
     private JsonObject Described(string path, bool isChange)
     {
-        var schema = Value(path, isChange);
+        var schema = path == "template" ? Value(path, isChange) : OrWithReason(Value(path, isChange));
         var row = words[path];
         var parts = new List<string> { Plain(row.Wants) };
         if (row.Default is not "-" and not "none")
@@ -111,7 +117,7 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "machine.engine.torque" => Table(Dimension.Revolutions, Dimension.Torque),
         "wing.yaw_leverage" => AnyOf(Reference("number"), Section(path, isChange)),
         "wing.polar.rows" => Table(Dimension.Share, Dimension.Speed, Dimension.Number),
-        "mission" => PathOf(Section("mission.<phase>", isChange), @"^[^\[\]]+$"),
+        "mission" => WithReasons(PathOf(Section("mission.<phase>", isChange), @"^[^\[\]]+$")),
         "mission.<phase>.power" => Power(),
         "objectives" => List(Section("objectives[]", false), 2, 5),
         "objectives[].minimise" or "objectives[].maximise" or "limits[].response" => Reference("any_response"),
@@ -120,7 +126,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
         "search.method" => OneOf("exhaustive", "NSGA-II", "NSGA-III"),
         "search.stop.target" => MapOf(Reference("any_response"), Reference("amount"), least: 1),
         "ranking.method" => OneOf("distance to ideal", "topsis"),
-        "ranking.weights" => MapOf(Reference("any_response"), new JsonObject { ["type"] = "number", ["minimum"] = 0 }),
+        "ranking.weights" => WithReasons(MapOf(AnyOf(Reference("any_response"), OneOf("reason", "source")),
+            OrWithReason(new JsonObject { ["type"] = "number", ["minimum"] = 0 }, isFigure: true))),
         "factors.<factor>.from" or "factors.<factor>.to" or "factors.<factor>.step" => LengthOrAngle(),
         "factors.<factor>.values" => List(LengthOrAngle(), 1),
         "factors.holes.left" or "factors.holes.right" => Section("factors.holes.<side>", isChange),
@@ -141,8 +148,8 @@ internal sealed class StudySchema(IReadOnlyDictionary<string, StudySchema.Words>
             new JsonObject { ["type"] = "boolean" },
         "line.candidates" => OneOf("front", "grid"),
         "line.common" => OneOf("nothing", "spacing", "frame"),
-        "line.pilot" or "line.customers[].name" or "decision.date" or "decision.by" or "decision.reason" or "limits[].reason"
-            or "limits[].source" or "machine.datum" or "machine.hang_point" or "search.start" or "plan.made" => AnyText(),
+        "line.pilot" or "line.customers[].name" or "decision.date" or "decision.by" or "decision.reason"
+            or "machine.datum" or "machine.hang_point" or "search.start" or "plan.made" => AnyText(),
         "line.geometries" => List(Section("line.geometries[]", false), 1, 26),
         "line.geometries[].name" => Pattern("^.{1,6}$"),
         "line.options" => PathOf(PathOf(ProductLineChoice())),

@@ -87,7 +87,9 @@ public sealed class StudyEdit
         var piece = root;
         foreach (var key in path.Split('.'))
             piece = piece?.Children.FirstOrDefault(child => child.Key == key).Piece;
-        return piece;
+        // A figure with its reason has its value one step further in.
+        return piece is { IsGroup: true } && piece.Children.FirstOrDefault(child => child.Key == "value").Piece is { IsGroup: false } figure
+            ? figure : piece;
     }
 
     private static string Quoted(string value) =>

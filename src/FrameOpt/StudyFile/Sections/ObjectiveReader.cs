@@ -96,11 +96,7 @@ internal static class LimitReader
         var atMost = ResponseAmount.Read(section, "at_most", response, magnitude ? AllowedRange.NonNegative : AllowedRange.None);
         if (atLeast > atMost)
             section.DiagnosticBag.Add(section.At("at_least"), "at_least is above at_most: nothing can pass.", "Exchange the two.");
-        return new StudyLimit(response, magnitude, atLeast, atMost)
-        {
-            Reason = section.Text("reason")?.ReplaceLineEndings(" ").Trim() ?? "",
-            Source = section.Text("source")?.ReplaceLineEndings(" ").Trim() ?? "",
-        };
+        return new StudyLimit(response, magnitude, atLeast, atMost);
     }
 }
 

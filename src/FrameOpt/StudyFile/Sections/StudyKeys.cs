@@ -131,8 +131,7 @@ internal static class StudyKeys
         Optional("resolution", "0.5 N·m", Bound));
 
     public static readonly SectionKeys Limit = new(
-        "limits[]", Required("response", "effort_worst", OneResponse), Optional("at_least", "3", Bound), Optional("at_most", "0.6", Bound),
-        Optional("reason", "text", "a line of text"), Optional("source", "text", "a line of text"));
+        "limits[]", Required("response", "effort_worst", OneResponse), Optional("at_least", "3", Bound), Optional("at_most", "0.6", Bound));
 
     public static readonly SectionKeys Search = new("search",
         Required("method", "exhaustive", "exhaustive, NSGA-II or NSGA-III"), Optional("population", "100"), Optional("seed", "1"),

@@ -26,7 +26,9 @@ internal sealed record Quantity(double Value, string Digits, UnitSpelling Unit)
         var fix = $"Write {dimension.Wanted}.";
         if (node is not Node.Scalar scalar)
         {
-            diagnostics.Add(node, $"{name} wants one value: {dimension.Name}.", fix);
+            // A group that had nothing but a reason.
+            diagnostics.Add(node, $"{name} wants one value: {dimension.Name}.", node is Node.Map { Entries.Count: 0 }
+                ? $"Write under `value`, beside the reason, {dimension.Wanted}." : fix);
             return null;
         }
 

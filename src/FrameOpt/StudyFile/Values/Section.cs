@@ -185,7 +185,8 @@ internal sealed class Section
         var what = $"There is no key `{entry.Key.Excerpt}` {Under}.";
         var colon = name.IndexOf(':');
         var beforeColon = colon > 0 ? keys.Find(name[..colon])?.Name : null;
-        var near = NearestName.Of(name, keys.Keys.Select(key => key.Name).Where(key => !entries.ContainsKey(key)));
+        var near = NearestName.Of(name,
+            keys.Keys.Select(key => key.Name).Where(key => !entries.ContainsKey(key)).Concat(keys.Path.Length > 0 ? Reasons.Keys : []));
         if (beforeColon is not null)
             DiagnosticBag.Add(entry.Key, what, $"Put a space after the colon: `{name[..(colon + 1)]} {name[(colon + 1)..]}`.");
         else if (near is not null)
