@@ -148,7 +148,8 @@ public sealed class MeasureTests(Application application) : IDisposable
         var console = Terminal.Console(said, isPipe: true);
         Assert.Equal(ExitCode.Success, App.Run(["analyse", measured, "--select", "--out", folder["runs.html"]],
             new Terminal(console, console, Stream.Null, () => false)));
-        Assert.Equal(await File.ReadAllTextAsync(folder["runs.html"]), await File.ReadAllTextAsync(await Application.Saved(page, "runs.html")));
+        var own = await Application.Saved(page, "runs.html");
+        Assert.Equal(await File.ReadAllTextAsync(folder["runs.html"]), await File.ReadAllTextAsync(own));
     }
 
     /// <summary>What the command line says of custom-match built 20 mm to the left; its corrected study is corrected.yaml.</summary>

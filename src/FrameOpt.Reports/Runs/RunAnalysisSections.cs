@@ -40,11 +40,15 @@ public static class RunAnalysisSections
             $"{NumberFormat.Count(table.Runs.Count, "run")}{(blocks > 1 ? $" in {NumberFormat.Count(blocks, "block")}" : "")}"
                 + $"{(plots > 0 ? $" in {NumberFormat.Count(plots, "whole plot")}" : "")}; read: "
                 + $"{string.Join(", ", table.Responses.Select(response => response.Measured.Header))}.",
-            .. table.Words.Select(word =>
-                $"{word.Name} has {NumberFormat.Count(word.Values.Distinct().Count())} levels: {string.Join(", ", word.Values.Distinct())}."),
+            .. table.Words.Select(word => $"{word.Name} has {NumberFormat.Count(word.Values.Distinct().Count())} levels: "
+                + $"{string.Join(", ", word.Values.Distinct())}."),
             .. table.Words.Count == 0 || table.Factors.Count == 0 ? [] : new[] { "THE FIT BELOW IS OF THE NUMBERS ONLY: what the words do "
                 + "counts in it as error." },
-            .. table.Factors.Count == 0 ? [] : new[] { $"Coded -1 and +1 stand for {string.Join("; ", table.Factors.Select((factor, f) => $"{factor.Name} {Ends(table, f)}"))}." },
+            .. table.Factors.Count == 0 ? [] : new[]
+            {
+                "Coded -1 and +1 stand for "
+                    + $"{string.Join("; ", table.Factors.Select((factor, f) => $"{factor.Name} {Ends(table, f)}"))}.",
+            },
             .. table.NotUsed.Count == 0 ? [] : new[] { $"Columns not used: {string.Join(", ", table.NotUsed)}." },
         ]);
     }

@@ -57,7 +57,8 @@ public sealed record RunTableAnswer(string File, IReadOnlyList<RunAnalysis> Anal
                 "Choose by the means, without goals.")];
         if (findings.Count > 0)
             return null;
-        var analyses = table.Factors.Count == 0 ? [] : table.Responses.Select(response => RunAnalysis.Of(table, response, request.Model, request.IsSelected)).ToList();
+        List<RunAnalysis> analyses = table.Factors.Count == 0 ? []
+            : [.. table.Responses.Select(response => RunAnalysis.Of(table, response, request.Model, request.IsSelected))];
         var optimum = wanted.Count == 0 ? null
             : RunOptimum.Of(table, [.. wanted.Select(one => (analyses[one.Goal!.Response], one.Goal.Desirability))],
                 study is null ? null : StudyLevels.Of(study, table));

@@ -15,8 +15,9 @@ public static partial class Words
             "A row of headers, then a row for each run: what was set, and what was read. Copy it from a spreadsheet and paste it here, or "
                 + "drop the file (.csv or .xlsx) on this page. A column `block` or `run` is taken as such.";
         public const string FromPlan = "Begin with the runs of this study's plan";
-        public const string NoPlan = "This study has no plan of runs. Any table will do; a plan (`plan: { kind: central composite }` in the "
-            + "study file) gives one that tells the most from few runs.";
+        public const string NoPlan =
+            "This study has no plan of runs. Any table will do; a plan (`plan: { kind: central composite }` in the study file) gives one "
+                + "that tells the most from few runs.";
         public const string Take = "Take a file";
         public const string SaveTable = "Save the table";
         public const string How = "How to analyse";

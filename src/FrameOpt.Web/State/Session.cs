@@ -110,21 +110,16 @@ public sealed class Session(Device device)
     }
 
     /// <summary>Adds or replaces a file that the study reads.</summary>
-    public void WriteBeside(string name, string text) => Take(stored with { Beside = new(stored.Beside) { [name] = text } });
+    public void WriteBeside(string name, string text) => Take(stored.With([(name, text)]));
 
     /// <summary>Keeps what was measured, and files of it that the study does not read.</summary>
-    public void KeepMeasured(StoredMeasured measured, params IEnumerable<(string Name, string Text)> files)
-    {
-        var beside = new Dictionary<string, string>(stored.Beside);
-        foreach (var (name, text) in files)
-            beside[name] = text;
-        Keep(stored with { Measured = measured, Beside = beside });
-    }
+    public void KeepMeasured(StoredMeasured measured, params IEnumerable<(string Name, string Text)> files) =>
+        Keep(stored.With(files) with { Measured = measured });
 
     /// <summary>Keeps measured runs and how they are analysed.</summary>
     public void KeepRuns(StoredRuns how, string table)
     {
-        Keep(stored with { Runs = how, Beside = new(stored.Beside) { [StoredRuns.FileName] = table } });
+        Keep(stored.With([(StoredRuns.FileName, table)]) with { Runs = how });
         Changed?.Invoke();
     }
 

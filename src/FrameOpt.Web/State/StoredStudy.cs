@@ -19,6 +19,15 @@ public sealed record StoredStudy(
     /// <summary>How measured runs are analysed; null as long as nothing was chosen.</summary>
     public StoredRuns? Runs { get; init; }
 
+    /// <summary>With some files beside it added or replaced.</summary>
+    public StoredStudy With(IEnumerable<(string Name, string Text)> files)
+    {
+        var beside = new Dictionary<string, string>(Beside);
+        foreach (var (name, text) in files)
+            beside[name] = text;
+        return this with { Beside = beside };
+    }
+
     /// <summary>A design as numbers.</summary>
     public static double[] Numbers(FrameGeometry design) => [.. FactorCatalogue.All.Select(input => design[input])];
 

@@ -63,8 +63,8 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
         if (errors.Count > 0 || responses.Count == 0)
             return null;
         var candidates = request.Factors.Count > 0 ? [.. request.Factors.Select(Find).OfType<RunHeading>()]
-            : headings.Where(one => !one.IsOfPlan && !responses.Contains(one) && Model(one) is null && (IsOfNumbers(one) || IsOfLevels(one)))
-                .ToList();
+            : headings.Where(one => !one.IsOfPlan && !responses.Contains(one) && Model(one) is null
+                && (IsOfNumbers(one) || IsOfLevels(one))).ToList();
         var factors = candidates.Where(one => !IsOfLevels(one)).Select(one => Numbers(one, isNeeded: true)).Where(IsSet).ToList();
         List<WordColumn> words = [.. candidates.Where(IsOfLevels)
             .Select(one => new WordColumn(one.Name, [.. rows.Select(row => sheet.Cell(row, one.Column))]))];
@@ -138,7 +138,8 @@ public sealed class RunTableReader(FilledForm form, RunTableRequest request)
     private bool IsOfNumbers(RunHeading heading) => rows.Exists(row => NumberText.Parse(sheet.Cell(row, heading.Column)).Message is null);
 
     /// <summary>Words throughout, a few that come again.</summary>
-    private bool IsOfLevels(RunHeading heading) => !IsOfNumbers(heading) && rows.TrueForAll(row => sheet.Cell(row, heading.Column).Length > 0)
+    private bool IsOfLevels(RunHeading heading) => !IsOfNumbers(heading)
+        && rows.TrueForAll(row => sheet.Cell(row, heading.Column).Length > 0)
         && rows.Select(row => sheet.Cell(row, heading.Column)).Distinct().Count() is var levels && levels > 1 && levels <= MostLevels
         && levels < rows.Count;
 

@@ -1,3 +1,4 @@
+using FrameOpt.Model;
 using FrameOpt.Model.Mission;
 using FrameOpt.Numerics;
 using FrameOpt.ProductLine;
@@ -23,6 +24,8 @@ internal sealed class LineStressRun(
     /// the study says.</summary>
     private static readonly NoiseSource[] ofWing = [NoiseSource.YawLeverageOfWing, NoiseSource.RiserCouplingOfWing];
 
+    private static readonly Response effortWorst = new Response.OfMission(MissionQuantity.EffortWorst);
+
     /// <summary>The line as the study has it, then with low and high yaw leverage, soft and stiff riser coupling, each further source of
     /// the noise at both ends of its spread, and other pilots.</summary>
     /// <param name="noise">Of the study.</param>
@@ -42,32 +45,41 @@ internal sealed class LineStressRun(
             (null, -PilotKilograms), (null, PilotKilograms),
         ];
         var each = InParallel.Select(looked.Length, threads, i =>
-            Array.ConvertAll(worlds, world => Of(looked[i], world.Source, world.Deviation)));
+        {
+            var (customer, model) = Customer(looked[i], 0);
+            return Array.ConvertAll(worlds, world =>
+            {
+                var (one, mission) = world.Source is null && world.Deviation != 0
+                    ? Customer(looked[i], world.Deviation) : (customer, model);
+                return Of(solution.Assigned[looked[i]], one,
+                    NoiseSample.Case(mission, world.Source is null ? [] : [(world.Source, world.Deviation)]));
+            });
+        });
         return [.. worlds.Select((world, w) => Sum(world, [.. looked.Select((r, i) => (rows[r].Share, each[i][0], each[i][w]))]))];
     }
 
-    /// <summary>One customer in one world: with the geometry they have, and whether another would be better.</summary>
-    private ServedCustomer Of(int r, NoiseSource? source, double deviation)
+    /// <summary>A customer, some kilograms heavier.</summary>
+    private (Study Study, MissionModel Model) Customer(int r, double kilograms)
     {
-        var mass = rows[r].PilotMassKilograms + (source is null ? deviation : 0);
-        var customer = setting.Configurations[rows[r].Configuration].For(mass);
-        var there = NoiseSample.Case(StudyProblem.Model(customer), source is null ? [] : [(source, deviation)]);
-        (double Cost, double Effort) With(int candidate)
-        {
-            var design = there.Model.Evaluate(candidates.On(customer.Machine, candidate) + there.BuiltOff);
-            return design.Failure is not null ? (double.NaN, double.NaN)
-                : (customer.Limits.All(limit => limit.Response.IsOverCases || limit.IsMetBy(design)) ? Cost(design) : double.NaN,
-                    design[MissionQuantity.EffortWorst]);
-        }
-
-        var own = With(solution.Assigned[r]);
-        var others = solution.Chosen.Where(candidate => candidate != solution.Assigned[r] && candidates.Suits(customer.Machine, candidate))
-            .Select(candidate => With(candidate).Cost);
-        return new ServedCustomer(own.Cost, own.Effort, others.Any(cost => double.IsNaN(own.Cost) ? !double.IsNaN(cost) : cost < own.Cost));
+        var study = setting.Configurations[rows[r].Configuration].For(rows[r].PilotMassKilograms + kilograms);
+        return (study, StudyProblem.Model(study));
     }
 
-    /// <summary>Less is better.</summary>
-    private double Cost(DesignEvaluation design) => setting.CostResponse.Oriented(setting.CostResponse.ValueOf(design));
+    /// <summary>One customer in one world: with the geometry they have, and whether another would be better.</summary>
+    private ServedCustomer Of(int assigned, Study customer, SampledCase there)
+    {
+        var row = new MissionRow(there.Model);
+        bool Flies(int candidate) =>
+            row.PrepareDesign(candidates.On(customer.Machine, candidate) + there.BuiltOff).Kind == FailureKind.None;
+        double Cost(int candidate) => Flies(candidate) && customer.Limits.All(limit => limit.Response.IsOverCases || limit.IsMetBy(row))
+            ? setting.CostResponse.OrientedOf(row) : double.NaN;
+
+        var own = Cost(assigned);
+        var effort = Flies(assigned) ? effortWorst.Of(row, magnitude: false) : double.NaN;
+        var others = solution.Chosen
+            .Where(candidate => candidate != assigned && candidates.Suits(customer.Machine, candidate)).Select(Cost);
+        return new ServedCustomer(own, effort, others.Any(cost => double.IsNaN(own) ? !double.IsNaN(cost) : cost < own));
+    }
 
     private LineStress Sum((NoiseSource? Source, double Deviation) world,
         IReadOnlyList<(double Share, ServedCustomer AsInStudy, ServedCustomer Served)> customers)

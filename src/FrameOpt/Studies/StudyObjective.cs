@@ -24,6 +24,9 @@ public sealed record StudyObjective(Response Response, bool Maximise, bool Magni
     /// <summary>Value of a design that flies, in the response's unit; its magnitude where that counts.</summary>
     public double ValueOf(DesignEvaluation evaluation) => Magnitude ? Math.Abs(evaluation[Response]) : evaluation[Response];
 
+    /// <summary>The value, less is better, of the one design that a row was prepared for, and that flies; not over cases.</summary>
+    public double OrientedOf(MissionRow row) => Oriented(Response.Of(row, Magnitude));
+
     /// <summary>A value turned so that less is better; turned twice it is the value again.</summary>
     public double Oriented(double value) => Maximise ? -value : value;
 }

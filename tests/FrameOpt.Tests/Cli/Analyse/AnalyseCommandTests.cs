@@ -1,7 +1,7 @@
 using System.Globalization;
 using FrameOpt.Cli;
 
-namespace FrameOpt.Tests.Cli;
+namespace FrameOpt.Tests.Cli.Analyse;
 
 /// <summary>Measured runs through the command, against published analyses.</summary>
 public class AnalyseCommandTests

@@ -1,6 +1,6 @@
 using FrameOpt.Cli;
 
-namespace FrameOpt.Tests.Cli;
+namespace FrameOpt.Tests.Cli.Analyse;
 
 /// <summary>Tables of measured runs with mistakes in them.</summary>
 public class AnalyseRefusalTests

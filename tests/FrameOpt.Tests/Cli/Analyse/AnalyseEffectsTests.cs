@@ -1,6 +1,6 @@
 using FrameOpt.Cli;
 
-namespace FrameOpt.Tests.Cli;
+namespace FrameOpt.Tests.Cli.Analyse;
 
 /// <summary>How effects of measured two-level runs are judged: by repeated runs, and in whole plots.</summary>
 public class AnalyseEffectsTests

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using FrameOpt.Cli;
 
-namespace FrameOpt.Tests.Cli;
+namespace FrameOpt.Tests.Cli.Analyse;
 
 /// <summary>The setting that meets goals: rounded to what can be built, and which goal stands in the way where there is none.</summary>
 public class AnalyseGoalTests

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using FrameOpt.Cli;
 
-namespace FrameOpt.Tests.Cli;
+namespace FrameOpt.Tests.Cli.Analyse;
 
 /// <summary>Runs whose factors have words for levels.</summary>
 public class AnalyseWordsTests
@@ -24,7 +24,7 @@ public class AnalyseWordsTests
     [Fact]
     public void A_textbook_experiment_of_two_factors_has_its_printed_variances_with_both_as_words()
     {
-        var output = Run(ExitCode.Success, Spread(Batteries.Replace(",15,", ",cold,").Replace(",70,", ",mild,").Replace(",125,", ",hot,")));
+        var output = Run(ExitCode.Success, Spread(InWords));
         Assert.Matches(@"material +2 +10683\.7 +10683\.7 +13\.8 +7\.91 +0\.0020", output);
         Assert.Matches(@"temperature +2 +39118\.7 +39118\.7 +50\.4 +28\.97 +below 0\.0001", output);
         Assert.Matches(@"material × temperature +4 +9613\.78 +9613\.78 +12\.4 +3\.56 +0\.0186", output);
@@ -50,8 +50,7 @@ public class AnalyseWordsTests
     [Fact]
     public void A_goal_for_words_alone_is_refused_with_what_to_do()
     {
-        var output = Run(ExitCode.InvalidInput, Spread(Batteries.Replace(",15,", ",cold,").Replace(",70,", ",mild,").Replace(",125,", ",hot,")),
-            "--goal", "life more 50..150");
+        var output = Run(ExitCode.InvalidInput, Spread(InWords), "--goal", "life more 50..150");
         Assert.Contains("A goal needs a factor of numbers", output);
     }
 
@@ -61,6 +60,8 @@ public class AnalyseWordsTests
         var output = Run(ExitCode.Success, "frame,x,y\na,1,2\nb,2,3.1\nc,3,3.9\nd,4,5.2\n");
         Assert.Contains("Columns not used: frame (words, too many or all alike to be levels).", output);
     }
+
+    private static string InWords => Batteries.Replace(",15,", ",cold,").Replace(",70,", ",mild,").Replace(",125,", ",hot,");
 
     /// <summary>A row for each reading.</summary>
     private static string Spread(string table) => string.Join('\n', table.ReplaceLineEndings("\n").Split('\n').SelectMany((line, row) =>
