@@ -28,17 +28,19 @@ row() {
     for ((round = 0; round <= rounds; round++)); do
         local ours theirs
         ours=$(measure "$program" "$@")
-        if [ -n "$other" ]; then theirs=$(measure "$other" "$@"); fi
+        # An earlier program may not take the study.
+        theirs=
+        if [ -n "$other" ]; then theirs=$(measure "$other" "$@" 2> /dev/null) || theirs=; fi
         # The first round warms the caches of the disk.
         if [ "$round" -gt 0 ]; then
             echo "$ours" >> "$work/ours"
-            if [ -n "$other" ]; then echo "$ours $theirs" | awk '{ print $2 / $5 }' >> "$work/theirs"; fi
+            if [ -n "$theirs" ]; then echo "$ours $theirs" | awk '{ print $2 / $5 }' >> "$work/theirs"; fi
         fi
     done
     local column
     printf '| %s |' "$name"
     for column in 1 2 3; do awk -v c="$column" '{ print $c }' "$work/ours" | median | awk -v c="$column" '{ printf (c < 3 ? " %.2f s |" : " %.0f MiB |"), $1 }'; done
-    if [ -n "$other" ]; then median < "$work/theirs" | awk '{ printf " %.2f |", $1 }'; fi
+    if [ -n "$other" ]; then median < "$work/theirs" | awk '{ if ($1 == "") printf " |"; else printf " %.2f |", $1 }'; fi
     echo
 }
 

@@ -185,10 +185,10 @@ public static class PlanSections
         var names = plan.Factors.Select(factor => factor.Name).ToList();
         var terms = PlanLabels.Terms(fit).Where(row => row.Share >= MinSharePercent).Take(MaxTerms)
             .Select(row => Invariant($"{row.Term.NamedWith(names)} {row.Share:0.0} %")).ToList();
-        var matter = terms.Count == 0 ? "no term has a share of 1 % or more" : string.Join(", ", terms);
+        var matter = $"{(terms.Count == 0 ? "no term has a share of 1 % or more" : string.Join(", ", terms))}.{PlanLabels.Unassigned(fit)}";
         return surface.Check is not { } check
-            ? $"The runs: {matter}."
-            : $"The runs: {matter}. The largest error of the polynomial is "
+            ? $"The runs: {matter}"
+            : $"The runs: {matter} The largest error of the polynomial is "
                 + $"{PlanLabels.FourDigits(check.Everywhere.Largest, surface.Response.Unit)}, range of the response "
                 + $"{PlanLabels.FourDigits(check.Everywhere.Range, surface.Response.Unit)}; R² {SurfaceSection.RSquared(check.Everywhere)}"
                 + (check.WithinLimits is { } within ? $", over the designs that meet the limits {SurfaceSection.RSquared(within)}." : ".");

@@ -41,6 +41,7 @@ internal static class SurfaceSection
 
     private static string FitQuality(FittedSurface surface, RegressionFit fit, string unit) =>
         Invariant($"The terms explain {100 * fit.Anova.RSquared:0.00} % of the variation over the runs.")
+            + PlanLabels.Unassigned(fit)
             + (surface.LeaveOneOut is not { } crossValidation ? ""
                 : $" Leave-one-out prediction: root mean square error {PlanLabels.FourDigits(crossValidation.RootMeanSquare, unit)}, "
                     + $"maximum {PlanLabels.FourDigits(crossValidation.Worst, unit)}.");

@@ -111,6 +111,7 @@ internal static class PlanJson
             json.WriteDecimal("share_percent", row.Share ?? double.NaN);
         });
         json.WriteDecimal("r_squared", fit.Anova.RSquared);
+        json.WriteDecimal("unassigned_percent", fit.Anova.UnassignedPercent);
         json.WriteOptional("leave_one_out", surface.LeaveOneOut, crossValidation => LeaveOneOut(json, crossValidation));
         json.WriteOptional("check", surface.Check, check => Check(json, plan, check));
         json.WriteString("why_no_tests", fit.NoTestsReason);

@@ -23,19 +23,22 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
     public XElement Shares()
     {
         List<string> names = [.. Plan.Factors.Select(PlanLabels.Name)];
-        var terms = PlanLabels.Terms(Fit).Where(row => row.Term.Order > 0 && row.Share is not null).Take(MaxBars).ToList();
-        var height = 26 + terms.Count * 29.0;
+        var bars = PlanLabels.Terms(Fit).Where(row => row.Term.Order > 0 && row.Share is not null).Take(MaxBars).Select(row => (
+            Name: row.Term.NamedWith(names), Share: row.Share!.Value,
+            Class: row.Term.Powers.Count(power => power > 0) > 1 ? "bar-2" : "bar-1")).ToList();
+        if (PlanLabels.Unassigned(Fit).Length > 0 && Fit.Anova.UnassignedPercent > 0)
+            bars.Add(("of no single term", Fit.Anova.UnassignedPercent, "bar-3"));
+        var height = 26 + bars.Count * 29.0;
         double X(double share) => 8 + share / 100 * 270;
         return Svg.Picture($"{Id}-shares", Plot.Width, height, $"Shares of the terms of {Title}: share of the variation over the runs [%]",
-            $"{string.Join("; ", terms.Select(row => FormattableString.Invariant($"{row.Term.NamedWith(names)} {row.Share:0.0} %")))}.",
+            $"{string.Join("; ", bars.Select(bar => FormattableString.Invariant($"{bar.Name} {bar.Share:0.0} %")))}.",
             [
                 Svg.Text("axis", 4, 12, "start", "share of the variation over the runs [%]"),
-                .. terms.SelectMany((row, t) => (XElement[])
+                .. bars.SelectMany((bar, b) => (XElement[])
                 [
-                    Svg.Text("name", 8, 32 + 29 * t, "start", TextTruncation.Truncate(row.Term.NamedWith(names), 52)),
-                    Svg.Rectangle(row.Term.Powers.Count(power => power > 0) > 1 ? "bar-2" : "bar-1", 8, 36 + 29 * t,
-                        Math.Max(0.8, X(row.Share!.Value) - 8), 10),
-                    Svg.Text("tick", X(row.Share.Value) + 5, 45 + 29 * t, "start", FormattableString.Invariant($"{row.Share:0.0} %")),
+                    Svg.Text("name", 8, 32 + 29 * b, "start", TextTruncation.Truncate(bar.Name, 52)),
+                    Svg.Rectangle(bar.Class, 8, 36 + 29 * b, Math.Max(0.8, X(bar.Share) - 8), 10),
+                    Svg.Text("tick", X(bar.Share) + 5, 45 + 29 * b, "start", FormattableString.Invariant($"{bar.Share:0.0} %")),
                 ]),
             ]);
     }

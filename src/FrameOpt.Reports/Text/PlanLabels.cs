@@ -8,6 +8,8 @@ namespace FrameOpt.Reports.Text;
 /// <summary>Factors, responses, terms and models of a plan in words and numbers, for screen, sheets and page.</summary>
 internal static class PlanLabels
 {
+    private const double LeastUnassigned = 0.1;
+
     private const int MaxNameLength = 40;
 
     /// <summary>A factor without underscores, so that a header can break.</summary>
@@ -41,6 +43,16 @@ internal static class PlanLabels
                 Share: shares.TryGetValue(coefficient.Term.Name, out var share) ? share : (double?)null))
             .OrderByDescending(row => row.Share ?? double.PositiveInfinity)];
     }
+
+    /// <summary>The part of the variation that the terms explain together only, from 0.1 % on; empty below.</summary>
+    public static string Unassigned(RegressionFit fit) => fit.Anova.UnassignedPercent switch
+    {
+        > LeastUnassigned => FormattableString.Invariant($" {fit.Anova.UnassignedPercent:0.0} % is of no single term: some go together ")
+            + "over these runs.",
+        < -LeastUnassigned => FormattableString.Invariant($" The shares add up to {-fit.Anova.UnassignedPercent:0.0} % more: some terms ")
+            + "work against each other over these runs.",
+        _ => "",
+    };
 
     /// <summary>The terms of a model in words.</summary>
     public static string ModelDescription(SurfaceModel model) => model switch

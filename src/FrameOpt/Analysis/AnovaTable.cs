@@ -59,7 +59,12 @@ public sealed class AnovaTable
     /// <summary>Explained part of the total, 0 to 1; 1 for runs that do not differ.</summary>
     public double RSquared => TotalSumOfSquares > 0 ? ModelSumOfSquares / TotalSumOfSquares : 1;
 
-    /// <summary>The same for mean squares, so that useless terms lower it; null for a saturated model.</summary>
+    /// <summary>What the lines explain together and none of them alone, as a part of the total, %: 0 in an orthogonal plan, above 0 where
+    /// terms go together over the runs, below 0 where they work against each other.</summary>
+    public double UnassignedPercent => TotalSumOfSquares > 0
+        ? 100 * (ModelSumOfSquares - Lines.Sum(line => line.AdjustedSumOfSquares)) / TotalSumOfSquares : 0;
+
+    /// <summary>The explained part for mean squares, so that useless terms lower it; null for a saturated model.</summary>
     public double? AdjustedRSquared => ResidualDegreesOfFreedom == 0 ? null : TotalSumOfSquares > 0
         ? 1 - (ResidualSumOfSquares / ResidualDegreesOfFreedom / (TotalSumOfSquares / (ModelDegreesOfFreedom + ResidualDegreesOfFreedom)))
             : 1;

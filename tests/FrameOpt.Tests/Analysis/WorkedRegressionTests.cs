@@ -1,4 +1,5 @@
 using FrameOpt.Analysis;
+using FrameOpt.Plans;
 using static FrameOpt.Tests.Analysis.PublishedFigures;
 
 namespace FrameOpt.Tests.Analysis;
@@ -94,5 +95,18 @@ public class WorkedRegressionTests
         Near(0.785127516576, fit.Anova.RSquared);
         AreValues([3.125, 4095.125, 392, 1071.098856, 1530.562135, 1402.368421, 324, 342.25, 6.25],
             [.. fit.Anova.Lines.Select(line => line.SequentialSumOfSquares)], 5.1e-7);
+    }
+
+    /// <summary>By hand: sums of squares and products of the columns 4, 2 and 2, of y = x1 + x2 about its mean 10; alone x1 takes
+    /// 4 - 2^2 / 2 = 2 and x2 2 - 2^2 / 4 = 1 of it.</summary>
+    [Fact]
+    public void What_terms_explain_together_only_is_told()
+    {
+        double[][] runs = [[-1, -1], [1, 1], [-1, 0], [1, 0]];
+        var fit = Regression.Fit(ModelTerms.Of(SurfaceModel.Linear, 2), runs, [-2, 2, -1, 1], ErrorKind.Deterministic);
+        Check.Close(70, fit.Anova.UnassignedPercent, relative: 1e-12, because: "rounding");
+        double[][] square = [[-1, -1], [1, 1], [-1, 1], [1, -1]];
+        var orthogonal = Regression.Fit(ModelTerms.Of(SurfaceModel.Linear, 2), square, [-2, 2, 0, 0], ErrorKind.Deterministic);
+        Check.Close(0, orthogonal.Anova.UnassignedPercent, absolute: 1e-12, because: "rounding");
     }
 }
