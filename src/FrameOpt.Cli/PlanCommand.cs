@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using FrameOpt.Reports.Answer;
 using FrameOpt.Reports.Tables;
 using FrameOpt.Reports.Text;
@@ -77,7 +78,7 @@ internal static class PlanCommand
 
         var (answer, sections) = work.GetAwaiter().GetResult();
         if (csv is not null
-            && !NewFile.TryWrite(csv, stream => CsvTable.Write(PlanTable.ToMeasure(answer, PlanTable.Seed), stream), "The runs", terminal))
+            && !NewFile.TryWrite(csv, stream => WriteRuns(answer, stream), "The runs", terminal))
         {
             return ExitCode.InvalidInput;
         }
@@ -93,5 +94,12 @@ internal static class PlanCommand
         terminal.Out.WriteLine($"{DatumText.MovingArms(study.Machine)}{DatumText.Sentence(study.Machine)}");
         ConsoleWriter.WriteSections(terminal.Out, sections);
         return ExitCode.Success;
+    }
+
+    /// <summary>With the mark by which a spreadsheet program sees that the units are UTF-8.</summary>
+    private static void WriteRuns(PlanResult answer, Stream stream)
+    {
+        stream.Write(Encoding.UTF8.Preamble);
+        CsvTable.Write(PlanTable.ToMeasure(answer, PlanTable.Seed), stream);
     }
 }

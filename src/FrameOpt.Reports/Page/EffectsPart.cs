@@ -32,7 +32,8 @@ internal static class EffectsPart
             "pictures",
             shares.Everywhere.Count == 0 ? null : Html.Figure(ModelSharesBars.Of($"shares-{index + 1}", answer.Shares, shares),
                 "The model itself: nothing is sampled, no polynomial is fitted."),
-            pictures is null ? null : Html.Figure(pictures.Shares(), "The plan's runs. Outlined bars: interactions of two factors; dashed: of no single term."),
+            pictures is null ? null : Html.Figure(
+                pictures.Shares(), "The plan's runs. Outlined bars: interactions of two factors; dashed: of no single term."),
             surface.Fit is not { } fit ? null : Html.Figure(lines.Picture(surface.Response, fit, $"effects-{index + 1}-mains"),
                 $"Through {through}: one factor varies, the others stay. Where the lines part, the surface misses the model."),
             pictures?.InteractionPlot() is { } pair
