@@ -26,7 +26,7 @@ internal sealed record EffectsPlots(StudyPlan Plan, Response Response, Regressio
         var bars = PlanLabels.Terms(Fit).Where(row => row.Term.Order > 0 && row.Share is not null).Take(MaxBars).Select(row => (
             Name: row.Term.NamedWith(names), Share: row.Share!.Value,
             Class: row.Term.Powers.Count(power => power > 0) > 1 ? "bar-2" : "bar-1")).ToList();
-        if (PlanLabels.Unassigned(Fit).Length > 0 && Fit.Anova.UnassignedPercent > 0)
+        if (Fit.Anova.UnassignedPercent > PlanLabels.LeastUnassigned)
             bars.Add(("of no single term", Fit.Anova.UnassignedPercent, "bar-3"));
         var height = 26 + bars.Count * 29.0;
         double X(double share) => 8 + share / 100 * 270;

@@ -18,7 +18,7 @@ internal static class RunWordSections
         double? Half(int count) => error is { } deviation
             ? Numerics.Quantile.Student((1 + Confidence) / 2, words.Anova.ResidualDegreesOfFreedom) * deviation / Math.Sqrt(count) : null;
         List<string> real = [.. words.Anova.Lines.Where(line => line.P < Small).Select(line => line.Source)];
-        var pairs = words.Means.Where(mean => real.Contains(mean.Factor)).Select(mean => mean.Factor).Where(IsPair).Distinct().ToList();
+        var pairs = words.Means.Where(mean => mean.IsOfPair && real.Contains(mean.Factor)).Select(mean => mean.Factor).Distinct().ToList();
         yield return new AnswerSection($"{response.Measured.Name}: means by words",
         [
             error is { } s
@@ -28,7 +28,7 @@ internal static class RunWordSections
             .. pairs.Select(pair => $"{pair} act together: which level of one is best depends on the other. Compare their pairs."),
         ],
             new AnswerTable(["factor", "level", "runs", Title("mean", unit), "from", "to"],
-                [.. words.Means.Where(mean => !IsPair(mean.Factor) || pairs.Contains(mean.Factor)).Select(mean => (IReadOnlyList<string>)
+                [.. words.Means.Where(mean => !mean.IsOfPair || pairs.Contains(mean.Factor)).Select(mean => (IReadOnlyList<string>)
                 [
                     mean.Factor, mean.Level, NumberFormat.Count(mean.Runs), Digits(mean.Value, ""),
                     Optional(Half(mean.Runs), half => Digits(mean.Value - half, "")),
@@ -44,6 +44,4 @@ internal static class RunWordSections
         ],
             RunFitSections.VariancesTable(words.Anova, source => source, []));
     }
-
-    private static bool IsPair(string factor) => factor.Contains(" × ", StringComparison.Ordinal);
 }

@@ -8,7 +8,8 @@ namespace FrameOpt.Reports.Text;
 /// <summary>Factors, responses, terms and models of a plan in words and numbers, for screen, sheets and page.</summary>
 internal static class PlanLabels
 {
-    private const double LeastUnassigned = 0.1;
+    /// <summary>A smaller part of no single term is not told, %.</summary>
+    public const double LeastUnassigned = 0.1;
 
     private const int MaxNameLength = 40;
 

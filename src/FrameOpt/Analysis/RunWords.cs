@@ -23,13 +23,14 @@ public sealed record RunWords(IReadOnlyList<LevelMean> Means, AnovaTable Anova, 
         ];
         factors.RemoveAll(factor => used.Select(run => factor.Values[run]).Distinct().Count() < 2);
         double[] y = [.. used.Select(run => response.Measured.Values[run])];
-        IEnumerable<LevelMean> Means(string name, Func<int, string> level) => used.GroupBy(level).Select(runs =>
-            new LevelMean(name, runs.Key, runs.Count(), runs.Average(run => response.Measured.Values[run])));
+        IEnumerable<LevelMean> Means(string name, Func<int, string> level, bool isOfPair) => used.GroupBy(level).Select(runs =>
+            new LevelMean(name, runs.Key, runs.Count(), runs.Average(run => response.Measured.Values[run]),
+                isOfPair));
         return new RunWords(
             [
-                .. factors.SelectMany(factor => Means(factor.Name, run => factor.Values[run])),
+                .. factors.SelectMany(factor => Means(factor.Name, run => factor.Values[run], isOfPair: false)),
                 .. factors.SelectMany((one, f) => factors.Skip(f + 1).SelectMany(other =>
-                    Means($"{one.Name} × {other.Name}", run => $"{one.Values[run]}, {other.Values[run]}"))),
+                    Means($"{one.Name} × {other.Name}", run => $"{one.Values[run]}, {other.Values[run]}", isOfPair: true))),
             ],
             Variances(factors, used, y), [.. few[false].Select(factor => factor.Name)]);
     }
@@ -52,4 +53,5 @@ public sealed record RunWords(IReadOnlyList<LevelMean> Means, AnovaTable Anova, 
 /// <param name="Level">The level; both with a comma between them.</param>
 /// <param name="Runs">How many.</param>
 /// <param name="Value">In the unit of the response.</param>
-public sealed record LevelMean(string Factor, string Level, int Runs, double Value);
+/// <param name="IsOfPair">True for two factors.</param>
+public sealed record LevelMean(string Factor, string Level, int Runs, double Value, bool IsOfPair);

@@ -12,9 +12,6 @@ namespace FrameOpt.Running;
 internal sealed class LineStressRun(
     ProductLineSetting setting, IReadOnlyList<CustomerSegment> rows, ProductLineCandidates candidates, ProductLineSolution solution)
 {
-    /// <summary>The points of a spread at which a number is tried: 8 of 10 cases lie between.</summary>
-    private const double LowShare = 0.1, HighShare = 0.9;
-
     private const double PilotKilograms = 5;
 
     /// <summary>So many kinds of customers are looked at, those of the largest share.</summary>
@@ -40,8 +37,9 @@ internal sealed class LineStressRun(
         [
             (null, 0),
             .. ofWing.SelectMany(source => new[] { -1.0, 1 }, (source, end) => ((NoiseSource?)source, end)),
-            .. noise.Sources.Where(pair => !ofWing.Contains(pair.Source)).SelectMany(pair => new[] { LowShare, HighShare },
-                (pair, share) => ((NoiseSource?)pair.Source, pair.Spread.Quantile(share))),
+            .. noise.Sources.Where(pair => !ofWing.Contains(pair.Source))
+                .SelectMany(pair => new[] { UncertaintyRun.LowShare, UncertaintyRun.HighShare },
+                    (pair, share) => ((NoiseSource?)pair.Source, pair.Spread.Quantile(share))),
             (null, -PilotKilograms), (null, PilotKilograms),
         ];
         var each = InParallel.Select(looked.Length, threads, i =>

@@ -10,7 +10,6 @@ namespace FrameOpt.Uncertainty;
 public static class ScreeningRun
 {
     private const int Paths = 36;
-    private const double LowShare = 0.1, HighShare = 0.9;
 
     /// <summary>The elementary effects of every factor over its range, and of every uncertain number from its 10 % to its 90 %
     /// point.</summary>
@@ -33,9 +32,11 @@ public static class ScreeningRun
             var design = factors.Index().Aggregate(fixedAt, (geometry, factor) => geometry.With(
                 factor.Item.Input, factor.Item.LevelsSi[0] + (place[factor.Index] * factor.Item.RangeSi)));
             var there = NoiseSample.Case(mission, sources.Select((pair, s) => (pair.Source,
-                pair.Spread.Quantile(LowShare + ((HighShare - LowShare) * place[factors.Count + s])))));
-            var evaluation = there.Model.Evaluate(design + there.BuiltOff);
-            return evaluation.Failure is null ? [.. responses.Select(response => evaluation[response])] : null;
+                pair.Spread.Quantile(
+                    UncertaintyRun.LowShare + ((UncertaintyRun.HighShare - UncertaintyRun.LowShare) * place[factors.Count + s])))));
+            var row = new MissionRow(there.Model);
+            return row.PrepareDesign(design + there.BuiltOff).Kind == FailureKind.None
+                ? [.. responses.Select(response => response.Of(row, magnitude: false))] : null;
         }
 
         var effects = ElementaryEffects.Of(factors.Count + sources.Count, responses.Count, Paths, study.Noise.Seed, threads, At);

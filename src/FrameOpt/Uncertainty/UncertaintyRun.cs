@@ -11,8 +11,8 @@ public static class UncertaintyRun
     /// <summary>Independent samples, from whose differences the error of the shares is told.</summary>
     public const int Samples = 8;
 
-    /// <summary>The points of a spread at which a number is tried alone.</summary>
-    private const double LowShare = 0.1, HighShare = 0.9;
+    /// <summary>The points of a spread at which a number is tried alone: 8 of 10 cases lie between.</summary>
+    internal const double LowShare = 0.1, HighShare = 0.9;
 
     /// <summary>The uncertainty of a design.</summary>
     /// <param name="study">As understood.</param>
